@@ -1,0 +1,38 @@
+import { defineConfig } from 'vitest/config';
+
+const root = new URL('..', import.meta.url).pathname;
+
+/** Three projects by what they need: nothing (unit), a server of their own (server), a browser too (e2e). */
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          root,
+          include: ['tests/{core,shared,house,outside}/**/*.test.{ts,tsx}'],
+        },
+      },
+      {
+        test: {
+          name: 'server',
+          root,
+          include: ['tests/server/**/*.test.ts'],
+          testTimeout: 20_000,
+          hookTimeout: 20_000,
+        },
+      },
+      {
+        test: {
+          name: 'e2e',
+          root,
+          include: ['tests/e2e/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
