@@ -1,0 +1,175 @@
+import type { DrinkWays, StepPlan } from '../drinks/drink.ts';
+import { waysOf } from '../drinks/ways.ts';
+import { type CueId, cueId, type PourId } from '../ids.ts';
+import { type Flight, flightsOf, type Plan, type Pour } from '../tasting.ts';
+import { type Seconds, seconds } from '../units.ts';
+import type { Cue, Move, PlainCueKind, RoundCue } from './cue.ts';
+
+/**
+ * Compiles a plan to its running order. Pure and total: the same plan always gives the same cues with the same ids,
+ * and a plan without pours gives an evening that is only greeted and said goodbye to.
+ */
+export function compile(plan: Plan): Cue[] {
+  const flights = flightsOf(plan);
+  const cues = [
+    plain('gathering', 600, 0, true),
+    plain('welcome', 180, 30, false),
+    plain('ground-rules', 90, 30, true),
+    ...(plan.practice ? practice() : []),
+    ...flights.flatMap((flight) => flightCues(plan, flight, flight.index === flights.length - 1)),
+    ...closingRounds(plan),
+    plain('farewell', 180, 30, true),
+  ];
+  return cues.map((cue) => edited(plan, cue));
+}
+
+function plain(kind: PlainCueKind, ideal: number, floor: number, gate: boolean): Cue {
+  return {
+    id: cueId(kind),
+    kind,
+    ideal: seconds(ideal),
+    floor: seconds(floor),
+    stretch: gate ? 0 : 0.8,
+    gate,
+  };
+}
+
+/** The moves with plain water, before the first glass (common practice, no source). */
+function practice(): Cue[] {
+  const moves: readonly (readonly [Move, number])[] = [
+    ['swirl', 15],
+    ['look', 15],
+    ['nose', 20],
+    ['sip', 20],
+    ['spit', 15],
+  ];
+  return moves.map(([step, ideal]) => ({
+    id: cueId(`practice/${step}`),
+    kind: 'practice',
+    step,
+    ideal: seconds(ideal),
+    floor: seconds(10),
+    stretch: step === 'spit' ? 0 : 0.8,
+    gate: false,
+  }));
+}
+
+function flightCues(plan: Plan, flight: Flight, last: boolean): Cue[] {
+  const pours = flight.pours.map((pour) => pour.id);
+  const name = `flight-${flight.index + 1}`;
+  const eachFlight = plan.discussion === 'each-flight';
+  return [
+    ...flight.pours.flatMap((pour) => pourCues(plan, flight, pour)),
+    ...(plan.ranking === 'each-flight' && pours.length > 1 ? [ranking(`${name}/ranking`, pours)] : []),
+    ...(eachFlight ? discussion(plan, name, pours) : []),
+    ...(last ? [] : [flightBreak(plan, name)]),
+  ];
+}
+
+function pourCues(plan: Plan, flight: Flight, pour: Pour): Cue[] {
+  const ways = waysOf[pour.drink];
+  const steps = ways.passes(plan.level, plan.closingPass).map((each) => stepCue(plan, flight, pour.id, each));
+  const rounds = plan.discussion === 'each-pour' ? discussion(plan, pour.id, [pour.id]) : [];
+  return [...steps, waterCue(flight, pour.id, ways), ...rounds];
+}
+
+function stepCue(plan: Plan, flight: Flight, pour: PourId, planned: StepPlan): Cue {
+  const { pass, step, sense } = planned;
+  const ideal = Math.max(planned.floor, Math.round(planned.ideal * paceOf(plan, planned)));
+  return {
+    id: cueId([pour, pass, step, ...(sense === undefined ? [] : [sense])].join('/')),
+    kind: 'step',
+    flight: flight.index,
+    pour,
+    pass,
+    step,
+    ...(sense === undefined ? {} : { sense }),
+    ideal: seconds(ideal),
+    floor: planned.floor,
+    stretch: planned.stretch,
+    gate: false,
+  };
+}
+
+function paceOf(plan: Plan, { step }: StepPlan): number {
+  switch (step) {
+    case 'look':
+    case 'nose':
+    case 'sip':
+      return plan.pace[step];
+    case 'write':
+    case 'review':
+    case 'reflect':
+      return plan.pace.write;
+    case 'swirl':
+    case 'spit':
+      return 1;
+  }
+}
+
+function waterCue(flight: Flight, after: PourId, ways: DrinkWays): Cue {
+  const id = cueId(`${after}/water`);
+  return { id, kind: 'water', flight: flight.index, after, ...ways.water, stretch: 0.2, gate: false };
+}
+
+function flightBreak(plan: Plan, name: string): Cue {
+  const ideal = seconds(Math.round(plan.breakMinutes * 60));
+  const floor = seconds(5 * 60);
+  return { id: cueId(`${name}/break`), kind: 'break', called: false, ideal, floor, stretch: 0.5, gate: true };
+}
+
+/** A discussion, and after it the reveal where the pours were blind: names never come before everybody's own words. */
+function discussion(plan: Plan, name: string, pours: readonly PourId[]): Cue[] {
+  const talk = Math.round(minutesOfTalk(pours.length) * 60 * plan.pace.discussion);
+  const floor = seconds(60 * Math.min(3, pours.length));
+  const open = round(
+    'discussion',
+    cueId(`${name}/discussion`),
+    pours,
+    seconds(Math.max(talk, floor)),
+    floor,
+    0.9,
+  );
+  if (!plan.blind) return [open];
+  return [open, round('reveal', cueId(`${name}/reveal`), pours, seconds(60), seconds(20), 0.5)];
+}
+
+/** Four minutes for the first pour and two for each other (common practice, no source). */
+const minutesOfTalk = (pours: number): number => 4 + 2 * (pours - 1);
+
+function ranking(id: string, pours: readonly PourId[]): RoundCue {
+  return round('ranking', cueId(id), pours, seconds(90), seconds(30), 0.6, false);
+}
+
+function closingRounds(plan: Plan): Cue[] {
+  const pours = plan.pours.map((pour) => pour.id);
+  if (pours.length === 0) return [];
+  return [
+    ...(plan.ranking === 'at-the-end' && pours.length > 1 ? [ranking('evening/ranking', pours)] : []),
+    ...(plan.discussion === 'at-the-end' ? discussion(plan, 'evening', pours) : []),
+  ];
+}
+
+function round(
+  kind: RoundCue['kind'],
+  id: CueId,
+  pours: readonly PourId[],
+  ideal: Seconds,
+  floor: Seconds,
+  stretch: number,
+  gate = true,
+): RoundCue {
+  return { id, kind, pours, ideal, floor, stretch, gate };
+}
+
+/** The host's own seconds and words. Seconds below the floor lower it only where care does not forbid it [C2]. */
+function edited(plan: Plan, cue: Cue): Cue {
+  const edit = plan.cueEdits[cue.id];
+  if (edit === undefined) return cue;
+  const guarded =
+    cue.kind === 'water' || cue.kind === 'break' || (cue.kind === 'step' && cue.step === 'spit');
+  const wanted = edit.seconds ?? cue.ideal;
+  const ideal = seconds(guarded ? Math.max(wanted, cue.floor) : wanted);
+  const floor = seconds(Math.min(cue.floor, ideal));
+  return { ...cue, ideal, floor, ...(edit.say ? { say: edit.say } : {}) };
+}

@@ -1,0 +1,88 @@
+import type { CueId, PourId } from '../ids.ts';
+import type { Seconds } from '../units.ts';
+
+/**
+ * One item of the running order: what everybody does now, and for how long. A plan compiles to a flat list of cues;
+ * the session is a pointer into it.
+ */
+interface CueBase {
+  readonly id: CueId;
+  /** The time that the host would like to give. */
+  readonly ideal: Seconds;
+  /** The least time; re-pacing never goes below it. */
+  readonly floor: Seconds;
+  /** How willingly this cue gives up time when the evening runs late: 0 never, 1 first. */
+  readonly stretch: number;
+  /** Only the host can leave a gate; the clock and the room wait there. */
+  readonly gate: boolean;
+  /** The host's own words to say aloud, instead of the usual ones. */
+  readonly say?: string;
+}
+
+/** One walk through a glass. `review` and `reflect` belong to the closing pass. */
+export type Pass = 'first' | 'writing' | 'closing';
+
+/** One action of a pass. */
+export type Step = 'swirl' | 'look' | 'nose' | 'sip' | 'spit' | 'write' | 'review' | 'reflect';
+
+/** The moves that can be practised with plain water. */
+export type Move = 'swirl' | 'look' | 'nose' | 'sip' | 'spit';
+
+/** Where in the notebook the words of a writing step go. */
+export type Sense = 'look' | 'nose' | 'palate' | 'finish';
+
+export type PlainCueKind = 'gathering' | 'welcome' | 'ground-rules' | 'farewell';
+
+export interface PlainCue extends CueBase {
+  readonly kind: PlainCueKind;
+}
+
+export interface PracticeCue extends CueBase {
+  readonly kind: 'practice';
+  readonly step: Move;
+}
+
+export interface StepCue extends CueBase {
+  readonly kind: 'step';
+  /** From 0. */
+  readonly flight: number;
+  readonly pour: PourId;
+  readonly pass: Pass;
+  readonly step: Step;
+  /** With `write`: the glass is taken up again for this sense, and its words are put down. */
+  readonly sense?: Sense;
+}
+
+/** A rest for the palate after a pour. */
+export interface WaterCue extends CueBase {
+  readonly kind: 'water';
+  readonly flight: number;
+  readonly after: PourId;
+}
+
+export interface BreakCue extends CueBase {
+  readonly kind: 'break';
+  /** `called`: the host called it in mid-evening; the plan knows nothing of it. */
+  readonly called: boolean;
+}
+
+/** Something that concerns several pours at once. */
+export interface RoundCue extends CueBase {
+  readonly kind: 'ranking' | 'odd-one-out' | 'discussion' | 'reveal';
+  readonly pours: readonly PourId[];
+}
+
+export type Cue = PlainCue | PracticeCue | StepCue | WaterCue | BreakCue | RoundCue;
+export type CueKind = Cue['kind'];
+
+/** The pour in front of everybody during this cue, if there is one. */
+export function pourOf(cue: Cue): PourId | undefined {
+  switch (cue.kind) {
+    case 'step':
+      return cue.pour;
+    case 'water':
+      return cue.after;
+    default:
+      return undefined;
+  }
+}

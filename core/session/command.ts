@@ -1,0 +1,107 @@
+import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { Pacing, Plan } from '../tasting.ts';
+import type { DurationMs, EpochMs, Seconds } from '../units.ts';
+import type { Doors, ReminderKind, Signal } from './state.ts';
+
+/** What a host asks for. */
+export type HostCommand =
+  | { readonly type: 'OpenDoors'; readonly plan: Plan }
+  /** Names the cue it leaves, so that two taps never skip one [P1]. */
+  | { readonly type: 'Advance'; readonly from: CueId }
+  | { readonly type: 'GoBack'; readonly from: CueId }
+  | { readonly type: 'JumpTo'; readonly cue: CueId }
+  | { readonly type: 'Hold' }
+  | { readonly type: 'Resume' }
+  | { readonly type: 'GiveTime'; readonly seconds: Seconds }
+  | { readonly type: 'CallBreak'; readonly seconds: Seconds }
+  | { readonly type: 'Remind'; readonly kind: ReminderKind }
+  | { readonly type: 'ClearReminder' }
+  | { readonly type: 'OpenDiscussion'; readonly pours: readonly PourId[] }
+  | { readonly type: 'CloseDiscussion'; readonly pours: readonly PourId[] }
+  | { readonly type: 'Reveal'; readonly pours: readonly PourId[] }
+  | { readonly type: 'DropPour'; readonly pour: PourId }
+  | { readonly type: 'RestorePour'; readonly pour: PourId }
+  | { readonly type: 'ChoosePacing'; readonly pacing: Pacing }
+  | {
+      readonly type: 'EditCue';
+      readonly cue: CueId;
+      readonly seconds?: Seconds | undefined;
+      readonly say?: string | undefined;
+    }
+  | { readonly type: 'SetDoors'; readonly doors: Doors }
+  | { readonly type: 'AdmitSeat'; readonly seat: SeatId }
+  | { readonly type: 'RemoveSeat'; readonly seat: SeatId }
+  | { readonly type: 'RestoreSeat'; readonly seat: SeatId }
+  | { readonly type: 'AnswerSeat'; readonly seat: SeatId }
+  | { readonly type: 'Finish' }
+  | { readonly type: 'Reopen' };
+
+/** What a guest asks for, for the seat they hold. */
+export type GuestCommand =
+  | { readonly type: 'AcceptGroundRules' }
+  | { readonly type: 'GiveSignal'; readonly signal: Signal | null; readonly cue: CueId }
+  | {
+      readonly type: 'ChangeSeat';
+      readonly name?: string | undefined;
+      readonly leftHanded?: boolean | undefined;
+      readonly remote?: boolean | undefined;
+    }
+  | { readonly type: 'CatchUp'; readonly pour: PourId }
+  | { readonly type: 'LeaveTable' };
+
+/** Somebody who has no seat yet. The id is made by the server and arrives on the command. */
+export interface TakeSeat {
+  readonly type: 'TakeSeat';
+  readonly seat: SeatId;
+  readonly name: string;
+  readonly leftHanded: boolean;
+  readonly remote: boolean;
+}
+
+/** What the conductor's own clock asks for. */
+export type ClockCommand =
+  /** The deadline of `cue` has passed. */
+  | { readonly type: 'ExpireCue'; readonly cue: CueId }
+  /** Something that the pace of the room hangs on has changed: the floor has passed, or somebody came or went. */
+  | { readonly type: 'WeighRoom'; readonly cue: CueId };
+
+export type Command =
+  | { readonly by: 'host'; readonly ask: HostCommand }
+  | { readonly by: 'guest'; readonly seat: SeatId; readonly ask: GuestCommand }
+  | { readonly by: 'newcomer'; readonly ask: TakeSeat }
+  | { readonly by: 'clock'; readonly ask: ClockCommand };
+
+/** What a decision needs to know of the world; it arrives with the command, so that deciding stays pure. */
+export interface Moment {
+  readonly now: EpochMs;
+  /** How far ahead a change of cue is set, so that it appears on all devices together [F4]. */
+  readonly lead: DurationMs;
+  readonly hostPresent: boolean;
+  /** Seats with a device connected. */
+  readonly present: ReadonlySet<SeatId>;
+}
+
+export type RejectionCode =
+  | 'moved-on'
+  | 'not-open'
+  | 'already-open'
+  | 'finished'
+  | 'not-finished'
+  | 'no-pours'
+  | 'at-start'
+  | 'at-end'
+  | 'no-such-cue'
+  | 'no-such-pour'
+  | 'no-such-seat'
+  | 'already-held'
+  | 'not-held'
+  | 'not-reached'
+  | 'already-dropped'
+  | 'not-dropped'
+  | 'only-pour'
+  | 'not-in-discussion'
+  | 'doors-closed'
+  | 'table-full'
+  | 'not-seated'
+  | 'nothing-to-do'
+  | 'too-long';

@@ -1,0 +1,21 @@
+import { type Cue, pourOf } from '../../running-order/cue.ts';
+import { later } from '../../units.ts';
+import type { Moment } from '../command.ts';
+import type { SessionEvent } from '../event.ts';
+import type { UnderWay } from '../state.ts';
+
+/**
+ * What happens when the room moves to `cue`. A glass in front of everybody ends the talk: an open discussion is
+ * closed, for nobody should read of one glass while nosing another.
+ */
+export function entering(
+  session: UnderWay,
+  cue: Cue,
+  by: 'host' | 'clock' | 'room',
+  { now, lead }: Moment,
+): SessionEvent[] {
+  const entered: SessionEvent = { type: 'CueEntered', cue: cue.id, at: later(now, lead), by };
+  const open = session.plan.pours.map((pour) => pour.id).filter((pour) => session.discussions[pour]?.open);
+  const tasting = cue.kind === 'step' && pourOf(cue) !== undefined;
+  return tasting && open.length > 0 ? [{ type: 'DiscussionClosed', pours: open }, entered] : [entered];
+}

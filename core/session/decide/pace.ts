@@ -1,0 +1,115 @@
+import { type CueId, cueId } from '../../ids.ts';
+import type { BreakCue } from '../../running-order/cue.ts';
+import { between, durationMs, later, type Seconds, seconds, toMs } from '../../units.ts';
+import type { HostCommand, Moment } from '../command.ts';
+import { type Decision, happened, rejected } from '../decision.ts';
+import { cueAfter, cueBefore, indexOfCue } from '../position.ts';
+import { seated } from '../seating.ts';
+import { cueNow, type UnderWay } from '../state.ts';
+import { entering } from './entering.ts';
+
+type PaceCommand = Extract<
+  HostCommand,
+  { type: 'GoBack' | 'JumpTo' | 'Hold' | 'Resume' | 'GiveTime' | 'CallBreak' | 'ChoosePacing' }
+>;
+
+/** [P1] The host's *Next*. */
+export function advance(session: UnderWay, from: CueId, moment: Moment): Decision {
+  if (cueNow(session).id !== from) return rejected('moved-on');
+  const next = cueAfter(session);
+  return next === undefined ? rejected('at-end') : happened(...entering(session, next, 'host', moment));
+}
+
+/** [P2, P3, P7, P8] A deadline moves the room on only when the clock paces it, or when the host's device is gone. */
+export function expire(session: UnderWay, cue: CueId, moment: Moment): Decision {
+  const now = cueNow(session);
+  if (now.id !== cue) return rejected('moved-on');
+  if (now.gate || session.clock.kind === 'held' || moment.now < session.clock.endsAt)
+    return rejected('nothing-to-do');
+  const paced = session.pacing.by === 'clock' || !moment.hostPresent;
+  const next = cueAfter(session);
+  return paced && next !== undefined
+    ? happened(...entering(session, next, 'clock', moment))
+    : rejected('nothing-to-do');
+}
+
+/** [P3] Pacing by the room: on when the chosen share of the seats that are here is ready, never before the floor. */
+export function weighRoom(session: UnderWay, cue: CueId, moment: Moment): Decision {
+  const now = cueNow(session);
+  if (now.id !== cue) return rejected('moved-on');
+  const next = cueAfter(session);
+  return next !== undefined && roomIsReady(session, moment)
+    ? happened(...entering(session, next, 'room', moment))
+    : rejected('nothing-to-do');
+}
+
+export function roomIsReady(session: UnderWay, { now, present }: Moment): boolean {
+  const cue = cueNow(session);
+  if (session.pacing.by !== 'room' || cue.gate || session.clock.kind === 'held') return false;
+  if (now < later(session.enteredAt, toMs(cue.floor))) return false;
+  const here = seated(session).filter((seat) => present.has(seat.id));
+  const ready = here.filter((seat) => session.signals[seat.id] === 'ready');
+  // Rounding guards against 0.7 * 10 = 7.000000000000001.
+  return (
+    here.length > 0 && ready.length >= Math.ceil(Number((session.pacing.share * here.length).toFixed(6)))
+  );
+}
+
+export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment): Decision {
+  switch (ask.type) {
+    case 'GoBack': {
+      if (cueNow(session).id !== ask.from) return rejected('moved-on');
+      const before = cueBefore(session);
+      return before === undefined
+        ? rejected('at-start')
+        : happened(...entering(session, before, 'host', moment));
+    }
+    case 'JumpTo': {
+      const target = session.cues[indexOfCue(session.cues, ask.cue)];
+      return target === undefined
+        ? rejected('no-such-cue')
+        : happened(...entering(session, target, 'host', moment));
+    }
+    case 'Hold':
+      if (session.clock.kind === 'held') return rejected('already-held');
+      return happened({
+        type: 'ClockHeld',
+        remaining: between(moment.now, session.clock.endsAt),
+        at: moment.now,
+      });
+    case 'Resume':
+      if (session.clock.kind !== 'held') return rejected('not-held');
+      return happened({ type: 'ClockResumed', endsAt: later(moment.now, session.clock.remaining) });
+    case 'GiveTime':
+      return giveTime(session, ask.seconds, moment);
+    case 'CallBreak':
+      return callBreak(session, ask.seconds, moment);
+    case 'ChoosePacing':
+      return happened({ type: 'PacingChosen', pacing: ask.pacing });
+    default:
+      return ask satisfies never;
+  }
+}
+
+/** [P4] A minute more is a minute from now when the time is already over. */
+function giveTime(session: UnderWay, more: Seconds, { now }: Moment): Decision {
+  const { clock } = session;
+  const left = clock.kind === 'held' ? clock.remaining : between(now, clock.endsAt);
+  return happened({ type: 'TimeGiven', by: durationMs(toMs(more) - Math.min(0, left)) });
+}
+
+function callBreak(session: UnderWay, length: Seconds, moment: Moment): Decision {
+  const cue: BreakCue = {
+    id: cueId(`called-break-${session.breaksCalled + 1}`),
+    kind: 'break',
+    called: true,
+    ideal: length,
+    floor: seconds(Math.min(60, length)),
+    stretch: 0,
+    gate: true,
+  };
+  return happened(
+    { type: 'BreakCalled', cue, before: cueNow(session).id },
+    ...entering(session, cue, 'host', moment),
+  );
+}

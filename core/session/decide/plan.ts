@@ -1,0 +1,56 @@
+import type { PourId } from '../../ids.ts';
+import { type Cue, pourOf } from '../../running-order/cue.ts';
+import { seconds } from '../../units.ts';
+import type { HostCommand, Moment } from '../command.ts';
+import { type Decision, happened, rejected } from '../decision.ts';
+import { cueAfter, indexOfCue } from '../position.ts';
+import { cueNow, type UnderWay } from '../state.ts';
+import { entering } from './entering.ts';
+
+type PlanCommand = Extract<HostCommand, { type: 'DropPour' | 'RestorePour' | 'EditCue' }>;
+
+/** Changes of the plan while the evening runs [P6]. */
+export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment): Decision {
+  switch (ask.type) {
+    case 'DropPour':
+      return dropPour(session, ask.pour, moment);
+    case 'RestorePour':
+      return session.dropped.includes(ask.pour)
+        ? happened({ type: 'PourRestored', pour: ask.pour })
+        : rejected('not-dropped');
+    case 'EditCue': {
+      const cue = session.cues[indexOfCue(session.cues, ask.cue)];
+      if (cue === undefined) return rejected('no-such-cue');
+      const ideal = ask.seconds === undefined ? cue.ideal : guarded(cue, ask.seconds);
+      return happened({
+        type: 'CueEdited',
+        cue: cue.id,
+        ideal,
+        floor: seconds(Math.min(cue.floor, ideal)),
+        ...(ask.say === undefined ? {} : { say: ask.say }),
+      });
+    }
+    default:
+      return ask satisfies never;
+  }
+}
+
+/** [C2] Spit, water and planned breaks never go below their floors. */
+function guarded(cue: Cue, wanted: number) {
+  const careful =
+    cue.kind === 'water' || cue.kind === 'break' || (cue.kind === 'step' && cue.step === 'spit');
+  return seconds(careful ? Math.max(wanted, cue.floor) : wanted);
+}
+
+/** Dropping the pour that everybody has in hand moves the room on to what comes after it. */
+function dropPour(session: UnderWay, pour: PourId, moment: Moment): Decision {
+  if (!session.plan.pours.some((each) => each.id === pour)) return rejected('no-such-pour');
+  if (session.dropped.includes(pour)) return rejected('already-dropped');
+  if (session.dropped.length === session.plan.pours.length - 1) return rejected('only-pour');
+  const without: UnderWay = { ...session, dropped: [...session.dropped, pour] };
+  const next = pourOf(cueNow(session)) === pour ? cueAfter(without) : undefined;
+  return happened(
+    { type: 'PourDropped', pour },
+    ...(next === undefined ? [] : entering(without, next, 'host', moment)),
+  );
+}

@@ -1,0 +1,116 @@
+import type { SeatId } from '../../ids.ts';
+import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts';
+import { type Decision, happened, rejected } from '../decision.ts';
+import { evolveAll } from '../evolve.ts';
+import { missedBy } from '../seating.ts';
+import { cueNow, type UnderWay } from '../state.ts';
+import { weighRoom } from './pace.ts';
+
+type SeatCommand = Extract<
+  HostCommand,
+  { type: 'SetDoors' | 'AdmitSeat' | 'RemoveSeat' | 'RestoreSeat' | 'AnswerSeat' }
+>;
+
+/** Somebody without a seat. */
+export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment): Decision {
+  if (session.doors === 'closed') return rejected('doors-closed');
+  if (session.seats[ask.seat] !== undefined) return rejected('nothing-to-do');
+  return happened({
+    type: 'SeatTaken',
+    seat: {
+      id: ask.seat,
+      name: ask.name,
+      leftHanded: ask.leftHanded,
+      remote: ask.remote,
+      presence: session.doors === 'ask' ? 'waiting' : 'seated',
+      groundRulesAccepted: false,
+      takenAt: now,
+      missed: missedBy(session),
+    },
+  });
+}
+
+/** What the host does about a seat. Nothing here touches its notes. */
+export function decideSeat(session: UnderWay, ask: SeatCommand): Decision {
+  if (ask.type === 'SetDoors') {
+    return session.doors === ask.doors
+      ? rejected('nothing-to-do')
+      : happened({ type: 'DoorsSet', doors: ask.doors });
+  }
+  const seat = session.seats[ask.seat];
+  if (seat === undefined) return rejected('no-such-seat');
+  switch (ask.type) {
+    case 'AdmitSeat':
+      return seat.presence === 'waiting'
+        ? happened({ type: 'SeatAdmitted', seat: seat.id })
+        : rejected('nothing-to-do');
+    case 'RemoveSeat':
+      return seat.presence === 'removed'
+        ? rejected('nothing-to-do')
+        : happened({ type: 'SeatRemoved', seat: seat.id });
+    case 'RestoreSeat':
+      return seat.presence === 'removed' || seat.presence === 'left'
+        ? happened({ type: 'SeatRestored', seat: seat.id })
+        : rejected('nothing-to-do');
+    case 'AnswerSeat':
+      return session.signals[seat.id] === undefined
+        ? rejected('nothing-to-do')
+        : happened({ type: 'SignalGiven', seat: seat.id, signal: null });
+    default:
+      return ask satisfies never;
+  }
+}
+
+/** What a guest does for the seat they hold. */
+export function decideForGuest(session: UnderWay, id: SeatId, ask: GuestCommand, moment: Moment): Decision {
+  const seat = session.seats[id];
+  if (seat === undefined) return rejected('no-such-seat');
+  if (ask.type !== 'LeaveTable' && seat.presence !== 'seated') return rejected('not-seated');
+  switch (ask.type) {
+    case 'AcceptGroundRules':
+      return seat.groundRulesAccepted
+        ? rejected('nothing-to-do')
+        : happened({ type: 'GroundRulesAccepted', seat: id });
+    case 'GiveSignal':
+      return giveSignal(session, id, ask, moment);
+    case 'ChangeSeat':
+      return changeSeat(id, ask);
+    case 'CatchUp':
+      return seat.missed.includes(ask.pour)
+        ? happened({ type: 'PourCaughtUp', seat: id, pour: ask.pour })
+        : rejected('nothing-to-do');
+    case 'LeaveTable':
+      return seat.presence === 'left' || seat.presence === 'removed'
+        ? rejected('nothing-to-do')
+        : happened({ type: 'SeatLeft', seat: id });
+    default:
+      return ask satisfies never;
+  }
+}
+
+function changeSeat(seat: SeatId, ask: Extract<GuestCommand, { type: 'ChangeSeat' }>): Decision {
+  const changes = {
+    ...(ask.name === undefined ? {} : { name: ask.name }),
+    ...(ask.leftHanded === undefined ? {} : { leftHanded: ask.leftHanded }),
+    ...(ask.remote === undefined ? {} : { remote: ask.remote }),
+  };
+  return Object.keys(changes).length === 0
+    ? rejected('nothing-to-do')
+    : happened({ type: 'SeatChanged', seat, ...changes });
+}
+
+/** A signal is about the cue it was given in: a late one must not make the next cue look ready. */
+function giveSignal(
+  session: UnderWay,
+  seat: SeatId,
+  ask: Extract<GuestCommand, { type: 'GiveSignal' }>,
+  moment: Moment,
+): Decision {
+  const cue = cueNow(session).id;
+  if (ask.cue !== cue && ask.signal !== 'needs-host') return rejected('moved-on');
+  if ((session.signals[seat] ?? null) === ask.signal) return rejected('nothing-to-do');
+  const given = { type: 'SignalGiven', seat, signal: ask.signal } as const;
+  const after = evolveAll(session, [given]);
+  const room = after.status === 'under-way' ? weighRoom(after, cue, moment) : rejected('nothing-to-do');
+  return happened(given, ...(room.ok ? room.events : []));
+}

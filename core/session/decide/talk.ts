@@ -1,0 +1,49 @@
+import type { PourId } from '../../ids.ts';
+import type { HostCommand, Moment } from '../command.ts';
+import { type Decision, happened, rejected } from '../decision.ts';
+import type { UnderWay } from '../state.ts';
+
+type TalkCommand = Extract<
+  HostCommand,
+  { type: 'Remind' | 'ClearReminder' | 'OpenDiscussion' | 'CloseDiscussion' | 'Reveal' }
+>;
+
+/** What is said in the room: reminders, the discussion, the names. */
+export function decideTalk(session: UnderWay, ask: TalkCommand, { now }: Moment): Decision {
+  switch (ask.type) {
+    case 'Remind':
+      return happened({ type: 'ReminderGiven', kind: ask.kind, at: now });
+    case 'ClearReminder':
+      return session.reminder === null ? rejected('nothing-to-do') : happened({ type: 'ReminderCleared' });
+    case 'OpenDiscussion': {
+      const trouble = notReached(session, ask.pours);
+      if (trouble !== undefined) return trouble;
+      const pours = ask.pours.filter((pour) => !session.discussions[pour]?.open);
+      return pours.length === 0
+        ? rejected('nothing-to-do')
+        : happened({ type: 'DiscussionOpened', pours, at: now });
+    }
+    case 'CloseDiscussion': {
+      const pours = ask.pours.filter((pour) => session.discussions[pour]?.open);
+      return pours.length === 0
+        ? rejected('not-in-discussion')
+        : happened({ type: 'DiscussionClosed', pours });
+    }
+    case 'Reveal': {
+      const trouble = notReached(session, ask.pours);
+      if (trouble !== undefined) return trouble;
+      const pours = ask.pours.filter((pour) => !session.revealed.includes(pour));
+      return pours.length === 0 ? rejected('nothing-to-do') : happened({ type: 'PoursRevealed', pours });
+    }
+    default:
+      return ask satisfies never;
+  }
+}
+
+/** Nobody talks about, or is told, a glass that has not been in front of the room [Q1, Q4]. */
+function notReached(session: UnderWay, pours: readonly PourId[]): Decision | undefined {
+  const known = new Set(session.plan.pours.map((pour) => pour.id));
+  if (pours.some((pour) => !known.has(pour))) return rejected('no-such-pour');
+  if (pours.some((pour) => !session.reached.includes(pour))) return rejected('not-reached');
+  return undefined;
+}

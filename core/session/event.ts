@@ -1,0 +1,57 @@
+import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { BreakCue, Cue } from '../running-order/cue.ts';
+import type { Pacing, Plan } from '../tasting.ts';
+import type { DurationMs, EpochMs, Seconds } from '../units.ts';
+import type { Doors, ReminderKind, Seat, Signal } from './state.ts';
+
+/**
+ * What happened, in the past tense. Everything that a replay needs stands in the event, the compiled running order
+ * included, so that an old log means the same under a newer version of the rules.
+ */
+export type SessionEvent =
+  | { readonly type: 'DoorsOpened'; readonly plan: Plan; readonly cues: readonly Cue[]; readonly at: EpochMs }
+  | {
+      readonly type: 'CueEntered';
+      readonly cue: CueId;
+      /** Server time at which it takes effect on every screen. */
+      readonly at: EpochMs;
+      readonly by: 'host' | 'clock' | 'room';
+    }
+  | { readonly type: 'ClockHeld'; readonly remaining: DurationMs; readonly at: EpochMs }
+  | { readonly type: 'ClockResumed'; readonly endsAt: EpochMs }
+  | { readonly type: 'TimeGiven'; readonly by: DurationMs }
+  /** Stands before the cue it interrupts, which is begun again afterwards. */
+  | { readonly type: 'BreakCalled'; readonly cue: BreakCue; readonly before: CueId }
+  | { readonly type: 'ReminderGiven'; readonly kind: ReminderKind; readonly at: EpochMs }
+  | { readonly type: 'ReminderCleared' }
+  | { readonly type: 'DiscussionOpened'; readonly pours: readonly PourId[]; readonly at: EpochMs }
+  | { readonly type: 'DiscussionClosed'; readonly pours: readonly PourId[] }
+  | { readonly type: 'PoursRevealed'; readonly pours: readonly PourId[] }
+  | { readonly type: 'PourDropped'; readonly pour: PourId }
+  | { readonly type: 'PourRestored'; readonly pour: PourId }
+  | { readonly type: 'PacingChosen'; readonly pacing: Pacing }
+  | {
+      readonly type: 'CueEdited';
+      readonly cue: CueId;
+      readonly ideal: Seconds;
+      readonly floor: Seconds;
+      readonly say?: string;
+    }
+  | { readonly type: 'DoorsSet'; readonly doors: Doors }
+  | { readonly type: 'SeatTaken'; readonly seat: Seat }
+  | {
+      readonly type: 'SeatChanged';
+      readonly seat: SeatId;
+      readonly name?: string;
+      readonly leftHanded?: boolean;
+      readonly remote?: boolean;
+    }
+  | { readonly type: 'SeatAdmitted'; readonly seat: SeatId }
+  | { readonly type: 'SeatLeft'; readonly seat: SeatId }
+  | { readonly type: 'SeatRemoved'; readonly seat: SeatId }
+  | { readonly type: 'SeatRestored'; readonly seat: SeatId }
+  | { readonly type: 'GroundRulesAccepted'; readonly seat: SeatId }
+  | { readonly type: 'SignalGiven'; readonly seat: SeatId; readonly signal: Signal | null }
+  | { readonly type: 'PourCaughtUp'; readonly seat: SeatId; readonly pour: PourId }
+  | { readonly type: 'TastingFinished'; readonly at: EpochMs }
+  | { readonly type: 'TastingReopened'; readonly at: EpochMs };

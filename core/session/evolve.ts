@@ -1,0 +1,208 @@
+import type { PourId, SeatId } from '../ids.ts';
+import { type Cue, pourOf } from '../running-order/cue.ts';
+import { durationMs, type EpochMs, later, toMs } from '../units.ts';
+import type { SessionEvent } from './event.ts';
+import { indexOfCue } from './position.ts';
+import type { Evening, Finished, Seat, Session, Signal, UnderWay } from './state.ts';
+
+/** What is true after an event. Never refuses: what stands in the log has happened. */
+export function evolve(session: Session, event: SessionEvent): Session {
+  if (session.status === 'unopened') return event.type === 'DoorsOpened' ? opened(event) : session;
+  if (session.status === 'finished')
+    return event.type === 'TastingReopened' ? reopened(session, event.at) : session;
+  return evolveUnderWay(session, event);
+}
+
+export const evolveAll = (session: Session, events: readonly SessionEvent[]): Session =>
+  events.reduce(evolve, session);
+
+function opened({ plan, cues, at }: Extract<SessionEvent, { type: 'DoorsOpened' }>): UnderWay {
+  const bare: UnderWay = {
+    status: 'under-way',
+    plan,
+    cues,
+    at: 0,
+    enteredAt: at,
+    clock: { kind: 'running', endsAt: at },
+    signals: {},
+    reminder: null,
+    doors: 'open',
+    seats: {},
+    pacing: plan.pacing,
+    discussions: {},
+    revealed: [],
+    dropped: [],
+    reached: [],
+    timeline: [],
+    openedAt: at,
+    breaksCalled: 0,
+  };
+  return entered(bare, 0, at);
+}
+
+function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
+  switch (event.type) {
+    case 'DoorsOpened':
+    case 'TastingReopened':
+      return session;
+    case 'CueEntered':
+      return entered(session, indexOfCue(session.cues, event.cue), event.at);
+    case 'ClockHeld':
+      return { ...session, clock: { kind: 'held', remaining: event.remaining, since: event.at } };
+    case 'ClockResumed':
+      return { ...session, clock: { kind: 'running', endsAt: event.endsAt } };
+    case 'TimeGiven':
+      return timeGiven(session, event.by);
+    case 'BreakCalled':
+      return breakCalled(session, event.cue, event.before);
+    case 'ReminderGiven':
+      return { ...session, reminder: { kind: event.kind, at: event.at } };
+    case 'ReminderCleared':
+      return { ...session, reminder: null };
+    case 'DiscussionOpened':
+      return {
+        ...session,
+        discussions: { ...session.discussions, ...opening(session, event.pours, event.at) },
+      };
+    case 'DiscussionClosed':
+      return { ...session, discussions: { ...session.discussions, ...closing(session, event.pours) } };
+    case 'PoursRevealed':
+      return { ...session, revealed: [...session.revealed, ...event.pours] };
+    case 'PourDropped':
+      return { ...session, dropped: [...session.dropped, event.pour] };
+    case 'PourRestored':
+      return { ...session, dropped: session.dropped.filter((pour) => pour !== event.pour) };
+    case 'PacingChosen':
+      return { ...session, pacing: event.pacing };
+    case 'CueEdited': {
+      const { ideal, floor, say } = event;
+      const edit = (cue: Cue): Cue => ({ ...cue, ideal, floor, ...(say === undefined ? {} : { say }) });
+      return { ...session, cues: session.cues.map((cue) => (cue.id === event.cue ? edit(cue) : cue)) };
+    }
+    case 'DoorsSet':
+      return { ...session, doors: event.doors };
+    case 'SeatTaken':
+      return { ...session, seats: { ...session.seats, [event.seat.id]: event.seat } };
+    case 'SeatChanged': {
+      const { type: _, seat, ...changes } = event;
+      return withSeat(session, seat, changes);
+    }
+    case 'SeatAdmitted':
+    case 'SeatRestored':
+      return withSeat(session, event.seat, { presence: 'seated' });
+    case 'SeatLeft':
+      return withoutSignal(withSeat(session, event.seat, { presence: 'left' }), event.seat);
+    case 'SeatRemoved':
+      return withoutSignal(withSeat(session, event.seat, { presence: 'removed' }), event.seat);
+    case 'GroundRulesAccepted':
+      return withSeat(session, event.seat, { groundRulesAccepted: true });
+    case 'SignalGiven':
+      return event.signal === null
+        ? withoutSignal(session, event.seat)
+        : { ...session, signals: { ...session.signals, [event.seat]: event.signal } };
+    case 'PourCaughtUp': {
+      const missed = session.seats[event.seat]?.missed.filter((pour) => pour !== event.pour);
+      return missed === undefined ? session : withSeat(session, event.seat, { missed });
+    }
+    case 'TastingFinished':
+      return finished(session, event.at);
+    default:
+      return event satisfies never;
+  }
+}
+
+/** The room is at `index` from `at` on: a fresh clock, no signals but calls for the host, no reminder of before. */
+function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
+  const cue = session.cues[index];
+  if (cue === undefined) return session;
+  const pour = cue.kind === 'step' ? pourOf(cue) : undefined;
+  const calls = Object.entries(session.signals).filter(([, signal]) => signal === 'needs-host');
+  return {
+    ...session,
+    at: index,
+    enteredAt: at,
+    clock: { kind: 'running', endsAt: later(at, toMs(cue.ideal)) },
+    signals: Object.fromEntries(calls) as Record<SeatId, Signal>,
+    reminder: null,
+    reached:
+      pour === undefined || session.reached.includes(pour) ? session.reached : [...session.reached, pour],
+    timeline: [...session.timeline, { cue: cue.id, at }],
+  };
+}
+
+function timeGiven(session: UnderWay, by: number): UnderWay {
+  const { clock } = session;
+  return clock.kind === 'held'
+    ? { ...session, clock: { ...clock, remaining: durationMs(clock.remaining + by) } }
+    : { ...session, clock: { kind: 'running', endsAt: later(clock.endsAt, durationMs(by)) } };
+}
+
+function breakCalled(session: UnderWay, cue: Cue, before: string): UnderWay {
+  const index = session.cues.findIndex((each) => each.id === before);
+  const cues = [...session.cues.slice(0, index), cue, ...session.cues.slice(index)];
+  // The pointer stays with the interrupted cue until the break is entered.
+  return { ...session, cues, at: session.at + 1, breaksCalled: session.breaksCalled + 1 };
+}
+
+/** [Q3] The first opening seals; opening again shows the same sealed notes. */
+const opening = (session: Evening, pours: readonly PourId[], at: EpochMs) =>
+  Object.fromEntries(
+    pours.map((pour) => [pour, { sealedAt: session.discussions[pour]?.sealedAt ?? at, open: true }]),
+  );
+
+const closing = (session: Evening, pours: readonly PourId[]) =>
+  Object.fromEntries(
+    pours.flatMap((pour) => {
+      const discussion = session.discussions[pour];
+      return discussion === undefined ? [] : [[pour, { ...discussion, open: false }]];
+    }),
+  );
+
+function withSeat(session: UnderWay, id: SeatId, changes: Partial<Seat>): UnderWay {
+  const seat = session.seats[id];
+  return seat === undefined
+    ? session
+    : { ...session, seats: { ...session.seats, [id]: { ...seat, ...changes } } };
+}
+
+function withoutSignal(session: UnderWay, seat: SeatId): UnderWay {
+  const { [seat]: _, ...signals } = session.signals;
+  return { ...session, signals };
+}
+
+/** What a session is, without what only an evening under way has. */
+const eveningOf = (session: UnderWay | Finished): Evening => ({
+  plan: session.plan,
+  cues: session.cues,
+  seats: session.seats,
+  pacing: session.pacing,
+  discussions: session.discussions,
+  revealed: session.revealed,
+  dropped: session.dropped,
+  reached: session.reached,
+  timeline: session.timeline,
+  openedAt: session.openedAt,
+  breaksCalled: session.breaksCalled,
+});
+
+/** At the end every glass that was in front of the room has its name, for the keepsake. */
+function finished(session: UnderWay, finishedAt: EpochMs): Finished {
+  const named = session.reached.filter((pour) => !session.revealed.includes(pour));
+  const revealed = [...session.revealed, ...named];
+  return { ...eveningOf(session), status: 'finished', revealed, finishedAt, stoodAt: session.at };
+}
+
+/** A host who ended the evening by mistake stands where they stood, with the cue's whole time again. */
+function reopened(session: Finished, at: EpochMs): UnderWay {
+  const bare: UnderWay = {
+    ...eveningOf(session),
+    status: 'under-way',
+    at: session.stoodAt,
+    enteredAt: at,
+    clock: { kind: 'running', endsAt: at },
+    signals: {},
+    reminder: null,
+    doors: 'open',
+  };
+  return entered(bare, session.stoodAt, at);
+}

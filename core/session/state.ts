@@ -1,0 +1,99 @@
+import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { Cue } from '../running-order/cue.ts';
+import type { Pacing, Plan } from '../tasting.ts';
+import type { DurationMs, EpochMs } from '../units.ts';
+
+/** What one evening is at a moment. Notes are not in here and never will be: they live in the store's notebooks. */
+export type Session = Unopened | UnderWay | Finished;
+
+export interface Unopened {
+  readonly status: 'unopened';
+}
+
+export interface UnderWay extends Evening {
+  readonly status: 'under-way';
+  /** Where everybody is: an index into `cues`, never out of range. */
+  readonly at: number;
+  /** The server time at which the current cue takes effect on every screen, a little after it was decided [F4]. */
+  readonly enteredAt: EpochMs;
+  readonly clock: Clock;
+  /** What seats say about the current cue; emptied when the cue changes, except for a call for the host. */
+  readonly signals: Readonly<Record<SeatId, Signal>>;
+  readonly reminder: Reminder | null;
+  readonly doors: Doors;
+}
+
+export interface Finished extends Evening {
+  readonly status: 'finished';
+  readonly finishedAt: EpochMs;
+  /** Where the evening stood when it ended, for a host who ended it by mistake. */
+  readonly stoodAt: number;
+}
+
+export interface Evening {
+  readonly plan: Plan;
+  readonly cues: readonly Cue[];
+  readonly seats: Readonly<Record<SeatId, Seat>>;
+  readonly pacing: Pacing;
+  readonly discussions: Readonly<Record<PourId, Discussion>>;
+  /** Pours whose name everybody may know. */
+  readonly revealed: readonly PourId[];
+  readonly dropped: readonly PourId[];
+  /** Pours whose glass has been in front of the room, in that order. */
+  readonly reached: readonly PourId[];
+  /** When which cue was entered, for forecast and recap. */
+  readonly timeline: readonly Entry[];
+  readonly openedAt: EpochMs;
+  /** How many breaks the host has called; numbers their cue ids. */
+  readonly breaksCalled: number;
+}
+
+export type Clock =
+  | { readonly kind: 'running'; readonly endsAt: EpochMs }
+  /** Stopped by the host. `remaining` is negative when the cue was already over its time [P4]. */
+  | { readonly kind: 'held'; readonly remaining: DurationMs; readonly since: EpochMs };
+
+/** Who may take a seat: anybody with the code, only who the host lets in, or nobody. */
+export type Doors = 'open' | 'ask' | 'closed';
+
+export type Signal = 'ready' | 'more-time' | 'needs-host';
+
+export type ReminderKind = 'water' | 'spit' | 'quiet';
+
+export interface Reminder {
+  readonly kind: ReminderKind;
+  readonly at: EpochMs;
+}
+
+export interface Seat {
+  readonly id: SeatId;
+  readonly name: string;
+  readonly leftHanded: boolean;
+  readonly remote: boolean;
+  /** `waiting`: at the door, until the host lets them in. `left` and `removed` keep their notes. */
+  readonly presence: 'seated' | 'waiting' | 'left' | 'removed';
+  readonly groundRulesAccepted: boolean;
+  readonly takenAt: EpochMs;
+  /** Pours that the room had behind it when this seat was taken, and that nobody has ticked off as caught up [F3]. */
+  readonly missed: readonly PourId[];
+}
+
+export interface Discussion {
+  /** Notes are sealed as they stood at this moment [Q3]; it never changes once set. */
+  readonly sealedAt: EpochMs;
+  readonly open: boolean;
+}
+
+export interface Entry {
+  readonly cue: CueId;
+  readonly at: EpochMs;
+}
+
+export const unopened: Unopened = { status: 'unopened' };
+
+export function cueNow(session: UnderWay): Cue {
+  const cue = session.cues[session.at];
+  if (cue === undefined)
+    throw new Error(`The session points at cue ${session.at} of ${session.cues.length}.`);
+  return cue;
+}

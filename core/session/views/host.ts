@@ -1,0 +1,153 @@
+import type { CueId, PourId, SeatId } from '../../ids.ts';
+import type { Cue } from '../../running-order/cue.ts';
+import { flightsOf, type Pacing } from '../../tasting.ts';
+import type { EpochMs } from '../../units.ts';
+import { playable } from '../position.ts';
+import {
+  cueNow,
+  type Doors,
+  type Entry,
+  type Finished,
+  type Reminder,
+  type Seat,
+  type Signal,
+  type UnderWay,
+} from '../state.ts';
+import { type ClockView, clockView } from './stage.ts';
+
+/** What the host's devices see: the room and its place in the running order, and never a word of anybody's notes [Q1]. */
+export type HostView = HostUnderWay | HostFinished;
+
+interface HostBase {
+  readonly version: number;
+  readonly title: string;
+  readonly blind: boolean;
+  readonly pacing: Pacing;
+  readonly seats: readonly HostSeat[];
+  readonly pours: readonly HostPour[];
+  /** When which cue was entered. */
+  readonly timeline: readonly Entry[];
+  readonly openedAt: EpochMs;
+}
+
+export interface HostUnderWay extends HostBase {
+  readonly status: 'under-way';
+  readonly cue: CueId;
+  readonly next: CueId | null;
+  readonly previous: CueId | null;
+  readonly takesEffectAt: EpochMs;
+  readonly clock: ClockView;
+  readonly doors: Doors;
+  readonly reminder: Reminder | null;
+}
+
+export interface HostFinished extends HostBase {
+  readonly status: 'finished';
+  readonly finishedAt: EpochMs;
+}
+
+export interface HostSeat {
+  readonly id: SeatId;
+  readonly name: string;
+  readonly leftHanded: boolean;
+  readonly remote: boolean;
+  readonly presence: Seat['presence'];
+  readonly groundRulesAccepted: boolean;
+  readonly signal: Signal | null;
+  /** How many glasses this guest has missed. */
+  readonly missed: number;
+}
+
+export interface HostPour {
+  readonly id: PourId;
+  /** From 1 in the plan. */
+  readonly position: number;
+  readonly flight: number;
+  readonly name: string;
+  readonly producer: string | null;
+  readonly code: string | null;
+  readonly reached: boolean;
+  readonly revealed: boolean;
+  readonly dropped: boolean;
+  /** `sealed` by having been opened once; `silent` until then. */
+  readonly discussion: 'silent' | 'open' | 'closed';
+}
+
+/** The running order as the host sees it. Sent on joining and when it changes, for it is by far the largest part. */
+export interface RunningOrderView {
+  readonly version: number;
+  /** Those still to be played or already played, in order; the dropped ones left out. */
+  readonly cues: readonly Cue[];
+}
+
+export function hostView(session: UnderWay | Finished, version: number): HostView {
+  const base: HostBase = {
+    version,
+    title: session.plan.title,
+    blind: session.plan.blind,
+    pacing: session.pacing,
+    seats: Object.values(session.seats).map((seat) => hostSeat(session, seat)),
+    pours: hostPours(session),
+    timeline: session.timeline,
+    openedAt: session.openedAt,
+  };
+  return session.status === 'finished'
+    ? { ...base, status: 'finished', finishedAt: session.finishedAt }
+    : underWay(session, base);
+}
+
+export const runningOrderView = (session: UnderWay | Finished, version: number): RunningOrderView => ({
+  version,
+  cues: playable(session).flatMap((index) => session.cues[index] ?? []),
+});
+
+function underWay(session: UnderWay, base: HostBase): HostUnderWay {
+  const order = playable(session);
+  const after = session.cues[order.find((index) => index > session.at) ?? -1];
+  const before = session.cues[order.findLast((index) => index < session.at) ?? -1];
+  return {
+    ...base,
+    status: 'under-way',
+    cue: cueNow(session).id,
+    next: after?.id ?? null,
+    previous: before?.id ?? null,
+    takesEffectAt: session.enteredAt,
+    clock: clockView(session),
+    doors: session.doors,
+    reminder: session.reminder,
+  };
+}
+
+function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
+  return {
+    id: seat.id,
+    name: seat.name,
+    leftHanded: seat.leftHanded,
+    remote: seat.remote,
+    presence: seat.presence,
+    groundRulesAccepted: seat.groundRulesAccepted,
+    signal: session.status === 'under-way' ? (session.signals[seat.id] ?? null) : null,
+    missed: seat.missed.filter((pour) => !session.dropped.includes(pour)).length,
+  };
+}
+
+function hostPours(session: UnderWay | Finished): HostPour[] {
+  const places = flightsOf(session.plan).flatMap(({ index, pours }) =>
+    pours.map((pour) => ({ flight: index, pour })),
+  );
+  return places.map(({ flight, pour }, index) => {
+    const discussion = session.discussions[pour.id];
+    return {
+      id: pour.id,
+      position: index + 1,
+      flight,
+      name: pour.name,
+      producer: pour.producer ?? null,
+      code: session.plan.codes[pour.id] ?? null,
+      reached: session.reached.includes(pour.id),
+      revealed: session.revealed.includes(pour.id),
+      dropped: session.dropped.includes(pour.id),
+      discussion: discussion === undefined ? 'silent' : discussion.open ? 'open' : 'closed',
+    };
+  });
+}

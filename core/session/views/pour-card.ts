@@ -1,0 +1,59 @@
+import type { PhotoId, PourId } from '../../ids.ts';
+import type { Drink, Pour } from '../../tasting.ts';
+import type { Evening } from '../state.ts';
+
+/** What guests may know of a pour: its code only, or its facts once it may be named [Q4]. */
+export type PourCard = CodedPour | NamedPour;
+
+export interface CodedPour {
+  readonly kind: 'coded';
+  readonly id: PourId;
+  readonly drink: Drink;
+  /** Three digits, where the tasting has codes. */
+  readonly code: string | null;
+}
+
+export interface NamedPour {
+  readonly kind: 'named';
+  readonly id: PourId;
+  readonly drink: Drink;
+  readonly code: string | null;
+  readonly name: string;
+  readonly producer: string | null;
+  readonly region: string | null;
+  readonly country: string | null;
+  readonly style: string | null;
+  readonly ageYears: number | null;
+  readonly vintage: number | null;
+  readonly abv: number | null;
+  readonly cask: string | null;
+  readonly link: string | null;
+  readonly story: string | null;
+  readonly photos: { readonly front: PhotoId | null; readonly back: PhotoId | null };
+}
+
+/** A pour of an open tasting has its name as soon as it is reached; a blind one waits for its reveal. */
+export function pourCard(session: Evening, pour: Pour): PourCard {
+  const mayBeNamed = !session.plan.blind || session.revealed.includes(pour.id);
+  const code = session.plan.codes[pour.id] ?? null;
+  return mayBeNamed ? namedPour(pour, code) : { kind: 'coded', id: pour.id, drink: pour.drink, code };
+}
+
+export const namedPour = (pour: Pour, code: string | null): NamedPour => ({
+  kind: 'named',
+  id: pour.id,
+  drink: pour.drink,
+  code,
+  name: pour.name,
+  producer: pour.producer ?? null,
+  region: pour.region ?? null,
+  country: pour.country ?? null,
+  style: pour.style ?? null,
+  ageYears: pour.ageYears ?? null,
+  vintage: pour.vintage ?? null,
+  abv: pour.abv ?? null,
+  cask: pour.cask ?? null,
+  link: pour.link ?? null,
+  story: pour.story ?? null,
+  photos: { front: pour.photos?.front ?? null, back: pour.photos?.back ?? null },
+});

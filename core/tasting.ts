@@ -1,0 +1,219 @@
+import { z } from 'zod';
+import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
+import { cleanLine, cleanText } from './text.ts';
+
+/**
+ * The plan a host writes, as one schema. Types are inferred from it; every field that a host may leave out has a
+ * default, so that a file saved by an older version still opens. Numbers are in the unit that their name says.
+ */
+
+export const limits = {
+  pours: 16,
+  guests: 200,
+  name: 60,
+  line: 120,
+  text: 4000,
+} as const;
+
+/** The strongest a distilled drink can be: the azeotrope of ethanol and water lies near 97 % vol (common practice). */
+export const strongestAbv = 96;
+
+export const drinks = ['spirit', 'wine', 'beer'] as const;
+export type Drink = (typeof drinks)[number];
+
+/** How used to tasting the crowd is. It sets the number of pours, the passes and the time given. */
+export const levels = ['newcomers', 'regulars', 'devotees'] as const;
+export type Level = (typeof levels)[number];
+
+const line = (limit: number) =>
+  z
+    .string()
+    .max(limit * 4)
+    .transform(cleanLine)
+    .pipe(z.string().max(limit));
+const text = (limit: number) =>
+  z
+    .string()
+    .max(limit * 2)
+    .transform(cleanText)
+    .pipe(z.string().max(limit));
+const webLink = z
+  .string()
+  .max(500)
+  .trim()
+  .refine((value) => /^https?:\/\/[^\s]+$/i.test(value), 'A link starts with http:// or https://');
+
+const id = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/);
+const pourIdSchema = id.transform((value): PourId => pourId(value));
+const photoIdSchema = id.transform((value): PhotoId => photoId(value));
+
+/** Marks that a host gives while tasting ahead, each from 0 to 10. */
+const marksSchema = z.strictObject({
+  /** 0 light and delicate, 10 pungent. */
+  pungency: z.number().min(0).max(10).optional(),
+  /** 0 sweet, 10 dry. */
+  dryness: z.number().min(0).max(10).optional(),
+});
+
+export const pourSchema = z.strictObject({
+  id: pourIdSchema,
+  drink: z.enum(drinks),
+  name: line(limits.line).pipe(z.string().min(1)),
+  producer: line(limits.line).optional(),
+  region: line(limits.line).optional(),
+  country: line(limits.line).optional(),
+  style: line(limits.line).optional(),
+  ageYears: z.number().min(0).max(150).optional(),
+  vintage: z.number().int().min(1700).max(2200).optional(),
+  abv: z.number().min(0).max(strongestAbv).optional(),
+  cask: line(limits.line).optional(),
+  /** Smoke of the malt: 0 none, 1 a trace, 2 clear, 3 heavy. */
+  peat: z.number().int().min(0).max(3).optional(),
+  colour: z.enum(['white', 'rose', 'orange', 'red']).optional(),
+  sparkling: z.boolean().optional(),
+  fortified: z.boolean().optional(),
+  /** 1 light to 5 full. */
+  body: z.number().int().min(1).max(5).optional(),
+  sugarGPerL: z.number().min(0).max(800).optional(),
+  /** Colour of a beer, Standard Reference Method. */
+  srm: z.number().min(0).max(200).optional(),
+  /** Bitterness of a beer, International Bitterness Units. */
+  ibu: z.number().min(0).max(1000).optional(),
+  sour: z.boolean().optional(),
+  smoked: z.boolean().optional(),
+  marks: marksSchema.optional(),
+  bottleMl: z.number().positive().max(20_000).optional(),
+  pourMl: z.number().positive().max(500).optional(),
+  /** Price of one bottle in the plan's currency, in minor units (cents). */
+  priceMinor: z.number().int().min(0).max(100_000_000).optional(),
+  link: webLink.optional(),
+  /** What the host wants to say about this pour, once it may be known. */
+  story: text(limits.text).optional(),
+  /** A line from tasting ahead; the host's own, never shown to guests. */
+  hostNote: text(1000).optional(),
+  photos: z.strictObject({ front: photoIdSchema.optional(), back: photoIdSchema.optional() }).optional(),
+});
+export type Pour = z.infer<typeof pourSchema>;
+
+export const pacingSchema = z.discriminatedUnion('by', [
+  z.strictObject({ by: z.literal('host') }),
+  z.strictObject({ by: z.literal('clock') }),
+  /** `share` of the seats that are present, from 0.5 to 1. */
+  z.strictObject({ by: z.literal('room'), share: z.number().min(0.5).max(1) }),
+]);
+export type Pacing = z.infer<typeof pacingSchema>;
+
+const factor = z.number().min(0.5).max(3).default(1);
+
+/** How much longer or shorter than the level's own time a kind of step lasts. */
+const paceSchema = z.strictObject({
+  look: factor,
+  nose: factor,
+  sip: factor,
+  write: factor,
+  discussion: factor,
+});
+
+export const cueEditSchema = z.strictObject({
+  seconds: z.number().int().min(5).max(7200).optional(),
+  say: text(1000).optional(),
+});
+
+export const themeSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('free') }),
+  z.strictObject({ kind: z.literal('horizontal'), by: z.enum(['country', 'region', 'style', 'producer']) }),
+  z.strictObject({ kind: z.literal('vertical'), by: z.enum(['vintage', 'age']) }),
+  z.strictObject({ kind: z.literal('versus'), by: z.enum(['region', 'strength', 'price']) }),
+]);
+
+export const planSchema = z.strictObject({
+  format: z.literal(1).default(1),
+  title: line(limits.line).default(''),
+  hostName: line(limits.name).default(''),
+  place: line(limits.line).default(''),
+  /** When the doors open, as an instant in ISO 8601 with offset; absent while the date is not set. */
+  startsAt: z.iso.datetime({ offset: true }).optional(),
+  /** IANA name of the zone in which the host thinks. */
+  timeZone: z.string().max(60).default('UTC'),
+  welcome: text(limits.text).default(''),
+  callLink: webLink.optional(),
+  drink: z.enum(drinks).default('spirit'),
+  level: z.enum(levels).default('regulars'),
+  theme: themeSchema.default({ kind: 'free' }),
+  blind: z.boolean().default(false),
+  /** With blind pours: each seat meets the glasses of a flight in an order of its own. */
+  ownOrders: z.boolean().default(false),
+  /** In the order of tasting. */
+  pours: z.array(pourSchema).max(limits.pours).default([]),
+  /** Sizes of the flights, in order; read through `flightsOf`, which mends what does not add up. */
+  flightSizes: z.array(z.number().int().min(1).max(limits.pours)).max(limits.pours).default([]),
+  codes: z.record(id, z.string().regex(/^\d{3}$/)).default({}),
+  practice: z.boolean().default(true),
+  closingPass: z.boolean().default(true),
+  discussion: z.enum(['each-pour', 'each-flight', 'at-the-end']).default('each-flight'),
+  ranking: z.enum(['none', 'each-flight', 'at-the-end']).default('none'),
+  liking: z.boolean().default(false),
+  breakMinutes: z.number().min(5).max(60).default(7),
+  pacing: pacingSchema.default({ by: 'host' }),
+  pace: paceSchema.prefault({}),
+  /** By cue id: what the host changed of the running order. */
+  cueEdits: z.record(z.string().max(120), cueEditSchema).default({}),
+  guests: z.number().int().min(0).max(limits.guests).default(8),
+  remoteGuests: z.number().int().min(0).max(limits.guests).default(0),
+  /** ISO 3166-1 alpha-2; chooses standard drinks and the cautions that differ by place. */
+  lawOf: z
+    .string()
+    .regex(/^[A-Z]{2}$/)
+    .optional(),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .default('EUR'),
+  volumeUnit: z.enum(['ml', 'fl-oz-us', 'fl-oz-imperial']).default('ml'),
+  /** The host's own additions to the word boards of this evening. */
+  extraWords: z.array(line(40)).max(60).default([]),
+});
+export type Plan = z.infer<typeof planSchema>;
+export type PlanInput = z.input<typeof planSchema>;
+
+/** A plan with every default and no pours. */
+export const blankPlan = (drink: Drink): Plan => planSchema.parse({ drink });
+
+/** How many pours and in which flights a crowd of this level is served (common practice, no source). */
+export const usualFlights: Record<Level, readonly number[]> = {
+  newcomers: [3],
+  regulars: [3, 3],
+  devotees: [3, 3, 3],
+};
+
+export interface Flight {
+  /** From 0. */
+  readonly index: number;
+  readonly pours: readonly Pour[];
+}
+
+/**
+ * The flights of a plan: its `flightSizes` where they add up to the pours; otherwise the sizes as far as they go and
+ * what is left in flights of three (common practice, no source), a lone last pour joining the flight before it.
+ */
+export function flightsOf(plan: Pick<Plan, 'pours' | 'flightSizes'>): Flight[] {
+  const sizes: number[] = [];
+  let left = plan.pours.length;
+  for (const wanted of plan.flightSizes) {
+    if (left === 0) break;
+    const size = Math.min(wanted, left);
+    sizes.push(size);
+    left -= size;
+  }
+  while (left > 0) {
+    const size = left === 4 ? 4 : Math.min(3, left);
+    sizes.push(size);
+    left -= size;
+  }
+  let start = 0;
+  return sizes.map((size, index) => {
+    const pours = plan.pours.slice(start, start + size);
+    start += size;
+    return { index, pours };
+  });
+}

@@ -1,0 +1,28 @@
+import type { PourId, SeatId } from '../../core/ids.ts';
+import type { NoteField, NoteValue } from '../notes/entry.ts';
+
+/** What guests chose to share of the pours whose discussion is open: the single door out of the notebooks [Q1, Q2]. */
+export interface BoardView {
+  /** Counts the boards sent for this tasting since the server started. */
+  readonly version: number;
+  readonly pours: readonly BoardPour[];
+}
+
+export interface BoardPour {
+  readonly pour: PourId;
+  readonly notes: readonly BoardNote[];
+}
+
+export interface BoardNote {
+  readonly seat: SeatId;
+  readonly name: string;
+  readonly remote: boolean;
+  /** As they stood when the discussion was opened [Q3]. */
+  readonly sealed: readonly BoardEntry[];
+  readonly addedLater: readonly BoardEntry[];
+}
+
+export interface BoardEntry {
+  readonly field: NoteField;
+  readonly value: NoteValue;
+}

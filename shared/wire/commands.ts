@@ -1,0 +1,103 @@
+import { z } from 'zod';
+import { commandId, cueId, pourId, seatId } from '../../core/ids.ts';
+import type { GuestCommand, HostCommand } from '../../core/session/command.ts';
+import { limits, pacingSchema } from '../../core/tasting.ts';
+import { cleanLine, cleanText } from '../../core/text.ts';
+import { seconds } from '../../core/units.ts';
+
+/**
+ * Messages as they come in from devices, parsed at the door. Strict: a field that nobody knows is a fault of the
+ * sender and is said so, not dropped in silence.
+ */
+const id = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/);
+const aPour = id.transform(pourId);
+const aSeat = id.transform(seatId);
+const aCue = z
+  .string()
+  .regex(/^[A-Za-z0-9_/-]{1,120}$/)
+  .transform(cueId);
+const somePours = z.array(aPour).min(1).max(limits.pours);
+const length = (from: number, to: number) => z.number().int().min(from).max(to).transform(seconds);
+
+export const commandIdSchema = z
+  .string()
+  .regex(/^[A-Za-z0-9_-]{8,40}$/)
+  .transform(commandId);
+
+/** A person's name as it stands on every screen. */
+export const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
+
+/** `OpenDoors` carries no plan on the wire: the server takes the one that is stored. */
+export type HostAsk = Exclude<HostCommand, { type: 'OpenDoors' }> | { readonly type: 'OpenDoors' };
+export type GuestAsk = GuestCommand;
+
+const noDetails = <const Type extends string>(type: Type) => z.strictObject({ type: z.literal(type) });
+const withPours = <const Type extends string>(type: Type) =>
+  z.strictObject({ type: z.literal(type), pours: somePours });
+const withPour = <const Type extends string>(type: Type) =>
+  z.strictObject({ type: z.literal(type), pour: aPour });
+const withSeat = <const Type extends string>(type: Type) =>
+  z.strictObject({ type: z.literal(type), seat: aSeat });
+
+export const hostAskSchema = z.discriminatedUnion('type', [
+  noDetails('OpenDoors'),
+  z.strictObject({ type: z.literal('Advance'), from: aCue }),
+  z.strictObject({ type: z.literal('GoBack'), from: aCue }),
+  z.strictObject({ type: z.literal('JumpTo'), cue: aCue }),
+  noDetails('Hold'),
+  noDetails('Resume'),
+  z.strictObject({ type: z.literal('GiveTime'), seconds: length(5, 3600) }),
+  z.strictObject({ type: z.literal('CallBreak'), seconds: length(30, 3600) }),
+  z.strictObject({ type: z.literal('Remind'), kind: z.enum(['water', 'spit', 'quiet']) }),
+  noDetails('ClearReminder'),
+  withPours('OpenDiscussion'),
+  withPours('CloseDiscussion'),
+  withPours('Reveal'),
+  withPour('DropPour'),
+  withPour('RestorePour'),
+  z.strictObject({ type: z.literal('ChoosePacing'), pacing: pacingSchema }),
+  z.strictObject({
+    type: z.literal('EditCue'),
+    cue: aCue,
+    seconds: length(5, 7200).optional(),
+    say: z.string().max(1000).transform(cleanText).optional(),
+  }),
+  z.strictObject({ type: z.literal('SetDoors'), doors: z.enum(['open', 'ask', 'closed']) }),
+  withSeat('AdmitSeat'),
+  withSeat('RemoveSeat'),
+  withSeat('RestoreSeat'),
+  withSeat('AnswerSeat'),
+  noDetails('Finish'),
+  noDetails('Reopen'),
+]) satisfies z.ZodType<HostAsk>;
+
+export const guestAskSchema = z.discriminatedUnion('type', [
+  noDetails('AcceptGroundRules'),
+  z.strictObject({
+    type: z.literal('GiveSignal'),
+    signal: z.enum(['ready', 'more-time', 'needs-host']).nullable(),
+    cue: aCue,
+  }),
+  z.strictObject({
+    type: z.literal('ChangeSeat'),
+    name: nameSchema.optional(),
+    leftHanded: z.boolean().optional(),
+    remote: z.boolean().optional(),
+  }),
+  withPour('CatchUp'),
+  noDetails('LeaveTable'),
+]) satisfies z.ZodType<GuestAsk>;
+
+export const hostEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: hostAskSchema });
+export const guestEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: guestAskSchema });
+
+/** Asked over HTTP by somebody without a seat. The key is made on the device, so that asking again is harmless. */
+export const takeSeatSchema = z.strictObject({
+  id: commandIdSchema,
+  code: z.string().max(40),
+  key: z.string().regex(/^[A-Za-z0-9_-]{22,64}$/),
+  name: nameSchema,
+  leftHanded: z.boolean(),
+  remote: z.boolean(),
+});
+export type TakeSeatRequest = z.input<typeof takeSeatSchema>;

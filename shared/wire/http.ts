@@ -1,0 +1,106 @@
+import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { NamedPour } from '../../core/session/views/pour-card.ts';
+import type { Drink, Plan } from '../../core/tasting.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { NoteEntry } from '../notes/entry.ts';
+import type { Refusal } from './protocol.ts';
+
+/**
+ * What goes over HTTP. Everything that is not public is asked with `Authorization: Bearer <key>`; there are no
+ * cookies, so nothing can be done in somebody's name from another site. An error answers with a `Refusal`.
+ *
+ *   GET    /healthz                          -> 200
+ *   POST   /api/tastings                     house key; CreateTasting -> CreatedTasting
+ *   GET    /api/tastings                     house key -> ListedTasting[]
+ *   GET    /api/tastings/:tasting/plan       host key -> StoredPlan
+ *   PUT    /api/tastings/:tasting/plan       host key; SavePlan -> { revision }; 409 `plan-changed`
+ *   DELETE /api/tastings/:tasting            host key -> 204, with everything in it
+ *   POST   /api/tastings/:tasting/keys       host key; NewKey -> IssuedKey
+ *   POST   /api/seats                        TakeSeatRequest -> TakenSeat
+ *   GET    /api/invitations/:code            -> Invitation
+ *   GET    /api/keepsake/:tasting            seat key -> Keepsake
+ *
+ * Pages: `/` and `/j/CODE` the guests' app, `/host` the host's app.
+ */
+export interface CreateTasting {
+  readonly plan: Plan;
+}
+export interface CreatedTasting {
+  readonly tasting: TastingId;
+  readonly code: string;
+  /** Opens this tasting to a host's device; shown once, kept by the server as a hash only. */
+  readonly hostKey: string;
+}
+
+export type TastingStage = 'planned' | 'under-way' | 'finished';
+
+export interface ListedTasting {
+  readonly tasting: TastingId;
+  readonly code: string;
+  readonly title: string;
+  readonly startsAt: string | null;
+  readonly stage: TastingStage;
+  readonly createdAt: EpochMs;
+}
+
+export interface StoredPlan {
+  readonly tasting: TastingId;
+  readonly code: string;
+  readonly plan: Plan;
+  readonly revision: number;
+  readonly stage: TastingStage;
+  /** Addresses at which guests on the same network reach this server, best first, without the path. */
+  readonly guestOrigins: readonly string[];
+}
+export interface SavePlan {
+  readonly plan: Plan;
+  /** The revision that this page began from. */
+  readonly base: number;
+}
+
+export type NewKey = { readonly for: 'host' } | { readonly for: 'seat'; readonly seat: SeatId };
+/** A key for a second device. A seat's key is good for one guest's new phone; the old one goes on working. */
+export interface IssuedKey {
+  readonly key: string;
+  readonly expiresAt: EpochMs | null;
+}
+
+export interface TakenSeat {
+  readonly tasting: TastingId;
+  readonly seat: SeatId;
+}
+
+/** What somebody with the code may know before they sit down. */
+export interface Invitation {
+  readonly tasting: TastingId;
+  readonly title: string;
+  readonly hostName: string;
+  readonly place: string;
+  readonly startsAt: string | null;
+  readonly timeZone: string;
+  readonly welcome: string;
+  readonly drink: Drink;
+  readonly stage: TastingStage;
+  readonly doors: 'not-yet' | 'open' | 'ask' | 'closed';
+}
+
+/** What a guest takes home: their own notes with the pours that stood in front of the room. */
+export interface Keepsake {
+  readonly title: string;
+  readonly place: string;
+  readonly hostName: string;
+  readonly startsAt: string | null;
+  readonly timeZone: string;
+  readonly guest: string;
+  readonly pours: readonly KeepsakePour[];
+}
+export interface KeepsakePour {
+  readonly position: number;
+  readonly pour: PourId;
+  /** Absent while the pour is blind and the evening is not over. */
+  readonly facts: NamedPour | null;
+  readonly code: string | null;
+  readonly entries: readonly NoteEntry[];
+}
+
+export type HttpAnswer<Body> = { readonly ok: true; readonly body: Body } | Refusal;

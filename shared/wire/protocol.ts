@@ -1,0 +1,100 @@
+import type { CommandId, SeatId, TastingId } from '../../core/ids.ts';
+import type { RejectionCode } from '../../core/session/command.ts';
+import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
+import type { SeatView } from '../../core/session/views/seat.ts';
+import type { StageView } from '../../core/session/views/stage.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { BoardView } from './board.ts';
+import type { GuestAsk, HostAsk } from './commands.ts';
+import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
+
+/** Raised when an old page could misread a new server. A page that differs is told to reload. */
+export const protocolVersion = 1;
+
+/** The largest frame a device may send, in bytes. */
+export const largestFrame = 16 * 1024;
+
+/** Why something was refused. Codes are for programs; the sentence for people is made from them. */
+export type RefusalCode =
+  | RejectionCode
+  | 'malformed'
+  | 'too-large'
+  | 'unknown-event'
+  | 'wrong-role'
+  | 'wrong-key'
+  | 'wrong-code'
+  | 'too-many-tries'
+  | 'too-fast'
+  | 'wrong-protocol'
+  | 'foreign-origin'
+  | 'no-such-tasting'
+  | 'plan-changed'
+  | 'plan-invalid'
+  | 'table-full'
+  | 'not-stored';
+
+export type Ack = { readonly ok: true; readonly version: number } | Refusal;
+export interface Refusal {
+  readonly ok: false;
+  readonly code: RefusalCode;
+  /** A sentence in English that says what to do. */
+  readonly message: string;
+}
+
+export type NoteAck =
+  | {
+      readonly ok: true;
+      readonly revision: number;
+      readonly value: NoteSave['value'];
+      readonly savedAt: EpochMs;
+    }
+  | Refusal;
+
+export interface Envelope<Ask> {
+  readonly id: CommandId;
+  readonly ask: Ask;
+}
+
+/** Server time of receiving and of answering a probe, T2 and T3 of RFC 5905. */
+export interface ProbeReply {
+  readonly received: EpochMs;
+  readonly sent: EpochMs;
+}
+
+/** Who is connected. Not in the log, so it has a message of its own; to the host's devices only. */
+export interface PresenceView {
+  readonly hosts: number;
+  /** Seats with a device connected; the round trip as last measured by that device, in ms. */
+  readonly seats: readonly { readonly seat: SeatId; readonly roundTrip: number | null }[];
+}
+
+/** Said before the server lets go of a device. */
+export type Dismissal = 'removed' | 'key-withdrawn' | 'server-stopping' | 'tasting-deleted';
+
+export interface ServerToClient {
+  stage: (view: StageView) => void;
+  seat: (view: SeatView) => void;
+  notebook: (view: NotebookView) => void;
+  board: (view: BoardView) => void;
+  host: (view: HostView) => void;
+  'running-order': (view: RunningOrderView) => void;
+  presence: (view: PresenceView) => void;
+  dismissal: (why: Dismissal) => void;
+}
+
+export interface ClientToServer {
+  'host:ask': (envelope: Envelope<HostAsk>, ack: (answer: Ack) => void) => void;
+  'guest:ask': (envelope: Envelope<GuestAsk>, ack: (answer: Ack) => void) => void;
+  'note:save': (save: NoteSave, ack: (answer: NoteAck) => void) => void;
+  'note:share': (share: NoteShare, ack: (answer: Ack) => void) => void;
+  /** `roundTrip`: the best this device has measured so far, for the host and for sizing the lead. */
+  probe: (probe: { readonly roundTrip: number | null }, ack: (reply: ProbeReply) => void) => void;
+}
+
+/** What a device shows at the door of the socket. */
+export interface Credentials {
+  readonly protocol: number;
+  readonly role: 'host' | 'guest' | 'screen';
+  readonly tasting: TastingId;
+  readonly key: string;
+}
