@@ -1,0 +1,122 @@
+import type { CommandId, PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { SessionEvent } from '../../core/session/event.ts';
+import type { Plan } from '../../core/tasting.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
+import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+
+/**
+ * What must outlive the process. Reads answer at once; a write is done when its promise settles, and only then is it
+ * on disk: nothing may be acknowledged or published before. Writes that arrive together are committed together.
+ *
+ * A write that fails rejects with `StoreFailure` and has changed nothing.
+ */
+export interface Store {
+  readonly tastings: TastingShelf;
+  readonly sessions: SessionLog;
+  readonly notebooks: Notebooks;
+  readonly keys: KeyRing;
+  /** Waits for what is under way and closes the file. */
+  close(): Promise<void>;
+}
+
+export class StoreFailure extends Error {
+  override readonly name = 'StoreFailure';
+}
+
+export interface TastingRow {
+  readonly tasting: TastingId;
+  /** Six characters, upper case. */
+  readonly code: string;
+  readonly plan: Plan;
+  /** Counts the saves of the plan, from 1. */
+  readonly revision: number;
+  readonly createdAt: EpochMs;
+}
+
+/** The plans that hosts write, each with its join code. */
+export interface TastingShelf {
+  create(row: TastingRow): Promise<void>;
+  find(tasting: TastingId): TastingRow | undefined;
+  findByCode(code: string): TastingRow | undefined;
+  /** Newest first. */
+  list(): TastingRow[];
+  /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */
+  savePlan(tasting: TastingId, plan: Plan, base: number): Promise<number | undefined>;
+  /** With its log, its notebooks and its keys; the bytes are overwritten in the file. */
+  remove(tasting: TastingId): Promise<void>;
+}
+
+/** Everything that happened in each session, in order. */
+export interface SessionLog {
+  /** Number of events stored. */
+  version(tasting: TastingId): number;
+  read(tasting: TastingId): SessionEvent[];
+  /**
+   * Appends the events of one command with the answer it was given. With no events it only remembers a refusal.
+   * `expected` is the number of events that must be stored already: two writers never interleave.
+   */
+  append(entry: {
+    readonly tasting: TastingId;
+    readonly expected: number;
+    readonly events: readonly SessionEvent[];
+    /** Absent for what the conductor's own clock did. */
+    readonly answered?: { readonly command: CommandId; readonly ack: Ack };
+    /** Stored in the same commit, for a seat that was just taken. */
+    readonly key?: KeyRow;
+  }): Promise<void>;
+  /** What a command was answered, after a restart too. */
+  answerTo(tasting: TastingId, command: CommandId): Ack | undefined;
+}
+
+export interface StoredEntry extends NoteEntry {
+  /** As it stood when the discussion was opened, where it was changed afterwards [Q3]. */
+  readonly sealedValue?: NoteValue;
+}
+
+/** The guests' own notes. Nothing in here reaches another device but through the board [Q1]. */
+export interface Notebooks {
+  read(tasting: TastingId, seat: SeatId): { readonly entries: StoredEntry[]; readonly shared: PourId[] };
+  find(tasting: TastingId, seat: SeatId, pour: PourId, field: NoteField): StoredEntry | undefined;
+  /** Everything that guests have chosen to share of these pours, for the board. */
+  readShared(tasting: TastingId, pours: readonly PourId[]): SharedPage[];
+  save(write: {
+    readonly tasting: TastingId;
+    readonly seat: SeatId;
+    readonly entry: StoredEntry;
+    readonly answered: { readonly command: CommandId; readonly ack: NoteAck };
+  }): Promise<void>;
+  share(write: {
+    readonly tasting: TastingId;
+    readonly seat: SeatId;
+    readonly pour: PourId;
+    readonly shared: boolean;
+    readonly answered: { readonly command: CommandId; readonly ack: Ack };
+  }): Promise<void>;
+  answerTo(tasting: TastingId, seat: SeatId, command: CommandId): NoteAck | Ack | undefined;
+}
+
+export interface SharedPage {
+  readonly seat: SeatId;
+  readonly pour: PourId;
+  readonly entries: StoredEntry[];
+}
+
+export type KeyRole =
+  | { readonly role: 'host' }
+  | { readonly role: 'seat'; readonly seat: SeatId }
+  | { readonly role: 'screen' };
+
+export type KeyRow = KeyRole & {
+  /** SHA-256 of the key, hex: the key itself is never stored. */
+  readonly hash: string;
+  readonly tasting: TastingId;
+  readonly expiresAt: EpochMs | null;
+};
+
+export interface KeyRing {
+  add(key: KeyRow): Promise<void>;
+  find(hash: string): KeyRow | undefined;
+  /** All keys of a tasting, or only those of one seat. */
+  revoke(tasting: TastingId, which: KeyRole): Promise<void>;
+}
