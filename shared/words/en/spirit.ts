@@ -1,0 +1,47 @@
+import { spiritBoard } from '../spirit.ts';
+import type { BoardText } from '../word-board.ts';
+import { plainEnglish } from './plain-english.ts';
+
+export const spiritText: BoardText<typeof spiritBoard> = {
+  families: {
+    orchard: 'Orchard',
+    market: 'Fruit stall',
+    sweetJar: 'Sweet jar',
+    field: 'Field',
+    bakery: 'Bakery',
+    pantry: 'Pantry',
+    spiceDrawer: 'Spice drawer',
+    meadow: 'Meadow',
+    workshop: 'Workshop',
+    hearth: 'Hearth',
+    shore: 'Shore',
+
+    amiss: 'Something amiss',
+    mouth: 'In the mouth',
+    leaving: 'As it leaves',
+  },
+  words: plainEnglish(Object.values(spiritBoard.families).flat(), {
+    rye: 'rye bread',
+    bacon: 'smoked bacon',
+    'warm-glow': 'a warm glow',
+    'dry-end': 'dry at the end',
+    'sweet-end': 'sweet at the end',
+    'bitter-end': 'bitter at the end',
+    'clean-end': 'clean at the end',
+  }),
+  marks: {
+    sweet: { name: 'Sweet', steps: ['not sweet', 'a touch sweet', 'sweet', 'very sweet', 'like syrup'] },
+    bite: { name: 'Bite', steps: ['no bite', 'gentle', 'warm', 'hot', 'burns'] },
+    smoke: { name: 'Smoke', steps: ['no smoke', 'a wisp', 'smoky', 'very smoky', 'a bonfire'] },
+    dryness: { name: 'Drying', steps: ['not drying', 'slightly drying', 'drying', 'very drying', 'parched'] },
+    body: { name: 'Body', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
+    length: { name: 'Length', steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'] },
+  },
+  colours: plainEnglish(
+    spiritBoard.swatches.map(({ word }) => word),
+    {
+      breath: 'a breath of colour',
+      fox: 'fox red',
+    },
+  ),
+};

@@ -1,0 +1,34 @@
+/** Letters that Unicode does not take apart into a plain letter and a mark, and the sigma that ends a word. */
+const unparted: Readonly<Record<string, string>> = {
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ð: 'd',
+  þ: 'th',
+  ı: 'i',
+  ς: 'σ',
+};
+
+/**
+ * Marks that a reader may leave out: those on Latin, Greek and Cyrillic letters, and the vowel points of Hebrew
+ * and Arabic. Vowel signs of other scripts are letters in all but name, and stay.
+ */
+const leftOut = /[\u0300-\u036f\u0591-\u05c7\u064b-\u065f\u0670]/gu;
+
+/**
+ * A text as it is compared: small letters without marks, one space between words, all else dropped. Two texts
+ * that fold alike are the same word to a reader. Letters of every script stay.
+ */
+export function fold(text: string): string {
+  return text
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(leftOut, '')
+    .replace(/[ßæœøłđðþıς]/g, (letter) => unparted[letter] ?? letter)
+    .replace(/['’]/g, '')
+    .replace(/[^\p{L}\p{N}\p{M}]+/gu, ' ')
+    .trim();
+}

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { strengths, tapAgain } from '../../../shared/words/closing.ts';
+import { loadWords } from '../../../shared/words/load-words.ts';
+import { codeFor, findable, textOf } from '../../../shared/words/word-sheet.ts';
+
+const sheet = await loadWords('spirit');
+
+describe('the code for what somebody wrote', () => {
+  it("is the board's where the board has the word, however it is written", () => {
+    expect(codeFor(sheet, ' Peat  SMOKE ')).toBe('peat-smoke');
+    expect(codeFor(sheet, 'drying')).toBe('drying');
+  });
+
+  it('is an own one elsewhere, the same for all who write the same', () => {
+    expect(codeFor(sheet, 'Crème brûlée')).toBe('own:crème brûlée');
+    expect(codeFor(sheet, 'CRÈME  BRÛLÉE')).toBe('own:crème brûlée');
+    expect(codeFor(sheet, 'salt/pepper')).toBe('own:salt/pepper');
+    expect(codeFor(sheet, 'constructor')).toBe('own:constructor');
+    expect(codeFor(sheet, '__proto__')).toBe('own:__proto__');
+  });
+
+  it('is none where there is nothing to read, or too much', () => {
+    for (const written of ['', '   ', '!!', '🍋', 'x'.repeat(41)])
+      expect(codeFor(sheet, written)).toBeUndefined();
+    expect(codeFor(sheet, 'x'.repeat(40))).toBe(`own:${'x'.repeat(40)}`);
+  });
+
+  it('turns back into what to show', () => {
+    expect(textOf(sheet, 'peat-smoke')).toBe('peat smoke');
+    expect(textOf(sheet, 'own:old theatre')).toBe('old theatre');
+    expect(textOf(sheet, 'of-another-version')).toBe('of-another-version');
+    expect(textOf(sheet, 'constructor')).toBe('constructor');
+  });
+});
+
+describe("the host's additions", () => {
+  it('stand after the board, and not twice', () => {
+    const found = findable(sheet, 'nose', ['Old theatre', 'vanilla', '']);
+    expect(found.at(-1)).toEqual({ code: 'own:old theatre', text: 'old theatre' });
+    expect(found.filter(({ text }) => text === 'vanilla')).toHaveLength(1);
+  });
+});
+
+describe('tapping again', () => {
+  it('makes a word stronger, then lays it down', () => {
+    const tapped = [1, 2, 3, 4].reduce<(string | undefined)[]>(
+      (seen) => [...seen, tapAgain(seen.at(-1) as (typeof strengths)[number] | undefined)],
+      [undefined],
+    );
+    expect(tapped).toEqual([undefined, ...strengths, undefined]);
+  });
+});
