@@ -1,0 +1,100 @@
+import { type ReadonlySignal, signal } from '@preact/signals-core';
+import type { CommandId, PourId, TastingId } from '../../core/ids.ts';
+import type { SeatView } from '../../core/session/views/seat.ts';
+import type { StageView } from '../../core/session/views/stage.ts';
+import type { BoardView } from '../wire/board.ts';
+import type { GuestAsk } from '../wire/commands.ts';
+import { type Ack, protocolVersion } from '../wire/protocol.ts';
+import { type Connection, connect, envelope, type LinkState, type NoAnswer } from './connection.ts';
+import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
+import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
+import { createStageGate } from './stage-gate.ts';
+
+/** Everything a guest's device follows, and everything it may ask. Free of any screen, so that stand-ins use it too. */
+export interface GuestFollower {
+  readonly link: ReadonlySignal<LinkState>;
+  readonly clock: ServerClock;
+  /** The stage as it should show now: a new cue appears at the moment set for everybody [F4]. */
+  readonly stage: ReadonlySignal<StageView | null>;
+  readonly seat: ReadonlySignal<SeatView | null>;
+  readonly board: ReadonlySignal<BoardView | null>;
+  readonly notebook: Notebook;
+  /** Pours whose notes this guest shares; the switch moves at once and is asked again until answered [Q2]. */
+  readonly shared: ReadonlySignal<ReadonlySet<PourId>>;
+  ask(ask: GuestAsk): Promise<Ack | NoAnswer>;
+  share(pour: PourId, shared: boolean): Promise<Ack | NoAnswer>;
+  wake(): void;
+  close(): void;
+}
+
+export interface GuestFollowerOptions {
+  readonly origin?: string;
+  readonly tasting: TastingId;
+  readonly key: string;
+  readonly keep: NoteKeep;
+  readonly newId: () => CommandId;
+  readonly local?: LocalClock;
+}
+
+export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
+  const clock = createServerClock(options.local);
+  const connection: Connection = connect({
+    ...(options.origin === undefined ? {} : { origin: options.origin }),
+    credentials: { protocol: protocolVersion, role: 'guest', tasting: options.tasting, key: options.key },
+    clock,
+  });
+  const { socket } = connection;
+  const gate = createStageGate({ now: clock.now, after });
+  const seat = signal<SeatView | null>(null);
+  const board = signal<BoardView | null>(null);
+  const shared = signal<ReadonlySet<PourId>>(new Set());
+  const notebook = createNotebook({
+    keep: options.keep,
+    send: connection.saveNote,
+    newId: options.newId,
+    after,
+  });
+
+  socket.on('stage', gate.receive);
+  socket.on('seat', (view) => {
+    if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;
+  });
+  socket.on('board', (view) => {
+    board.value = view;
+  });
+  socket.on('notebook', (view) => {
+    notebook.level(view);
+    shared.value = new Set(view.shared);
+  });
+
+  return {
+    link: connection.link,
+    clock,
+    stage: gate.stage,
+    seat,
+    board,
+    notebook,
+    shared,
+    ask: (ask) => connection.askGuest(envelope(options.newId(), ask)),
+    async share(pour, on) {
+      const before = shared.peek();
+      shared.value = on ? new Set([...before, pour]) : new Set([...before].filter((each) => each !== pour));
+      const answer = await connection.shareNotes({ id: options.newId(), pour, shared: on });
+      if (!answer.ok) shared.value = before;
+      return answer;
+    },
+    wake() {
+      connection.wake();
+      notebook.flush();
+    },
+    close() {
+      gate.close();
+      connection.close();
+    },
+  };
+}
+
+export function after(ms: number, run: () => void): () => void {
+  const timer = setTimeout(run, ms);
+  return () => clearTimeout(timer);
+}

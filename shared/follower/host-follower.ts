@@ -1,0 +1,69 @@
+import { type ReadonlySignal, signal } from '@preact/signals-core';
+import type { CommandId, TastingId } from '../../core/ids.ts';
+import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
+import type { BoardView } from '../wire/board.ts';
+import type { HostAsk } from '../wire/commands.ts';
+import { type Ack, type PresenceView, protocolVersion } from '../wire/protocol.ts';
+import { connect, envelope, type LinkState, type NoAnswer } from './connection.ts';
+import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
+
+/** Everything a host's device follows, and everything it may ask. */
+export interface HostFollower {
+  readonly link: ReadonlySignal<LinkState>;
+  readonly clock: ServerClock;
+  /** Null before the doors are open. */
+  readonly view: ReadonlySignal<HostView | null>;
+  readonly runningOrder: ReadonlySignal<RunningOrderView | null>;
+  readonly presence: ReadonlySignal<PresenceView>;
+  readonly board: ReadonlySignal<BoardView | null>;
+  ask(ask: HostAsk): Promise<Ack | NoAnswer>;
+  wake(): void;
+  close(): void;
+}
+
+export interface HostFollowerOptions {
+  readonly origin?: string;
+  readonly tasting: TastingId;
+  readonly key: string;
+  readonly newId: () => CommandId;
+  readonly local?: LocalClock;
+}
+
+export function followAsHost(options: HostFollowerOptions): HostFollower {
+  const clock = createServerClock(options.local);
+  const connection = connect({
+    ...(options.origin === undefined ? {} : { origin: options.origin }),
+    credentials: { protocol: protocolVersion, role: 'host', tasting: options.tasting, key: options.key },
+    clock,
+  });
+  const { socket } = connection;
+  const view = signal<HostView | null>(null);
+  const runningOrder = signal<RunningOrderView | null>(null);
+  const presence = signal<PresenceView>({ hosts: 0, seats: [] });
+  const board = signal<BoardView | null>(null);
+
+  socket.on('host', (next) => {
+    if (next.version >= (view.peek()?.version ?? 0)) view.value = next;
+  });
+  socket.on('running-order', (next) => {
+    if (next.version >= (runningOrder.peek()?.version ?? 0)) runningOrder.value = next;
+  });
+  socket.on('presence', (next) => {
+    presence.value = next;
+  });
+  socket.on('board', (next) => {
+    board.value = next;
+  });
+
+  return {
+    link: connection.link,
+    clock,
+    view,
+    runningOrder,
+    presence,
+    board,
+    ask: (ask) => connection.askHost(envelope(options.newId(), ask)),
+    wake: connection.wake,
+    close: connection.close,
+  };
+}

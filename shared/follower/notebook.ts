@@ -1,0 +1,159 @@
+import { type ReadonlySignal, signal } from '@preact/signals-core';
+import type { CommandId, PourId } from '../../core/ids.ts';
+import { longestText, type NoteField, type NoteValue } from '../notes/entry.ts';
+import { mergeTexts } from '../notes/merge.ts';
+import type { NotebookView, NoteSave } from '../wire/notebook.ts';
+import type { NoteAck } from '../wire/protocol.ts';
+import type { NoAnswer } from './connection.ts';
+
+/** Where one entry stands, in words that a guest understands: saved, on this phone only, or not even there. */
+export type EntryState =
+  | { readonly status: 'saved' }
+  /** Kept on this device; not yet answered by the server. */
+  | { readonly status: 'on-this-phone' }
+  /** The server will not take it as it is; it stays on the device. */
+  | { readonly status: 'refused'; readonly code: string };
+
+export interface LocalEntry {
+  readonly pour: PourId;
+  readonly field: NoteField;
+  readonly value: NoteValue;
+  /** The server's revision that this value grew from. */
+  readonly base: number;
+  readonly state: EntryState;
+}
+
+/** Where a device keeps what is not safe elsewhere yet. `write` answers false when the device refuses. */
+export interface NoteKeep {
+  read(): string | null;
+  write(text: string): boolean;
+}
+
+export interface Notebook {
+  readonly entries: ReadonlySignal<ReadonlyMap<string, LocalEntry>>;
+  /** False when this device refuses to keep anything: then only the server does. */
+  readonly kept: ReadonlySignal<boolean>;
+  /** Written on the device first, then sent. */
+  write(pour: PourId, field: NoteField, value: NoteValue): void;
+  /** Takes in what the server has, and sends again what it does not have. */
+  level(view: NotebookView): void;
+  /** Sends what waits, now. */
+  flush(): void;
+}
+
+export interface NotebookOptions {
+  readonly keep: NoteKeep;
+  readonly send: (save: NoteSave) => Promise<NoteAck | NoAnswer>;
+  readonly newId: () => CommandId;
+  readonly after: (ms: number, run: () => void) => () => void;
+}
+
+export const entryKey = (pour: PourId, field: NoteField): string => `${pour}/${field}`;
+
+/** Saved after a pause in writing; while somebody writes on, at least this often. */
+const pause = 700;
+/** After a send that nobody answered. */
+const retry = 3000;
+
+export function createNotebook({ keep, send, newId, after }: NotebookOptions): Notebook {
+  const entries = signal<ReadonlyMap<string, LocalEntry>>(readKept(keep));
+  const kept = signal(true);
+  const sending = new Map<string, { readonly id: CommandId; readonly value: NoteValue }>();
+  const planned = new Map<string, () => void>();
+
+  const put = (entry: LocalEntry): void => {
+    const next = new Map(entries.peek());
+    next.set(entryKey(entry.pour, entry.field), entry);
+    entries.value = next;
+    kept.value = keep.write(JSON.stringify([...next.values()]));
+  };
+
+  const plan = (key: string, ms: number): void => {
+    if (planned.has(key)) return;
+    const cancel = after(ms, () => {
+      planned.delete(key);
+      void sendOne(key);
+    });
+    planned.set(key, cancel);
+  };
+
+  async function sendOne(key: string): Promise<void> {
+    const entry = entries.peek().get(key);
+    const under = sending.get(key);
+    if (entry === undefined || entry.state.status !== 'on-this-phone') return;
+    if (under !== undefined) return;
+    if (entry.value.length > longestText)
+      return put({ ...entry, state: { status: 'refused', code: 'too-long' } });
+    const save: NoteSave = {
+      id: newId(),
+      pour: entry.pour,
+      field: entry.field,
+      value: entry.value,
+      base: entry.base,
+    };
+    sending.set(key, { id: save.id, value: save.value });
+    const answer = await send(save);
+    sending.delete(key);
+    settle(key, save.value, answer);
+  }
+
+  function settle(key: string, sent: NoteValue, answer: NoteAck | NoAnswer): void {
+    const entry = entries.peek().get(key);
+    if (entry === undefined) return;
+    if (!answer.ok) {
+      if (answer.code === 'no-answer' || answer.code === 'not-stored' || answer.code === 'too-fast')
+        plan(key, retry);
+      else if (entry.value === sent) put({ ...entry, state: { status: 'refused', code: answer.code } });
+      else plan(key, pause);
+      return;
+    }
+    const value = entry.value === sent ? answer.value : joined(answer.value, entry.value, sent);
+    const state: EntryState = value === answer.value ? { status: 'saved' } : { status: 'on-this-phone' };
+    put({ ...entry, value, base: answer.revision, state });
+    if (state.status === 'on-this-phone') plan(key, pause);
+  }
+
+  return {
+    entries,
+    kept,
+    write(pour, field, value) {
+      const key = entryKey(pour, field);
+      const before = entries.peek().get(key);
+      if (before?.value === value) return;
+      put({ pour, field, value, base: before?.base ?? 0, state: { status: 'on-this-phone' } });
+      plan(key, pause);
+    },
+    level(view) {
+      for (const { pour, field, value, revision } of view.entries) {
+        const mine = entries.peek().get(entryKey(pour, field));
+        if (mine === undefined || (mine.state.status === 'saved' && mine.base < revision)) {
+          put({ pour, field, value, base: revision, state: { status: 'saved' } });
+        }
+      }
+      this.flush();
+    },
+    flush() {
+      for (const [key, entry] of entries.peek()) {
+        if (entry.state.status === 'on-this-phone') {
+          planned.get(key)?.();
+          planned.delete(key);
+          void sendOne(key);
+        }
+      }
+    },
+  };
+}
+
+/** What the server has now, and what was typed since it was sent: nothing of either is lost. */
+const joined = (server: NoteValue, mine: NoteValue, sent: NoteValue): NoteValue =>
+  server === sent ? mine : mergeTexts(server, mine);
+
+function readKept(keep: NoteKeep): Map<string, LocalEntry> {
+  try {
+    const list = JSON.parse(keep.read() ?? '[]') as readonly LocalEntry[];
+    return new Map(list.map((entry) => [entryKey(entry.pour, entry.field), entry]));
+  } catch {
+    // Something else wrote there, or the device lost half of it: what the server has comes back on connecting.
+    return new Map();
+  }
+}
