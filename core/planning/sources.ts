@@ -1,0 +1,61 @@
+/**
+ * Where the figures come from. `checked` says how far the figure itself was verified when it was written in:
+ * 'text seen' in the source or in a public page that quotes it, 'from memory' (confirm before relying on it),
+ * 'definition' follows from the meaning of the words, 'common practice' is the trade's habit without a source.
+ */
+export interface Source {
+  readonly title: string;
+  readonly year: number | null;
+  readonly checked: 'text seen' | 'from memory' | 'definition' | 'common practice';
+}
+
+const seen = (title: string, year: number | null) => ({ title, year, checked: 'text seen' }) as const;
+const memory = (title: string, year: number | null) => ({ title, year, checked: 'from memory' }) as const;
+
+export const sources = {
+  definition: { title: 'Definition', year: null, checked: 'definition' },
+  'common-practice': { title: 'Common practice, no source', year: null, checked: 'common practice' },
+  'oiml-r22': seen('OIML R 22, International alcoholometric tables', 1975),
+  'us-proof': seen('27 CFR 30.11, Meaning of terms (proof)', null),
+  'uk-proof': seen('Customs and Excise Act 1952 (proof spirit, 12/13 of water at 51 °F)', 1952),
+  'us-gallon': seen('27 CFR 30.11 (gallon of 231 cubic inches)', null),
+  'imperial-gallon': memory('Weights and Measures Act 1985 (gallon of 4.54609 L)', 1985),
+  'medicine-dropper': memory(
+    'United States Pharmacopeia <1101>, medicine dropper: 20 drops of water, 1 g',
+    null,
+  ),
+  'us-drink': seen('NIAAA, What is a standard drink; Dietary Guidelines for Americans 2020-2025', 2020),
+  'uk-guideline': seen("UK Chief Medical Officers' low risk drinking guidelines", 2016),
+  'au-guideline': seen('NHMRC, Australian guidelines to reduce health risks from drinking alcohol', 2020),
+  'anz-food-standard': memory('Australia New Zealand Food Standards Code, Standard 2.7.1', 2016),
+  'ca-guidance': seen("CCSA, Canada's Guidance on Alcohol and Health", 2023),
+  'drinks-of-37-countries': memory('Kalinowski & Humphreys, Addiction 111:1293-1298', 2016),
+  'drinks-range-of-37-countries': seen('Kalinowski & Humphreys, Addiction 111:1293-1298 (summary)', 2016),
+  audit: memory('WHO, AUDIT: guidelines for use in primary care, 2nd edition', 2001),
+  'who-no-safe-level': seen('WHO statement, Lancet Public Health 8:e6-e7', 2023),
+  'who-heavy-episode': memory('WHO, Global status report on alcohol and health', 2018),
+  'us-binge': seen('NIAAA, Drinking levels defined (4 drinks for women, 5 for men, in about 2 hours)', 2004),
+  'us-guidelines-2020': seen('Dietary Guidelines for Americans 2020-2025', 2020),
+  'us-guidelines-2025': seen('Dietary Guidelines for Americans 2025-2030', 2026),
+  'uk-no-calculation': seen('UK government advice on drink driving', null),
+  'spitting-study': seen('Study of spitting at a wine tasting, Wine Studies (summary)', 2012),
+  'alcohol-panels': seen('ASTM E1879, Guide for sensory evaluation of beverages containing alcohol', 2017),
+  'us-age': seen('Dietary Guidelines for Americans 2020-2025 (adults 21 and older)', 2020),
+  'gb-age': memory('Licensing Act 2003; Licensing (Scotland) Act 2005', 2003),
+  'ie-age': memory('Intoxicating Liquor Act 1988', 1988),
+  'au-age': memory('State and territory liquor laws', null),
+  'nz-age': memory('Sale and Supply of Alcohol Act 2012', 2012),
+  'ca-age': memory('Provincial and territorial liquor laws', null),
+  'ca-nunavut-age': seen('Government of Nunavut, health page on alcohol', null),
+  'fr-age': memory('Code de la santé publique, L3342-1', 2009),
+  'de-age': memory('Jugendschutzgesetz, section 9', 2002),
+  'at-age': memory('Youth protection laws of the Länder, as aligned', 2019),
+  'dk-age': memory(
+    'Danish laws on sale and on serving of alcohol; the rules for shops changed in 2025',
+    2025,
+  ),
+  'se-age': memory('Alkohollag (2010:1622), chapter 3', 2010),
+  'jp-age': memory('Act on prohibition of drinking under the age of 20', 1922),
+} as const satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof sources;
