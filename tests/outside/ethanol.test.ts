@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { densityFromMassFraction } from '../../core/planning/alcoholometry.ts';
+import {
+  abvFromUkProof,
+  abvFromUsProof,
+  ethanolInPour,
+  ethanolInPours,
+  gramsOfEthanol,
+  type Poured,
+  usProofFromAbv,
+} from '../../core/planning/ethanol.ts';
+import {
+  imperialOf,
+  millilitresOfImperial,
+  millilitresOfUs,
+  usOf,
+} from '../../core/planning/fluid-ounces.ts';
+import { bottlesToBuy, poursPerBottle } from '../../core/planning/quantities.ts';
+import { drinksOfMass, gramsPerDrink, standardDrinksIn } from '../../core/planning/standard-drinks.ts';
+import {
+  abvPercent,
+  degreesCelsius,
+  grams,
+  imperialFluidOunces,
+  massFraction,
+  millilitres,
+  usFluidOunces,
+} from '../../core/units.ts';
+import published from './ethanol.json' with { type: 'json' };
+import { answerOf, expectWithin, type PublishedCase } from './published-case.ts';
+
+type Given = Record<string, number> & {
+  op: string;
+  country?: string;
+  pours?: readonly { volumeMl: number; abv: number; count?: number }[];
+};
+
+const poured = (volumeMl = Number.NaN, abv = Number.NaN): Poured => ({
+  volume: millilitres(volumeMl),
+  strength: abvPercent(abv),
+});
+
+const eachPour = (given: Given): Poured[] =>
+  (given.pours ?? []).flatMap((pour) =>
+    Array.from({ length: pour.count ?? 1 }, () => poured(pour.volumeMl, pour.abv)),
+  );
+
+const value = (given: Given, key: string): number => given[key] ?? Number.NaN;
+const gramsPerMillilitre = (fraction: number, temperature: number): number =>
+  densityFromMassFraction(massFraction(fraction), degreesCelsius(temperature)) / 1000;
+
+/** How each kind of case is asked of the product. */
+const methods: Record<string, (given: Given) => unknown> = {
+  ethanolDensity: (given) => gramsPerMillilitre(1, value(given, 'tempC')),
+  waterDensity: (given) => gramsPerMillilitre(0, value(given, 'tempC')),
+  ethanolInPour: (given) => {
+    const { volume, mass } = ethanolInPour(poured(given.volumeMl, given.abv));
+    return { ethanolMl: volume, ethanolG: mass };
+  },
+  standardDrinks: (given) =>
+    drinksOfMass(ethanolInPour(poured(given.volumeMl, given.abv)).mass, grams(value(given, 'gramsPerDrink'))),
+  gramsFromEthanolMl: (given) => gramsOfEthanol(millilitres(value(given, 'ethanolMl'))),
+  ukUnits: (given) => standardDrinksIn(ethanolInPour(poured(given.volumeMl, given.abv)), 'GB').drinks,
+  ukUnitsTotal: (given) => standardDrinksIn(ethanolInPours(eachPour(given)), 'GB').drinks,
+  usProofFromAbv: (given) => usProofFromAbv(abvPercent(value(given, 'abv'))),
+  abvFromUsProof: (given) => abvFromUsProof(value(given, 'proof')),
+  abvFromUkProof: (given) => abvFromUkProof(value(given, 'proof')),
+  usFlOzToMl: (given) => millilitresOfUs(usFluidOunces(value(given, 'value'))),
+  impFlOzToMl: (given) => millilitresOfImperial(imperialFluidOunces(value(given, 'value'))),
+  mlToUsFlOz: (given) => usOf(millilitres(value(given, 'value'))),
+  mlToImpFlOz: (given) => imperialOf(millilitres(value(given, 'value'))),
+  poursPerBottle: (given) => {
+    const bottle = millilitres(value(given, 'bottleMl'));
+    const { fullPours, left } = poursPerBottle(bottle, millilitres(value(given, 'pourMl')));
+    return { fullPours, leftMl: left };
+  },
+  bottlesNeeded: (given) => {
+    const bought = bottlesToBuy({
+      guests: value(given, 'guests'),
+      poursPerGuest: 1,
+      hostPours: 0,
+      pour: millilitres(value(given, 'pourMl')),
+      bottle: millilitres(value(given, 'bottleMl')),
+      reserve: 0,
+    });
+    return bought.kind === 'bottles' ? { bottles: bought.bottles, totalMl: bought.poured } : null;
+  },
+  sessionEthanolPerGuest: (given) => {
+    const ethanol = ethanolInPours(eachPour(given));
+    return {
+      ethanolMl: ethanol.volume,
+      ethanolG: ethanol.mass,
+      usDrinks: standardDrinksIn(ethanol, 'US').drinks,
+      ukUnits: standardDrinksIn(ethanol, 'GB').drinks,
+      au10g: standardDrinksIn(ethanol, 'AU').drinks,
+    };
+  },
+};
+
+describe('ethanol, standard drinks, proof, fluid ounces and bottles against published values', () => {
+  const cases = published.cases as readonly PublishedCase[];
+
+  it.each(cases)('$name ($basis; $source)', ({ input, expected, tolerance }) => {
+    const method = methods[input.op];
+    if (method === undefined) throw new Error(`No method answers ${input.op}.`);
+    expectWithin(
+      answerOf(() => method(input as Given)),
+      expected,
+      tolerance,
+    );
+  });
+
+  // The grams of each row of the file, as keyed there; GB is a volume, 10 mL, usually rounded to 8 g.
+  it('keeps the table of standard drinks', () => {
+    const { UK_unit, WHO_AUDIT, ...countries } = published.data.standardDrinks_g;
+    for (const [country, mass] of Object.entries({ ...countries, WHO: WHO_AUDIT })) {
+      expect(gramsPerDrink(country as keyof typeof countries | 'WHO'), country).toBe(mass);
+    }
+    expect(Math.round(gramsPerDrink('GB'))).toBe(UK_unit);
+  });
+});
