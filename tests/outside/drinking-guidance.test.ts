@@ -1,0 +1,108 @@
+import { describe, expect, it } from 'vitest';
+import { standingCautions } from '../../core/planning/cautions.ts';
+import { australianDay, canadianOccasion, nationalGuidance } from '../../core/planning/drinking-guidance.ts';
+import { ethanolInPour } from '../../core/planning/ethanol.ts';
+import { legalAges } from '../../core/planning/legal-ages.ts';
+import { standardDrinksIn } from '../../core/planning/standard-drinks.ts';
+import { abvPercent, millilitres } from '../../core/units.ts';
+import published from './drinking-guidance.json' with { type: 'json' };
+import { expectWithin, type PublishedCase } from './published-case.ts';
+
+type Given = Record<string, number | string>;
+
+const { GB, US, CA, AU, WHO, spread } = nationalGuidance;
+
+function weeklyBritishUnits(given: Given): unknown {
+  const pour = {
+    volume: millilitres(Number(given.pourMl)),
+    strength: abvPercent(Number(given.abv)),
+  };
+  const unitsPerPour = standardDrinksIn(ethanolInPour(pour), 'GB').drinks;
+  return { unitsPerPour, pours: GB.weeklyUnits / unitsPerPour };
+}
+
+const ageByPlace: Record<string, () => number | undefined> = {
+  US: () => legalAges.US[0]?.age,
+  UK: () => legalAges.GB[0]?.age,
+  Japan: () => legalAges.JP[0]?.age,
+  'Germany, spirits': () => legalAges.DE.find((rule) => rule.drinks === 'spirits')?.age,
+  'Canada, Nunavut': () => legalAges.CA.find((rule) => rule.regions?.includes('CA-NU'))?.age,
+  'Sweden, shops': () => legalAges.SE.find((rule) => rule.where === 'shops')?.age,
+};
+
+const said = (code: string): boolean =>
+  standingCautions({ country: 'CA', shipsKits: true, withoutAlcohol: false }).some(
+    (caution) => caution.code === code,
+  );
+
+/** Each of Canada's reasons for none at all, and the caution that says it. */
+const cautionFor: Record<string, string> = {
+  driving: 'nobody-drives-after-tasting',
+  machinery: 'no-alcohol-with-dangerous-work',
+  'medicines that interact': 'no-alcohol-with-medicines',
+  'dangerous physical activity': 'no-alcohol-with-dangerous-work',
+  'responsible for others': 'no-alcohol-when-others-depend-on-you',
+  'important decisions': 'no-alcohol-before-important-decisions',
+  pregnancy: 'no-alcohol-in-pregnancy',
+};
+
+const adviceInWords = { 'drink-less': 'consume less alcohol for better overall health' };
+
+/** How each fact is asked of the product. */
+const facts: Record<string, (given: Given) => unknown> = {
+  weeklyLimit: () => ({
+    units: GB.weeklyUnits,
+    ethanolG: GB.weeklyEthanol,
+    spreadOverDays: GB.spreadOverDays,
+    sameForMenAndWomen: GB.sameForMenAndWomen,
+    drinkFreeDays: GB.drinkFreeDays,
+  }),
+  poursInWeeklyLimit: weeklyBritishUnits,
+  dailyLimit: (given) => {
+    if (given.edition === US.edition) {
+      return {
+        menDrinks: US.dailyDrinksMen,
+        womenDrinks: US.dailyDrinksWomen,
+        statement: adviceInWords[US.advice],
+      };
+    }
+    expect(given.edition).toBe(US.superseded.edition);
+    return {
+      menDrinks: US.superseded.dailyDrinksMen,
+      womenDrinks: US.superseded.dailyDrinksWomen,
+      minAge: legalAges.US[0]?.age,
+    };
+  },
+  weeklyBands: () => ({
+    ...CA.weeklyDrinks,
+    maxPerOccasion: canadianOccasion.drinks.count,
+    drinkG: canadianOccasion.ethanol / canadianOccasion.drinks.count,
+  }),
+  limits: () => ({
+    weeklyDrinks: AU.weeklyDrinks,
+    dailyDrinks: australianDay.drinks.count,
+    drinkG: australianDay.ethanol / australianDay.drinks.count,
+    weeklyG: AU.weeklyEthanol,
+    dailyG: australianDay.ethanol,
+  }),
+  safeLevel: () => WHO.safeAmount,
+  range: () => ({
+    standardDrinkG: spread.standardDrink,
+    womenDailyG: spread.dailyWomen,
+    menDailyG: spread.dailyMen,
+  }),
+  calculationAdvice: () => ({ safeWayToCalculate: !said('no-sum-tells-when-to-drive') }),
+  legalAge: (given) => ageByPlace[String(given.country)]?.(),
+  zeroWhen: () => Object.keys(cautionFor).filter((reason) => said(cautionFor[reason] ?? '')),
+};
+
+describe('facts behind the cautions against what their bodies published', () => {
+  const cases = published.cases as readonly PublishedCase[];
+
+  it.each(cases)('$name ($basis; $source)', ({ input, expected, tolerance }) => {
+    const given = input as unknown as Given;
+    const fact = facts[String(given.key)];
+    if (fact === undefined) throw new Error(`No fact answers ${given.key}.`);
+    expectWithin(fact(given), expected, tolerance);
+  });
+});
