@@ -1,0 +1,106 @@
+import type { Database } from 'better-sqlite3';
+import { pourId, type SeatId, seatId, type TastingId } from '../../core/ids.ts';
+import { epochMs } from '../../core/units.ts';
+import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
+import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { Notebooks, SharedPage, StoredEntry } from './store.ts';
+import type { Writer } from './writer.ts';
+
+interface Row {
+  readonly seat: string;
+  readonly pour: string;
+  readonly field: string;
+  readonly value: string;
+  readonly sealed_value: string | null;
+  readonly revision: number;
+  readonly saved_at: number;
+}
+
+export function notebooks(db: Database, writer: Writer): Notebooks {
+  const ofSeat = db.prepare<[string, string], Row>('SELECT * FROM notes WHERE tasting = ? AND seat = ?');
+  const one = db.prepare<[string, string, string, string], Row>(
+    'SELECT * FROM notes WHERE tasting = ? AND seat = ? AND pour = ? AND field = ?',
+  );
+  const sharedPours = db
+    .prepare<[string, string], string>('SELECT pour FROM shares WHERE tasting = ? AND seat = ? ORDER BY pour')
+    .pluck();
+  const sharers = db
+    .prepare<[string, string], string>('SELECT seat FROM shares WHERE tasting = ? AND pour = ? ORDER BY seat')
+    .pluck();
+  const page = db.prepare<[string, string, string], Row>(
+    'SELECT * FROM notes WHERE tasting = ? AND seat = ? AND pour = ?',
+  );
+  const upsert = db.prepare<[string, string, string, string, string, string | null, number, number]>(
+    'INSERT OR REPLACE INTO notes (tasting, seat, pour, field, value, sealed_value, revision, saved_at)' +
+      ' VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+  );
+  const addShare = db.prepare<[string, string, string]>('INSERT OR IGNORE INTO shares VALUES (?, ?, ?)');
+  const dropShare = db.prepare<[string, string, string]>(
+    'DELETE FROM shares WHERE tasting = ? AND seat = ? AND pour = ?',
+  );
+  const answer = db.prepare<[string, string, string, string]>('INSERT INTO answers VALUES (?, ?, ?, ?)');
+  const answered = db
+    .prepare<[string, string, string], string>(
+      'SELECT answer FROM answers WHERE tasting = ? AND scope = ? AND command = ?',
+    )
+    .pluck();
+
+  return {
+    read: (tasting, seat) => ({
+      entries: ofSeat.all(tasting, seat).map(fromRow),
+      shared: sharedPours.all(tasting, seat).map(pourId),
+    }),
+    find(tasting, seat, pour, field) {
+      const row = one.get(tasting, seat, pour, field);
+      return row && fromRow(row);
+    },
+    readShared: (tasting, pours) =>
+      pours.flatMap((pour) =>
+        sharers
+          .all(tasting, pour)
+          .map((seat): SharedPage => pageOf(page.all(tasting, seat, pour), seatId(seat), pour)),
+      ),
+    save: ({ tasting, seat, entry, answered: said }) =>
+      writer.write(() => {
+        upsert.run(...toRow(tasting, seat, entry));
+        answer.run(tasting, seat, said.command, JSON.stringify(said.ack));
+      }),
+    share: ({ tasting, seat, pour, shared, answered: said }) =>
+      writer.write(() => {
+        if (shared) addShare.run(tasting, seat, pour);
+        else dropShare.run(tasting, seat, pour);
+        answer.run(tasting, seat, said.command, JSON.stringify(said.ack));
+      }),
+    answerTo(tasting, seat, command) {
+      const found = answered.get(tasting, seat, command);
+      return found === undefined ? undefined : (JSON.parse(found) as NoteAck | Ack);
+    },
+  };
+}
+
+const pageOf = (rows: readonly Row[], seat: SeatId, pour: SharedPage['pour']): SharedPage => ({
+  seat,
+  pour,
+  entries: rows.map(fromRow),
+});
+
+const toRow = (tasting: TastingId, seat: SeatId, entry: StoredEntry) =>
+  [
+    tasting,
+    seat,
+    entry.pour,
+    entry.field,
+    JSON.stringify(entry.value),
+    entry.sealedValue === undefined ? null : JSON.stringify(entry.sealedValue),
+    entry.revision,
+    entry.savedAt,
+  ] as const;
+
+const fromRow = (row: Row): StoredEntry => ({
+  pour: pourId(row.pour),
+  field: row.field as NoteField,
+  value: JSON.parse(row.value) as NoteValue,
+  ...(row.sealed_value === null ? {} : { sealedValue: JSON.parse(row.sealed_value) as NoteValue }),
+  revision: row.revision,
+  savedAt: epochMs(row.saved_at),
+});

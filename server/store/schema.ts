@@ -1,0 +1,73 @@
+import type { Database } from 'better-sqlite3';
+
+/** Raised with every change of the tables; a file from a newer server is refused rather than misread. */
+export const schemaVersion = 1;
+
+const tables = `
+  CREATE TABLE tastings (
+    tasting TEXT PRIMARY KEY,
+    code TEXT NOT NULL UNIQUE,
+    plan TEXT NOT NULL,
+    revision INTEGER NOT NULL,
+    created_at INTEGER NOT NULL
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE events (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    seq INTEGER NOT NULL,
+    event TEXT NOT NULL,
+    PRIMARY KEY (tasting, seq)
+  ) STRICT, WITHOUT ROWID;
+
+  -- What each command was answered. Scope is the seat for notes and empty for the session's own commands.
+  CREATE TABLE answers (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    scope TEXT NOT NULL,
+    command TEXT NOT NULL,
+    answer TEXT NOT NULL,
+    PRIMARY KEY (tasting, scope, command)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE notes (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    seat TEXT NOT NULL,
+    pour TEXT NOT NULL,
+    field TEXT NOT NULL,
+    value TEXT NOT NULL,
+    sealed_value TEXT,
+    revision INTEGER NOT NULL,
+    saved_at INTEGER NOT NULL,
+    PRIMARY KEY (tasting, seat, pour, field)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE shares (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    seat TEXT NOT NULL,
+    pour TEXT NOT NULL,
+    PRIMARY KEY (tasting, pour, seat)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE keys (
+    hash TEXT PRIMARY KEY,
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    role TEXT NOT NULL,
+    seat TEXT,
+    expires_at INTEGER
+  ) STRICT, WITHOUT ROWID;
+  CREATE INDEX keys_of_tasting ON keys (tasting);
+`;
+
+/** Lays the tables of a new file. Throws when the file was written by a newer server. */
+export function laySchema(db: Database): void {
+  const found = Number(db.pragma('user_version', { simple: true }));
+  if (found > schemaVersion) {
+    throw new Error(
+      `The store was written by a newer Quietpour (schema ${found}); start that version instead.`,
+    );
+  }
+  if (found === schemaVersion) return;
+  db.transaction(() => {
+    db.exec(tables);
+    db.pragma(`user_version = ${schemaVersion}`);
+  })();
+}

@@ -1,0 +1,53 @@
+import SqliteDatabase from 'better-sqlite3';
+import { keyRing } from './keys.ts';
+import { notebooks } from './notebooks.ts';
+import { laySchema } from './schema.ts';
+import { sessionLog } from './sessions.ts';
+import { type Store, StoreFailure } from './store.ts';
+import { tastingShelf } from './tastings.ts';
+import { createWriter, failure } from './writer.ts';
+
+/**
+ * A store in one SQLite file. The lock is held for as long as the server runs, so a second server on the same file is
+ * refused at once, and a killed one leaves nothing to clean up. Throws `StoreFailure` with a sentence.
+ */
+export function openSqliteStore(file: string): Store {
+  const db = open(file);
+  const writer = createWriter(db);
+  const keys = keyRing(db, writer);
+  return {
+    tastings: tastingShelf(db, writer),
+    sessions: sessionLog(db, writer, keys.addNow),
+    notebooks: notebooks(db, writer),
+    keys,
+    async close() {
+      await writer.idle();
+      db.close();
+    },
+  };
+}
+
+/** The same store without a file, for tests and rehearsals. */
+export const memoryStore = (): Store => openSqliteStore(':memory:');
+
+function open(file: string): InstanceType<typeof SqliteDatabase> {
+  try {
+    const db = new SqliteDatabase(file, { timeout: 500 });
+    try {
+      db.pragma('locking_mode = EXCLUSIVE');
+      db.pragma('journal_mode = WAL');
+      db.pragma('synchronous = FULL');
+      db.pragma('foreign_keys = ON');
+      // What is deleted is overwritten: a guest's words must not linger in free pages.
+      db.pragma('secure_delete = ON');
+      laySchema(db);
+      return db;
+    } catch (error) {
+      db.close();
+      throw error;
+    }
+  } catch (error) {
+    if (error instanceof Error && !('code' in error)) throw new StoreFailure(error.message, { cause: error });
+    throw failure(error);
+  }
+}

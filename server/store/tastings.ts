@@ -1,0 +1,57 @@
+import type { Database } from 'better-sqlite3';
+import { tastingId } from '../../core/ids.ts';
+import { epochMs } from '../../core/units.ts';
+import type { TastingRow, TastingShelf } from './store.ts';
+import type { Writer } from './writer.ts';
+
+interface Row {
+  readonly tasting: string;
+  readonly code: string;
+  readonly plan: string;
+  readonly revision: number;
+  readonly created_at: number;
+}
+
+export function tastingShelf(db: Database, writer: Writer): TastingShelf {
+  const insert = db.prepare<[string, string, string, number, number]>(
+    'INSERT INTO tastings VALUES (?, ?, ?, ?, ?)',
+  );
+  const byId = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
+  const byCode = db.prepare<[string], Row>('SELECT * FROM tastings WHERE code = ?');
+  const all = db.prepare<[], Row>('SELECT * FROM tastings ORDER BY created_at DESC, tasting');
+  const update = db.prepare<[string, string, number]>(
+    'UPDATE tastings SET plan = ?, revision = revision + 1 WHERE tasting = ? AND revision = ?',
+  );
+  const remove = db.prepare<[string]>('DELETE FROM tastings WHERE tasting = ?');
+
+  return {
+    create: (row) =>
+      writer.write(() => {
+        insert.run(row.tasting, row.code, JSON.stringify(row.plan), row.revision, row.createdAt);
+      }),
+    find: (tasting) => fromRow(byId.get(tasting)),
+    findByCode: (code) => fromRow(byCode.get(code)),
+    list: () => all.all().flatMap((row) => fromRow(row) ?? []),
+    savePlan: (tasting, plan, base) =>
+      writer.write(() =>
+        update.run(JSON.stringify(plan), tasting, base).changes === 1 ? base + 1 : undefined,
+      ),
+    async remove(tasting) {
+      await writer.write(() => {
+        remove.run(tasting);
+      });
+      // The write-ahead log still holds the pages as they were: fold it in and cut it off.
+      db.pragma('wal_checkpoint(TRUNCATE)');
+    },
+  };
+}
+
+/** Plans were parsed before they were stored, and only the current schema is ever stored. */
+const fromRow = (row: Row | undefined): TastingRow | undefined =>
+  row && {
+    tasting: tastingId(row.tasting),
+    code: row.code,
+    plan: JSON.parse(row.plan) as TastingRow['plan'],
+    revision: row.revision,
+    createdAt: epochMs(row.created_at),
+  };

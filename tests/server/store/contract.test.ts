@@ -1,0 +1,166 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { commandId, pourId, seatId, tastingId } from '../../../core/ids.ts';
+import type { SessionEvent } from '../../../core/session/event.ts';
+import { epochMs } from '../../../core/units.ts';
+import { memoryStore, openSqliteStore } from '../../../server/store/sqlite.ts';
+import { type Store, StoreFailure } from '../../../server/store/store.ts';
+import { planOf } from '../../support/plans.ts';
+
+/** One suite that every store has to pass. */
+const stores: readonly (readonly [string, (folder: string) => Store])[] = [
+  ['a store in a file', (folder) => openSqliteStore(join(folder, 'store.sqlite'))],
+  ['a store in memory', () => memoryStore()],
+];
+
+const tasting = tastingId('harvest');
+const row = { tasting, code: 'ABC234', plan: planOf(3), revision: 1, createdAt: epochMs(1000) };
+const held: SessionEvent = { type: 'ReminderCleared' };
+const answered = (id: string) => ({ command: commandId(id), ack: { ok: true, version: 1 } as const });
+
+describe.each(stores)('%s', (_, openIn) => {
+  let folder: string;
+  let store: Store;
+  beforeEach(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'store-'));
+    store = openIn(folder);
+    await store.tastings.create(row);
+  });
+  afterEach(async () => {
+    await store.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  it('finds a tasting by its id and by its code, and lists the newest first', async () => {
+    const younger = { ...row, tasting: tastingId('winter'), code: 'XYZ789', createdAt: epochMs(2000) };
+    await store.tastings.create(younger);
+    expect(store.tastings.find(tasting)).toEqual(row);
+    expect(store.tastings.findByCode('XYZ789')).toEqual(younger);
+    expect(store.tastings.findByCode('NOBODY')).toBeUndefined();
+    expect(store.tastings.list().map((each) => each.code)).toEqual(['XYZ789', 'ABC234']);
+  });
+
+  it('refuses a second tasting with the same code', async () => {
+    await expect(store.tastings.create({ ...row, tasting: tastingId('other') })).rejects.toThrow(
+      StoreFailure,
+    );
+    expect(store.tastings.list()).toHaveLength(1);
+  });
+
+  it('saves a plan only on top of the revision it grew from', async () => {
+    expect(await store.tastings.savePlan(tasting, planOf(6), 1)).toBe(2);
+    expect(await store.tastings.savePlan(tasting, planOf(9), 1)).toBeUndefined();
+    expect(store.tastings.find(tasting)?.plan.pours).toHaveLength(6);
+  });
+
+  it('appends events in order with the answer that was given', async () => {
+    await store.sessions.append({
+      tasting,
+      expected: 0,
+      events: [held, held],
+      answered: answered('command-1'),
+    });
+    await store.sessions.append({ tasting, expected: 2, events: [held] });
+    expect(store.sessions.version(tasting)).toBe(3);
+    expect(store.sessions.read(tasting)).toEqual([held, held, held]);
+    expect(store.sessions.answerTo(tasting, commandId('command-1'))).toEqual({ ok: true, version: 1 });
+    expect(store.sessions.answerTo(tasting, commandId('command-2'))).toBeUndefined();
+  });
+
+  it('refuses a writer that has not seen everything, and nothing of it stays', async () => {
+    await store.sessions.append({ tasting, expected: 0, events: [held] });
+    const late = store.sessions.append({
+      tasting,
+      expected: 0,
+      events: [held],
+      answered: answered('command-3'),
+    });
+    await expect(late).rejects.toThrow(StoreFailure);
+    expect(store.sessions.version(tasting)).toBe(1);
+    expect(store.sessions.answerTo(tasting, commandId('command-3'))).toBeUndefined();
+  });
+
+  it('commits together without letting one failure take the others', async () => {
+    const results = await Promise.allSettled([
+      store.sessions.append({ tasting, expected: 0, events: [held] }),
+      store.sessions.append({ tasting, expected: 7, events: [held] }),
+      store.sessions.append({ tasting, expected: 1, events: [held] }),
+    ]);
+    expect(results.map((each) => each.status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);
+    expect(store.sessions.version(tasting)).toBe(2);
+  });
+
+  it('keeps notes by seat, pour and field, each with what it was when sealed', async () => {
+    const seat = seatId('seat-1');
+    const entry = { pour: pourId('ash'), field: 'nose', value: 'wet slate / "hay" 🌾', revision: 1 } as const;
+    const first = { ...entry, savedAt: epochMs(5) };
+    const second = { ...first, value: 'wet slate and more', revision: 2, sealedValue: first.value };
+    const answer = { ok: true, revision: 1, value: entry.value, savedAt: epochMs(5) } as const;
+    await store.notebooks.save({
+      tasting,
+      seat,
+      entry: first,
+      answered: { command: commandId('note-0001'), ack: answer },
+    });
+    expect(store.notebooks.read(tasting, seat)).toEqual({ entries: [first], shared: [] });
+    await store.notebooks.save({
+      tasting,
+      seat,
+      entry: second,
+      answered: { command: commandId('note-0002'), ack: answer },
+    });
+    expect(store.notebooks.find(tasting, seat, pourId('ash'), 'nose')).toEqual(second);
+    expect(store.notebooks.answerTo(tasting, seat, commandId('note-0001'))).toEqual(answer);
+    expect(store.notebooks.answerTo(tasting, seatId('seat-2'), commandId('note-0001'))).toBeUndefined();
+  });
+
+  it('reads for the board only what was shared, and not after it is withdrawn', async () => {
+    const ack = { ok: true, version: 1 } as const;
+    const share = (seat: string, command: string, shared: boolean) =>
+      store.notebooks.share({
+        tasting,
+        seat: seatId(seat),
+        pour: pourId('ash'),
+        shared,
+        answered: { command: commandId(command), ack },
+      });
+    await share('seat-1', 'share-001', true);
+    await share('seat-2', 'share-002', true);
+    await share('seat-2', 'share-003', false);
+    expect(store.notebooks.readShared(tasting, [pourId('ash'), pourId('elm')])).toEqual([
+      { seat: 'seat-1', pour: 'ash', entries: [] },
+    ]);
+    expect(store.notebooks.read(tasting, seatId('seat-1')).shared).toEqual(['ash']);
+  });
+
+  it('keeps keys by their hash and withdraws them by whom they are for', async () => {
+    const key = { hash: 'aa', tasting, role: 'host', expiresAt: epochMs(9) } as const;
+    await store.keys.add(key);
+    await store.keys.add({ hash: 'bb', tasting, role: 'seat', seat: seatId('seat-1'), expiresAt: null });
+    expect(store.keys.find('aa')).toEqual(key);
+    await store.keys.revoke(tasting, { role: 'host' });
+    expect(store.keys.find('aa')).toBeUndefined();
+    expect(store.keys.find('bb')).toMatchObject({ role: 'seat', seat: 'seat-1' });
+  });
+
+  it('stores the key of a seat in the same commit as the seat', async () => {
+    const key = { hash: 'cc', tasting, role: 'seat', seat: seatId('seat-9'), expiresAt: null } as const;
+    const refused = store.sessions.append({ tasting, expected: 5, events: [held], key });
+    await expect(refused).rejects.toThrow(StoreFailure);
+    expect(store.keys.find('cc')).toBeUndefined();
+    await store.sessions.append({ tasting, expected: 0, events: [held], key });
+    expect(store.keys.find('cc')).toEqual(key);
+  });
+
+  it('removes a tasting with everything in it', async () => {
+    await store.sessions.append({ tasting, expected: 0, events: [held], answered: answered('command-1') });
+    await store.keys.add({ hash: 'aa', tasting, role: 'host', expiresAt: null });
+    await store.tastings.remove(tasting);
+    expect(store.tastings.list()).toEqual([]);
+    expect(store.sessions.version(tasting)).toBe(0);
+    expect(store.sessions.answerTo(tasting, commandId('command-1'))).toBeUndefined();
+    expect(store.keys.find('aa')).toBeUndefined();
+  });
+});

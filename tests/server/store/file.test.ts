@@ -1,0 +1,73 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import SqliteDatabase from 'better-sqlite3';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { commandId, pourId, seatId, tastingId } from '../../../core/ids.ts';
+import { epochMs } from '../../../core/units.ts';
+import { openSqliteStore } from '../../../server/store/sqlite.ts';
+import { planOf } from '../../support/plans.ts';
+
+const tasting = tastingId('harvest');
+const row = { tasting, code: 'ABC234', plan: planOf(3), revision: 1, createdAt: epochMs(1000) };
+
+describe('the file of a store', () => {
+  let folder: string;
+  let file: string;
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), 'store-'));
+    file = join(folder, 'store.sqlite');
+  });
+  afterEach(() => rmSync(folder, { recursive: true }));
+
+  const bytes = () =>
+    Buffer.concat(readdirSync(folder).map((name) => readFileSync(join(folder, name)))).toString('latin1');
+
+  it('holds what was acknowledged, under the settings that make that true', async () => {
+    const store = openSqliteStore(file);
+    await store.tastings.create(row);
+    await store.close();
+    const again = openSqliteStore(file);
+    expect(again.tastings.find(tasting)).toEqual(row);
+    await again.close();
+    const db = new SqliteDatabase(file);
+    expect(db.pragma('journal_mode', { simple: true })).toBe('wal');
+    db.close();
+  });
+
+  it('refuses a second server with a sentence', async () => {
+    const store = openSqliteStore(file);
+    await store.tastings.create(row);
+    expect(() => openSqliteStore(file)).toThrow(/Another server uses this store/);
+    await store.close();
+  });
+
+  it('refuses a damaged file and a newer one with a sentence', () => {
+    writeFileSync(file, 'This is a shopping list, not a database. '.repeat(200));
+    expect(() => openSqliteStore(file)).toThrow(/not a store of Quietpour/);
+    const newer = join(folder, 'newer.sqlite');
+    const db = new SqliteDatabase(newer);
+    db.pragma('user_version = 99');
+    db.close();
+    expect(() => openSqliteStore(newer)).toThrow(/newer Quietpour/);
+  });
+
+  it('leaves no byte of a note behind after the tasting is removed', async () => {
+    const store = openSqliteStore(file);
+    await store.tastings.create(row);
+    const entry = { pour: pourId('ash'), field: 'nose', value: 'canary-of-the-cellar', revision: 1 } as const;
+    await store.notebooks.save({
+      tasting,
+      seat: seatId('seat-1'),
+      entry: { ...entry, savedAt: epochMs(5) },
+      answered: {
+        command: commandId('note-0001'),
+        ack: { ok: true, revision: 1, value: entry.value, savedAt: epochMs(5) },
+      },
+    });
+    expect(bytes()).toContain('canary-of-the-cellar');
+    await store.tastings.remove(tasting);
+    expect(bytes()).not.toContain('canary-of-the-cellar');
+    await store.close();
+  });
+});
