@@ -1,0 +1,49 @@
+import type { ComponentChildren } from 'preact';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
+
+interface DialogProps {
+  readonly title: string;
+  readonly children: ComponentChildren;
+  /** Buttons, the safest last: under the thumb. */
+  readonly actions: ComponentChildren;
+  /** Asked for by the Escape key or the back gesture. The parent then stops rendering the dialog. */
+  readonly onClose: () => void;
+}
+
+/**
+ * A modal question; it is open for as long as it is rendered. The focus returns to where it came from, also when the
+ * dialog leaves the page without having been closed.
+ */
+export function Dialog({ title, children, actions, onClose }: DialogProps) {
+  const id = useId();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const leaving = useRef(false);
+  useLayoutEffect(() => {
+    const element = dialog.current;
+    element?.showModal();
+    return () => {
+      // Until it is closed everything else is inert and could not take the focus; closing gives it back.
+      leaving.current = true;
+      element?.close();
+    };
+  }, []);
+  return (
+    <dialog
+      class="dialog"
+      ref={dialog}
+      aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+      // A browser may close without asking when Escape comes twice; the parent must hear of that too.
+      onClose={() => {
+        if (!leaving.current) onClose();
+      }}
+    >
+      <h2 id={id}>{title}</h2>
+      <div class="dialog-body">{children}</div>
+      <div class="thumb-bar">{actions}</div>
+    </dialog>
+  );
+}

@@ -1,0 +1,37 @@
+import { type Signal, signal } from '@preact/signals';
+
+export interface StatusAction {
+  readonly label: string;
+  readonly onPress: () => void;
+}
+
+export interface StatusMessage {
+  /** Counts up, so that the same words said twice are two messages. */
+  readonly id: number;
+  readonly text: string;
+  /** Spoken only, for what the eye already sees elsewhere on the screen. */
+  readonly unseen: boolean;
+  readonly action: StatusAction | undefined;
+}
+
+export interface Status {
+  readonly message: Signal<StatusMessage | undefined>;
+  readonly say: (text: string, more?: { unseen?: boolean; action?: StatusAction }) => void;
+  readonly clear: () => void;
+}
+
+/** What the page has to say, one thing at a time. It stays until it is answered, cleared or followed by another. */
+export function createStatus(): Status {
+  const message = signal<StatusMessage | undefined>(undefined);
+  let said = 0;
+  return {
+    message,
+    say: (text, { unseen = false, action } = {}) => {
+      said += 1;
+      message.value = { id: said, text, unseen, action };
+    },
+    clear: () => {
+      message.value = undefined;
+    },
+  };
+}
