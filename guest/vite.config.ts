@@ -1,7 +1,13 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { defineConfig } from 'vite';
 
+const root = import.meta.dirname;
+/** Every html file here is a page: index.html, style.html and what may come, each with a bundle of its own. */
+const pages = readdirSync(root).filter((name) => name.endsWith('.html'));
+
 export default defineConfig({
-  root: import.meta.dirname,
+  root,
   base: '/',
   build: {
     outDir: '../dist/guest',
@@ -10,5 +16,6 @@ export default defineConfig({
     // assets that a strict content security policy would refuse.
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
+    rollupOptions: { input: pages.map((name) => join(root, name)) },
   },
 });
