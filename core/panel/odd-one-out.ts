@@ -1,0 +1,143 @@
+import { binomialUpperTail, normalPoint } from './distributions.ts';
+
+/**
+ * Forced-choice tests of whether a room can tell two drinks apart. Each answer is right or wrong, and guessing is
+ * right with a known chance, so p is an exact binomial tail. Independent answers are assumed: one per guest.
+ *
+ * triangle (ISO 4120), duo-trio (ISO 10399), paired comparison (ISO 5495); 2-AFC and 3-AFC: point out the one
+ * with more of a named quality among two or three; tetrad: sort four into two pairs.
+ */
+export type DifferenceTestMethod =
+  | 'triangle'
+  | 'duo-trio'
+  | 'tetrad'
+  | '2-AFC'
+  | '3-AFC'
+  | 'paired-one-sided'
+  | 'paired-two-sided';
+
+/** The chance that a guess is right. */
+export function chanceOfGuess(method: DifferenceTestMethod): number {
+  switch (method) {
+    case 'triangle':
+    case 'tetrad':
+    case '3-AFC':
+      return 1 / 3;
+    case 'duo-trio':
+    case '2-AFC':
+    case 'paired-one-sided':
+    case 'paired-two-sided':
+      return 1 / 2;
+    default:
+      return method satisfies never;
+  }
+}
+
+const isCount = (value: number): boolean => Number.isSafeInteger(value) && value >= 0;
+
+/** P(as many right or more) by guessing; two-sided: twice the tail of the larger count, at most 1. */
+function guessingTail(method: DifferenceTestMethod, n: number, correct: number): number {
+  const chance = chanceOfGuess(method);
+  if (method !== 'paired-two-sided') return binomialUpperTail(correct, n, chance);
+  return Math.min(1, 2 * binomialUpperTail(Math.max(correct, n - correct), n, chance));
+}
+
+/** The exact p, or null where the counts cannot be: not whole, below 0, or more right than answers. */
+export function exactP(method: DifferenceTestMethod, n: number, correct: number): number | null {
+  if (!isCount(n) || !isCount(correct) || correct > n || n === 0) return null;
+  return guessingTail(method, n, correct);
+}
+
+/**
+ * The fewest right answers of n that guessing reaches with chance alpha or less (two-sided: the smallest larger
+ * count); null when not even n of n are enough.
+ */
+export function criticalCorrect(method: DifferenceTestMethod, n: number, alpha: number): number | null {
+  if (!isCount(n) || n === 0) return null;
+  // A tail that equals alpha counts; the margin keeps rounding from deciding that.
+  const enough = (correct: number) => guessingTail(method, n, correct) <= alpha * (1 + 1e-12);
+  if (!enough(n)) return null;
+  let low = Math.floor(n / 2) * (method === 'paired-two-sided' ? 1 : 0);
+  let high = n;
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (enough(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return high;
+}
+
+export type DifferenceTest =
+  | { readonly status: 'no-answers' }
+  /** Counts that cannot be: not whole, below 0, or more right than answers. */
+  | { readonly status: 'impossible-count' }
+  | {
+      readonly status: 'tested';
+      readonly method: DifferenceTestMethod;
+      readonly n: number;
+      readonly correct: number;
+      readonly expectedByGuessing: number;
+      readonly p: number;
+      readonly alpha: number;
+      /** null: a panel this small cannot show a difference at all. */
+      readonly critical: number | null;
+      readonly shown: boolean;
+    };
+
+export function differenceTest(
+  method: DifferenceTestMethod,
+  { n, correct, alpha = 0.05 }: { readonly n: number; readonly correct: number; readonly alpha?: number },
+): DifferenceTest {
+  if (n === 0 && correct === 0) return { status: 'no-answers' };
+  const p = exactP(method, n, correct);
+  if (p === null) return { status: 'impossible-count' };
+  const critical = criticalCorrect(method, n, alpha);
+  const counted = method === 'paired-two-sided' ? Math.max(correct, n - correct) : correct;
+  return {
+    status: 'tested',
+    method,
+    n,
+    correct,
+    expectedByGuessing: n * chanceOfGuess(method),
+    p,
+    alpha,
+    critical,
+    shown: critical !== null && counted >= critical,
+  };
+}
+
+export interface Distinguishers {
+  readonly proportionCorrect: number;
+  /** Abbott's correction (pc - p0)/(1 - p0); below 0 when the room did worse than guessing. */
+  readonly proportion: number;
+  readonly proportionClamped: number;
+  readonly standardError: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/**
+ * The share of guests who truly tell the drinks apart, corrected for lucky guesses, with the normal limits of
+ * ISO 4120's annex: one-sided (each limit by itself) or two-sided. Rough for small panels. Null where the counts
+ * cannot be.
+ */
+export function distinguishers(
+  method: Exclude<DifferenceTestMethod, 'paired-two-sided'>,
+  counts: { readonly n: number; readonly correct: number },
+  { confidence, sides }: { readonly confidence: number; readonly sides: 1 | 2 },
+): Distinguishers | null {
+  if (exactP(method, counts.n, counts.correct) === null) return null;
+  const chance = chanceOfGuess(method);
+  const pc = counts.correct / counts.n;
+  const proportion = (pc - chance) / (1 - chance);
+  const standardError = Math.sqrt((pc * (1 - pc)) / counts.n) / (1 - chance);
+  const reach = normalPoint((1 - confidence) / sides) * standardError;
+  return {
+    proportionCorrect: pc,
+    proportion,
+    proportionClamped: Math.max(0, proportion),
+    standardError,
+    lower: proportion - reach,
+    upper: proportion + reach,
+  };
+}
