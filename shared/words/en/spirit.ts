@@ -15,7 +15,6 @@ export const spiritText: BoardText<typeof spiritBoard> = {
     workshop: 'Workshop',
     hearth: 'Hearth',
     shore: 'Shore',
-
     amiss: 'Something amiss',
     mouth: 'In the mouth',
     leaving: 'As it leaves',
