@@ -86,3 +86,27 @@ export function pourOf(cue: Cue): PourId | undefined {
       return undefined;
   }
 }
+
+/** Every pour that this cue is about. */
+export function poursOf(cue: Cue): readonly PourId[] {
+  switch (cue.kind) {
+    case 'step':
+      return [cue.pour];
+    case 'water':
+      return [cue.after];
+    case 'ranking':
+    case 'odd-one-out':
+    case 'discussion':
+    case 'reveal':
+      return cue.pours;
+    case 'gathering':
+    case 'welcome':
+    case 'ground-rules':
+    case 'practice':
+    case 'break':
+    case 'farewell':
+      return [];
+    default:
+      return cue satisfies never;
+  }
+}

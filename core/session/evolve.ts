@@ -1,5 +1,5 @@
 import type { PourId, SeatId } from '../ids.ts';
-import { type Cue, pourOf } from '../running-order/cue.ts';
+import { type Cue, poursOf } from '../running-order/cue.ts';
 import { durationMs, type EpochMs, later, toMs } from '../units.ts';
 import type { SessionEvent } from './event.ts';
 import { indexOfCue } from './position.ts';
@@ -115,7 +115,7 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
 function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
   const cue = session.cues[index];
   if (cue === undefined) return session;
-  const pour = cue.kind === 'step' ? pourOf(cue) : undefined;
+  const inFront = poursOf(cue).filter((pour) => !session.dropped.includes(pour));
   const calls = Object.entries(session.signals).filter(([, signal]) => signal === 'needs-host');
   return {
     ...session,
@@ -124,8 +124,8 @@ function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
     clock: { kind: 'running', endsAt: later(at, toMs(cue.ideal)) },
     signals: Object.fromEntries(calls) as Record<SeatId, Signal>,
     reminder: null,
-    reached:
-      pour === undefined || session.reached.includes(pour) ? session.reached : [...session.reached, pour],
+    // A host who jumps straight to the talk has had the glasses tasted some other way.
+    reached: [...session.reached, ...inFront.filter((pour) => !session.reached.includes(pour))],
     timeline: [...session.timeline, { cue: cue.id, at }],
   };
 }
