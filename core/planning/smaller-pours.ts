@@ -57,8 +57,8 @@ function reduceTo(limit: Grams, pours: readonly Poured[], sizes: PourSizes): Red
     if (heldMass > limit) return undefined;
     const share = freeMass > 0 ? Math.min(1, (limit - heldMass) / freeMass) : 1;
     const reduced = pours.map((pour, at): Poured => {
-      if (pour.strength === 0 || share === 1) return held.has(at) ? least(pour, sizes) : pour;
       if (held.has(at)) return least(pour, sizes);
+      if (share === 1) return pour;
       return { ...pour, volume: millilitres(downToStep(pour.volume * share, sizes.step)) };
     });
     const below = reduced.flatMap((pour, at) =>

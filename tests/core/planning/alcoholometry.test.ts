@@ -59,6 +59,9 @@ describe('density of ethanol and water', () => {
     expect(() => massFractionFromDensity(kilogramsPerCubicMetre(1010))).toThrow(
       'give a number from 789.24 to 998.20.',
     );
+    for (const outside of [789.22, 998.22]) {
+      expect(() => massFractionFromDensity(kilogramsPerCubicMetre(outside))).toThrow(RangeError);
+    }
     expect(massFractionFromDensity(kilogramsPerCubicMetre(789.23))).toBe(1);
     expect(massFractionFromDensity(kilogramsPerCubicMetre(998.21))).toBe(0);
   });

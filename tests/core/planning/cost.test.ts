@@ -52,7 +52,7 @@ describe('cost of a pour', () => {
   it('is the pour its share of the bottle, rounded up', () => {
     expect(costOfPour(minorUnits(5000), millilitres(700), millilitres(15)).cost).toBe(108);
     expect(costOfPour(minorUnits(7000), millilitres(700), millilitres(20)).cost).toBe(200);
-    // 30 % of 10.00 is 3.00 and no hundredth more, whatever the binary digits say.
-    expect(costOfPour(minorUnits(1000), millilitres(1), millilitres(0.3)).cost).toBe(300);
+    // 7 % of 1.00 is 0.07 and no hundredth more, though 100 x 0.07 is 7.000000000000001 in binary digits.
+    expect(costOfPour(minorUnits(100), millilitres(1), millilitres(0.07)).cost).toBe(7);
   });
 });

@@ -136,6 +136,6 @@ describe('smaller pours', () => {
   });
 
   it('changes nothing within the limit', () => {
-    expect(smallerPours(lineup(3, 15, 43), grams(40))).toMatchObject({ volumes: [15, 15, 15] });
+    expect(smallerPours(lineup(3, 12.5, 43), grams(40))).toMatchObject({ volumes: [12.5, 12.5, 12.5] });
   });
 });

@@ -36,6 +36,10 @@ describe('pours in a bottle', () => {
     expect(poursPerBottle(millilitres(bottle), millilitres(pour))).toMatchObject({ fullPours: count });
   });
 
+  it('does not round a pour up that is short by what an eye could measure', () => {
+    expect(poursPerBottle(millilitres(749.99), millilitres(30))).toMatchObject({ fullPours: 24 });
+  });
+
   it('fills no pour from a bottle smaller than it', () => {
     expect(poursPerBottle(millilitres(50), millilitres(60))).toMatchObject({ fullPours: 0, left: 50 });
   });
@@ -66,7 +70,7 @@ describe('bottles to buy', () => {
   });
 
   it('takes no reserve pour for the last binary digit of a share', () => {
-    expect(bottlesToBuy(order({ guests: 70, reserve: 0.1 }))).toMatchObject({ poursNeeded: 77 });
+    expect(bottlesToBuy(order({ guests: 100, reserve: 0.07 }))).toMatchObject({ poursNeeded: 107 });
   });
 
   it('buys nothing for nobody, and copes with a crowd', () => {
