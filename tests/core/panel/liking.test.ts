@@ -49,6 +49,7 @@ describe('liking of one pour', () => {
 
   it.each([
     ['divided', [2, 3, 8, 9]],
+    ['divided', [5, 2, 5, 8]],
     ['liked', [6, 7, 8, 4, 7]],
     ['disliked', [1, 2, 3]],
     ['neither', [5, 5, 5, 6, 4]],

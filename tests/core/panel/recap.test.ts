@@ -69,6 +69,21 @@ describe('the recap of a ranking', () => {
     });
   });
 
+  it('finds no pair by itself where the whole shows nothing', () => {
+    const four = ['ash', 'birch', 'cedar', 'elm'];
+    // Rank sums 13, 11, 5, 11: the first and third lie further apart than the least significant difference, 7.16.
+    const answers = shared([
+      [4, 2, 1, 3],
+      [3, 4, 2, 1],
+      [2, 3, 1, 4],
+      [4, 2, 1, 3],
+    ]);
+    expect(rankingRecap({ pours: four, answers, guests: 4 })).toMatchObject({
+      meaning: 'no-agreement-shown',
+      figures: { apart: [], differences: { threshold: expect.closeTo(7.157, 3) } },
+    });
+  });
+
   it('says when even one mind would not have been enough', () => {
     const result = rankingRecap({ pours, answers: shared(times(2, [1, 2, 3])), guests: 2 });
     expect(result.limits).toContain('panel-too-small-to-show');

@@ -54,6 +54,13 @@ describe('the recap of words', () => {
     expect(result.limits).toContain('incomplete-left-out');
   });
 
+  it('counts a guest once, however often a word was tapped', () => {
+    const answers = shared([[['oak', 'oak']], [['oak']]]);
+    expect(wordsRecap({ pours: ['ash'], answers, guests: 2 })).toMatchObject({
+      figures: { pours: [{ words: [{ word: 'oak', guests: 2 }] }] },
+    });
+  });
+
   it('only counts where there is nothing to test', () => {
     const one = wordsRecap({ pours: ['ash'], answers: shared([[['oak']], [['oak']]]), guests: 2 });
     expect(one).toMatchObject({ method: 'counts-only', figures: { tests: [], pours: [{ overlap: 1 }] } });
