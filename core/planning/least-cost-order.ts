@@ -21,28 +21,139 @@ export interface LeastCostOrder {
 const OUT_OF_REACH = 2 ** 30;
 const read = (table: Int32Array, at: number): number => table[at] ?? 0;
 
-/** Bit masks of the pours of each flight, and of all pours that must come before a flight. */
-function flightMasks(rule: FlightRule, size: number): { own: Int32Array; before: Int32Array } {
-  const own = new Int32Array(size);
-  const before = new Int32Array(size);
-  for (let pour = 0; pour < size; pour++) {
-    for (let other = 0; other < size; other++) {
-      if (rule.kind === 'positions') {
-        own[pour] = read(own, pour) | (1 << other);
-        continue;
-      }
-      const [mine = 0, its = 0] = [rule.flightOf[pour], rule.flightOf[other]];
-      if (its === mine) own[pour] = read(own, pour) | (1 << other);
-      if (rule.inOrder && its < mine) before[pour] = read(before, pour) | (1 << other);
-    }
-  }
-  return { own, before };
+interface Problem {
+  readonly size: number;
+  /** What neighbours cost on top of what lingers, breaks between flights counted; row = earlier. */
+  readonly neighbour: Int32Array;
+  readonly neighbourAfterBreak: Int32Array;
+  readonly lingersOn: (served: number, next: number) => number;
+  /** How many pours have been served where a break stands, by position alone. */
+  readonly breaksBefore: ReadonlySet<number>;
+  /** By pour: the set of its flight, which has to be finished before another begins. */
+  readonly flight: Int32Array;
+  /** By pour: the set that must have been served before it. */
+  readonly before: Int32Array;
 }
+
+/** The lowest pour of a set that is not empty. */
+const lowest = (set: number): number => 31 - Math.clz32(set & -set);
 
 function countBits(set: number): number {
   let count = 0;
   for (let rest = set; rest !== 0; rest &= rest - 1) count++;
   return count;
+}
+
+/**
+ * What a set of earlier pours leaves for a later one. The set is looked up in two halves of eight pours, so that
+ * a sum over sixteen costs two reads.
+ */
+function lingeringSums({ size, earlier }: CarryOverTable): (served: number, next: number) => number {
+  const half = (firstPour: number): Int32Array => {
+    const sums = new Int32Array(256 * size);
+    for (let set = 1; set < 256; set++) {
+      const pour = firstPour + lowest(set);
+      if (pour >= size) continue;
+      for (let next = 0; next < size; next++) {
+        sums[set * size + next] =
+          read(sums, (set & (set - 1)) * size + next) + read(earlier, pour * size + next);
+      }
+    }
+    return sums;
+  };
+  const [low, high] = [half(0), half(8)];
+  return (served, next) => read(low, (served & 255) * size + next) + read(high, (served >> 8) * size + next);
+}
+
+function stateProblem(table: CarryOverTable, rule: FlightRule): Problem {
+  const { size, neighbourAfterBreak } = table;
+  const neighbour = Int32Array.from(table.neighbour);
+  const flight = new Int32Array(size);
+  const before = new Int32Array(size);
+  for (let pour = 0; pour < size; pour++) {
+    for (let other = 0; other < size; other++) {
+      const [mine, its] =
+        rule.kind === 'positions' ? [0, 0] : [rule.flightOf[pour] ?? 0, rule.flightOf[other] ?? 0];
+      const at = other * size + pour;
+      if (mine === its) flight[pour] = read(flight, pour) | (1 << other);
+      else neighbour[at] = read(neighbourAfterBreak, at);
+      if (rule.kind === 'membership' && rule.inOrder && its < mine) {
+        before[pour] = read(before, pour) | (1 << other);
+      }
+    }
+  }
+  const breaksBefore = rule.kind === 'positions' ? rule.breaksBefore : new Set<number>();
+  return {
+    size,
+    neighbour,
+    neighbourAfterBreak,
+    lingersOn: lingeringSums(table),
+    breaksBefore,
+    flight,
+    before,
+  };
+}
+
+const neighboursAt = (problem: Problem, served: number): Int32Array =>
+  problem.breaksBefore.has(countBits(served)) ? problem.neighbourAfterBreak : problem.neighbour;
+
+/** The set of pours that may come next: those of the last one's flight until it is finished. */
+const mayFollow = ({ flight }: Problem, served: number, last: number): number => {
+  const own = read(flight, last);
+  return (own & ~served) === 0 ? ~served : own & ~served;
+};
+
+/** The least cost still to come, by the set already served and the last of it: at [served x size + last]. */
+function costsToGo(problem: Problem): Int32Array {
+  const { size, before, lingersOn } = problem;
+  const sets = 2 ** size;
+  const toGo = new Int32Array(sets * size);
+  const open = new Int32Array(size);
+  const base = new Int32Array(size);
+  for (let served = sets - 2; served > 0; served--) {
+    // What does not depend on the last pour is reckoned once for all of them: this is the hot part.
+    let opens = 0;
+    let openSet = 0;
+    for (let rest = ~served & (sets - 1); rest !== 0; rest &= rest - 1) {
+      const next = lowest(rest);
+      if ((read(before, next) & ~served) !== 0) continue;
+      base[opens] = lingersOn(served, next) + read(toGo, (served | (1 << next)) * size + next);
+      open[opens++] = next;
+      openSet |= 1 << next;
+    }
+    const neighbour = neighboursAt(problem, served);
+    for (let rest = served; rest !== 0; rest &= rest - 1) {
+      const last = lowest(rest);
+      const barred = openSet & ~mayFollow(problem, served, last);
+      let least = OUT_OF_REACH;
+      for (let choice = 0; choice < opens; choice++) {
+        const next = read(open, choice);
+        if ((barred & (1 << next)) !== 0) continue;
+        const cost = read(base, choice) + read(neighbour, last * size + next);
+        if (cost < least) least = cost;
+      }
+      toGo[served * size + last] = least;
+    }
+  }
+  return toGo;
+}
+
+/** The pours that may come next at the least cost of the whole, by index, and what they add themselves. */
+function bestNext(problem: Problem, toGo: Int32Array, served: number, last: number | undefined) {
+  const { size, before, lingersOn } = problem;
+  const allowed = last === undefined ? ~served : mayFollow(problem, served, last);
+  let least = OUT_OF_REACH;
+  let step = 0;
+  let pours: number[] = [];
+  for (let next = 0; next < size; next++) {
+    if ((allowed & (1 << next)) === 0 || (read(before, next) & ~served) !== 0) continue;
+    const direct = last === undefined ? 0 : read(neighboursAt(problem, served), last * size + next);
+    const own = direct + lingersOn(served, next);
+    const whole = own + read(toGo, (served | (1 << next)) * size + next);
+    if (whole < least) [least, step, pours] = [whole, own, [next]];
+    else if (whole === least) pours.push(next);
+  }
+  return { pours, step };
 }
 
 /**
@@ -54,87 +165,25 @@ function countBits(set: number): number {
  * Throws a RangeError above MAX_LINEUP pours.
  */
 export function leastCostOrder(table: CarryOverTable, rule: FlightRule): LeastCostOrder {
-  const { size, earlier, neighbour, neighbourAfterBreak } = table;
+  const { size } = table;
   if (size > MAX_LINEUP) {
     throw new RangeError(
       `An order can be reckoned for up to ${MAX_LINEUP} pours; take ${size - MAX_LINEUP} out.`,
     );
   }
-  if (size === 0) return { order: [], cost: 0, equallyGood: [] };
-  const full = 2 ** size - 1;
-  const { own, before } = flightMasks(rule, size);
-  const breaksBefore = rule.kind === 'positions' ? rule.breaksBefore : new Set<number>();
-  const toGo = new Int32Array((full + 1) * size).fill(OUT_OF_REACH);
-  const lingering = new Int32Array(size);
-
-  const mayFollow = (served: number, last: number, next: number): boolean => {
-    if ((read(before, next) & ~served) !== 0) return false;
-    const flight = read(own, last);
-    return (flight & (1 << next)) !== 0 || (flight & ~served) === 0;
-  };
-  const toNeighbour = (served: number, last: number, next: number): number => {
-    const afterBreak =
-      rule.kind === 'membership'
-        ? (read(own, last) & (1 << next)) === 0
-        : breaksBefore.has(countBits(served));
-    return read(afterBreak ? neighbourAfterBreak : neighbour, last * size + next);
-  };
-  const lingersOn = (served: number, next: number): number => {
-    let sum = 0;
-    for (let rest = served; rest !== 0; rest &= rest - 1) {
-      sum += read(earlier, (31 - Math.clz32(rest & -rest)) * size + next);
-    }
-    return sum;
-  };
-
-  for (let last = 0; last < size; last++) toGo[full * size + last] = 0;
-  for (let served = full - 1; served > 0; served--) {
-    for (let next = 0; next < size; next++) {
-      if ((served & (1 << next)) === 0) lingering[next] = lingersOn(served, next);
-    }
-    const gap = breaksBefore.has(countBits(served));
-    const direct = gap ? neighbourAfterBreak : neighbour;
-    for (let last = 0; last < size; last++) {
-      if ((served & (1 << last)) === 0) continue;
-      const flight = read(own, last);
-      let least = OUT_OF_REACH;
-      for (let next = 0; next < size; next++) {
-        if ((served & (1 << next)) !== 0 || !mayFollow(served, last, next)) continue;
-        const pairs = (flight & (1 << next)) === 0 ? neighbourAfterBreak : direct;
-        const cost =
-          read(lingering, next) +
-          read(pairs, last * size + next) +
-          read(toGo, (served | (1 << next)) * size + next);
-        if (cost < least) least = cost;
-      }
-      toGo[served * size + last] = least;
-    }
-  }
-
+  const problem = stateProblem(table, rule);
+  const toGo = costsToGo(problem);
   const order: number[] = [];
   const equallyGood: number[][] = [];
   let cost = 0;
   let served = 0;
   while (order.length < size) {
-    const last = order.at(-1);
-    let least = OUT_OF_REACH;
-    let best: number[] = [];
-    let bestStep = 0;
-    for (let next = 0; next < size; next++) {
-      if ((served & (1 << next)) !== 0) continue;
-      const allowed = last === undefined ? read(before, next) === 0 : mayFollow(served, last, next);
-      if (!allowed) continue;
-      const step = last === undefined ? 0 : lingersOn(served, next) + toNeighbour(served, last, next);
-      const whole = step + read(toGo, (served | (1 << next)) * size + next);
-      if (whole < least) [least, best, bestStep] = [whole, [next], step];
-      else if (whole === least) best.push(next);
-    }
-    const [chosen, ...others] = best;
-    if (chosen === undefined)
-      throw new RangeError('No order keeps these flights whole; check their numbers.');
+    const { pours, step } = bestNext(problem, toGo, served, order.at(-1));
+    const [chosen, ...others] = pours;
+    if (chosen === undefined) throw new RangeError('No order keeps these flights whole; check them.');
     order.push(chosen);
     equallyGood.push(others);
-    cost += bestStep;
+    cost += step;
     served |= 1 << chosen;
   }
   return { order, cost, equallyGood };
