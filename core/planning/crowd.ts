@@ -23,7 +23,7 @@ export type SurveyAnswers = Readonly<Partial<Record<CrowdQuestion, CrowdAnswer>>
 
 /** Fewer answers than this say too little to place anybody. */
 const ENOUGH_ANSWERS = 3;
-/** Mean scores from which a guest counts as a regular and as a devotee: a third and two thirds of the way up, halved outwards. */
+/** Mean scores from which a guest counts as a regular and as a devotee: a third and three quarters of the way up. */
 const REGULAR_FROM = 1;
 const DEVOTEE_FROM = 2.25;
 

@@ -33,6 +33,14 @@ describe('codes without meaning', () => {
     expect(meaningOf(code)).toBe(meaning);
   });
 
+  it('are alike where two places agree or the digits are the same', () => {
+    expect(alike('274', '279')).toBe(true);
+    expect(alike('274', '284')).toBe(true);
+    expect(alike('274', '742')).toBe(true);
+    expect(alike('274', '735')).toBe(false);
+    expect(alike('274', '213')).toBe(false);
+  });
+
   it('leave more than enough to choose from, all with three different digits', () => {
     expect(neutralCodes.length).toBeGreaterThan(400);
     expect(neutralCodes.every((code) => new Set(code).size === 3)).toBe(true);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cheapestPlace, moveDown, movePour, moveUp, swapPour } from '../../../core/planning/hand-order.ts';
 import { weighOrder } from '../../../core/planning/lineup.ts';
+import type { PlannedPour } from '../../../core/planning/pour-facts.ts';
 import { plannedPours } from './lineup-arbitraries.ts';
 
 const order = ['a', 'b', 'c', 'd'];
@@ -25,6 +26,11 @@ describe('an order changed by hand', () => {
     expect(swapPour(order, 'b', 'd')).toEqual(order);
   });
 
+  it('takes the earliest of places that cost the same', () => {
+    const same = (id: string): PlannedPour => ({ id, drink: 'spirit', abv: 40 });
+    expect(cheapestPlace([same('a'), same('b')], same('c'))).toEqual({ position: 0, cost: 0 });
+  });
+
   it('finds the cheapest place for a new pour', () => {
     fc.assert(
       fc.property(plannedPours('spirit', 1, 7), ([pour, ...rest]) => {
@@ -35,7 +41,7 @@ describe('an order changed by hand', () => {
           (_, at) => weighOrder([...rest.slice(0, at), pour, ...rest.slice(at)]).cost,
         );
         expect(place.cost).toBe(Math.min(...costs));
-        expect(costs[place.position]).toBe(place.cost);
+        expect(place.position).toBe(costs.indexOf(place.cost));
       }),
     );
   });

@@ -181,6 +181,18 @@ describe('what an order says of itself', () => {
     expect(weighOrder([smoky, mild]).steps[1]?.reason).toMatchObject({ code: 'gives-way', axis: 'smoke' });
   });
 
+  it('names smaller risks too, the heaviest first', () => {
+    const { risks } = weighOrder([{ ...smoky, abv: 52 }, mild]);
+    expect(risks.map(({ axis, severity, remedy }) => [axis, severity, remedy])).toEqual([
+      ['smoke', 'strong', 'longer-water-or-move'],
+      ['strength', 'some', 'longer-water'],
+    ]);
+    expect(
+      weighOrder([{ ...mild, abv: 52 }, mild, smoky, mild].map((pour, at) => ({ ...pour, id: `${at}` })))
+        .risks[0],
+    ).toMatchObject({ axis: 'smoke', earlier: '2', later: '3' });
+  });
+
   it('leaves no risk where nothing falls', () => {
     expect(bestLineup([mild, strong]).risks).toEqual([]);
     expect(bestLineup([mild, strong]).cost).toBe(0);

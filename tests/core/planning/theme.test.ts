@@ -120,6 +120,15 @@ describe('flights', () => {
     ]);
   });
 
+  it('end with the pours that are on no side', () => {
+    const pours = [pour('lost'), pour('a', { region: 'North' }), pour('b', { region: 'South' })];
+    expect(cutFlights({ kind: 'versus', by: 'region' }, pours, 'regulars')).toEqual({
+      kind: 'groups',
+      groups: [['a'], ['b'], ['lost']],
+      order: 'as-given',
+    });
+  });
+
   it('step from low to high at the widest gap', () => {
     const pours = [40, 60, 43, 58].map((abv) => pour(`p${abv}`, { abv }));
     expect(cutFlights({ kind: 'versus', by: 'strength' }, pours, 'regulars')).toEqual({
