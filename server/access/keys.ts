@@ -1,0 +1,37 @@
+import { createHash, timingSafeEqual } from 'node:crypto';
+import type { TastingId } from '../../core/ids.ts';
+import type { Clock } from '../clock.ts';
+import type { KeyRow, Store } from '../store/store.ts';
+
+/** Keys are random and long, so that a plain fast hash is enough; only the hash is stored or compared. */
+export const hashOf = (key: string): string => createHash('sha256').update(key, 'utf8').digest('hex');
+
+/** Whose key it is. The house key opens every tasting of this server as a host would. */
+export type Identity = { readonly role: 'house' } | KeyRow;
+
+const longestKey = 128;
+
+/** Tells who holds a key. Looked up by hash, so that the time it takes says nothing about how close a guess was. */
+export class Keyring {
+  readonly #store: Store;
+  readonly #clock: Clock;
+  readonly #house: Buffer;
+
+  constructor(store: Store, clock: Clock, houseKey: string) {
+    this.#store = store;
+    this.#clock = clock;
+    this.#house = Buffer.from(hashOf(houseKey), 'hex');
+  }
+
+  identify(key: string): Identity | undefined {
+    if (key.length === 0 || key.length > longestKey) return undefined;
+    const hash = hashOf(key);
+    if (timingSafeEqual(Buffer.from(hash, 'hex'), this.#house)) return { role: 'house' };
+    const row = this.#store.keys.find(hash);
+    if (row === undefined) return undefined;
+    return row.expiresAt !== null && row.expiresAt <= this.#clock.now() ? undefined : row;
+  }
+}
+
+export const mayHost = (identity: Identity | undefined, tasting: TastingId): boolean =>
+  identity?.role === 'house' || (identity?.role === 'host' && identity.tasting === tasting);

@@ -1,0 +1,20 @@
+import { customAlphabet, nanoid } from 'nanoid';
+import { codeAlphabet, codeLength } from './access/join-code.ts';
+
+/** The one source of randomness of the server. Injected, so that tests can make two runs equal. */
+export interface Chance {
+  /** A name for a thing; not a secret. */
+  id(): string;
+  /** A secret of 192 bits. */
+  key(): string;
+  /** A join code, not yet known to be free. */
+  code(): string;
+}
+
+const randomCode = customAlphabet(codeAlphabet, codeLength);
+
+export const realChance: Chance = {
+  id: () => nanoid(12),
+  key: () => nanoid(32),
+  code: () => randomCode(),
+};
