@@ -1,0 +1,263 @@
+import { type CommandId, commandId, type SeatId, type TastingId } from '../../core/ids.ts';
+import type { ClockCommand, Command, HostCommand, Moment } from '../../core/session/command.ts';
+import { decide } from '../../core/session/decide.ts';
+import { evolveAll } from '../../core/session/evolve.ts';
+import { cueNow, type Session, unopened } from '../../core/session/state.ts';
+import { durationMs, later } from '../../core/units.ts';
+import type { HostAsk } from '../../shared/wire/commands.ts';
+import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
+import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { Clock } from '../clock.ts';
+import type { Log } from '../log.ts';
+import { refusal } from '../refusal.ts';
+import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
+import { openBoards } from './board.ts';
+import { Deadlines } from './deadlines.ts';
+import { leadFor } from './lead.ts';
+import { mayWrite, written } from './notes.ts';
+import { type Graces, Presence } from './presence.ts';
+import { Publisher } from './publisher.ts';
+import type { LiveServer, LiveSocket } from './rooms.ts';
+import { SerialQueue } from './serial-queue.ts';
+
+export interface ConductorParts {
+  readonly tasting: TastingId;
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly io: LiveServer;
+  readonly log: Log;
+  readonly graces: Graces;
+  /** How many may sit at one table. */
+  readonly seatLimit: number;
+}
+
+/** After the store has refused what the clock asked for. */
+const askAgainAfter = durationMs(1000);
+
+/**
+ * Conducts one session: everything that happens to it goes through one queue, is on disk before anybody hears of it,
+ * and is answered once.
+ */
+export class Conductor {
+  readonly tasting: TastingId;
+  readonly presence: Presence;
+  readonly publisher: Publisher;
+  readonly #parts: ConductorParts;
+  readonly #queue = new SerialQueue();
+  readonly #deadlines: Deadlines;
+  #session: Session;
+  #version: number;
+
+  /** Replays what is stored. Throws `StoreFailure` when that cannot be read. */
+  constructor(parts: ConductorParts) {
+    const { tasting, store, clock, graces } = parts;
+    this.#parts = parts;
+    this.tasting = tasting;
+    const events = store.sessions.read(tasting);
+    this.#session = evolveAll(unopened, events);
+    this.#version = events.length;
+    this.presence = new Presence(clock, graces, seatedIn(this.#session), {
+      shown: () => this.publisher.presenceChanged(),
+      counted: () => this.#weighRoom(),
+      hostGone: () => this.#deadlines.armAgain(this.#session),
+    });
+    this.publisher = new Publisher({ ...parts, presence: this.presence }, this.standing);
+    this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
+    this.#deadlines.arm(this.#session);
+  }
+
+  get standing(): { readonly session: Session; readonly version: number } {
+    return { session: this.#session, version: this.#version };
+  }
+
+  /** Nobody here, nothing to do, no alarm set: may be forgotten, for everything is in the store. */
+  get idle(): boolean {
+    return this.presence.empty && !this.#queue.busy && !this.#deadlines.pending;
+  }
+
+  askAsHost(id: CommandId, ask: HostAsk): Promise<Ack> {
+    return this.#queue.add(() => {
+      const whole = this.#withPlan(ask);
+      return whole === undefined
+        ? refusal('no-such-tasting')
+        : this.#carryOut({ by: 'host', ask: whole }, id);
+    });
+  }
+
+  /** The id of a command is the sender's own: one seat cannot answer for another by using its id. */
+  askAsGuest(seat: SeatId, id: CommandId, ask: Extract<Command, { by: 'guest' }>['ask']): Promise<Ack> {
+    return this.#queue.add(() => this.#carryOut({ by: 'guest', seat, ask }, commandId(`${seat}/${id}`)));
+  }
+
+  /** A refusal at the door is not remembered: the same request succeeds once the doors are open. */
+  takeSeat(id: CommandId, ask: Extract<Command, { by: 'newcomer' }>['ask'], key: KeyRow): Promise<Ack> {
+    return this.#queue.add(() => {
+      if (this.#tableIsFull()) return refusal('table-full');
+      return this.#carryOut({ by: 'newcomer', ask }, commandId(`${ask.seat}/${id}`), key);
+    });
+  }
+
+  saveNote(seat: SeatId, save: NoteSave, from?: LiveSocket): Promise<NoteAck> {
+    return this.#queue.add(() => this.#saveNote(seat, save, from), seat);
+  }
+
+  shareNotes(seat: SeatId, share: NoteShare, from?: LiveSocket): Promise<Ack> {
+    return this.#queue.add(() => this.#shareNotes(seat, share, from), seat);
+  }
+
+  /** Runs when nothing else does, and nothing else runs meanwhile. */
+  alone<Result>(task: () => Promise<Result>): Promise<Result> {
+    return this.#queue.add(task);
+  }
+
+  drained(): Promise<void> {
+    return this.#queue.idle();
+  }
+
+  stop(): void {
+    this.#deadlines.stop();
+    this.presence.stop();
+    this.publisher.stop();
+  }
+
+  async #carryOut(command: Command, id?: CommandId, key?: KeyRow): Promise<Ack> {
+    const { store, tasting } = this.#parts;
+    const known = id === undefined ? undefined : store.sessions.answerTo(tasting, id);
+    if (known !== undefined) return known;
+    const decision = decide(this.#session, command, this.#moment());
+    const remembered = id !== undefined && (decision.ok || command.by !== 'newcomer');
+    const events = decision.ok ? decision.events : [];
+    const version = this.#version + events.length;
+    const ack: Ack = decision.ok ? { ok: true, version } : refusal(decision.code);
+    if (events.length === 0 && !remembered) return ack;
+    const kept = await this.#keep(() =>
+      store.sessions.append({
+        tasting,
+        expected: this.#version,
+        events,
+        ...(remembered ? { answered: { command: id, ack } } : {}),
+        ...(key === undefined ? {} : { key }),
+      }),
+    );
+    if (!kept) return refusal('not-stored');
+    if (decision.ok) {
+      this.#session = evolveAll(this.#session, events);
+      this.#version = version;
+      this.#deadlines.arm(this.#session);
+      this.#tell(() => this.publisher.changed(this.standing, command.by === 'host'));
+    }
+    return ack;
+  }
+
+  async #saveNote(seat: SeatId, save: NoteSave, from: LiveSocket | undefined): Promise<NoteAck> {
+    const { store, tasting, clock } = this.#parts;
+    const known = store.notebooks.answerTo(tasting, seat, save.id);
+    if (known !== undefined) return known.ok && !('revision' in known) ? refusal('malformed') : known;
+    const refused = mayWrite(this.#session, seat, save.pour);
+    if (refused !== undefined) return refusal(refused);
+    const stored = store.notebooks.find(tasting, seat, save.pour, save.field);
+    const entry = written(stored, save, this.#isSealed(save.pour), clock.now());
+    if (entry === 'too-long') return refusal('too-long');
+    const { revision, value, savedAt } = entry;
+    const ack: NoteAck = { ok: true, revision, value, savedAt };
+    const answered = { command: save.id, ack };
+    if (!(await this.#keep(() => store.notebooks.save({ tasting, seat, entry, answered })))) {
+      return refusal('not-stored');
+    }
+    if (entry !== stored)
+      this.#tell(() => this.publisher.notesChanged(seat, from, this.#isOnBoard(save.pour)));
+    return ack;
+  }
+
+  async #shareNotes(seat: SeatId, share: NoteShare, from: LiveSocket | undefined): Promise<Ack> {
+    const { store, tasting } = this.#parts;
+    const known = store.notebooks.answerTo(tasting, seat, share.id);
+    if (known !== undefined) return known.ok && 'revision' in known ? refusal('malformed') : known;
+    const refused = mayWrite(this.#session, seat, share.pour);
+    if (refused !== undefined) return refusal(refused);
+    const { pour, shared } = share;
+    const ack: Ack = { ok: true, version: this.#version };
+    const answered = { command: share.id, ack };
+    if (!(await this.#keep(() => store.notebooks.share({ tasting, seat, pour, shared, answered })))) {
+      return refusal('not-stored');
+    }
+    this.#tell(() => this.publisher.notesChanged(seat, from, this.#isOnBoard(pour)));
+    return ack;
+  }
+
+  /** [Q3] Once opened, always sealed. */
+  #isSealed(pour: NoteSave['pour']): boolean {
+    return this.#session.status !== 'unopened' && this.#session.discussions[pour] !== undefined;
+  }
+
+  #isOnBoard(pour: NoteSave['pour']): boolean {
+    return openBoards(this.#session).includes(pour);
+  }
+
+  /** Whether it is on disk now. */
+  async #keep(write: () => Promise<void>): Promise<boolean> {
+    try {
+      await write();
+      return true;
+    } catch (error) {
+      if (!(error instanceof StoreFailure)) throw error;
+      this.#parts.log.error({ tasting: this.tasting, reason: error.message }, 'not stored');
+      return false;
+    }
+  }
+
+  /** What is on disk has happened, even if a view of it cannot be made: the answer must still say so. */
+  #tell(publish: () => void): void {
+    try {
+      publish();
+    } catch (error) {
+      this.#parts.log.error({ tasting: this.tasting, reason: reasonOf(error) }, 'not published');
+    }
+  }
+
+  #moment(): Moment {
+    const { presence } = this;
+    return {
+      now: this.#parts.clock.now(),
+      lead: leadFor(presence.roundTrips()),
+      hostPresent: presence.hostPresent,
+      present: presence.present,
+    };
+  }
+
+  #withPlan(ask: HostAsk): HostCommand | undefined {
+    if (ask.type !== 'OpenDoors') return ask;
+    const plan = this.#parts.store.tastings.find(this.tasting)?.plan;
+    return plan && { type: 'OpenDoors', plan };
+  }
+
+  /** Those who have left or were removed keep their notes but not their chair; in all there may be five times as many. */
+  #tableIsFull(): boolean {
+    if (this.#session.status === 'unopened') return false;
+    const seats = Object.values(this.#session.seats);
+    const taken = seats.filter(({ presence }) => presence === 'seated' || presence === 'waiting');
+    return taken.length >= this.#parts.seatLimit || seats.length >= 5 * this.#parts.seatLimit;
+  }
+
+  async #onClock(ask: ClockCommand): Promise<void> {
+    const { clock, log } = this.#parts;
+    try {
+      const ack = await this.#queue.add(() => this.#carryOut({ by: 'clock', ask }));
+      if (ack.ok || ack.code !== 'not-stored') return;
+      clock.at(later(clock.now(), askAgainAfter), () => this.#deadlines.armAgain(this.#session));
+    } catch (error) {
+      log.error({ tasting: this.tasting, reason: reasonOf(error) }, 'the clock could not be served');
+    }
+  }
+
+  #weighRoom(): void {
+    const session = this.#session;
+    if (session.status !== 'under-way' || session.pacing.by !== 'room') return;
+    void this.#onClock({ type: 'WeighRoom', cue: cueNow(session).id });
+  }
+}
+
+const seatedIn = (session: Session): SeatId[] =>
+  session.status === 'unopened' ? [] : Object.values(session.seats).map((seat) => seat.id);
+
+const reasonOf = (error: unknown): string => (error instanceof Error ? error.name : 'unknown');

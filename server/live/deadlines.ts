@@ -1,0 +1,79 @@
+import type { ClockCommand } from '../../core/session/command.ts';
+import { type Deadline, deadlinesOf } from '../../core/session/deadlines.ts';
+import type { Session } from '../../core/session/state.ts';
+import type { EpochMs } from '../../core/units.ts';
+import type { Cancel, Clock } from '../clock.ts';
+
+/**
+ * Keeps the alarms of one session. Each asks once; whether anything comes of it is for the rules to decide.
+ *
+ * [P7] A cue whose time was already over when the session was loaded waits for the host: the server does not know
+ * what the room did in between.
+ */
+export class Deadlines {
+  readonly #clock: Clock;
+  readonly #ask: (command: ClockCommand) => void;
+  #armed: Cancel[] = [];
+  #asked = new Set<string>();
+  /** When the cue was entered whose time ran out while nobody watched. */
+  #overtimeSince: EpochMs | undefined;
+
+  constructor(clock: Clock, loaded: Session, ask: (command: ClockCommand) => void) {
+    this.#clock = clock;
+    this.#ask = ask;
+    const passed = deadlinesOf(loaded).some(
+      ({ at, ask: { type } }) => type === 'ExpireCue' && this.#isOver(at),
+    );
+    if (passed && loaded.status === 'under-way') this.#overtimeSince = loaded.enteredAt;
+  }
+
+  /** Sets the alarms of the session as it now stands. */
+  arm(session: Session): void {
+    this.stop();
+    const due = deadlinesOf(session).filter((deadline) => !this.#asked.has(nameOf(deadline)));
+    if (due.length === 0) return;
+    for (const deadline of due) {
+      if (!this.#waitsForHost(session, deadline)) this.#set(deadline);
+    }
+  }
+
+  /** What was asked in vain is asked again, for what the answer hangs on has changed [P8]. */
+  armAgain(session: Session): void {
+    this.#asked.clear();
+    this.arm(session);
+  }
+
+  get pending(): boolean {
+    return this.#armed.length > 0;
+  }
+
+  stop(): void {
+    for (const cancel of this.#armed) cancel();
+    this.#armed = [];
+  }
+
+  #set(deadline: Deadline): void {
+    const cancel = this.#clock.at(deadline.at, () => {
+      this.#armed = this.#armed.filter((each) => each !== cancel);
+      this.#asked.add(nameOf(deadline));
+      this.#ask(deadline.ask);
+    });
+    this.#armed.push(cancel);
+  }
+
+  #waitsForHost(session: Session, { at, ask }: Deadline): boolean {
+    if (ask.type !== 'ExpireCue' || session.status !== 'under-way') return false;
+    if (session.enteredAt !== this.#overtimeSince) {
+      this.#overtimeSince = undefined;
+      return false;
+    }
+    // More time from the host sets a new deadline, which counts again.
+    return this.#isOver(at);
+  }
+
+  #isOver(at: EpochMs): boolean {
+    return at <= this.#clock.now();
+  }
+}
+
+const nameOf = ({ at, ask }: Deadline): string => `${ask.type} ${ask.cue} ${at}`;

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { tastingId } from '../../core/ids.ts';
+import { protocolVersion, type RefusalCode } from '../../shared/wire/protocol.ts';
+import { type Identity, type Keyring, mayHost } from '../access/keys.ts';
+import type { Conductors } from './conductors.ts';
+import type { Badge } from './rooms.ts';
+
+/** Read on its own, before anything else: an older page may show other credentials. */
+const protocolSchema = z.object({ protocol: z.number() });
+
+const credentialsSchema = z.strictObject({
+  protocol: z.literal(protocolVersion),
+  role: z.enum(['host', 'guest', 'screen']),
+  tasting: z
+    .string()
+    .regex(/^[A-Za-z0-9_-]{1,40}$/)
+    .transform(tastingId),
+  key: z.string().min(1).max(128),
+});
+
+/** Who stands at the door with these credentials, or why they may not come in. */
+export function admit(
+  shown: unknown,
+  keyring: Keyring,
+  conductors: Conductors,
+): Pick<Badge, 'tasting' | 'bearer'> | RefusalCode {
+  const protocol = protocolSchema.safeParse(shown);
+  if (!protocol.success) return 'malformed';
+  if (protocol.data.protocol !== protocolVersion) return 'wrong-protocol';
+  const credentials = credentialsSchema.safeParse(shown);
+  if (!credentials.success) return 'malformed';
+  const { role, tasting, key } = credentials.data;
+  const identity = keyring.identify(key);
+  // Without a key that opens something nobody learns which tastings exist.
+  if (identity === undefined || !isFor(identity, tasting)) return 'wrong-key';
+  const conductor = conductors.of(tasting);
+  if (conductor === undefined) return 'no-such-tasting';
+  switch (role) {
+    case 'host':
+      return mayHost(identity, tasting) ? { tasting, bearer: { role } } : 'wrong-role';
+    case 'screen':
+      return identity.role === 'screen' || mayHost(identity, tasting)
+        ? { tasting, bearer: { role } }
+        : 'wrong-role';
+    case 'guest': {
+      if (identity.role !== 'seat') return 'wrong-role';
+      const { session } = conductor.standing;
+      const seat = session.status === 'unopened' ? undefined : session.seats[identity.seat];
+      if (seat === undefined) return 'no-such-seat';
+      return seat.presence === 'removed' ? 'not-seated' : { tasting, bearer: { role, seat: identity.seat } };
+    }
+    default:
+      return role satisfies never;
+  }
+}
+
+const isFor = (identity: Identity, tasting: Badge['tasting']): boolean =>
+  identity.role === 'house' || identity.tasting === tasting;

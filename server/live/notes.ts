@@ -1,0 +1,65 @@
+import type { PourId, SeatId } from '../../core/ids.ts';
+import type { Evening, Session } from '../../core/session/state.ts';
+import type { EpochMs } from '../../core/units.ts';
+import { longestText, type NoteEntry } from '../../shared/notes/entry.ts';
+import { mergeTexts } from '../../shared/notes/merge.ts';
+import type { NotebookView, NoteSave } from '../../shared/wire/notebook.ts';
+import type { RefusalCode } from '../../shared/wire/protocol.ts';
+import type { Store, StoredEntry } from '../store/store.ts';
+
+/** Whether this seat may write about this pour now; when not, why not. */
+export function mayWrite(session: Session, seat: SeatId, pour: PourId): RefusalCode | undefined {
+  if (session.status === 'unopened') return 'not-open';
+  const presence = session.seats[seat]?.presence;
+  // Who has left still finishes their notes on the way home.
+  if (presence !== 'seated' && presence !== 'left') return 'not-seated';
+  return hasReached(session, pour) ? undefined : 'not-reached';
+}
+
+/** Asked before a pour's id is looked up anywhere: ids from the wire may be the names of an object's own methods. */
+const hasReached = (evening: Evening, pour: PourId): boolean => evening.reached.includes(pour);
+
+/**
+ * The entry after a save. A save that began from an older revision is merged with what another device wrote.
+ *
+ * [Q3] Sealed by copying on the first write after the seal: every write since then carries `sealedValue`, so an entry
+ * without one still is as it stood when the discussion was opened. What was begun after the seal was empty then.
+ */
+export function written(
+  stored: StoredEntry | undefined,
+  save: NoteSave,
+  sealed: boolean,
+  now: EpochMs,
+): StoredEntry | 'too-long' {
+  const { pour, field } = save;
+  const value =
+    stored === undefined || save.base >= stored.revision ? save.value : mergeTexts(stored.value, save.value);
+  if (value.length > longestText) return 'too-long';
+  if (stored !== undefined && stored.value === value) return stored;
+  const sealedValue = sealed ? (stored?.sealedValue ?? stored?.value ?? '') : undefined;
+  return {
+    pour,
+    field,
+    value,
+    revision: (stored?.revision ?? 0) + 1,
+    savedAt: now,
+    ...(sealedValue === undefined ? {} : { sealedValue }),
+  };
+}
+
+/** A guest's own notebook, without what the server keeps for the board. */
+export function notebookView({
+  seat,
+  entries,
+  shared,
+}: { readonly seat: SeatId } & ReturnType<Store['notebooks']['read']>): NotebookView {
+  return { seat, entries: entries.map(ownEntry), shared };
+}
+
+export const ownEntry = ({ pour, field, value, revision, savedAt }: StoredEntry): NoteEntry => ({
+  pour,
+  field,
+  value,
+  revision,
+  savedAt,
+});

@@ -1,0 +1,266 @@
+import type { SeatId, TastingId } from '../../core/ids.ts';
+import type { Seat, Session } from '../../core/session/state.ts';
+import { hostView, runningOrderView } from '../../core/session/views/host.ts';
+import { seatView } from '../../core/session/views/seat.ts';
+import { stageView } from '../../core/session/views/stage.ts';
+import { durationMs } from '../../core/units.ts';
+import type { BoardView } from '../../shared/wire/board.ts';
+import type { Dismissal } from '../../shared/wire/protocol.ts';
+import type { Clock } from '../clock.ts';
+import type { Store } from '../store/store.ts';
+import { boardOf, openBoards } from './board.ts';
+import { Coalescer } from './coalescer.ts';
+import { notebookView } from './notes.ts';
+import type { Presence } from './presence.ts';
+import { everybodyAt, followersOf, hostsOf, type LiveServer, type LiveSocket, seatRoom } from './rooms.ts';
+
+export interface Standing {
+  readonly session: Session;
+  readonly version: number;
+}
+
+const hostPause = durationMs(100);
+const boardPause = durationMs(500);
+const presencePause = durationMs(250);
+
+/**
+ * Tells devices what they may see, whole views by role. What is the same for all is serialised once and broadcast; a
+ * view that would say the same again is not sent.
+ */
+export class Publisher {
+  readonly #io: LiveServer;
+  readonly #tasting: TastingId;
+  readonly #store: Store;
+  readonly #presence: Presence;
+  readonly #hosts: Coalescer;
+  readonly #board: Coalescer;
+  readonly #shown: Coalescer;
+  #now: Standing;
+  #stageSent: string;
+  #hostSent: string;
+  #orderSent: string;
+  #boardSent = '[]';
+  /** Begins at the time of loading, so that it also grows over restarts. */
+  #boardVersion: number;
+
+  constructor(
+    parts: { io: LiveServer; tasting: TastingId; store: Store; clock: Clock; presence: Presence },
+    standing: Standing,
+  ) {
+    this.#io = parts.io;
+    this.#tasting = parts.tasting;
+    this.#store = parts.store;
+    this.#presence = parts.presence;
+    this.#now = standing;
+    this.#boardVersion = parts.clock.now();
+    this.#stageSent = withoutVersion(this.#stage(0));
+    this.#hostSent = withoutVersion(this.#host(0));
+    this.#orderSent = withoutVersion(this.#order(0));
+    this.#boardSent = JSON.stringify(this.#readBoard());
+    this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#sendHost());
+    this.#board = new Coalescer(parts.clock, boardPause, () => this.#sendBoard());
+    this.#shown = new Coalescer(parts.clock, presencePause, () => {
+      this.#io.to(hostsOf(this.#tasting)).emit('presence', this.#presence.view());
+    });
+  }
+
+  /** After every change that is on disk. `byHost`: the host's own tap shows on their devices without delay. */
+  changed(next: Standing, byHost: boolean): void {
+    const before = this.#now.session;
+    this.#now = next;
+    this.#sendStage();
+    this.#sendSeats(before, next.session);
+    if (byHost) this.#hosts.now();
+    else this.#hosts.soon();
+    const opened = openBoards(next.session);
+    if (textOf(openBoards(before)) !== textOf(opened)) this.#board.now();
+    else if (opened.length > 0 && seatsOf(before) !== seatsOf(next.session)) this.#board.soon();
+  }
+
+  /** A guest's own notes changed: their other devices follow, and nobody else unless the board is open [Q1]. */
+  notesChanged(seat: SeatId, from: LiveSocket | undefined, onBoard: boolean): void {
+    const own = seatRoom(this.#tasting, seat);
+    if ((this.#io.sockets.adapter.rooms.get(own)?.size ?? 0) > 1 || from === undefined) {
+      (from ?? this.#io).to(own).emit('notebook', this.#notebook(seat));
+    }
+    if (onBoard) this.#board.soon();
+  }
+
+  presenceChanged(): void {
+    this.#shown.soon();
+  }
+
+  /** Brings a device level in one burst, whatever it has missed [F2], and keeps it level from now on. */
+  welcome(socket: LiveSocket): void {
+    const { bearer } = socket.data;
+    socket.join(everybodyAt(this.#tasting));
+    switch (bearer.role) {
+      case 'host':
+        socket.join(hostsOf(this.#tasting));
+        this.#sendTo(socket, 'host');
+        return;
+      case 'screen':
+        socket.join(followersOf(this.#tasting));
+        this.#sendTo(socket, 'screen');
+        return;
+      case 'guest': {
+        socket.join(seatRoom(this.#tasting, bearer.seat));
+        if (follows(seatsOf(this.#now.session)?.[bearer.seat])) socket.join(followersOf(this.#tasting));
+        this.#levelSeat(bearer.seat, socket);
+        return;
+      }
+      default:
+        bearer satisfies never;
+    }
+  }
+
+  dismissEverybody(why: Dismissal): void {
+    this.#io.to(everybodyAt(this.#tasting)).emit('dismissal', why);
+    this.#io.in(everybodyAt(this.#tasting)).disconnectSockets(true);
+  }
+
+  stop(): void {
+    this.#hosts.stop();
+    this.#board.stop();
+    this.#shown.stop();
+  }
+
+  #sendTo(socket: LiveSocket, role: 'host' | 'screen'): void {
+    const { version } = this.#now;
+    if (role === 'host') {
+      const view = this.#host(version);
+      const order = this.#order(version);
+      if (view !== undefined) socket.emit('host', view);
+      if (order !== undefined) socket.emit('running-order', order);
+      socket.emit('presence', this.#presence.view());
+    } else {
+      const stage = this.#stage(version);
+      if (stage !== undefined) socket.emit('stage', stage);
+    }
+    socket.emit('board', this.#boardView());
+  }
+
+  /** To one socket, or to all devices of the seat. */
+  #levelSeat(seat: SeatId, socket?: LiveSocket): void {
+    const { session, version } = this.#now;
+    if (session.status === 'unopened') return;
+    const to = socket ?? this.#io.to(seatRoom(this.#tasting, seat));
+    const own = seatView(session, seat, version);
+    if (own !== undefined) to.emit('seat', own);
+    // At the door one sees that one waits, and nothing of the room.
+    if (!follows(session.seats[seat])) return;
+    to.emit('notebook', this.#notebook(seat));
+    to.emit('stage', stageView(session, version));
+    to.emit('board', this.#boardView());
+  }
+
+  #sendStage(): void {
+    const view = this.#stage(this.#now.version);
+    const text = withoutVersion(view);
+    if (text === this.#stageSent || view === undefined) return;
+    this.#stageSent = text;
+    this.#io.to(followersOf(this.#tasting)).emit('stage', view);
+  }
+
+  #sendSeats(before: Session, after: Session): void {
+    if (after.status === 'unopened') return;
+    const was = before.status === 'unopened' ? undefined : before;
+    const signals = { before: signalsOf(before), after: signalsOf(after) };
+    if (was?.seats === after.seats && signals.before === signals.after && was?.dropped === after.dropped)
+      return;
+    for (const seat of [...this.#presence.connectedSeats()]) {
+      const [from, to] = [was?.seats[seat], after.seats[seat]];
+      if (from?.presence !== to?.presence) this.#seatMoved(seat, from, to);
+      else if (
+        from !== to ||
+        signals.before?.[seat] !== signals.after?.[seat] ||
+        was?.dropped !== after.dropped
+      ) {
+        const view = seatView(after, seat, this.#now.version);
+        const same = was !== undefined && withoutVersion(seatView(was, seat, 0)) === withoutVersion(view);
+        if (view !== undefined && !same) this.#io.to(seatRoom(this.#tasting, seat)).emit('seat', view);
+      }
+    }
+  }
+
+  #seatMoved(seat: SeatId, from: Seat | undefined, to: Seat | undefined): void {
+    const devices = seatRoom(this.#tasting, seat);
+    if (to?.presence === 'removed') {
+      this.#io.to(devices).emit('dismissal', 'removed');
+      this.#io.in(devices).disconnectSockets(true);
+    } else if (!follows(from) && follows(to)) {
+      this.#io.in(devices).socketsJoin(followersOf(this.#tasting));
+      this.#levelSeat(seat);
+    } else {
+      const view = seatView(this.#evening(), seat, this.#now.version);
+      if (view !== undefined) this.#io.to(devices).emit('seat', view);
+    }
+  }
+
+  #sendHost(): void {
+    const { version } = this.#now;
+    const hosts = this.#io.to(hostsOf(this.#tasting));
+    const [view, order] = [this.#host(version), this.#order(version)];
+    const [viewText, orderText] = [withoutVersion(view), withoutVersion(order)];
+    if (order !== undefined && orderText !== this.#orderSent) {
+      this.#orderSent = orderText;
+      hosts.emit('running-order', order);
+    }
+    if (view !== undefined && viewText !== this.#hostSent) {
+      this.#hostSent = viewText;
+      hosts.emit('host', view);
+    }
+  }
+
+  #sendBoard(): void {
+    const board = this.#readBoard();
+    const text = JSON.stringify(board);
+    if (text === this.#boardSent) return;
+    this.#boardSent = text;
+    this.#boardVersion += 1;
+    const view: BoardView = { version: this.#boardVersion, pours: board };
+    this.#io.to([followersOf(this.#tasting), hostsOf(this.#tasting)]).emit('board', view);
+  }
+
+  /** As it was last sent: a device that joins sees what the others see. */
+  #boardView(): BoardView {
+    return { version: this.#boardVersion, pours: JSON.parse(this.#boardSent) };
+  }
+
+  #readBoard() {
+    const { session } = this.#now;
+    const open = openBoards(session);
+    return open.length === 0 ? [] : boardOf(session, this.#store.notebooks.readShared(this.#tasting, open));
+  }
+
+  #notebook(seat: SeatId) {
+    return notebookView({ seat, ...this.#store.notebooks.read(this.#tasting, seat) });
+  }
+
+  #evening() {
+    const { session } = this.#now;
+    if (session.status === 'unopened') throw new Error('Nobody has a seat before the doors are open.');
+    return session;
+  }
+
+  #stage(version: number) {
+    const { session } = this.#now;
+    return session.status === 'unopened' ? undefined : stageView(session, version);
+  }
+  #host(version: number) {
+    const { session } = this.#now;
+    return session.status === 'unopened' ? undefined : hostView(session, version);
+  }
+  #order(version: number) {
+    const { session } = this.#now;
+    return session.status === 'unopened' ? undefined : runningOrderView(session, version);
+  }
+}
+
+const textOf = (value: unknown): string => JSON.stringify(value) ?? '';
+/** Whether a view says something new does not depend on the number of events behind it. */
+const withoutVersion = (view: { readonly version: number } | undefined): string =>
+  textOf(view && { ...view, version: 0 });
+const seatsOf = (session: Session) => (session.status === 'unopened' ? undefined : session.seats);
+const signalsOf = (session: Session) => (session.status === 'under-way' ? session.signals : undefined);
+const follows = (seat: Seat | undefined): boolean => seat?.presence === 'seated' || seat?.presence === 'left';

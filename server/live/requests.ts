@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
+import { noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
+import type {
+  Ack,
+  ClientToServer,
+  NoteAck,
+  ProbeReply,
+  Refusal,
+  RefusalCode,
+} from '../../shared/wire/protocol.ts';
+import type { Clock } from '../clock.ts';
+import { refusal } from '../refusal.ts';
+import type { Conductor } from './conductor.ts';
+import type { LiveSocket } from './rooms.ts';
+
+type Answer = Ack | NoteAck | ProbeReply | Refusal;
+
+interface Request {
+  readonly socket: LiveSocket;
+  readonly conductor: Conductor;
+  readonly clock: Clock;
+  readonly payload: unknown;
+}
+
+const probeSchema = z.strictObject({ roundTrip: z.number().min(0).max(60_000).nullable() });
+
+/** What each event of a device comes to. Everything that is not in here is unknown. */
+const answers: { readonly [Event in keyof ClientToServer]: (request: Request) => Answer | Promise<Answer> } =
+  {
+    'host:ask': ({ socket, conductor, payload }) => {
+      if (socket.data.bearer.role !== 'host') return refusal('wrong-role');
+      const asked = hostEnvelopeSchema.safeParse(payload);
+      return asked.success ? conductor.askAsHost(asked.data.id, asked.data.ask) : notUnderstood(asked.error);
+    },
+    'guest:ask': ({ socket, conductor, payload }) => {
+      const { bearer } = socket.data;
+      if (bearer.role !== 'guest') return refusal('wrong-role');
+      const asked = guestEnvelopeSchema.safeParse(payload);
+      return asked.success
+        ? conductor.askAsGuest(bearer.seat, asked.data.id, asked.data.ask)
+        : notUnderstood(asked.error);
+    },
+    'note:save': ({ socket, conductor, payload }) => {
+      const { bearer } = socket.data;
+      if (bearer.role !== 'guest') return refusal('wrong-role');
+      const asked = noteSaveSchema.safeParse(payload);
+      return asked.success ? conductor.saveNote(bearer.seat, asked.data, socket) : notUnderstood(asked.error);
+    },
+    'note:share': ({ socket, conductor, payload }) => {
+      const { bearer } = socket.data;
+      if (bearer.role !== 'guest') return refusal('wrong-role');
+      const asked = noteShareSchema.safeParse(payload);
+      return asked.success
+        ? conductor.shareNotes(bearer.seat, asked.data, socket)
+        : notUnderstood(asked.error);
+    },
+    probe: ({ socket, conductor, clock, payload }) => {
+      const received = clock.now();
+      const asked = probeSchema.safeParse(payload);
+      if (!asked.success) return notUnderstood(asked.error);
+      conductor.presence.measured(socket.id, asked.data.roundTrip);
+      return { received, sent: clock.now() };
+    },
+  };
+
+export const isKnown = (event: unknown): event is keyof ClientToServer =>
+  typeof event === 'string' && Object.hasOwn(answers, event);
+
+export const answerTo = (event: keyof ClientToServer, request: Request): Answer | Promise<Answer> =>
+  answers[event](request);
+
+/** Short, and without a word of what was sent. */
+export function notUnderstood(error: z.ZodError): Refusal {
+  const code: RefusalCode = error.issues.some((issue) => issue.code === 'too_big')
+    ? 'too-large'
+    : 'malformed';
+  return refusal(code);
+}

@@ -1,0 +1,23 @@
+import type { Server, Socket } from 'socket.io';
+import type { SeatId, TastingId } from '../../core/ids.ts';
+import type { ClientToServer, ServerToClient } from '../../shared/wire/protocol.ts';
+import type { Bearer } from './presence.ts';
+import type { TokenBucket } from './token-bucket.ts';
+
+/** What a socket may do, settled at the door and never changed by anything that it sends. */
+export interface Badge {
+  readonly tasting: TastingId;
+  readonly bearer: Bearer;
+  readonly allowance: TokenBucket;
+}
+
+export type LiveServer = Server<ClientToServer, ServerToClient, Record<never, never>, Badge>;
+export type LiveSocket = Socket<ClientToServer, ServerToClient, Record<never, never>, Badge>;
+
+/** Who sees the stage: seated guests, those who have left with their notes, and room screens. */
+export const followersOf = (tasting: TastingId): string => `${tasting}/followers`;
+export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
+/** The devices of one seat. */
+export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
+/** Everybody, waiting guests included. */
+export const everybodyAt = (tasting: TastingId): string => `${tasting}/all`;
