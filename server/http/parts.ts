@@ -1,0 +1,25 @@
+import type { GuessThrottle } from '../access/guess-throttle.ts';
+import type { Keyring } from '../access/keys.ts';
+import type { Chance } from '../chance.ts';
+import type { Clock } from '../clock.ts';
+import type { Conductors } from '../live/conductors.ts';
+import type { Log } from '../log.ts';
+import type { Store } from '../store/store.ts';
+
+/** What the routes are made of. */
+export interface HttpParts {
+  readonly store: Store;
+  readonly keyring: Keyring;
+  readonly conductors: Conductors;
+  readonly guesses: GuessThrottle;
+  readonly chance: Chance;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Origins of other addresses whose pages may write here. */
+  readonly origins: readonly string[];
+  /** Addresses at which guests reach this server, best first. */
+  readonly guestOrigins: () => readonly string[];
+  /** Folder with the built pages, `guest` and `host`. */
+  readonly pages: string;
+  readonly secure: boolean;
+}

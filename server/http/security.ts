@@ -1,0 +1,48 @@
+import type { IncomingMessage } from 'node:http';
+import type { RequestHandler } from 'express';
+import helmet from 'helmet';
+import { originAllowed } from '../access/origin.ts';
+import { Refused } from './answers.ts';
+
+/** Older phones do not count a WebSocket to the same address as 'self', so that it is named. */
+const ownSockets = ({ headers: { host = '' } }: IncomingMessage): string =>
+  /^[A-Za-z0-9.\-:[\]]+$/.test(host) ? `ws://${host} wss://${host}` : "'self'";
+
+/**
+ * Headers that keep pages to themselves. Nothing inline, nothing from elsewhere. What only makes sense over https would
+ * break plain http on a local network, so it goes by mode.
+ */
+export const securityHeaders = (secure: boolean): RequestHandler =>
+  helmet({
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'none'"],
+        scriptSrc: ["'self'"],
+        styleSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:', 'blob:'],
+        mediaSrc: ["'self'", 'data:', 'blob:'],
+        fontSrc: ["'self'"],
+        connectSrc: ["'self'", (request) => ownSockets(request)],
+        manifestSrc: ["'self'"],
+        workerSrc: ["'self'"],
+        baseUri: ["'none'"],
+        formAction: ["'self'"],
+        frameAncestors: ["'none'"],
+        objectSrc: ["'none'"],
+      },
+    },
+    strictTransportSecurity: secure,
+    crossOriginOpenerPolicy: secure,
+    originAgentCluster: secure,
+    crossOriginEmbedderPolicy: false,
+    xFrameOptions: { action: 'deny' },
+  });
+
+/** Nothing can be asked from a page of another site, although there is no cookie that it could use. */
+export const ownPagesOnly =
+  (origins: readonly string[]): RequestHandler =>
+  ({ headers }, _response, next) => {
+    if (!originAllowed(headers.origin, headers.host, origins)) throw new Refused('foreign-origin');
+    next();
+  };

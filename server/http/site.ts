@@ -1,0 +1,35 @@
+import express, { type Express } from 'express';
+import { answerErrors, sendRefusal } from './answers.ts';
+import { keepsakeRoutes } from './keepsake.ts';
+import { pageRoutes } from './pages.ts';
+import type { HttpParts } from './parts.ts';
+import { seatRoutes } from './seats.ts';
+import { ownPagesOnly, securityHeaders } from './security.ts';
+import { tastingRoutes } from './tastings.ts';
+
+const largestBody = '256kb';
+
+/** Everything that is asked over HTTP. */
+export function createSite(parts: HttpParts): Express {
+  const site = express();
+  site.disable('x-powered-by');
+  // A reverse proxy on this machine says whom it speaks for; nobody else is believed.
+  site.set('trust proxy', 'loopback');
+  site.use(securityHeaders(parts.secure));
+  site.get('/healthz', (_request, response) => {
+    response.set('Cache-Control', 'no-store').json({ ok: true, server: 'quietpour' });
+  });
+  site.use('/api', (_request, response, next) => {
+    response.set('Cache-Control', 'no-store');
+    next();
+  });
+  site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
+  site.use('/api', tastingRoutes(parts), seatRoutes(parts), keepsakeRoutes(parts));
+  site.use('/api', (_request, response) => sendRefusal(response, 'unknown-event'));
+  site.use(pageRoutes(parts.pages));
+  site.use((_request, response) => {
+    response.status(404).type('text').send('There is nothing at this address; check it with your host.\n');
+  });
+  site.use(answerErrors(parts.log));
+  return site;
+}

@@ -1,0 +1,113 @@
+import { Router } from 'express';
+import { z } from 'zod';
+import { seatId, type TastingId, tastingId } from '../../core/ids.ts';
+import { planSchema } from '../../core/tasting.ts';
+import { durationMs, later } from '../../core/units.ts';
+import type { CreatedTasting, IssuedKey, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
+import { hashOf } from '../access/keys.ts';
+import type { KeyRole, TastingRow } from '../store/store.ts';
+import { Refused } from './answers.ts';
+import { hostedTasting, identityOf, parsed } from './asking.ts';
+import type { HttpParts } from './parts.ts';
+import { Stages } from './stages.ts';
+
+const planBody = z.strictObject({ plan: planSchema });
+const savedPlanBody = z.strictObject({ plan: planSchema, base: z.number().int().min(0) });
+const newKeyBody = z.discriminatedUnion('for', [
+  z.strictObject({ for: z.literal('host') }),
+  z.strictObject({ for: z.literal('seat'), seat: z.string().max(40).transform(seatId) }),
+]);
+
+/** A second device's key outlives the evening, so that the keepsake can still be fetched with it. */
+const issuedFor = durationMs(30 * 24 * 3600 * 1000);
+
+/** What hosts do with tastings. */
+export function tastingRoutes(parts: HttpParts): Router {
+  const { store, keyring, conductors, chance, clock } = parts;
+  const stages = new Stages(store);
+  const router = Router();
+
+  const rowOf = (tasting: TastingId): TastingRow => {
+    const row = store.tastings.find(tasting);
+    if (row === undefined) throw new Refused('no-such-tasting');
+    return row;
+  };
+
+  router.post('/tastings', async (request, response) => {
+    if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
+    const { plan } = parsed(planBody, request.body, 'plan-invalid');
+    const tasting = tastingId(chance.id());
+    const code = freeCode(parts);
+    const hostKey = chance.key();
+    await store.tastings.create({ tasting, code, plan, revision: 1, createdAt: clock.now() });
+    await store.keys.add({ role: 'host', hash: hashOf(hostKey), tasting, expiresAt: null });
+    response.status(201).json({ tasting, code, hostKey } satisfies CreatedTasting);
+  });
+
+  router.get('/tastings', (request, response) => {
+    if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
+    const list = store.tastings.list().map(
+      ({ tasting, code, plan, createdAt }): ListedTasting => ({
+        tasting,
+        code,
+        title: plan.title,
+        startsAt: plan.startsAt ?? null,
+        stage: stages.of(tasting),
+        createdAt,
+      }),
+    );
+    response.json(list);
+  });
+
+  router.get('/tastings/:tasting/plan', (request, response) => {
+    const tasting = hostedTasting(request, keyring);
+    const { code, plan, revision } = rowOf(tasting);
+    const stage = stages.of(tasting);
+    const guestOrigins = parts.guestOrigins();
+    response.json({ tasting, code, plan, revision, stage, guestOrigins } satisfies StoredPlan);
+  });
+
+  router.put('/tastings/:tasting/plan', async (request, response) => {
+    const tasting = hostedTasting(request, keyring);
+    rowOf(tasting);
+    const { plan, base } = parsed(savedPlanBody, request.body, 'plan-invalid');
+    // From the opening on the session has a plan of its own, which is changed by conducting.
+    if (stages.of(tasting) !== 'planned') throw new Refused('already-open');
+    const revision = await store.tastings.savePlan(tasting, plan, base);
+    if (revision === undefined) throw new Refused('plan-changed');
+    response.json({ revision });
+  });
+
+  router.delete('/tastings/:tasting', async (request, response) => {
+    const tasting = hostedTasting(request, keyring);
+    rowOf(tasting);
+    await conductors.remove(tasting);
+    response.status(204).end();
+  });
+
+  router.post('/tastings/:tasting/keys', async (request, response) => {
+    const tasting = hostedTasting(request, keyring);
+    rowOf(tasting);
+    const wanted = parsed(newKeyBody, request.body);
+    if (wanted.for === 'seat') {
+      const session = conductors.of(tasting)?.standing.session;
+      const seats = session === undefined || session.status === 'unopened' ? {} : session.seats;
+      if (!Object.hasOwn(seats, wanted.seat)) throw new Refused('no-such-seat');
+    }
+    const role: KeyRole = wanted.for === 'host' ? { role: 'host' } : { role: 'seat', seat: wanted.seat };
+    const key = chance.key();
+    const expiresAt = later(clock.now(), issuedFor);
+    await store.keys.add({ ...role, hash: hashOf(key), tasting, expiresAt });
+    response.status(201).json({ key, expiresAt } satisfies IssuedKey);
+  });
+
+  return router;
+}
+
+function freeCode({ chance, store }: HttpParts): string {
+  for (let tries = 0; tries < 20; tries += 1) {
+    const code = chance.code();
+    if (store.tastings.findByCode(code) === undefined) return code;
+  }
+  throw new Error('No free join code was found.');
+}
