@@ -1,0 +1,148 @@
+import { createServer as createHttpServer, type Server as HttpServer } from 'node:http';
+import { createServer as createHttpsServer } from 'node:https';
+import { join } from 'node:path';
+import type { Duplex } from 'node:stream';
+import { durationMs } from '../core/units.ts';
+import { GuessThrottle } from './access/guess-throttle.ts';
+import { Keyring } from './access/keys.ts';
+import { externalAddresses } from './addresses.ts';
+import { type Chance, realChance } from './chance.ts';
+import { type Clock, wallClock } from './clock.ts';
+import { createSite } from './http/site.ts';
+import { Conductors } from './live/conductors.ts';
+import { createLiveServer, openGateway } from './live/gateway.ts';
+import { type Log, stderrLog } from './log.ts';
+import type { Store } from './store/store.ts';
+
+export interface ServerOptions {
+  /** Closed when the server stops. */
+  readonly store: Store;
+  /** 0 takes any free port. */
+  readonly port?: number;
+  /** Address to listen on; absent: all of this machine's. */
+  readonly host?: string;
+  readonly houseKey?: string;
+  readonly clock?: Clock;
+  readonly chance?: Chance;
+  readonly log?: Log;
+  /** Other origins under which this server is reached, such as `https://tasting.example`. */
+  readonly origins?: readonly string[];
+  /** Folder with the built pages. */
+  readonly pages?: string;
+  readonly tls?: { readonly key: Buffer | string; readonly cert: Buffer | string };
+  readonly seatLimit?: number;
+  /** Ms after which a host without a device counts as gone [P8]. */
+  readonly hostGrace?: number;
+  /** Ms after which a seat without a device no longer counts for the pace of the room. */
+  readonly seatGrace?: number;
+}
+
+export interface RunningServer {
+  readonly port: number;
+  /** On this machine, without a path. */
+  readonly url: string;
+  /** Where guests reach it, best first, without a path. */
+  readonly guestOrigins: readonly string[];
+  readonly houseKey: string;
+  /** Tells the devices, finishes what is under way, closes the store. */
+  stop(): Promise<void>;
+}
+
+/** Enough for a whole crowd that comes back at once after a restart. */
+const backlog = 4096;
+
+/** Starts listening. Rejects with the system's error when the port cannot be had; the store is then still open. */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { store, origins = [], clock = wallClock, chance = realChance } = options;
+  const log = options.log ?? stderrLog('warn');
+  const houseKey = options.houseKey ?? chance.key();
+  const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
+  const io = createLiveServer(http, origins);
+  const graces = {
+    host: durationMs(options.hostGrace ?? 30_000),
+    seat: durationMs(options.seatGrace ?? 15_000),
+  };
+  const conductors = new Conductors({
+    store,
+    clock,
+    io,
+    log,
+    graces,
+    seatLimit: options.seatLimit ?? 200,
+    sweepEvery: durationMs(5 * 60_000),
+  });
+  const keyring = new Keyring(store, clock, houseKey);
+  const secure = options.tls !== undefined;
+  const scheme = secure ? 'https' : 'http';
+  let port = options.port ?? 0;
+  const guestOrigins = () => [...origins, ...externalAddresses().map((ip) => `${scheme}://${ip}:${port}`)];
+  const site = createSite({
+    store,
+    keyring,
+    conductors,
+    guesses: new GuessThrottle(clock),
+    chance,
+    clock,
+    log,
+    origins,
+    guestOrigins,
+    pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
+    secure,
+  });
+  http.on('request', site);
+  openGateway({ io, conductors, keyring, clock, log });
+  const connections = tracked(http);
+  try {
+    port = await listen(http, port, options.host);
+  } catch (error) {
+    await conductors.stop();
+    throw error;
+  }
+
+  let stopped: Promise<void> | undefined;
+  const stop = async () => {
+    io.emit('dismissal', 'server-stopping');
+    await conductors.stop();
+    // Also closes the HTTP server; what is kept alive without a request would hold it open.
+    const closed = io.close();
+    setTimeout(() => {
+      for (const each of connections) each.destroy();
+    }, 500).unref();
+    http.closeIdleConnections();
+    await closed;
+    await conductors.stop();
+    await store.close();
+  };
+  return {
+    port,
+    url: `${scheme}://${options.host === undefined || options.host === '0.0.0.0' ? 'localhost' : options.host}:${port}`,
+    get guestOrigins() {
+      return guestOrigins();
+    },
+    houseKey,
+    stop: () => {
+      stopped ??= stop();
+      return stopped;
+    },
+  };
+}
+
+function listen(http: HttpServer, port: number, host: string | undefined): Promise<number> {
+  return new Promise((resolve, reject) => {
+    http.once('error', reject);
+    http.listen({ port, backlog, ...(host === undefined ? {} : { host }) }, () => {
+      http.off('error', reject);
+      const address = http.address();
+      resolve(typeof address === 'object' && address !== null ? address.port : port);
+    });
+  });
+}
+
+function tracked(http: HttpServer): Set<Duplex> {
+  const open = new Set<Duplex>();
+  http.on('connection', (socket) => {
+    open.add(socket);
+    socket.once('close', () => open.delete(socket));
+  });
+  return open;
+}

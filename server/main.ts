@@ -1,0 +1,118 @@
+import { mkdirSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { houseKeyIn } from './access/house-key.ts';
+import { externalAddresses } from './addresses.ts';
+import { announcement } from './announce.ts';
+import { startServer } from './app.ts';
+import { realChance } from './chance.ts';
+import { stderrLog } from './log.ts';
+import { type Settings, settingsFrom } from './settings.ts';
+import { openSqliteStore } from './store/sqlite.ts';
+import { StoreFailure } from './store/store.ts';
+
+/** Puts the parts together from the environment, says where to go, and runs until it is told to stop. */
+async function main(): Promise<void> {
+  // What people write is nobody else's on this machine.
+  process.umask(0o077);
+  const settings = settingsFrom(process.env);
+  const log = stderrLog(settings.logLevel);
+  const { houseKey, store } = openData(settings.data);
+  const server = await startServer({
+    store,
+    houseKey,
+    log,
+    port: settings.port,
+    origins: settings.origins,
+    pages: pagesFolder(import.meta.dirname),
+    ...(settings.host === undefined ? {} : { host: settings.host }),
+    ...(settings.tls === undefined ? {} : { tls: settings.tls }),
+  }).catch(async (error: unknown) => {
+    await store.close();
+    throw await withSentence(error, settings);
+  });
+  console.log(
+    announcement({
+      scheme: settings.tls === undefined ? 'http' : 'https',
+      port: server.port,
+      external: reachable(settings.host),
+      origins: settings.origins,
+      houseKey,
+      data: settings.data,
+    }),
+  );
+
+  const stop = async () => {
+    await server.stop();
+    process.exit(0);
+  };
+  process.once('SIGINT', () => void stop());
+  process.once('SIGTERM', () => void stop());
+}
+
+function openData(folder: string) {
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    // The store first: its lock keeps a second server away.
+    const store = openSqliteStore(join(folder, 'quietpour.db'));
+    return { store, houseKey: houseKeyIn(folder, realChance) };
+  } catch (error) {
+    if (error instanceof StoreFailure || !(error instanceof Error && 'code' in error)) throw error;
+    const sentence = `The data folder ${folder} cannot be written (${error.code}): give this user the right to write there, or name another one in QUIETPOUR_DATA.`;
+    throw new Error(sentence, { cause: error });
+  }
+}
+
+/** Bundled, this file lies beside the pages in `dist`; as source, one floor below it. */
+function pagesFolder(here: string): string {
+  const bundled = basename(here) === 'server' && basename(dirname(here)) === 'dist';
+  return bundled ? dirname(here) : join(here, '..', 'dist');
+}
+
+function reachable(host: string | undefined): readonly string[] {
+  if (host === undefined || host === '0.0.0.0' || host === '::') return externalAddresses();
+  return /^(127\.|localhost$|::1$)/.test(host) ? [] : [host];
+}
+
+async function withSentence(error: unknown, { port }: Settings): Promise<unknown> {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  if (code === 'EADDRINUSE') {
+    const who = (await isQuietpour(port))
+      ? 'another Quietpour, probably your own from before'
+      : 'another program';
+    return new Error(
+      `Port ${port} is taken by ${who}: stop it, or choose another port with "PORT=${port + 1} npm start".`,
+      { cause: error },
+    );
+  }
+  if (code === 'EACCES') {
+    return new Error(
+      `This user may not open port ${port}: choose one above 1023 with "PORT=4680 npm start".`,
+      {
+        cause: error,
+      },
+    );
+  }
+  if (code === 'EADDRNOTAVAIL') {
+    return new Error('This machine does not have the address in HOST: leave HOST out to listen on all.', {
+      cause: error,
+    });
+  }
+  return error;
+}
+
+async function isQuietpour(port: number): Promise<boolean> {
+  try {
+    const answer = await fetch(`http://127.0.0.1:${port}/healthz`, { signal: AbortSignal.timeout(1000) });
+    const body: unknown = await answer.json();
+    return typeof body === 'object' && body !== null && 'server' in body && body.server === 'quietpour';
+  } catch {
+    return false;
+  }
+}
+
+main().catch((error: unknown) => {
+  // One sentence for a person; the rest only for who asks for it.
+  console.error(error instanceof Error ? error.message : 'Quietpour could not start.');
+  if (process.env.LOG_LEVEL === 'debug') console.error(error);
+  process.exit(1);
+});

@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import { isAbsolute, resolve } from 'node:path';
+
+/** What the environment says about how to run, as plain values. */
+export interface Settings {
+  readonly port: number;
+  readonly host: string | undefined;
+  /** Folder for everything that is kept. */
+  readonly data: string;
+  readonly origins: readonly string[];
+  readonly tls: { readonly key: Buffer; readonly cert: Buffer } | undefined;
+  readonly logLevel: string;
+}
+
+const levels = ['trace', 'debug', 'info', 'warn', 'error', 'fatal', 'silent'];
+
+/** Throws an error with a sentence that says which setting to mend and how. */
+export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
+  const { PORT = '4680', HOST, QUIETPOUR_DATA = 'data', QUIETPOUR_ORIGINS = '' } = environment;
+  const port = Number(PORT);
+  if (!/^\d{1,5}$/.test(PORT) || port > 65_535) {
+    throw new Error('PORT must be a number from 0 to 65535; 0 takes any port that is free.');
+  }
+  const logLevel = environment.LOG_LEVEL ?? 'warn';
+  if (!levels.includes(logLevel)) throw new Error(`LOG_LEVEL must be one of ${levels.join(', ')}.`);
+  return {
+    port,
+    host: HOST === '' ? undefined : HOST,
+    data: isAbsolute(QUIETPOUR_DATA) ? QUIETPOUR_DATA : resolve(QUIETPOUR_DATA),
+    origins: QUIETPOUR_ORIGINS.split(/[\s,]+/).flatMap((origin) => (origin === '' ? [] : [checked(origin)])),
+    tls: tlsFrom(environment.QUIETPOUR_TLS_KEY, environment.QUIETPOUR_TLS_CERT),
+    logLevel,
+  };
+}
+
+function checked(origin: string): string {
+  if (URL.canParse(origin) && /^https?:\/\//.test(origin)) return new URL(origin).origin;
+  throw new Error('QUIETPOUR_ORIGINS must list addresses such as https://tasting.example, parted by commas.');
+}
+
+function tlsFrom(key: string | undefined, cert: string | undefined): Settings['tls'] {
+  if (!key && !cert) return undefined;
+  if (!key || !cert) {
+    throw new Error('For https give both files: QUIETPOUR_TLS_KEY and QUIETPOUR_TLS_CERT.');
+  }
+  try {
+    return { key: readFileSync(key), cert: readFileSync(cert) };
+  } catch (error) {
+    throw new Error(
+      'The files of QUIETPOUR_TLS_KEY and QUIETPOUR_TLS_CERT cannot be read; check the paths.',
+      {
+        cause: error,
+      },
+    );
+  }
+}
