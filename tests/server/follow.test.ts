@@ -1,0 +1,68 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { credentials } from './support/device.ts';
+import { House } from './support/house.ts';
+
+let house: House;
+beforeEach(async () => {
+  house = await House.open();
+});
+afterEach(() => house.close());
+
+describe('joining and following', () => {
+  it('brings a guest level in one burst and takes them along [F2]', async () => {
+    const { host, noor } = await house.evening();
+    const stage = await noor.until('stage');
+    expect(stage).toMatchObject({
+      status: 'under-way',
+      title: 'Peat and patience',
+      cue: { id: 'gathering' },
+    });
+    await noor.until('board');
+    expect(noor.heard.slice(0, 4).map(({ event }) => event)).toEqual(['seat', 'notebook', 'stage', 'board']);
+
+    const before = host.last('host')?.version ?? 0;
+    const ack = await host.host({ type: 'Advance', from: 'gathering' });
+    expect(ack.ok && ack.version > before).toBe(true);
+    const next = await noor.until('stage', (view) => view.version > before);
+    expect(next).toMatchObject({ cue: { id: 'welcome' }, version: ack.ok && ack.version });
+  });
+
+  it('shows a host the room before and after the doors are open', async () => {
+    const made = await house.plan();
+    const host = await house.host(made);
+    await host.until('presence', ({ hosts }) => hosts === 1);
+    expect(host.count('host')).toBe(0);
+    await host.host({ type: 'OpenDoors' });
+    expect(await host.until('host')).toMatchObject({ cue: 'gathering', next: 'welcome', seats: [] });
+    expect((await host.until('running-order')).cues.length).toBeGreaterThan(10);
+    await house.guest(made, 'Noor');
+    await host.until('host', ({ seats }) => seats[0]?.name === 'Noor');
+    await host.until('presence', ({ seats }) => seats.length === 1);
+    expect(host.count('running-order')).toBe(1);
+  });
+
+  it('lets a room screen see the stage and nothing of anybody', async () => {
+    const { made, host } = await house.evening();
+    const screen = await house.enter(credentials('screen', made.tasting, made.hostKey));
+    await screen.until('stage');
+    await host.host({ type: 'Advance', from: 'gathering' });
+    await screen.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'welcome');
+    expect(new Set(screen.heard.map(({ event }) => event))).toEqual(new Set(['stage', 'board']));
+  });
+
+  it('gives the second device of a guest the same seat, and each what the other writes', async () => {
+    const { made, host, noor } = await house.evening();
+    await host.host({ type: 'JumpTo', cue: 'one/first/look' });
+    const issued = await house.ask<{ key: string }>('POST', `/api/tastings/${made.tasting}/keys`, {
+      key: made.hostKey,
+      body: { for: 'seat', seat: noor.seat },
+    });
+    const laptop = await house.enter(credentials('guest', made.tasting, issued.body.key));
+    expect((await laptop.until('seat')).seat).toBe(noor.seat);
+    await noor.save({ value: 'apples' });
+    await laptop.until('notebook', ({ entries }) => entries[0]?.value === 'apples');
+    await laptop.save({ value: 'smoke', base: 0 });
+    const both = await noor.until('notebook', ({ entries }) => entries[0]?.value !== 'apples');
+    expect(both.entries[0]?.value).toBe('apples\nsmoke');
+  });
+});

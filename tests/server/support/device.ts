@@ -1,0 +1,144 @@
+import { io, type Socket } from 'socket.io-client';
+import type { TastingId } from '../../../core/ids.ts';
+import {
+  type Ack,
+  type ClientToServer,
+  type Credentials,
+  type Dismissal,
+  type NoteAck,
+  protocolVersion,
+  type Refusal,
+  type ServerToClient,
+} from '../../../shared/wire/protocol.ts';
+
+type Views = { [Event in keyof ServerToClient]: Parameters<ServerToClient[Event]>[0] };
+
+let ids = 0;
+export function newId(): string {
+  ids += 1;
+  return `command-${String(ids).padStart(6, '0')}`;
+}
+
+/** A bare device of a test: keeps everything that it is told, and asks whatever it is told to. */
+export class Device {
+  readonly socket: Socket<ServerToClient, ClientToServer>;
+  readonly heard: { readonly event: string; readonly view: unknown }[] = [];
+  /** Every message of the transport, as it came. */
+  readonly frames: string[] = [];
+  #closed = false;
+  #waiting: (() => void)[] = [];
+
+  constructor(url: string, shown: object, headers: Record<string, string> = {}) {
+    this.socket = io(url, {
+      auth: { ...shown },
+      transports: ['websocket'],
+      forceNew: true,
+      reconnection: false,
+      extraHeaders: headers,
+    });
+    this.socket.onAny((event: string, view: unknown) => {
+      this.heard.push({ event, view });
+      this.#wake();
+    });
+    this.socket.on('disconnect', () => {
+      this.#closed = true;
+      this.#wake();
+    });
+    this.socket.io.engine.on('packet', ({ data }) => this.frames.push(String(data)));
+  }
+
+  get closed(): boolean {
+    return this.#closed;
+  }
+
+  /** Resolves when the server has let it in; rejects with the refusal when it has not. */
+  entered(): Promise<this> {
+    return new Promise((resolve, reject) => {
+      this.socket.once('connect', () => resolve(this));
+      this.socket.once('connect_error', (error: Error & { data?: Refusal }) => {
+        this.close();
+        reject(error.data ?? error);
+      });
+    });
+  }
+
+  last<Event extends keyof Views>(event: Event): Views[Event] | undefined {
+    return this.heard.findLast((each) => each.event === event)?.view as Views[Event] | undefined;
+  }
+
+  count(event: keyof Views): number {
+    return this.heard.filter((each) => each.event === event).length;
+  }
+
+  /** Waits for a view that says what the test expects. */
+  async until<Event extends keyof Views>(
+    event: Event,
+    holds: (view: Views[Event]) => boolean = () => true,
+  ): Promise<Views[Event]> {
+    for (;;) {
+      const view = this.last(event);
+      if (view !== undefined && holds(view)) return view;
+      await this.#something();
+    }
+  }
+
+  /** Waits until the server has let go, and says what it gave as the reason. */
+  async dismissed(): Promise<Dismissal | undefined> {
+    while (!this.#closed) await this.#something();
+    return this.last('dismissal');
+  }
+
+  /** An answered probe: whatever the server sent before is here. */
+  async level(): Promise<void> {
+    await this.raw('probe', { roundTrip: null });
+  }
+
+  host(ask: object, id = newId()): Promise<Ack> {
+    return this.raw('host:ask', { id, ask }) as Promise<Ack>;
+  }
+
+  guest(ask: object, id = newId()): Promise<Ack> {
+    return this.raw('guest:ask', { id, ask }) as Promise<Ack>;
+  }
+
+  save(save: object): Promise<NoteAck> {
+    const whole = { id: newId(), pour: 'one', field: 'nose', value: '', base: 0, ...save };
+    return this.raw('note:save', whole) as Promise<NoteAck>;
+  }
+
+  share(share: object = {}): Promise<Ack> {
+    return this.raw('note:share', { id: newId(), pour: 'one', shared: true, ...share }) as Promise<Ack>;
+  }
+
+  /** Anything at all, as a device of ours would never send it. */
+  raw(event: string, ...payload: unknown[]): Promise<unknown> {
+    const emit = this.socket.emitWithAck.bind(this.socket) as (
+      event: string,
+      ...payload: unknown[]
+    ) => Promise<unknown>;
+    return emit(event, ...payload);
+  }
+
+  close(): void {
+    this.socket.disconnect();
+  }
+
+  #something(): Promise<void> {
+    return new Promise((resolve) => {
+      this.#waiting.push(resolve);
+    });
+  }
+
+  #wake(): void {
+    const waiting = this.#waiting;
+    this.#waiting = [];
+    for (const each of waiting) each();
+  }
+}
+
+export const credentials = (role: Credentials['role'], tasting: TastingId, key: string): Credentials => ({
+  protocol: protocolVersion,
+  role,
+  tasting,
+  key,
+});
