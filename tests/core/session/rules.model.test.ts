@@ -8,10 +8,13 @@ import type { SessionEvent } from '../../../core/session/event.ts';
 import { evolveAll } from '../../../core/session/evolve.ts';
 import { playable } from '../../../core/session/position.ts';
 import { cueNow, type Session, unopened } from '../../../core/session/state.ts';
+import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
+import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import { type Plan, planSchema } from '../../../core/tasting.ts';
 import { durationMs, epochMs, seconds } from '../../../core/units.ts';
 import { planOf, pourNames } from '../../support/plans.ts';
+import { strictHost, strictRunningOrder, strictSeat, strictStage } from '../../support/strict-views.ts';
 
 /** Random evenings: whatever is asked in whatever order, the rules hold at every step. */
 
@@ -183,7 +186,12 @@ function checkStep(
 /** [F1, Q4] What the wire to guests may not hold. */
 function checkStage(session: Session) {
   if (session.status === 'unopened') return;
-  const wire = JSON.stringify(stageView(session, 1));
+  const stage = stageView(session, 1);
+  strictStage.parse(stage);
+  strictHost.parse(hostView(session, 1));
+  strictRunningOrder.parse(runningOrderView(session, 1));
+  for (const seat of seats) strictSeat.optional().parse(seatView(session, seat, 1));
+  const wire = JSON.stringify(stage);
   for (const pour of session.plan.pours) {
     const mayBeNamed =
       session.reached.includes(pour.id) && (!session.plan.blind || session.revealed.includes(pour.id));

@@ -1,0 +1,229 @@
+import { z } from 'zod';
+import { pacingSchema } from '../../core/tasting.ts';
+
+/**
+ * The views as strict schemas: a field that is not listed here fails the tests, so nothing reaches a device because
+ * somebody spread an object too many. TypeScript alone would let such a field through.
+ */
+const text = z.string();
+const maybeText = text.nullable();
+const number = z.number();
+const maybeNumber = number.nullable();
+const kind = z.enum([
+  'gathering',
+  'welcome',
+  'ground-rules',
+  'practice',
+  'step',
+  'water',
+  'break',
+  'ranking',
+  'odd-one-out',
+  'discussion',
+  'reveal',
+  'farewell',
+]);
+const step = z.enum(['swirl', 'look', 'nose', 'sip', 'spit', 'write', 'review', 'reflect']);
+const drink = z.enum(['spirit', 'wine', 'beer']);
+const signal = z.enum(['ready', 'more-time', 'needs-host']).nullable();
+const presence = z.enum(['seated', 'waiting', 'left', 'removed']);
+const reminder = z.strictObject({ kind: z.enum(['water', 'spit', 'quiet']), at: number }).nullable();
+
+const codedPour = z.strictObject({ kind: z.literal('coded'), id: text, drink, code: maybeText });
+const namedPour = z.strictObject({
+  kind: z.literal('named'),
+  id: text,
+  drink,
+  code: maybeText,
+  name: text,
+  producer: maybeText,
+  region: maybeText,
+  country: maybeText,
+  style: maybeText,
+  ageYears: maybeNumber,
+  vintage: maybeNumber,
+  abv: maybeNumber,
+  cask: maybeText,
+  link: maybeText,
+  story: maybeText,
+  photos: z.strictObject({ front: maybeText, back: maybeText }),
+});
+export const strictPourCard = z.discriminatedUnion('kind', [codedPour, namedPour]);
+
+const clock = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('running'), startsAt: number, endsAt: number }),
+  z.strictObject({ kind: z.literal('held'), startsAt: number, remaining: number }),
+]);
+
+const stageBase = {
+  version: number,
+  title: text,
+  drink,
+  blind: z.boolean(),
+  callLink: maybeText,
+  glasses: z.array(z.strictObject({ position: number, flight: number, pour: strictPourCard.nullable() })),
+  openBoards: z.array(text),
+  sealed: z.array(text),
+};
+const cueView = z.strictObject({
+  id: text,
+  kind,
+  pass: z.enum(['first', 'writing', 'closing']).nullable(),
+  step: step.nullable(),
+  sense: z.enum(['look', 'nose', 'palate', 'finish']).nullable(),
+  pours: z.array(text),
+  say: maybeText,
+  gate: z.boolean(),
+});
+export const strictStage = z.discriminatedUnion('status', [
+  z.strictObject({
+    ...stageBase,
+    status: z.literal('under-way'),
+    cue: cueView,
+    next: z.strictObject({ kind, step: step.nullable() }).nullable(),
+    takesEffectAt: number,
+    clock,
+    progress: z.strictObject({ cue: number, of: number }),
+    pacedBy: z.enum(['host', 'clock', 'room']),
+    reminder,
+  }),
+  z.strictObject({ ...stageBase, status: z.literal('finished'), finishedAt: number }),
+]);
+
+export const strictSeat = z.strictObject({
+  version: number,
+  seat: text,
+  name: text,
+  leftHanded: z.boolean(),
+  remote: z.boolean(),
+  presence,
+  groundRulesAccepted: z.boolean(),
+  signal,
+  missed: z.array(text),
+});
+
+const hostBase = {
+  version: number,
+  title: text,
+  blind: z.boolean(),
+  pacing: pacingSchema,
+  seats: z.array(
+    z.strictObject({
+      id: text,
+      name: text,
+      leftHanded: z.boolean(),
+      remote: z.boolean(),
+      presence,
+      groundRulesAccepted: z.boolean(),
+      signal,
+      missed: number,
+    }),
+  ),
+  pours: z.array(
+    z.strictObject({
+      id: text,
+      position: number,
+      flight: number,
+      name: text,
+      producer: maybeText,
+      code: maybeText,
+      reached: z.boolean(),
+      revealed: z.boolean(),
+      dropped: z.boolean(),
+      discussion: z.enum(['silent', 'open', 'closed']),
+    }),
+  ),
+  timeline: z.array(z.strictObject({ cue: text, at: number })),
+  openedAt: number,
+};
+export const strictHost = z.discriminatedUnion('status', [
+  z.strictObject({
+    ...hostBase,
+    status: z.literal('under-way'),
+    cue: text,
+    next: maybeText,
+    previous: maybeText,
+    takesEffectAt: number,
+    clock,
+    doors: z.enum(['open', 'ask', 'closed']),
+    reminder,
+  }),
+  z.strictObject({ ...hostBase, status: z.literal('finished'), finishedAt: number }),
+]);
+
+const cueBase = {
+  id: text,
+  ideal: number,
+  floor: number,
+  stretch: number,
+  gate: z.boolean(),
+  say: text.optional(),
+};
+export const strictRunningOrder = z.strictObject({
+  version: number,
+  cues: z.array(
+    z.discriminatedUnion('kind', [
+      z.strictObject({ ...cueBase, kind: z.enum(['gathering', 'welcome', 'ground-rules', 'farewell']) }),
+      z.strictObject({ ...cueBase, kind: z.literal('practice'), step }),
+      z.strictObject({
+        ...cueBase,
+        kind: z.literal('step'),
+        flight: number,
+        pour: text,
+        pass: text,
+        step,
+        sense: text.optional(),
+      }),
+      z.strictObject({ ...cueBase, kind: z.literal('water'), flight: number, after: text }),
+      z.strictObject({ ...cueBase, kind: z.literal('break'), called: z.boolean() }),
+      z.strictObject({
+        ...cueBase,
+        kind: z.enum(['ranking', 'odd-one-out', 'discussion', 'reveal']),
+        pours: z.array(text),
+      }),
+    ]),
+  ),
+});
+
+const boardEntries = z.array(z.strictObject({ field: text, value: text }));
+export const strictBoard = z.strictObject({
+  version: number,
+  pours: z.array(
+    z.strictObject({
+      pour: text,
+      notes: z.array(
+        z.strictObject({
+          seat: text,
+          name: text,
+          remote: z.boolean(),
+          sealed: boardEntries,
+          addedLater: boardEntries,
+        }),
+      ),
+    }),
+  ),
+});
+
+export const strictNotebook = z.strictObject({
+  seat: text,
+  entries: z.array(
+    z.strictObject({ pour: text, field: text, value: text, revision: number, savedAt: number }),
+  ),
+  shared: z.array(text),
+});
+
+export const strictPresence = z.strictObject({
+  hosts: number,
+  seats: z.array(z.strictObject({ seat: text, roundTrip: maybeNumber })),
+});
+
+/** Everything the server says, by the name of the event. */
+export const strictViews = {
+  stage: strictStage,
+  seat: strictSeat,
+  host: strictHost,
+  'running-order': strictRunningOrder,
+  board: strictBoard,
+  notebook: strictNotebook,
+  presence: strictPresence,
+} as const;
