@@ -72,6 +72,8 @@ export const pourSchema = z.strictObject({
   colour: z.enum(['white', 'rose', 'orange', 'red']).optional(),
   sparkling: z.boolean().optional(),
   fortified: z.boolean().optional(),
+  /** Kinds of wine that stand apart in the order of categories of a competition. */
+  wineKind: z.enum(['film-yeast', 'naturally-sweet', 'ice', 'liqueur', 'mistelle']).optional(),
   /** 1 light to 5 full. */
   body: z.number().int().min(1).max(5).optional(),
   sugarGPerL: z.number().min(0).max(800).optional(),
@@ -119,11 +121,18 @@ export const cueEditSchema = z.strictObject({
   say: text(1000).optional(),
 });
 
+const sharedFact = z.enum(['country', 'region', 'style', 'producer']);
+
 export const themeSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('free') }),
-  z.strictObject({ kind: z.literal('horizontal'), by: z.enum(['country', 'region', 'style', 'producer']) }),
+  /** `by` differs from pour to pour, `held` is the same in all. */
+  z.strictObject({ kind: z.literal('horizontal'), by: sharedFact, held: sharedFact.optional() }),
   z.strictObject({ kind: z.literal('vertical'), by: z.enum(['vintage', 'age']) }),
-  z.strictObject({ kind: z.literal('versus'), by: z.enum(['region', 'strength', 'price']) }),
+  z.strictObject({
+    kind: z.literal('versus'),
+    by: z.enum(['region', 'strength', 'price', 'country', 'style', 'producer']),
+    flights: z.enum(['side-by-side', 'matched']).optional(),
+  }),
 ]);
 
 export const planSchema = z.strictObject({
@@ -143,6 +152,11 @@ export const planSchema = z.strictObject({
   blind: z.boolean().default(false),
   /** With blind pours: each seat meets the glasses of a flight in an order of its own. */
   ownOrders: z.boolean().default(false),
+  /** The balanced orders drawn for this tasting: per flight, rows of pour ids; seat k is served row k. */
+  servingOrders: z
+    .array(z.strictObject({ rows: z.array(z.array(pourIdSchema).max(limits.pours)).max(2 * limits.pours) }))
+    .max(limits.pours)
+    .default([]),
   /** In the order of tasting. */
   pours: z.array(pourSchema).max(limits.pours).default([]),
   /** Sizes of the flights, in order; read through `flightsOf`, which mends what does not add up. */

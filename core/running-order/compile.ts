@@ -57,7 +57,8 @@ function practice(): Cue[] {
 function flightCues(plan: Plan, flight: Flight, last: boolean): Cue[] {
   const pours = flight.pours.map((pour) => pour.id);
   const name = `flight-${flight.index + 1}`;
-  const eachFlight = plan.discussion === 'each-flight';
+  // With own orders the pours of a flight are in different hands at the same time: talk waits for its end.
+  const eachFlight = plan.discussion === 'each-flight' || (plan.discussion === 'each-pour' && plan.ownOrders);
   return [
     ...flight.pours.flatMap((pour) => pourCues(plan, flight, pour)),
     ...(plan.ranking === 'each-flight' && pours.length > 1 ? [ranking(`${name}/ranking`, pours)] : []),
@@ -69,7 +70,8 @@ function flightCues(plan: Plan, flight: Flight, last: boolean): Cue[] {
 function pourCues(plan: Plan, flight: Flight, pour: Pour): Cue[] {
   const ways = waysOf[pour.drink];
   const steps = ways.passes(plan.level, plan.closingPass).map((each) => stepCue(plan, flight, pour.id, each));
-  const rounds = plan.discussion === 'each-pour' ? discussion(plan, pour.id, [pour.id]) : [];
+  const rounds =
+    plan.discussion === 'each-pour' && !plan.ownOrders ? discussion(plan, pour.id, [pour.id]) : [];
   return [...steps, waterCue(flight, pour.id, ways), ...rounds];
 }
 

@@ -1,11 +1,12 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { Habits } from '../running-order/forecast.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
-import type { Doors, ReminderKind, Signal } from './state.ts';
+import type { Doors, KitItem, ReminderKind, Signal } from './state.ts';
 
 /** What a host asks for. */
 export type HostCommand =
-  | { readonly type: 'OpenDoors'; readonly plan: Plan }
+  | { readonly type: 'OpenDoors'; readonly plan: Plan; readonly habits?: Habits | undefined }
   /** Names the cue it leaves, so that two taps never skip one [P1]. */
   | { readonly type: 'Advance'; readonly from: CueId }
   | { readonly type: 'GoBack'; readonly from: CueId }
@@ -28,6 +29,10 @@ export type HostCommand =
       readonly seconds?: Seconds | undefined;
       readonly say?: string | undefined;
     }
+  /** Fits what remains so that the evening ends then [C2]. */
+  | { readonly type: 'FitTo'; readonly endsAt: EpochMs }
+  | { readonly type: 'UndoFit' }
+  | { readonly type: 'WaitForRemote'; readonly wait: boolean }
   | { readonly type: 'SetDoors'; readonly doors: Doors }
   | { readonly type: 'AdmitSeat'; readonly seat: SeatId }
   | { readonly type: 'RemoveSeat'; readonly seat: SeatId }
@@ -47,6 +52,7 @@ export type GuestCommand =
       readonly remote?: boolean | undefined;
     }
   | { readonly type: 'CatchUp'; readonly pour: PourId }
+  | { readonly type: 'CheckKit'; readonly item: KitItem; readonly ready: boolean }
   | { readonly type: 'LeaveTable' };
 
 /** Somebody who has no seat yet. The id is made by the server and arrives on the command. */
@@ -104,4 +110,5 @@ export type RejectionCode =
   | 'table-full'
   | 'not-seated'
   | 'nothing-to-do'
+  | 'not-fitted'
   | 'too-long';

@@ -1,5 +1,5 @@
 import { compile } from '../running-order/compile.ts';
-import type { Plan } from '../tasting.ts';
+import { noHabits } from '../running-order/forecast.ts';
 import type { Command, HostCommand, Moment } from './command.ts';
 import { advance, decidePace, expire, weighRoom } from './decide/pace.ts';
 import { decidePlan } from './decide/plan.ts';
@@ -16,7 +16,7 @@ export function decide(session: Session, command: Command, moment: Moment): Deci
   switch (session.status) {
     case 'unopened':
       return command.by === 'host' && command.ask.type === 'OpenDoors'
-        ? openDoors(command.ask.plan, moment)
+        ? openDoors(command.ask, moment)
         : rejected('not-open');
     case 'finished':
       if (command.by === 'host' && command.ask.type === 'Reopen') {
@@ -30,9 +30,9 @@ export function decide(session: Session, command: Command, moment: Moment): Deci
   }
 }
 
-function openDoors(plan: Plan, { now }: Moment): Decision {
+function openDoors({ plan, habits }: Extract<HostCommand, { type: 'OpenDoors' }>, { now }: Moment): Decision {
   if (plan.pours.length === 0) return rejected('no-pours');
-  return happened({ type: 'DoorsOpened', plan, cues: compile(plan), at: now });
+  return happened({ type: 'DoorsOpened', plan, cues: compile(plan), habits: habits ?? noHabits, at: now });
 }
 
 function decideUnderWay(session: UnderWay, command: Command, moment: Moment): Decision {
@@ -65,10 +65,13 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'GiveTime':
     case 'CallBreak':
     case 'ChoosePacing':
+    case 'WaitForRemote':
       return decidePace(session, ask, moment);
     case 'DropPour':
     case 'RestorePour':
     case 'EditCue':
+    case 'FitTo':
+    case 'UndoFit':
       return decidePlan(session, ask, moment);
     case 'Remind':
     case 'ClearReminder':

@@ -1,15 +1,22 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { BreakCue, Cue } from '../running-order/cue.ts';
+import type { Habits } from '../running-order/forecast.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
-import type { Doors, ReminderKind, Seat, Signal } from './state.ts';
+import type { Doors, KitItem, Lengths, ReminderKind, Seat, Signal } from './state.ts';
 
 /**
  * What happened, in the past tense. Everything that a replay needs stands in the event, the compiled running order
  * included, so that an old log means the same under a newer version of the rules.
  */
 export type SessionEvent =
-  | { readonly type: 'DoorsOpened'; readonly plan: Plan; readonly cues: readonly Cue[]; readonly at: EpochMs }
+  | {
+      readonly type: 'DoorsOpened';
+      readonly plan: Plan;
+      readonly cues: readonly Cue[];
+      readonly habits: Habits;
+      readonly at: EpochMs;
+    }
   | {
       readonly type: 'CueEntered';
       readonly cue: CueId;
@@ -37,6 +44,9 @@ export type SessionEvent =
       readonly floor: Seconds;
       readonly say?: string;
     }
+  | { readonly type: 'RunningOrderFitted'; readonly lengths: Lengths; readonly was: Lengths }
+  | { readonly type: 'FitUndone' }
+  | { readonly type: 'RemoteAwaited'; readonly wait: boolean }
   | { readonly type: 'DoorsSet'; readonly doors: Doors }
   | { readonly type: 'SeatTaken'; readonly seat: Seat }
   | {
@@ -53,5 +63,6 @@ export type SessionEvent =
   | { readonly type: 'GroundRulesAccepted'; readonly seat: SeatId }
   | { readonly type: 'SignalGiven'; readonly seat: SeatId; readonly signal: Signal | null }
   | { readonly type: 'PourCaughtUp'; readonly seat: SeatId; readonly pour: PourId }
+  | { readonly type: 'KitChecked'; readonly seat: SeatId; readonly item: KitItem; readonly ready: boolean }
   | { readonly type: 'TastingFinished'; readonly at: EpochMs }
   | { readonly type: 'TastingReopened'; readonly at: EpochMs };

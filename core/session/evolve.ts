@@ -3,7 +3,7 @@ import { type Cue, poursOf } from '../running-order/cue.ts';
 import { durationMs, type EpochMs, later, toMs } from '../units.ts';
 import type { SessionEvent } from './event.ts';
 import { indexOfCue } from './position.ts';
-import type { Evening, Finished, Seat, Session, Signal, UnderWay } from './state.ts';
+import type { Evening, Finished, Lengths, Seat, Session, Signal, UnderWay } from './state.ts';
 
 /** What is true after an event. Never refuses: what stands in the log has happened. */
 export function evolve(session: Session, event: SessionEvent): Session {
@@ -16,7 +16,7 @@ export function evolve(session: Session, event: SessionEvent): Session {
 export const evolveAll = (session: Session, events: readonly SessionEvent[]): Session =>
   events.reduce(evolve, session);
 
-function opened({ plan, cues, at }: Extract<SessionEvent, { type: 'DoorsOpened' }>): UnderWay {
+function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'DoorsOpened' }>): UnderWay {
   const bare: UnderWay = {
     status: 'under-way',
     plan,
@@ -36,6 +36,9 @@ function opened({ plan, cues, at }: Extract<SessionEvent, { type: 'DoorsOpened' 
     timeline: [],
     openedAt: at,
     breaksCalled: 0,
+    habits,
+    fitted: null,
+    waitForRemote: false,
   };
   return entered(bare, 0, at);
 }
@@ -79,6 +82,12 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
       const edit = (cue: Cue): Cue => ({ ...cue, ideal, floor, ...(say === undefined ? {} : { say }) });
       return { ...session, cues: session.cues.map((cue) => (cue.id === event.cue ? edit(cue) : cue)) };
     }
+    case 'RunningOrderFitted':
+      return { ...withLengths(session, event.lengths), fitted: event.was };
+    case 'FitUndone':
+      return { ...withLengths(session, session.fitted ?? []), fitted: null };
+    case 'RemoteAwaited':
+      return { ...session, waitForRemote: event.wait };
     case 'DoorsSet':
       return { ...session, doors: event.doors };
     case 'SeatTaken':
@@ -104,6 +113,10 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
       const missed = session.seats[event.seat]?.missed.filter((pour) => pour !== event.pour);
       return missed === undefined ? session : withSeat(session, event.seat, { missed });
     }
+    case 'KitChecked': {
+      const others = session.seats[event.seat]?.kit.filter((item) => item !== event.item) ?? [];
+      return withSeat(session, event.seat, { kit: event.ready ? [...others, event.item] : others });
+    }
     case 'TastingFinished':
       return finished(session, event.at);
     default:
@@ -128,6 +141,11 @@ function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
     reached: [...session.reached, ...inFront.filter((pour) => !session.reached.includes(pour))],
     timeline: [...session.timeline, { cue: cue.id, at }],
   };
+}
+
+function withLengths(session: UnderWay, lengths: Lengths): UnderWay {
+  const byCue = new Map(lengths.map((each) => [each.cue, each.seconds]));
+  return { ...session, cues: session.cues.map((cue) => ({ ...cue, ideal: byCue.get(cue.id) ?? cue.ideal })) };
 }
 
 function timeGiven(session: UnderWay, by: number): UnderWay {
@@ -183,6 +201,9 @@ const eveningOf = (session: UnderWay | Finished): Evening => ({
   timeline: session.timeline,
   openedAt: session.openedAt,
   breaksCalled: session.breaksCalled,
+  habits: session.habits,
+  fitted: session.fitted,
+  waitForRemote: session.waitForRemote,
 });
 
 /** At the end every glass that was in front of the room has its name, for the keepsake. */

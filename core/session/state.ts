@@ -1,7 +1,8 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { Cue } from '../running-order/cue.ts';
+import type { Habits } from '../running-order/forecast.ts';
 import type { Pacing, Plan } from '../tasting.ts';
-import type { DurationMs, EpochMs } from '../units.ts';
+import type { DurationMs, EpochMs, Seconds } from '../units.ts';
 
 /** What one evening is at a moment. Notes are not in here and never will be: they live in the store's notebooks. */
 export type Session = Unopened | UnderWay | Finished;
@@ -46,7 +47,15 @@ export interface Evening {
   readonly openedAt: EpochMs;
   /** How many breaks the host has called; numbers their cue ids. */
   readonly breaksCalled: number;
+  /** What earlier evenings taught about how long a room takes, as it was when the doors opened. */
+  readonly habits: Habits;
+  /** The lengths before the running order was last fitted to an end, for undoing it. */
+  readonly fitted: Lengths | null;
+  /** With pacing by the clock or the room: nobody goes on before the remote guests are ready. */
+  readonly waitForRemote: boolean;
 }
+
+export type Lengths = readonly { readonly cue: CueId; readonly seconds: Seconds }[];
 
 export type Clock =
   | { readonly kind: 'running'; readonly endsAt: EpochMs }
@@ -58,7 +67,8 @@ export type Doors = 'open' | 'ask' | 'closed';
 
 export type Signal = 'ready' | 'more-time' | 'needs-host';
 
-export type ReminderKind = 'water' | 'spit' | 'quiet';
+/** `nudge` is meant for those who are not ready, and shown to them only. */
+export type ReminderKind = 'water' | 'spit' | 'quiet' | 'nudge';
 
 export interface Reminder {
   readonly kind: ReminderKind;
@@ -74,9 +84,16 @@ export interface Seat {
   readonly presence: 'seated' | 'waiting' | 'left' | 'removed';
   readonly groundRulesAccepted: boolean;
   readonly takenAt: EpochMs;
+  /** Counts the seats as they were taken, from 0; chooses the row of the serving orders. */
+  readonly row: number;
+  /** What a remote guest has found in their kit and laid ready. */
+  readonly kit: readonly KitItem[];
   /** Pours that the room had behind it when this seat was taken, and that nobody has ticked off as caught up [F3]. */
   readonly missed: readonly PourId[];
 }
+
+export const kitItems = ['vials', 'lids', 'water', 'spit-cup', 'white-paper'] as const;
+export type KitItem = (typeof kitItems)[number];
 
 export interface Discussion {
   /** Notes are sealed as they stood at this moment [Q3]; it never changes once set. */

@@ -1,9 +1,10 @@
 import { z } from 'zod';
 import { commandId, cueId, pourId, seatId } from '../../core/ids.ts';
 import type { GuestCommand, HostCommand } from '../../core/session/command.ts';
+import { kitItems } from '../../core/session/state.ts';
 import { limits, pacingSchema } from '../../core/tasting.ts';
 import { cleanLine, cleanText } from '../../core/text.ts';
-import { seconds } from '../../core/units.ts';
+import { epochMs, seconds } from '../../core/units.ts';
 
 /**
  * Messages as they come in from devices, parsed at the door. Strict: a field that nobody knows is a fault of the
@@ -48,7 +49,7 @@ export const hostAskSchema = z.discriminatedUnion('type', [
   noDetails('Resume'),
   z.strictObject({ type: z.literal('GiveTime'), seconds: length(5, 3600) }),
   z.strictObject({ type: z.literal('CallBreak'), seconds: length(30, 3600) }),
-  z.strictObject({ type: z.literal('Remind'), kind: z.enum(['water', 'spit', 'quiet']) }),
+  z.strictObject({ type: z.literal('Remind'), kind: z.enum(['water', 'spit', 'quiet', 'nudge']) }),
   noDetails('ClearReminder'),
   withPours('OpenDiscussion'),
   withPours('CloseDiscussion'),
@@ -62,6 +63,9 @@ export const hostAskSchema = z.discriminatedUnion('type', [
     seconds: length(5, 7200).optional(),
     say: z.string().max(1000).transform(cleanText).optional(),
   }),
+  z.strictObject({ type: z.literal('FitTo'), endsAt: z.number().int().min(0).max(4e12).transform(epochMs) }),
+  noDetails('UndoFit'),
+  z.strictObject({ type: z.literal('WaitForRemote'), wait: z.boolean() }),
   z.strictObject({ type: z.literal('SetDoors'), doors: z.enum(['open', 'ask', 'closed']) }),
   withSeat('AdmitSeat'),
   withSeat('RemoveSeat'),
@@ -85,6 +89,7 @@ export const guestAskSchema = z.discriminatedUnion('type', [
     remote: z.boolean().optional(),
   }),
   withPour('CatchUp'),
+  z.strictObject({ type: z.literal('CheckKit'), item: z.enum(kitItems), ready: z.boolean() }),
   noDetails('LeaveTable'),
 ]) satisfies z.ZodType<GuestAsk>;
 

@@ -27,7 +27,7 @@ const step = z.enum(['swirl', 'look', 'nose', 'sip', 'spit', 'write', 'review', 
 const drink = z.enum(['spirit', 'wine', 'beer']);
 const signal = z.enum(['ready', 'more-time', 'needs-host']).nullable();
 const presence = z.enum(['seated', 'waiting', 'left', 'removed']);
-const reminder = z.strictObject({ kind: z.enum(['water', 'spit', 'quiet']), at: number }).nullable();
+const reminder = z.strictObject({ kind: z.enum(['water', 'spit', 'quiet', 'nudge']), at: number }).nullable();
 
 const codedPour = z.strictObject({ kind: z.literal('coded'), id: text, drink, code: maybeText });
 const namedPour = z.strictObject({
@@ -61,7 +61,16 @@ const stageBase = {
   drink,
   blind: z.boolean(),
   callLink: maybeText,
-  glasses: z.array(z.strictObject({ position: number, flight: number, pour: strictPourCard.nullable() })),
+  ownOrders: z.boolean(),
+  liking: z.boolean(),
+  glasses: z.array(
+    z.strictObject({
+      position: number,
+      flight: number,
+      reached: z.boolean(),
+      pour: strictPourCard.nullable(),
+    }),
+  ),
   openBoards: z.array(text),
   sealed: z.array(text),
 };
@@ -71,6 +80,7 @@ const cueView = z.strictObject({
   pass: z.enum(['first', 'writing', 'closing']).nullable(),
   step: step.nullable(),
   sense: z.enum(['look', 'nose', 'palate', 'finish']).nullable(),
+  position: maybeNumber,
   pours: z.array(text),
   say: maybeText,
   gate: z.boolean(),
@@ -85,6 +95,7 @@ export const strictStage = z.discriminatedUnion('status', [
     clock,
     progress: z.strictObject({ cue: number, of: number }),
     pacedBy: z.enum(['host', 'clock', 'room']),
+    lastWaterAt: maybeNumber,
     reminder,
   }),
   z.strictObject({ ...stageBase, status: z.literal('finished'), finishedAt: number }),
@@ -99,6 +110,8 @@ export const strictSeat = z.strictObject({
   presence,
   groundRulesAccepted: z.boolean(),
   signal,
+  kit: z.array(text),
+  served: z.array(strictPourCard.nullable()).nullable(),
   missed: z.array(text),
 });
 
@@ -116,6 +129,7 @@ const hostBase = {
       presence,
       groundRulesAccepted: z.boolean(),
       signal,
+      kit: z.array(text),
       missed: number,
     }),
   ),
@@ -135,6 +149,7 @@ const hostBase = {
   ),
   timeline: z.array(z.strictObject({ cue: text, at: number })),
   openedAt: number,
+  habits: z.record(text, z.strictObject({ mean: number, variance: number })),
 };
 export const strictHost = z.discriminatedUnion('status', [
   z.strictObject({
@@ -147,6 +162,8 @@ export const strictHost = z.discriminatedUnion('status', [
     clock,
     doors: z.enum(['open', 'ask', 'closed']),
     reminder,
+    fitted: z.boolean(),
+    waitForRemote: z.boolean(),
   }),
   z.strictObject({ ...hostBase, status: z.literal('finished'), finishedAt: number }),
 ]);

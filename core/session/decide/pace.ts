@@ -10,7 +10,17 @@ import { entering } from './entering.ts';
 
 type PaceCommand = Extract<
   HostCommand,
-  { type: 'GoBack' | 'JumpTo' | 'Hold' | 'Resume' | 'GiveTime' | 'CallBreak' | 'ChoosePacing' }
+  {
+    type:
+      | 'GoBack'
+      | 'JumpTo'
+      | 'Hold'
+      | 'Resume'
+      | 'GiveTime'
+      | 'CallBreak'
+      | 'ChoosePacing'
+      | 'WaitForRemote';
+  }
 >;
 
 /** [P1] The host's *Next*. */
@@ -26,11 +36,20 @@ export function expire(session: UnderWay, cue: CueId, moment: Moment): Decision 
   if (now.id !== cue) return rejected('moved-on');
   if (now.gate || session.clock.kind === 'held' || moment.now < session.clock.endsAt)
     return rejected('nothing-to-do');
-  const paced = session.pacing.by === 'clock' || !moment.hostPresent;
+  const paced = (session.pacing.by === 'clock' && !remoteAwaited(session, moment)) || !moment.hostPresent;
   const next = cueAfter(session);
   return paced && next !== undefined
     ? happened(...entering(session, next, 'clock', moment))
     : rejected('nothing-to-do');
+}
+
+/**
+ * [P12] Whether the host wants to wait for remote guests and one who is connected is not ready. Without the host
+ * nobody could end the waiting, so it does not bind then [P8].
+ */
+function remoteAwaited(session: UnderWay, { present }: Moment): boolean {
+  const remote = seated(session).filter((seat) => seat.remote && present.has(seat.id));
+  return session.waitForRemote && remote.some((seat) => session.signals[seat.id] !== 'ready');
 }
 
 /** [P3] Pacing by the room: on when the chosen share of the seats that are here is ready, never before the floor. */
@@ -38,15 +57,19 @@ export function weighRoom(session: UnderWay, cue: CueId, moment: Moment): Decisi
   const now = cueNow(session);
   if (now.id !== cue) return rejected('moved-on');
   const next = cueAfter(session);
-  return next !== undefined && roomIsReady(session, moment)
-    ? happened(...entering(session, next, 'room', moment))
+  if (next === undefined) return rejected('nothing-to-do');
+  if (roomIsReady(session, moment)) return happened(...entering(session, next, 'room', moment));
+  // A deadline that had to wait for remote guests falls due when the last of them is ready.
+  return session.pacing.by === 'clock' && session.waitForRemote
+    ? expire(session, cue, moment)
     : rejected('nothing-to-do');
 }
 
-export function roomIsReady(session: UnderWay, { now, present }: Moment): boolean {
+export function roomIsReady(session: UnderWay, moment: Moment): boolean {
+  const { now, present } = moment;
   const cue = cueNow(session);
   if (session.pacing.by !== 'room' || cue.gate || session.clock.kind === 'held') return false;
-  if (now < later(session.enteredAt, toMs(cue.floor))) return false;
+  if (now < later(session.enteredAt, toMs(cue.floor)) || remoteAwaited(session, moment)) return false;
   const here = seated(session).filter((seat) => present.has(seat.id));
   const ready = here.filter((seat) => session.signals[seat.id] === 'ready');
   // Rounding guards against 0.7 * 10 = 7.000000000000001.
@@ -86,6 +109,10 @@ export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment):
       return callBreak(session, ask.seconds, moment);
     case 'ChoosePacing':
       return happened({ type: 'PacingChosen', pacing: ask.pacing });
+    case 'WaitForRemote':
+      return session.waitForRemote === ask.wait
+        ? rejected('nothing-to-do')
+        : happened({ type: 'RemoteAwaited', wait: ask.wait });
     default:
       return ask satisfies never;
   }

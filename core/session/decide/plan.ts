@@ -3,11 +3,15 @@ import { type Cue, pourOf } from '../../running-order/cue.ts';
 import { seconds } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
+import { fitTo } from '../fitting.ts';
 import { cueAfter, indexOfCue } from '../position.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { entering } from './entering.ts';
 
-type PlanCommand = Extract<HostCommand, { type: 'DropPour' | 'RestorePour' | 'EditCue' }>;
+type PlanCommand = Extract<
+  HostCommand,
+  { type: 'DropPour' | 'RestorePour' | 'EditCue' | 'FitTo' | 'UndoFit' }
+>;
 
 /** Changes of the plan while the evening runs [P6]. */
 export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment): Decision {
@@ -30,6 +34,17 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
         ...(ask.say === undefined ? {} : { say: ask.say }),
       });
     }
+    case 'FitTo': {
+      const { lengths } = fitTo(session, ask.endsAt, moment.now);
+      if (lengths.length === 0) return rejected('nothing-to-do');
+      const was = lengths.flatMap(({ cue }) => {
+        const now = session.cues[indexOfCue(session.cues, cue)];
+        return now === undefined ? [] : [{ cue, seconds: now.ideal }];
+      });
+      return happened({ type: 'RunningOrderFitted', lengths, was });
+    }
+    case 'UndoFit':
+      return session.fitted === null ? rejected('not-fitted') : happened({ type: 'FitUndone' });
     default:
       return ask satisfies never;
   }

@@ -24,6 +24,8 @@ export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment):
       remote: ask.remote,
       presence: session.doors === 'ask' ? 'waiting' : 'seated',
       groundRulesAccepted: false,
+      row: Object.keys(session.seats).length,
+      kit: [],
       takenAt: now,
       missed: missedBy(session),
     },
@@ -79,6 +81,10 @@ export function decideForGuest(session: UnderWay, id: SeatId, ask: GuestCommand,
       return seat.missed.includes(ask.pour)
         ? happened({ type: 'PourCaughtUp', seat: id, pour: ask.pour })
         : rejected('nothing-to-do');
+    case 'CheckKit':
+      return seat.kit.includes(ask.item) === ask.ready
+        ? rejected('nothing-to-do')
+        : happened({ type: 'KitChecked', seat: id, item: ask.item, ready: ask.ready });
     case 'LeaveTable':
       return seat.presence === 'left' || seat.presence === 'removed'
         ? rejected('nothing-to-do')

@@ -1,5 +1,6 @@
 import type { CueId, PourId, SeatId } from '../../ids.ts';
 import type { Cue } from '../../running-order/cue.ts';
+import type { Habits } from '../../running-order/forecast.ts';
 import { flightsOf, type Pacing } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
@@ -8,6 +9,7 @@ import {
   type Doors,
   type Entry,
   type Finished,
+  type KitItem,
   type Reminder,
   type Seat,
   type Signal,
@@ -28,6 +30,8 @@ interface HostBase {
   /** When which cue was entered. */
   readonly timeline: readonly Entry[];
   readonly openedAt: EpochMs;
+  /** What earlier evenings taught; the forecast adds this evening to it. */
+  readonly habits: Habits;
 }
 
 export interface HostUnderWay extends HostBase {
@@ -39,6 +43,9 @@ export interface HostUnderWay extends HostBase {
   readonly clock: ClockView;
   readonly doors: Doors;
   readonly reminder: Reminder | null;
+  /** Whether the running order was fitted to an end and can be put back. */
+  readonly fitted: boolean;
+  readonly waitForRemote: boolean;
 }
 
 export interface HostFinished extends HostBase {
@@ -54,6 +61,8 @@ export interface HostSeat {
   readonly presence: Seat['presence'];
   readonly groundRulesAccepted: boolean;
   readonly signal: Signal | null;
+  /** What a remote guest has laid ready. */
+  readonly kit: readonly KitItem[];
   /** How many glasses this guest has missed. */
   readonly missed: number;
 }
@@ -90,6 +99,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     pours: hostPours(session),
     timeline: session.timeline,
     openedAt: session.openedAt,
+    habits: session.habits,
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }
@@ -115,6 +125,8 @@ function underWay(session: UnderWay, base: HostBase): HostUnderWay {
     clock: clockView(session),
     doors: session.doors,
     reminder: session.reminder,
+    fitted: session.fitted !== null,
+    waitForRemote: session.waitForRemote,
   };
 }
 
@@ -127,6 +139,7 @@ function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
     presence: seat.presence,
     groundRulesAccepted: seat.groundRulesAccepted,
     signal: session.status === 'under-way' ? (session.signals[seat.id] ?? null) : null,
+    kit: seat.kit,
     missed: seat.missed.filter((pour) => !session.dropped.includes(pour)).length,
   };
 }

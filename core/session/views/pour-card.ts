@@ -39,6 +39,12 @@ export function pourCard(session: Evening, pour: Pour): PourCard {
   return mayBeNamed ? namedPour(pour, code) : { kind: 'coded', id: pour.id, drink: pour.drink, code };
 }
 
+/** The card of a pour by its id; null for an id that the plan does not have. */
+export function cardOf(session: Evening, id: PourId): PourCard | null {
+  const pour = session.plan.pours.find((each) => each.id === id);
+  return pour === undefined ? null : pourCard(session, pour);
+}
+
 export const namedPour = (pour: Pour, code: string | null): NamedPour => ({
   kind: 'named',
   id: pour.id,

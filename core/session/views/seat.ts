@@ -1,5 +1,7 @@
 import type { PourId, SeatId } from '../../ids.ts';
-import type { Finished, Seat, Signal, UnderWay } from '../state.ts';
+import { placesOf, servedInOwnOrders, servedTo } from '../serving.ts';
+import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
+import { cardOf, type PourCard } from './pour-card.ts';
 
 /** What differs from guest to guest: their own seat. Sent on joining and when it changes, to its own devices only. */
 export interface SeatView {
@@ -11,6 +13,9 @@ export interface SeatView {
   readonly presence: Seat['presence'];
   readonly groundRulesAccepted: boolean;
   readonly signal: Signal | null;
+  readonly kit: readonly KitItem[];
+  /** With own orders: this seat's pours by place, null where it has not been reached. Null in a common order. */
+  readonly served: readonly (PourCard | null)[] | null;
   /** Glasses that the room had behind it when this guest sat down, and that they have not caught up with [F3]. */
   readonly missed: readonly PourId[];
 }
@@ -27,6 +32,16 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     presence: seat.presence,
     groundRulesAccepted: seat.groundRulesAccepted,
     signal: session.status === 'under-way' ? (session.signals[id] ?? null) : null,
+    kit: seat.kit,
+    served: servedInOwnOrders(session.plan) ? ownCards(session, seat) : null,
     missed: seat.missed.filter((pour) => !session.dropped.includes(pour)),
   };
+}
+
+function ownCards(session: UnderWay | Finished, seat: Seat): (PourCard | null)[] {
+  const served = servedTo(session, seat);
+  return placesOf(session).map(({ named }, index) => {
+    const pour = served[index];
+    return pour !== undefined && session.reached.includes(named) ? cardOf(session, pour) : null;
+  });
 }

@@ -1,10 +1,11 @@
 import type { CueId, PourId } from '../../ids.ts';
-import type { Cue, CueKind, Pass, Sense, Step } from '../../running-order/cue.ts';
-import { type Drink, flightsOf } from '../../tasting.ts';
+import { type CueKind, type Pass, poursOf, type Sense, type Step } from '../../running-order/cue.ts';
+import type { Drink } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
+import { placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
 import { cueNow, type Evening, type Finished, type Reminder, type UnderWay } from '../state.ts';
-import { type PourCard, pourCard } from './pour-card.ts';
+import { cardOf, type PourCard } from './pour-card.ts';
 
 /**
  * What every follower may see, the same for all: serialised once per change and broadcast. Built field by field;
@@ -19,6 +20,10 @@ interface StageBase {
   readonly drink: Drink;
   readonly blind: boolean;
   readonly callLink: string | null;
+  /** Each seat meets the glasses of a flight in an order of its own: its pours are in its seat view. */
+  readonly ownOrders: boolean;
+  /** Guests are asked how much they like each pour. */
+  readonly liking: boolean;
   /** The arc, in order of tasting, dropped pours left out. */
   readonly glasses: readonly GlassView[];
   /** Pours whose board is open. */
@@ -37,6 +42,8 @@ export interface StageUnderWay extends StageBase {
   /** From 1, of those that are still to be played. */
   readonly progress: { readonly cue: number; readonly of: number };
   readonly pacedBy: 'host' | 'clock' | 'room';
+  /** When the room last had a rest with water. */
+  readonly lastWaterAt: EpochMs | null;
   readonly reminder: Reminder | null;
 }
 
@@ -51,7 +58,9 @@ export interface CueView {
   readonly pass: Pass | null;
   readonly step: Step | null;
   readonly sense: Sense | null;
-  /** The pour in hand, or those that are talked about; only ones that have been reached. */
+  /** The place in the arc of the glass in hand. */
+  readonly position: number | null;
+  /** The pour in hand, or those that are talked about; only ones that have been reached. Empty with own orders. */
   readonly pours: readonly PourId[];
   readonly say: string | null;
   readonly gate: boolean;
@@ -66,7 +75,9 @@ export interface GlassView {
   readonly position: number;
   /** From 0. */
   readonly flight: number;
-  /** Absent until the room has reached it [F1]. */
+  /** Whether it has been in front of the room. */
+  readonly reached: boolean;
+  /** Absent until the room has reached it [F1], and with own orders. */
   readonly pour: PourCard | null;
 }
 
@@ -78,7 +89,9 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     drink: session.plan.drink,
     blind: session.plan.blind,
     callLink: session.plan.callLink ?? null,
-    glasses: glassesOf(session),
+    ownOrders: servedInOwnOrders(session.plan),
+    liking: session.plan.liking,
+    glasses: commonGlasses(session),
     openBoards: pours.filter((pour) => session.discussions[pour]?.open === true),
     sealed: pours.filter((pour) => session.discussions[pour] !== undefined),
   };
@@ -93,12 +106,13 @@ function underWay(session: UnderWay, base: StageBase): StageUnderWay {
   return {
     ...base,
     status: 'under-way',
-    cue: cueView(cueNow(session), session),
+    cue: cueView(session),
     next: next === undefined ? null : { kind: next.kind, step: 'step' in next ? next.step : null },
     takesEffectAt: session.enteredAt,
     clock: clockView(session),
     progress: { cue: order.filter((index) => index <= session.at).length, of: order.length },
     pacedBy: session.pacing.by,
+    lastWaterAt: lastWater(session),
     reminder: session.reminder,
   };
 }
@@ -114,30 +128,34 @@ export function clockView({ clock, enteredAt }: UnderWay): ClockView {
   }
 }
 
-function cueView(cue: Cue, session: Evening): CueView {
-  const reached = (pours: readonly PourId[]) =>
-    pours.filter((pour) => session.reached.includes(pour) && !session.dropped.includes(pour));
+function cueView(session: UnderWay): CueView {
+  const cue = cueNow(session);
+  const inHand = cue.kind === 'step' || cue.kind === 'water';
+  const hidden = inHand && servedInOwnOrders(session.plan);
   return {
     id: cue.id,
     kind: cue.kind,
     pass: cue.kind === 'step' ? cue.pass : null,
     step: 'step' in cue ? cue.step : null,
     sense: cue.kind === 'step' ? (cue.sense ?? null) : null,
-    pours: reached(cue.kind === 'step' ? [cue.pour] : 'pours' in cue ? cue.pours : []),
+    position: positionNow(session) ?? null,
+    pours: hidden ? [] : poursOf(cue).filter((pour) => !session.dropped.includes(pour)),
     say: cue.say ?? null,
     gate: cue.gate,
   };
 }
 
-function glassesOf(session: Evening): GlassView[] {
-  const places = flightsOf(session.plan).flatMap((flight) =>
-    flight.pours.map((pour) => ({ flight: flight.index, pour })),
+function lastWater(session: UnderWay): EpochMs | null {
+  const rests = new Set(
+    session.cues.filter(({ kind }) => kind === 'water' || kind === 'break').map(({ id }) => id),
   );
-  return places
-    .filter(({ pour }) => !session.dropped.includes(pour.id))
-    .map(({ flight, pour }, index) => ({
-      position: index + 1,
-      flight,
-      pour: session.reached.includes(pour.id) ? pourCard(session, pour) : null,
-    }));
+  return session.timeline.findLast((entry) => rests.has(entry.cue))?.at ?? null;
+}
+
+function commonGlasses(session: Evening): GlassView[] {
+  const hidden = servedInOwnOrders(session.plan);
+  return placesOf(session).map(({ position, flight, named }) => {
+    const reached = session.reached.includes(named);
+    return { position, flight, reached, pour: reached && !hidden ? cardOf(session, named) : null };
+  });
 }

@@ -14,6 +14,7 @@ export const refusals: Record<RefusalCode, string> = {
   'no-such-pour': 'This pour is not part of the tasting; load the page again.',
   'no-such-seat': 'There is no such seat at this table; load the page again.',
   'already-held': 'The clock is stopped already; resume when you are ready.',
+  'not-fitted': 'The running order was not fitted to an end, so there is nothing to put back.',
   'not-held': 'The clock is running already.',
   'not-reached': 'The room has not come to this glass yet; wait until it has.',
   'already-dropped': 'This pour has been dropped already.',

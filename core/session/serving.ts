@@ -1,0 +1,65 @@
+import type { PourId, SeatId } from '../ids.ts';
+import { poursOf } from '../running-order/cue.ts';
+import { flightsOf, type Plan } from '../tasting.ts';
+import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
+
+/**
+ * Who has which pour in front of them. In a common order everybody has the pour that the running order names; with own
+ * orders the running order names a place in the flight, and each seat's row says which pour stands there.
+ */
+
+/** Own orders hold only while the pours are blind and the drawn rows cover the flights as they are. */
+export function servedInOwnOrders(plan: Plan): boolean {
+  if (!plan.blind || !plan.ownOrders) return false;
+  return flightsOf(plan).every(({ index, pours }) => {
+    const rows = plan.servingOrders[index]?.rows ?? [];
+    const ids = pours.map((pour) => pour.id);
+    return (
+      rows.length > 0 && rows.every((row) => row.length === ids.length && ids.every((id) => row.includes(id)))
+    );
+  });
+}
+
+export interface Place {
+  /** From 1, in order of tasting, dropped pours left out. */
+  readonly position: number;
+  /** From 0. */
+  readonly flight: number;
+  /** The pour that the running order names for this place. */
+  readonly named: PourId;
+}
+
+export function placesOf({ plan, dropped }: Pick<Evening, 'plan' | 'dropped'>): Place[] {
+  return flightsOf(plan)
+    .flatMap(({ index, pours }) => pours.map((pour) => ({ flight: index, named: pour.id })))
+    .filter(({ named }) => !dropped.includes(named))
+    .map((place, index) => ({ position: index + 1, ...place }));
+}
+
+/** The pours of a seat, place by place. */
+export function servedTo(evening: Pick<Evening, 'plan' | 'dropped'>, seat: Pick<Seat, 'row'>): PourId[] {
+  const places = placesOf(evening);
+  if (!servedInOwnOrders(evening.plan)) return places.map((place) => place.named);
+  return flightsOf(evening.plan).flatMap(({ index }) => {
+    const rows = evening.plan.servingOrders[index]?.rows ?? [];
+    return (rows[seat.row % rows.length] ?? []).filter((pour) => !evening.dropped.includes(pour));
+  });
+}
+
+/** Position of the glass in hand during the current cue, from 1. */
+export function positionNow(session: UnderWay): number | undefined {
+  const cue = cueNow(session);
+  if (cue.kind !== 'step' && cue.kind !== 'water') return undefined;
+  const [named] = poursOf(cue);
+  return placesOf(session).find((place) => place.named === named)?.position;
+}
+
+/** What has been in front of this seat so far, so what its notebook may hold. */
+export function reachedBy(evening: Evening, id: SeatId): readonly PourId[] {
+  const seat = evening.seats[id];
+  if (seat === undefined || !servedInOwnOrders(evening.plan)) return evening.reached;
+  const served = servedTo(evening, seat);
+  return placesOf(evening).flatMap((place, index) =>
+    evening.reached.includes(place.named) ? (served[index] ?? []) : [],
+  );
+}

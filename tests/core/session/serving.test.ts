@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { type PourId, pourId, seatId } from '../../../core/ids.ts';
+import { designServingOrders } from '../../../core/planning/serving-orders.ts';
+import { reachedBy } from '../../../core/session/serving.ts';
+import { seatView } from '../../../core/session/views/seat.ts';
+import { stageView } from '../../../core/session/views/stage.ts';
+import { flightsOf, type Plan } from '../../../core/tasting.ts';
+import { EveningTold } from '../../support/evening.ts';
+import { planOf } from '../../support/plans.ts';
+import { seededRandom } from '../../support/seeded-random.ts';
+
+/** A blind tasting of four in one flight, drawn by the balanced design for four: four rows. */
+function blindFour(): Plan {
+  const plan = planOf(4, { blind: true, ownOrders: true, flightSizes: [4], discussion: 'each-pour' });
+  const ids = flightsOf(plan).map((flight) => flight.pours.map((pour) => pour.id));
+  const { flights } = designServingOrders(ids, seededRandom(7));
+  return {
+    ...plan,
+    servingOrders: flights.map(({ rows }) => ({ rows: rows.map((row) => row.map(pourId)) })),
+  };
+}
+const names = ['ada', 'ben', 'cleo', 'dai'];
+
+function inHand(evening: EveningTold, name: string): PourId | undefined {
+  const stage = stageView(evening.underWay, 1);
+  if (stage.status !== 'under-way') throw new Error('not under way');
+  const view = seatView(evening.underWay, seatId(name), 1);
+  return view?.served?.[(stage.cue.position ?? 0) - 1]?.id;
+}
+
+describe('own orders', () => {
+  it('[F6] put each pour before some seat in each place, and each seat meets each pour once', () => {
+    const evening = new EveningTold(blindFour()).sit(...names);
+    const met = new Map(names.map((name) => [name, [] as PourId[]]));
+    for (const place of ['ash', 'birch', 'cedar', 'dogwood']) {
+      evening.goTo(`${place}/first/nose`);
+      const together = names.map((name) => inHand(evening, name));
+      expect(new Set(together).size).toBe(4);
+      names.forEach((name, index) => {
+        met.get(name)?.push(together[index] ?? pourId('nothing'));
+      });
+    }
+    for (const pours of met.values()) expect(new Set(pours).size).toBe(4);
+  });
+
+  it('[F6, Q4] name no pour in hand on the stage that all share, nor a later one in the seat view', () => {
+    const evening = new EveningTold(blindFour()).sit(...names).goTo('ash/first/nose');
+    const stage = stageView(evening.underWay, 1);
+    for (const pour of evening.underWay.plan.pours)
+      expect(JSON.stringify(stage.glasses)).not.toContain(pour.id);
+    expect(stage).toMatchObject({ ownOrders: true, cue: { position: 1, pours: [] } });
+    const view = seatView(evening.underWay, seatId('ada'), 1);
+    expect(view?.served?.map((card) => card?.kind ?? null)).toEqual(['coded', null, null, null]);
+    expect(reachedBy(evening.underWay, seatId('ada'))).toEqual([inHand(evening, 'ada')]);
+  });
+
+  it('[F6] talk only after the flight', () => {
+    const cues = new EveningTold(blindFour()).underWay.cues.map((cue) => String(cue.id));
+    expect(cues.filter((id) => id.endsWith('/discussion'))).toEqual(['flight-1/discussion']);
+  });
+
+  it('take a dropped pour out of every seat’s order', () => {
+    const evening = new EveningTold(blindFour()).sit(...names);
+    evening.host({ type: 'DropPour', pour: pourId('cedar') });
+    evening.goTo('ash/first/nose').goTo('birch/first/nose').goTo('dogwood/first/nose');
+    for (const name of names) {
+      const view = seatView(evening.underWay, seatId(name), 1);
+      expect(view?.served?.map((card) => card?.id).toSorted()).toEqual(['ash', 'birch', 'dogwood']);
+    }
+  });
+
+  it('fall back to the common order when the rows do not cover the flights, or the pours are not blind', () => {
+    const plan = blindFour();
+    for (const other of [
+      { ...plan, servingOrders: [] },
+      { ...plan, blind: false },
+      { ...plan, flightSizes: [2, 2] },
+    ]) {
+      const evening = new EveningTold(other).sit('ada').goTo('ash/first/nose');
+      expect(stageView(evening.underWay, 1)).toMatchObject({ ownOrders: false, cue: { pours: ['ash'] } });
+      expect(seatView(evening.underWay, seatId('ada'), 1)?.served).toBeNull();
+    }
+  });
+});
