@@ -47,6 +47,15 @@ const tables = `
     PRIMARY KEY (tasting, pour, seat)
   ) STRICT, WITHOUT ROWID;
 
+  -- Small documents of a tasting that are neither its plan nor its log, such as the pour run.
+  CREATE TABLE documents (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    name TEXT NOT NULL,
+    body TEXT NOT NULL,
+    revision INTEGER NOT NULL,
+    PRIMARY KEY (tasting, name)
+  ) STRICT, WITHOUT ROWID;
+
   CREATE TABLE keys (
     hash TEXT PRIMARY KEY,
     tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,

@@ -1,4 +1,5 @@
 import SqliteDatabase from 'better-sqlite3';
+import { documentShelf } from './documents.ts';
 import { keyRing } from './keys.ts';
 import { notebooks } from './notebooks.ts';
 import { laySchema } from './schema.ts';
@@ -20,6 +21,7 @@ export function openSqliteStore(file: string): Store {
     sessions: sessionLog(db, writer, keys.addNow),
     notebooks: notebooks(db, writer),
     keys,
+    documents: documentShelf(db, writer),
     async close() {
       await writer.idle();
       db.close();

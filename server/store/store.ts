@@ -16,6 +16,7 @@ export interface Store {
   readonly sessions: SessionLog;
   readonly notebooks: Notebooks;
   readonly keys: KeyRing;
+  readonly documents: DocumentShelf;
   /** Waits for what is under way and closes the file. */
   close(): Promise<void>;
 }
@@ -119,4 +120,18 @@ export interface KeyRing {
   find(hash: string): KeyRow | undefined;
   /** All keys of a tasting, or only those of one seat. */
   revoke(tasting: TastingId, which: KeyRole): Promise<void>;
+}
+
+/** What a small document is called. */
+export type DocumentName = 'pouring';
+
+/** Small documents of a tasting, each replaced as a whole. */
+export interface DocumentShelf {
+  /** The body as it was given to `save`; undefined before the first save. */
+  read(
+    tasting: TastingId,
+    name: DocumentName,
+  ): { readonly body: unknown; readonly revision: number } | undefined;
+  /** The new revision, counted from 1; undefined when `base` (0 before the first) is not the stored one any more. */
+  save(tasting: TastingId, name: DocumentName, body: unknown, base: number): Promise<number | undefined>;
 }

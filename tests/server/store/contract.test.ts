@@ -154,11 +154,24 @@ describe.each(stores)('%s', (_, openIn) => {
     expect(store.keys.find('cc')).toEqual(key);
   });
 
+  it('replaces a document only on top of the revision it grew from', async () => {
+    const { documents } = store;
+    expect(documents.read(tasting, 'pouring')).toBeUndefined();
+    expect(await documents.save(tasting, 'pouring', { glasses: ['wet slate 🌾'] }, 0)).toBe(1);
+    expect(await documents.save(tasting, 'pouring', { glasses: [] }, 0)).toBeUndefined();
+    expect(documents.read(tasting, 'pouring')).toEqual({ body: { glasses: ['wet slate 🌾'] }, revision: 1 });
+    expect(await documents.save(tasting, 'pouring', { glasses: [] }, 1)).toBe(2);
+    expect(documents.read(tasting, 'pouring')).toEqual({ body: { glasses: [] }, revision: 2 });
+    await expect(documents.save(tastingId('nowhere'), 'pouring', {}, 0)).rejects.toThrow(StoreFailure);
+  });
+
   it('removes a tasting with everything in it', async () => {
     await store.sessions.append({ tasting, expected: 0, events: [held], answered: answered('command-1') });
     await store.keys.add({ hash: 'aa', tasting, role: 'host', expiresAt: null });
+    await store.documents.save(tasting, 'pouring', {}, 0);
     await store.tastings.remove(tasting);
     expect(store.tastings.list()).toEqual([]);
+    expect(store.documents.read(tasting, 'pouring')).toBeUndefined();
     expect(store.sessions.version(tasting)).toBe(0);
     expect(store.sessions.answerTo(tasting, commandId('command-1'))).toBeUndefined();
     expect(store.keys.find('aa')).toBeUndefined();

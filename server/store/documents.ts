@@ -1,0 +1,32 @@
+import type { Database } from 'better-sqlite3';
+import type { DocumentShelf } from './store.ts';
+import type { Writer } from './writer.ts';
+
+interface Row {
+  readonly body: string;
+  readonly revision: number;
+}
+
+export function documentShelf(db: Database, writer: Writer): DocumentShelf {
+  const find = db.prepare<[string, string], Row>(
+    'SELECT body, revision FROM documents WHERE tasting = ? AND name = ?',
+  );
+  const insert = db.prepare<[string, string, string]>('INSERT INTO documents VALUES (?, ?, ?, 1)');
+  const update = db.prepare<[string, string, string]>(
+    'UPDATE documents SET body = ?, revision = revision + 1 WHERE tasting = ? AND name = ?',
+  );
+  return {
+    read(tasting, name) {
+      const row = find.get(tasting, name);
+      return row && { body: JSON.parse(row.body), revision: row.revision };
+    },
+    save: (tasting, name, body, base) =>
+      writer.write(() => {
+        if ((find.get(tasting, name)?.revision ?? 0) !== base) return undefined;
+        const text = JSON.stringify(body);
+        if (base === 0) insert.run(tasting, name, text);
+        else update.run(text, tasting, name);
+        return base + 1;
+      }),
+  };
+}
