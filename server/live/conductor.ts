@@ -6,6 +6,7 @@ import { cueNow, type Session, unopened } from '../../core/session/state.ts';
 import { durationMs, later } from '../../core/units.ts';
 import type { HostAsk } from '../../shared/wire/commands.ts';
 import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
+import type { PouringAsk } from '../../shared/wire/pouring.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { Log } from '../log.ts';
@@ -15,6 +16,7 @@ import { openBoards } from './board.ts';
 import { Deadlines } from './deadlines.ts';
 import { leadFor } from './lead.ts';
 import { mayWrite, written } from './notes.ts';
+import { PourRun } from './pour-run.ts';
 import { type Graces, Presence } from './presence.ts';
 import { Publisher } from './publisher.ts';
 import type { LiveServer, LiveSocket } from './rooms.ts';
@@ -42,6 +44,7 @@ export class Conductor {
   readonly tasting: TastingId;
   readonly presence: Presence;
   readonly publisher: Publisher;
+  readonly pouring: PourRun;
   readonly #parts: ConductorParts;
   readonly #queue = new SerialQueue();
   readonly #deadlines: Deadlines;
@@ -62,6 +65,7 @@ export class Conductor {
       hostGone: () => this.#deadlines.armAgain(this.#session),
     });
     this.publisher = new Publisher({ ...parts, presence: this.presence }, this.standing);
+    this.pouring = new PourRun(parts);
     this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
     this.#deadlines.arm(this.#session);
   }
@@ -82,6 +86,10 @@ export class Conductor {
         ? refusal('no-such-tasting')
         : this.#carryOut({ by: 'host', ask: whole }, id);
     });
+  }
+
+  askAboutPouring(id: CommandId, ask: PouringAsk): Promise<Ack> {
+    return this.#queue.add(() => this.pouring.carryOut(id, ask));
   }
 
   /** The id of a command is the sender's own: one seat cannot answer for another by using its id. */

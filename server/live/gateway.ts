@@ -60,6 +60,7 @@ export function openGateway({ io, conductors, keyring, clock, log }: GatewayPart
     socket.use((packet) => void receive(socket, packet));
     conductor.presence.arrived(socket.id, bearer);
     conductor.publisher.welcome(socket);
+    if (bearer.role === 'host') conductor.pouring.show(socket);
   });
 
   async function receive(socket: LiveSocket, packet: readonly unknown[]): Promise<void> {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
 import { noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
+import { pouringEnvelopeSchema } from '../../shared/wire/pouring.ts';
 import type {
   Ack,
   ClientToServer,
@@ -32,6 +33,13 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       if (socket.data.bearer.role !== 'host') return refusal('wrong-role');
       const asked = hostEnvelopeSchema.safeParse(payload);
       return asked.success ? conductor.askAsHost(asked.data.id, asked.data.ask) : notUnderstood(asked.error);
+    },
+    'pouring:ask': ({ socket, conductor, payload }) => {
+      if (socket.data.bearer.role !== 'host') return refusal('wrong-role');
+      const asked = pouringEnvelopeSchema.safeParse(payload);
+      return asked.success
+        ? conductor.askAboutPouring(asked.data.id, asked.data.ask)
+        : notUnderstood(asked.error);
     },
     'guest:ask': ({ socket, conductor, payload }) => {
       const { bearer } = socket.data;

@@ -3,6 +3,7 @@ import { io, type Socket } from 'socket.io-client';
 import type { CommandId } from '../../core/ids.ts';
 import type { GuestAsk, HostAsk } from '../wire/commands.ts';
 import type { NoteSave, NoteShare } from '../wire/notebook.ts';
+import type { PouringAsk } from '../wire/pouring.ts';
 import type {
   Ack,
   ClientToServer,
@@ -38,6 +39,7 @@ export interface Connection {
   /** Asked again with the same id until it is answered or `patience` ms are over. */
   askHost(envelope: Envelope<HostAsk>, patience?: number): Promise<Ack | NoAnswer>;
   askGuest(envelope: Envelope<GuestAsk>, patience?: number): Promise<Ack | NoAnswer>;
+  askAboutPouring(envelope: Envelope<PouringAsk>): Promise<Ack | NoAnswer>;
   saveNote(save: NoteSave): Promise<NoteAck | NoAnswer>;
   shareNotes(share: NoteShare): Promise<Ack | NoAnswer>;
   /** To be called when the device may have slept: finds out whether the socket is alive and probes again. */
@@ -136,6 +138,8 @@ export function connect(options: ConnectionOptions): Connection {
       persist(() => waiting().emitWithAck('host:ask', envelope), patience),
     askGuest: (envelope, patience = patienceOfPeople) =>
       persist(() => waiting().emitWithAck('guest:ask', envelope), patience),
+    askAboutPouring: (envelope) =>
+      persist(() => waiting().emitWithAck('pouring:ask', envelope), patienceOfPeople),
     saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save), patienceOfPeople),
     shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share), patienceOfPeople),
     wake() {

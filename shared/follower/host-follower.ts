@@ -3,6 +3,7 @@ import type { CommandId, TastingId } from '../../core/ids.ts';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { HostAsk } from '../wire/commands.ts';
+import type { PouringAsk, PouringView } from '../wire/pouring.ts';
 import { type Ack, type PresenceView, protocolVersion } from '../wire/protocol.ts';
 import { connect, envelope, type LinkState, type NoAnswer } from './connection.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
@@ -16,7 +17,10 @@ export interface HostFollower {
   readonly runningOrder: ReadonlySignal<RunningOrderView | null>;
   readonly presence: ReadonlySignal<PresenceView>;
   readonly board: ReadonlySignal<BoardView | null>;
+  readonly pouring: ReadonlySignal<PouringView | null>;
   ask(ask: HostAsk): Promise<Ack | NoAnswer>;
+  /** `id` becomes the tick's, by which it can be undone. */
+  askAboutPouring(id: CommandId, ask: PouringAsk): Promise<Ack | NoAnswer>;
   wake(): void;
   close(): void;
 }
@@ -41,6 +45,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   const runningOrder = signal<RunningOrderView | null>(null);
   const presence = signal<PresenceView>({ hosts: 0, seats: [] });
   const board = signal<BoardView | null>(null);
+  const pouring = signal<PouringView | null>(null);
 
   socket.on('host', (next) => {
     if (next.version >= (view.peek()?.version ?? 0)) view.value = next;
@@ -55,6 +60,10 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     board.value = next;
   });
 
+  socket.on('pouring', (next) => {
+    if (next.version >= (pouring.peek()?.version ?? 0)) pouring.value = next;
+  });
+
   return {
     link: connection.link,
     clock,
@@ -62,7 +71,9 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     runningOrder,
     presence,
     board,
+    pouring,
     ask: (ask) => connection.askHost(envelope(options.newId(), ask)),
+    askAboutPouring: (id, ask) => connection.askAboutPouring(envelope(id, ask)),
     wake: connection.wake,
     close: connection.close,
   };

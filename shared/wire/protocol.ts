@@ -7,6 +7,7 @@ import type { EpochMs } from '../../core/units.ts';
 import type { BoardView } from './board.ts';
 import type { GuestAsk, HostAsk } from './commands.ts';
 import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
+import type { PouringAsk, PouringView } from './pouring.ts';
 
 /** Raised when an old page could misread a new server. A page that differs is told to reload. */
 export const protocolVersion = 1;
@@ -79,11 +80,14 @@ export interface ServerToClient {
   host: (view: HostView) => void;
   'running-order': (view: RunningOrderView) => void;
   presence: (view: PresenceView) => void;
+  /** To the host's devices only. */
+  pouring: (view: PouringView) => void;
   dismissal: (why: Dismissal) => void;
 }
 
 export interface ClientToServer {
   'host:ask': (envelope: Envelope<HostAsk>, ack: (answer: Ack) => void) => void;
+  'pouring:ask': (envelope: Envelope<PouringAsk>, ack: (answer: Ack) => void) => void;
   'guest:ask': (envelope: Envelope<GuestAsk>, ack: (answer: Ack) => void) => void;
   'note:save': (save: NoteSave, ack: (answer: NoteAck) => void) => void;
   'note:share': (share: NoteShare, ack: (answer: Ack) => void) => void;

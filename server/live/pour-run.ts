@@ -1,0 +1,92 @@
+import type { CommandId, TastingId } from '../../core/ids.ts';
+import { levelsOf, nothingPoured, type Pouring, ticked, undone } from '../../core/planning/pouring.ts';
+import type { PouringAsk, PouringView } from '../../shared/wire/pouring.ts';
+import type { Ack, RefusalCode } from '../../shared/wire/protocol.ts';
+import type { Log } from '../log.ts';
+import { refusal } from '../refusal.ts';
+import { type Store, StoreFailure } from '../store/store.ts';
+import { hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
+
+interface PourRunParts {
+  readonly tasting: TastingId;
+  readonly store: Store;
+  readonly io: LiveServer;
+  readonly log: Log;
+}
+
+interface Written {
+  readonly pouring: Pouring;
+  readonly revision: number;
+}
+
+/**
+ * Who has poured what, on all of the host's devices. A document of its own beside the session: the glasses are filled
+ * before the doors open, and ticking them is no event of the evening.
+ */
+export class PourRun {
+  readonly #parts: PourRunParts;
+  #known: Written | undefined;
+
+  constructor(parts: PourRunParts) {
+    this.#parts = parts;
+  }
+
+  /** To be called from the session's queue only: nothing may write between its reading and its writing. */
+  async carryOut(id: CommandId, ask: PouringAsk): Promise<Ack> {
+    const { tasting, io } = this.#parts;
+    const now = this.#read();
+    const next = this.#after(now.pouring, id, ask);
+    if (typeof next === 'string') return refusal(next);
+    if (next === now.pouring) return { ok: true, version: now.revision };
+    const revision = await this.#save(next, now.revision);
+    if (revision === undefined) return refusal('not-stored');
+    this.#known = { pouring: next, revision };
+    io.to(hostsOf(tasting)).emit('pouring', this.#view());
+    return { ok: true, version: revision };
+  }
+
+  show(socket: LiveSocket): void {
+    socket.emit('pouring', this.#view());
+  }
+
+  #view(): PouringView {
+    const { pouring, revision } = this.#read();
+    return { version: revision, levels: levelsOf(pouring) };
+  }
+
+  #after(pouring: Pouring, id: CommandId, ask: PouringAsk): Pouring | RefusalCode {
+    switch (ask.type) {
+      case 'TickGlasses': {
+        const planned = this.#parts.store.tastings.find(this.#parts.tasting)?.plan.pours ?? [];
+        const known = ask.pours.every((pour) => planned.some((each) => each.id === pour));
+        return known ? ticked(pouring, { id, ...ask }) : 'no-such-pour';
+      }
+      case 'UndoTick':
+        return undone(pouring, ask.tick) ?? 'nothing-to-do';
+      default:
+        return ask satisfies never;
+    }
+  }
+
+  /** Only this class writes the document, so its body is what was parsed at the door. */
+  #read(): Written {
+    if (this.#known !== undefined) return this.#known;
+    const stored = this.#parts.store.documents.read(this.#parts.tasting, 'pouring');
+    this.#known =
+      stored === undefined
+        ? { pouring: nothingPoured, revision: 0 }
+        : { pouring: stored.body as Pouring, revision: stored.revision };
+    return this.#known;
+  }
+
+  async #save(pouring: Pouring, base: number): Promise<number | undefined> {
+    const { store, tasting, log } = this.#parts;
+    try {
+      return await store.documents.save(tasting, 'pouring', pouring, base);
+    } catch (error) {
+      if (!(error instanceof StoreFailure)) throw error;
+      log.error({ tasting, reason: error.message }, 'not stored');
+      return undefined;
+    }
+  }
+}
