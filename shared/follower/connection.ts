@@ -54,6 +54,8 @@ export interface ConnectionOptions {
   readonly clock?: ServerClock;
   /** Ms between probes once the clock is known; each also proves that the socket is alive. */
   readonly probeEvery?: number;
+  /** Gets the socket before it connects: for whoever watches the wire, or plays dead Wi-Fi. */
+  readonly onSocket?: (socket: FollowerSocket) => void;
 }
 
 const answerWithin = 5000;
@@ -73,6 +75,7 @@ export function connect(options: ConnectionOptions): Connection {
     reconnectionDelayMax: 4000,
     forceNew: true,
   });
+  options.onSocket?.(socket);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let closed = false;
 

@@ -5,7 +5,14 @@ import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { GuestAsk } from '../wire/commands.ts';
 import { type Ack, protocolVersion } from '../wire/protocol.ts';
-import { type Connection, connect, envelope, type LinkState, type NoAnswer } from './connection.ts';
+import {
+  type Connection,
+  connect,
+  envelope,
+  type FollowerSocket,
+  type LinkState,
+  type NoAnswer,
+} from './connection.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
@@ -34,6 +41,8 @@ export interface GuestFollowerOptions {
   readonly keep: NoteKeep;
   readonly newId: () => CommandId;
   readonly local?: LocalClock;
+  /** See `ConnectionOptions`. */
+  readonly onSocket?: (socket: FollowerSocket) => void;
 }
 
 export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
@@ -42,6 +51,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     ...(options.origin === undefined ? {} : { origin: options.origin }),
     credentials: { protocol: protocolVersion, role: 'guest', tasting: options.tasting, key: options.key },
     clock,
+    ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
   });
   const { socket } = connection;
   const gate = createStageGate({ now: clock.now, after });

@@ -5,7 +5,7 @@ import type { BoardView } from '../wire/board.ts';
 import type { HostAsk } from '../wire/commands.ts';
 import type { PouringAsk, PouringView } from '../wire/pouring.ts';
 import { type Ack, type PresenceView, protocolVersion } from '../wire/protocol.ts';
-import { connect, envelope, type LinkState, type NoAnswer } from './connection.ts';
+import { connect, envelope, type FollowerSocket, type LinkState, type NoAnswer } from './connection.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
 
 /** Everything a host's device follows, and everything it may ask. */
@@ -31,6 +31,8 @@ export interface HostFollowerOptions {
   readonly key: string;
   readonly newId: () => CommandId;
   readonly local?: LocalClock;
+  /** See `ConnectionOptions`. */
+  readonly onSocket?: (socket: FollowerSocket) => void;
 }
 
 export function followAsHost(options: HostFollowerOptions): HostFollower {
@@ -39,6 +41,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     ...(options.origin === undefined ? {} : { origin: options.origin }),
     credentials: { protocol: protocolVersion, role: 'host', tasting: options.tasting, key: options.key },
     clock,
+    ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
   });
   const { socket } = connection;
   const view = signal<HostView | null>(null);
