@@ -22,6 +22,7 @@ async function main(): Promise<void> {
     houseKey,
     log,
     port: settings.port,
+    seatLimit: settings.seatLimit,
     origins: settings.origins,
     pages: pagesFolder(import.meta.dirname),
     ...(settings.host === undefined ? {} : { host: settings.host }),

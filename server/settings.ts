@@ -10,6 +10,8 @@ export interface Settings {
   readonly origins: readonly string[];
   readonly tls: { readonly key: Buffer; readonly cert: Buffer } | undefined;
   readonly logLevel: string;
+  /** How many may sit at one table. */
+  readonly seatLimit: number;
 }
 
 const levels = ['trace', 'debug', 'info', 'warn', 'error', 'fatal', 'silent'];
@@ -23,8 +25,14 @@ export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
   }
   const logLevel = environment.LOG_LEVEL ?? 'warn';
   if (!levels.includes(logLevel)) throw new Error(`LOG_LEVEL must be one of ${levels.join(', ')}.`);
+  const { QUIETPOUR_SEATS = '200' } = environment;
+  const seatLimit = Number(QUIETPOUR_SEATS);
+  if (!/^\d{1,4}$/.test(QUIETPOUR_SEATS) || seatLimit < 1 || seatLimit > 1000) {
+    throw new Error('QUIETPOUR_SEATS must be a number from 1 to 1000: how many may sit at one table.');
+  }
   return {
     port,
+    seatLimit,
     host: HOST === '' ? undefined : HOST,
     data: isAbsolute(QUIETPOUR_DATA) ? QUIETPOUR_DATA : resolve(QUIETPOUR_DATA),
     origins: QUIETPOUR_ORIGINS.split(/[\s,]+/).flatMap((origin) => (origin === '' ? [] : [checked(origin)])),
