@@ -1,0 +1,68 @@
+/** What a stand-in does besides tasting. Each is something that happens at real tables. */
+export const habits = [
+  /** Sits down in time and stays. */
+  'steady',
+  /** Comes when the first glasses are empty. */
+  'late',
+  /** Loads the page again while writing. */
+  'reloads',
+  /** The Wi-Fi drops again and again. */
+  'drops',
+  /** The phone sleeps through a glass. */
+  'sleeps',
+  /** Goes on with a second device. */
+  'second-device',
+] as const;
+export type Habit = (typeof habits)[number];
+
+/** One of each before any comes twice, and in another order for every seed; the first is always steady. */
+export function habitsFor(guests: number, chance: () => number): Habit[] {
+  const shuffled: Habit[] = [];
+  while (shuffled.length < guests - 1) shuffled.push(...inAnyOrder(habits.slice(1), chance), 'steady');
+  return ['steady', ...shuffled.slice(0, guests - 1)];
+}
+
+/** Fisher and Yates' shuffle. */
+export function inAnyOrder<Item>(items: readonly Item[], chance: () => number): Item[] {
+  const left = [...items];
+  const taken: Item[] = [];
+  while (left.length > 0) taken.push(...left.splice(Math.floor(chance() * left.length), 1));
+  return taken;
+}
+
+/** Invented, so that nobody finds themselves in a rehearsal. */
+const names = [
+  'Adda',
+  'Brun',
+  'Ceel',
+  'Dovi',
+  'Esk',
+  'Fenna',
+  'Gild',
+  'Hovi',
+  'Ilse',
+  'Jorr',
+  'Kett',
+  'Lumi',
+];
+export const nameFor = (index: number): string =>
+  `${names[index % names.length] ?? 'Guest'} ${Math.floor(index / names.length) + 1}`;
+
+const words = [
+  'pear skin',
+  'wet slate',
+  'candle just out',
+  'warm hay',
+  'orange pith',
+  'tar rope',
+  'new leather',
+  'honeycomb',
+  'sea wind',
+  'bread crust',
+  'cold ashes',
+  'green walnut',
+];
+export const wordsBy = (chance: () => number): string =>
+  inAnyOrder(words, chance)
+    .slice(0, 1 + Math.floor(chance() * 3))
+    .join(', ');

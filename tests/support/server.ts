@@ -1,0 +1,96 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { until } from './until.ts';
+
+const root = new URL('../..', import.meta.url).pathname;
+const built = join(root, 'dist/server/main.js');
+
+/** A server in a process of its own, as a host would run it, on this machine only. */
+export interface SpawnedServer {
+  /** Without a path. */
+  readonly origin: string;
+  readonly port: number;
+  readonly houseKey: string;
+  readonly folder: string;
+  /** All that it has printed and logged until now. */
+  output(): string;
+  /** As a power cut would: nothing is said, finished or flushed. */
+  kill(): Promise<void>;
+  /** Asks it to end, and takes it down when it does not within five seconds. */
+  stop(): Promise<void>;
+}
+
+export interface SpawnOptions {
+  readonly folder: string;
+  /** Absent: any free one. Given to start again where devices expect it. */
+  readonly port?: number;
+  /** How many may sit at one table; absent: as many as usual. */
+  readonly seats?: number;
+  /** The bundle that `npm run build` makes, or the sources as they stand. */
+  readonly from?: 'bundle' | 'sources';
+}
+
+export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'quietpour-'));
+export const forgetFolder = (folder: string): Promise<void> => rm(folder, { recursive: true, force: true });
+
+export async function spawnServer({
+  folder,
+  port = 0,
+  seats,
+  from = 'sources',
+}: SpawnOptions): Promise<SpawnedServer> {
+  if (from === 'bundle' && !existsSync(built)) {
+    throw new Error('There is no built server in dist/; run `npm run build` first.');
+  }
+  const code = from === 'bundle' ? [built] : ['--import', 'tsx', join(root, 'server/main.ts')];
+  const child = spawn(process.execPath, code, {
+    cwd: root,
+    env: {
+      ...process.env,
+      PORT: String(port),
+      HOST: '127.0.0.1',
+      QUIETPOUR_DATA: folder,
+      ...(seats === undefined ? {} : { QUIETPOUR_SEATS: String(seats) }),
+    },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const said: string[] = [];
+  child.stdout.on('data', (chunk) => said.push(String(chunk)));
+  child.stderr.on('data', (chunk) => said.push(String(chunk)));
+  const output = () => said.join('');
+  const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  const address = await until(
+    'the server said where it listens',
+    () => {
+      if (child.exitCode !== null) throw new Error(`The server ended at once and said: ${output()}`);
+      return /https?:\/\/[^\s/]*:(\d+)\/host#key=([\w-]+)/.exec(output());
+    },
+    20_000,
+  ).catch(async (error: unknown) => {
+    child.kill('SIGKILL');
+    throw error;
+  });
+  return {
+    origin: `http://127.0.0.1:${address[1]}`,
+    port: Number(address[1]),
+    houseKey: address[2] ?? '',
+    folder,
+    output,
+    async kill() {
+      child.kill('SIGKILL');
+      await ended;
+    },
+    stop: () => stopped(child, ended),
+  };
+}
+
+async function stopped(child: ChildProcess, ended: Promise<void>): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  child.kill('SIGTERM');
+  const impatient = setTimeout(() => child.kill('SIGKILL'), 5000);
+  await ended;
+  clearTimeout(impatient);
+}
