@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
+import { TRIANGLE_ORDERS } from './panel/presentation-orders.ts';
 import { cleanLine, cleanText } from './text.ts';
 
 /**
@@ -135,6 +136,30 @@ export const themeSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
+const code = z.string().regex(/^\d{3}$/);
+
+/** One odd-one-out: two drinks of the lineup, A and B, in three coded glasses. */
+export const trialSchema = z.strictObject({
+  /** Its own id, random like a pour's: a notebook keeps the answer under it. */
+  id: pourIdSchema,
+  /** The flight after whose glasses it is served, from 0. */
+  flight: z
+    .number()
+    .int()
+    .min(0)
+    .max(limits.pours - 1),
+  a: pourIdSchema,
+  b: pourIdSchema,
+  /** Codes of the glasses, two for each drink: a seat's two alike glasses never share one. */
+  codes: z.strictObject({ a: z.tuple([code, code]), b: z.tuple([code, code]) }),
+  /** Balanced over seats; seat k is served order k, counted round. */
+  orders: z
+    .array(z.enum(TRIANGLE_ORDERS))
+    .min(1)
+    .max(limits.guests * 2),
+});
+export type Trial = z.infer<typeof trialSchema>;
+
 export const planSchema = z.strictObject({
   format: z.literal(1).default(1),
   title: line(limits.line).default(''),
@@ -161,12 +186,13 @@ export const planSchema = z.strictObject({
   pours: z.array(pourSchema).max(limits.pours).default([]),
   /** Sizes of the flights, in order; read through `flightsOf`, which mends what does not add up. */
   flightSizes: z.array(z.number().int().min(1).max(limits.pours)).max(limits.pours).default([]),
-  codes: z.record(id, z.string().regex(/^\d{3}$/)).default({}),
+  codes: z.record(id, code).default({}),
   practice: z.boolean().default(true),
   closingPass: z.boolean().default(true),
   discussion: z.enum(['each-pour', 'each-flight', 'at-the-end']).default('each-flight'),
   ranking: z.enum(['none', 'each-flight', 'at-the-end']).default('none'),
   liking: z.boolean().default(false),
+  trials: z.array(trialSchema).max(3).default([]),
   breakMinutes: z.number().min(5).max(60).default(7),
   pacing: pacingSchema.default({ by: 'host' }),
   pace: paceSchema.prefault({}),

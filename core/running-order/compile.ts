@@ -1,7 +1,7 @@
 import type { DrinkWays, StepPlan } from '../drinks/drink.ts';
 import { waysOf } from '../drinks/ways.ts';
 import { type CueId, cueId, type PourId } from '../ids.ts';
-import { type Flight, flightsOf, type Plan, type Pour } from '../tasting.ts';
+import { type Flight, flightsOf, type Plan, type Pour, type Trial } from '../tasting.ts';
 import { type Seconds, seconds } from '../units.ts';
 import type { Cue, Move, PlainCueKind, RoundCue } from './cue.ts';
 
@@ -57,12 +57,14 @@ function practice(): Cue[] {
 function flightCues(plan: Plan, flight: Flight, last: boolean): Cue[] {
   const pours = flight.pours.map((pour) => pour.id);
   const name = `flight-${flight.index + 1}`;
+  const trials = plan.trials.filter((trial) => trial.flight === flight.index);
   // With own orders the pours of a flight are in different hands at the same time: talk waits for its end.
   const eachFlight = plan.discussion === 'each-flight' || (plan.discussion === 'each-pour' && plan.ownOrders);
   return [
     ...flight.pours.flatMap((pour) => pourCues(plan, flight, pour)),
+    ...trials.map(trialCue),
     ...(plan.ranking === 'each-flight' && pours.length > 1 ? [ranking(`${name}/ranking`, pours)] : []),
-    ...(eachFlight ? discussion(plan, name, pours) : []),
+    ...(eachFlight ? discussion(plan, name, [...pours, ...trials.map((trial) => trial.id)]) : []),
     ...(last ? [] : [flightBreak(plan, name)]),
   ];
 }
@@ -133,11 +135,17 @@ function discussion(plan: Plan, name: string, pours: readonly PourId[]): Cue[] {
     0.9,
   );
   if (!plan.blind) return [open];
-  return [open, round('reveal', cueId(`${name}/reveal`), pours, seconds(60), seconds(20), 0.5)];
+  const named = pours.filter((pour) => plan.pours.some((each) => each.id === pour));
+  return [open, round('reveal', cueId(`${name}/reveal`), named, seconds(60), seconds(20), 0.5)];
 }
 
 /** Four minutes for the first pour and two for each other (common practice, no source). */
 const minutesOfTalk = (pours: number): number => 4 + 2 * (pours - 1);
+
+function trialCue({ id, a, b }: Trial): Cue {
+  const length = { ideal: seconds(240), floor: seconds(120), stretch: 0.3 };
+  return { id: cueId(`${id}/odd-one-out`), kind: 'odd-one-out', trial: id, a, b, ...length, gate: false };
+}
 
 function ranking(id: string, pours: readonly PourId[]): RoundCue {
   return round('ranking', cueId(id), pours, seconds(90), seconds(30), 0.6, false);
@@ -146,9 +154,10 @@ function ranking(id: string, pours: readonly PourId[]): RoundCue {
 function closingRounds(plan: Plan): Cue[] {
   const pours = plan.pours.map((pour) => pour.id);
   if (pours.length === 0) return [];
+  const trials = plan.trials.map((trial) => trial.id);
   return [
     ...(plan.ranking === 'at-the-end' && pours.length > 1 ? [ranking('evening/ranking', pours)] : []),
-    ...(plan.discussion === 'at-the-end' ? discussion(plan, 'evening', pours) : []),
+    ...(plan.discussion === 'at-the-end' ? discussion(plan, 'evening', [...pours, ...trials]) : []),
   ];
 }
 

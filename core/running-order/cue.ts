@@ -66,13 +66,22 @@ export interface BreakCue extends CueBase {
   readonly called: boolean;
 }
 
+/** Three coded glasses, two alike: which is the odd one? */
+export interface TrialCue extends CueBase {
+  readonly kind: 'odd-one-out';
+  /** Stands for the three glasses as a pour does for one, so that nothing on the wire tells which is which. */
+  readonly trial: PourId;
+  readonly a: PourId;
+  readonly b: PourId;
+}
+
 /** Something that concerns several pours at once. */
 export interface RoundCue extends CueBase {
-  readonly kind: 'ranking' | 'odd-one-out' | 'discussion' | 'reveal';
+  readonly kind: 'ranking' | 'discussion' | 'reveal';
   readonly pours: readonly PourId[];
 }
 
-export type Cue = PlainCue | PracticeCue | StepCue | WaterCue | BreakCue | RoundCue;
+export type Cue = PlainCue | PracticeCue | StepCue | WaterCue | BreakCue | TrialCue | RoundCue;
 export type CueKind = Cue['kind'];
 
 /** The pour in front of everybody during this cue, if there is one. */
@@ -94,8 +103,9 @@ export function poursOf(cue: Cue): readonly PourId[] {
       return [cue.pour];
     case 'water':
       return [cue.after];
-    case 'ranking':
     case 'odd-one-out':
+      return [cue.trial];
+    case 'ranking':
     case 'discussion':
     case 'reveal':
       return cue.pours;

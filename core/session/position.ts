@@ -14,7 +14,7 @@ function dropped(cue: Cue, gone: readonly PourId[]): boolean {
       // One pour cannot be ranked.
       return cue.pours.filter((pour) => !gone.includes(pour)).length < 2;
     case 'odd-one-out':
-      return cue.pours.some((pour) => gone.includes(pour));
+      return gone.includes(cue.a) || gone.includes(cue.b);
     case 'discussion':
     case 'reveal':
       return cue.pours.every((pour) => gone.includes(pour));

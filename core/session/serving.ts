@@ -1,6 +1,7 @@
 import type { PourId, SeatId } from '../ids.ts';
+import { oddGlass, type TriangleOrder } from '../panel/presentation-orders.ts';
 import { poursOf } from '../running-order/cue.ts';
-import { flightsOf, type Plan } from '../tasting.ts';
+import { flightsOf, type Plan, type Trial } from '../tasting.ts';
 import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 
 /**
@@ -59,7 +60,34 @@ export function reachedBy(evening: Evening, id: SeatId): readonly PourId[] {
   const seat = evening.seats[id];
   if (seat === undefined || !servedInOwnOrders(evening.plan)) return evening.reached;
   const served = servedTo(evening, seat);
-  return placesOf(evening).flatMap((place, index) =>
+  const pours = placesOf(evening).flatMap((place, index) =>
     evening.reached.includes(place.named) ? (served[index] ?? []) : [],
   );
+  return [
+    ...pours,
+    ...evening.plan.trials.map((trial) => trial.id).filter((trial) => evening.reached.includes(trial)),
+  ];
 }
+
+export interface TrialGlass {
+  readonly drink: 'a' | 'b';
+  readonly code: string;
+}
+
+/** The three glasses of an odd-one-out as a seat is served them, from the left. */
+export function trialGlasses(trial: Trial, seat: Pick<Seat, 'row'>): TrialGlass[] {
+  const used = { a: 0, b: 0 };
+  return [...orderOf(trial, seat)].map((letter) => {
+    const drink = letter === 'A' ? 'a' : 'b';
+    const code = trial.codes[drink][used[drink]] ?? '';
+    used[drink] += 1;
+    return { drink, code };
+  });
+}
+
+/** Which of the three, from 1, is the odd one for this seat. */
+export const oddGlassOf = (trial: Trial, seat: Pick<Seat, 'row'>): number =>
+  oddGlass(orderOf(trial, seat)) + 1;
+
+const orderOf = (trial: Trial, seat: Pick<Seat, 'row'>): TriangleOrder =>
+  trial.orders[seat.row % trial.orders.length] ?? 'AAB';

@@ -112,6 +112,7 @@ export const strictSeat = z.strictObject({
   signal,
   kit: z.array(text),
   served: z.array(strictPourCard.nullable()).nullable(),
+  trials: z.array(z.strictObject({ id: text, glasses: z.array(text) })),
   missed: z.array(text),
 });
 
@@ -144,6 +145,15 @@ const hostBase = {
       reached: z.boolean(),
       revealed: z.boolean(),
       dropped: z.boolean(),
+      discussion: z.enum(['silent', 'open', 'closed']),
+    }),
+  ),
+  trials: z.array(
+    z.strictObject({
+      id: text,
+      a: text,
+      b: text,
+      reached: z.boolean(),
       discussion: z.enum(['silent', 'open', 'closed']),
     }),
   ),
@@ -191,11 +201,12 @@ export const strictRunningOrder = z.strictObject({
         step,
         sense: text.optional(),
       }),
+      z.strictObject({ ...cueBase, kind: z.literal('odd-one-out'), trial: text, a: text, b: text }),
       z.strictObject({ ...cueBase, kind: z.literal('water'), flight: number, after: text }),
       z.strictObject({ ...cueBase, kind: z.literal('break'), called: z.boolean() }),
       z.strictObject({
         ...cueBase,
-        kind: z.enum(['ranking', 'odd-one-out', 'discussion', 'reveal']),
+        kind: z.enum(['ranking', 'discussion', 'reveal']),
         pours: z.array(text),
       }),
     ]),

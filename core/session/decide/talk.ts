@@ -42,7 +42,7 @@ export function decideTalk(session: UnderWay, ask: TalkCommand, { now }: Moment)
 
 /** Nobody talks about, or is told, a glass that has not been in front of the room [Q1, Q4]. */
 function notReached(session: UnderWay, pours: readonly PourId[]): Decision | undefined {
-  const known = new Set(session.plan.pours.map((pour) => pour.id));
+  const known = new Set([...session.plan.pours, ...session.plan.trials].map((each) => each.id));
   if (pours.some((pour) => !known.has(pour))) return rejected('no-such-pour');
   if (pours.some((pour) => !session.reached.includes(pour))) return rejected('not-reached');
   return undefined;

@@ -1,7 +1,7 @@
 import type { CueId, PourId, SeatId } from '../../ids.ts';
 import type { Cue } from '../../running-order/cue.ts';
 import type { Habits } from '../../running-order/forecast.ts';
-import { flightsOf, type Pacing } from '../../tasting.ts';
+import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
 import {
@@ -27,6 +27,7 @@ interface HostBase {
   readonly pacing: Pacing;
   readonly seats: readonly HostSeat[];
   readonly pours: readonly HostPour[];
+  readonly trials: readonly HostTrial[];
   /** When which cue was entered. */
   readonly timeline: readonly Entry[];
   readonly openedAt: EpochMs;
@@ -79,8 +80,19 @@ export interface HostPour {
   readonly revealed: boolean;
   readonly dropped: boolean;
   /** `sealed` by having been opened once; `silent` until then. */
-  readonly discussion: 'silent' | 'open' | 'closed';
+  readonly discussion: DiscussionState;
 }
+
+/** An odd-one-out, which is opened and closed like a pour. */
+export interface HostTrial {
+  readonly id: PourId;
+  readonly a: PourId;
+  readonly b: PourId;
+  readonly reached: boolean;
+  readonly discussion: DiscussionState;
+}
+
+export type DiscussionState = 'silent' | 'open' | 'closed';
 
 /** The running order as the host sees it. Sent on joining and when it changes, for it is by far the largest part. */
 export interface RunningOrderView {
@@ -97,6 +109,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     pacing: session.pacing,
     seats: Object.values(session.seats).map((seat) => hostSeat(session, seat)),
     pours: hostPours(session),
+    trials: session.plan.trials.map((trial) => hostTrial(session, trial)),
     timeline: session.timeline,
     openedAt: session.openedAt,
     habits: session.habits,
@@ -149,7 +162,6 @@ function hostPours(session: UnderWay | Finished): HostPour[] {
     pours.map((pour) => ({ flight: index, pour })),
   );
   return places.map(({ flight, pour }, index) => {
-    const discussion = session.discussions[pour.id];
     return {
       id: pour.id,
       position: index + 1,
@@ -160,7 +172,21 @@ function hostPours(session: UnderWay | Finished): HostPour[] {
       reached: session.reached.includes(pour.id),
       revealed: session.revealed.includes(pour.id),
       dropped: session.dropped.includes(pour.id),
-      discussion: discussion === undefined ? 'silent' : discussion.open ? 'open' : 'closed',
+      discussion: discussionOf(session, pour.id),
     };
   });
+}
+
+const hostTrial = (session: UnderWay | Finished, { id, a, b }: Trial): HostTrial => ({
+  id,
+  a,
+  b,
+  reached: session.reached.includes(id),
+  discussion: discussionOf(session, id),
+});
+
+function discussionOf(session: UnderWay | Finished, pour: PourId): DiscussionState {
+  const discussion = session.discussions[pour];
+  if (discussion === undefined) return 'silent';
+  return discussion.open ? 'open' : 'closed';
 }

@@ -1,5 +1,5 @@
 import type { PourId, SeatId } from '../../ids.ts';
-import { placesOf, servedInOwnOrders, servedTo } from '../serving.ts';
+import { placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
 import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
 import { cardOf, type PourCard } from './pour-card.ts';
 
@@ -16,8 +16,15 @@ export interface SeatView {
   readonly kit: readonly KitItem[];
   /** With own orders: this seat's pours by place, null where it has not been reached. Null in a common order. */
   readonly served: readonly (PourCard | null)[] | null;
+  /** The three glasses of each odd-one-out that has been served, by their codes, in this seat's order. */
+  readonly trials: readonly TrialView[];
   /** Glasses that the room had behind it when this guest sat down, and that they have not caught up with [F3]. */
   readonly missed: readonly PourId[];
+}
+
+export interface TrialView {
+  readonly id: PourId;
+  readonly glasses: readonly string[];
 }
 
 export function seatView(session: UnderWay | Finished, id: SeatId, version: number): SeatView | undefined {
@@ -34,6 +41,7 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     signal: session.status === 'under-way' ? (session.signals[id] ?? null) : null,
     kit: seat.kit,
     served: servedInOwnOrders(session.plan) ? ownCards(session, seat) : null,
+    trials: trialsOf(session, seat),
     missed: seat.missed.filter((pour) => !session.dropped.includes(pour)),
   };
 }
@@ -45,3 +53,8 @@ function ownCards(session: UnderWay | Finished, seat: Seat): (PourCard | null)[]
     return pour !== undefined && session.reached.includes(named) ? cardOf(session, pour) : null;
   });
 }
+
+const trialsOf = (session: UnderWay | Finished, seat: Seat): TrialView[] =>
+  session.plan.trials
+    .filter((trial) => session.reached.includes(trial.id))
+    .map((trial) => ({ id: trial.id, glasses: trialGlasses(trial, seat).map((glass) => glass.code) }));
