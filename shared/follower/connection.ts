@@ -77,6 +77,7 @@ export function connect(options: ConnectionOptions): Connection {
   });
   options.onSocket?.(socket);
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let probing = 0;
   let closed = false;
 
   socket.on('connect', () => {
@@ -107,11 +108,14 @@ export function connect(options: ConnectionOptions): Connection {
 
   function startProbing(quick: number): void {
     clearTimeout(timer);
+    // One chain of probes at a time: one that still waits for its answer ends with it when a new one has begun.
+    probing += 1;
+    const mine = probing;
     const probeOnce = async (left: number): Promise<void> => {
       const answered = await clock.probe((roundTrip) =>
         socket.timeout(answerWithin).emitWithAck('probe', { roundTrip }),
       );
-      if (closed || !socket.connected) return;
+      if (closed || !socket.connected || mine !== probing) return;
       // A socket that looks open but answers nothing is dead: phones leave those behind when they sleep.
       if (!answered) return void socket.io.engine.close();
       timer = setTimeout(
