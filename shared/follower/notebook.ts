@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import type { CommandId, PourId } from '../../core/ids.ts';
-import { longestText, type NoteField, type NoteValue } from '../notes/entry.ts';
+import { cleanText } from '../../core/text.ts';
+import { longestText, type NoteField, type NoteValue, textFields } from '../notes/entry.ts';
 import { mergeTexts } from '../notes/merge.ts';
 import type { NotebookView, NoteSave } from '../wire/notebook.ts';
 import type { NoteAck } from '../wire/protocol.ts';
@@ -58,7 +59,12 @@ const retry = 3000;
 export function createNotebook({ keep, send, newId, after }: NotebookOptions): Notebook {
   const entries = signal<ReadonlyMap<string, LocalEntry>>(readKept(keep));
   const kept = signal(true);
-  const sending = new Map<string, { readonly id: CommandId; readonly value: NoteValue }>();
+  const sending = new Set<string>();
+  /**
+   * Sent, and whether it arrived is not known. It is asked again just as it was: the same id gets the same answer,
+   * so that a text is never taken for two that must be merged.
+   */
+  const unanswered = new Map<string, NoteSave>();
   const planned = new Map<string, () => void>();
 
   const put = (entry: LocalEntry): void => {
@@ -79,21 +85,17 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
 
   async function sendOne(key: string): Promise<void> {
     const entry = entries.peek().get(key);
-    const under = sending.get(key);
-    if (entry === undefined || entry.state.status !== 'on-this-phone') return;
-    if (under !== undefined) return;
-    if (entry.value.length > longestText)
+    if (entry === undefined || entry.state.status !== 'on-this-phone' || sending.has(key)) return;
+    const asked = unanswered.get(key);
+    if (asked === undefined && entry.value.length > longestText)
       return put({ ...entry, state: { status: 'refused', code: 'too-long' } });
-    const save: NoteSave = {
-      id: newId(),
-      pour: entry.pour,
-      field: entry.field,
-      value: entry.value,
-      base: entry.base,
-    };
-    sending.set(key, { id: save.id, value: save.value });
+    const { pour, field, value, base } = entry;
+    const save: NoteSave = asked ?? { id: newId(), pour, field, value, base };
+    unanswered.set(key, save);
+    sending.add(key);
     const answer = await send(save);
     sending.delete(key);
+    if (answer.ok || !worthAnother(answer.code)) unanswered.delete(key);
     settle(key, save.value, answer);
   }
 
@@ -101,8 +103,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     const entry = entries.peek().get(key);
     if (entry === undefined) return;
     if (!answer.ok) {
-      if (answer.code === 'no-answer' || answer.code === 'not-stored' || answer.code === 'too-fast')
-        plan(key, retry);
+      if (worthAnother(answer.code)) plan(key, retry);
       else if (entry.value === sent) put({ ...entry, state: { status: 'refused', code: answer.code } });
       else plan(key, pause);
       return;
@@ -144,14 +145,31 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
   };
 }
 
-/** What the server has now, and what was typed since it was sent: nothing of either is lost. */
+const worthAnother = (code: string): boolean =>
+  code === 'no-answer' || code === 'not-stored' || code === 'too-fast';
+
+/**
+ * What the server has now, and what was typed since it was sent: nothing of either is lost. A text that the server
+ * has only tidied is still the same text.
+ */
 const joined = (server: NoteValue, mine: NoteValue, sent: NoteValue): NoteValue =>
-  server === sent ? mine : mergeTexts(server, mine);
+  server === sent || server === cleanText(sent) ? mine : mergeTexts(server, mine);
+
+function isEntry(value: unknown): value is LocalEntry {
+  const entry = value as Partial<LocalEntry> | null;
+  return (
+    typeof entry?.pour === 'string' &&
+    textFields.some((field) => field === entry.field) &&
+    typeof entry.value === 'string' &&
+    typeof entry.base === 'number' &&
+    typeof entry.state?.status === 'string'
+  );
+}
 
 function readKept(keep: NoteKeep): Map<string, LocalEntry> {
   try {
-    const list = JSON.parse(keep.read() ?? '[]') as readonly LocalEntry[];
-    return new Map(list.map((entry) => [entryKey(entry.pour, entry.field), entry]));
+    const list = JSON.parse(keep.read() ?? '[]') as readonly unknown[];
+    return new Map(list.filter(isEntry).map((entry) => [entryKey(entry.pour, entry.field), entry]));
   } catch {
     // Something else wrote there, or the device lost half of it: what the server has comes back on connecting.
     return new Map();

@@ -1,0 +1,32 @@
+/** Time that passes only when a test says so. */
+export function handClock(start = 0) {
+  let now = start;
+  let timers: { readonly at: number; readonly run: () => void }[] = [];
+  const settle = async (): Promise<void> => {
+    for (let turn = 0; turn < 8; turn += 1) await Promise.resolve();
+  };
+  return {
+    now: () => now,
+    after(ms: number, run: () => void): () => void {
+      const timer = { at: now + ms, run };
+      timers.push(timer);
+      return () => {
+        timers = timers.filter((each) => each !== timer);
+      };
+    },
+    /** Runs what falls due on the way, in order, and lets promises settle after each. */
+    async pass(ms: number): Promise<void> {
+      const until = now + ms;
+      await settle();
+      for (;;) {
+        const due = timers.toSorted((a, b) => a.at - b.at)[0];
+        if (due === undefined || due.at > until) break;
+        timers = timers.filter((each) => each !== due);
+        now = Math.max(now, due.at);
+        due.run();
+        await settle();
+      }
+      now = until;
+    },
+  };
+}

@@ -1,0 +1,267 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { commandId, type PourId, pourId, seatId } from '../../../core/ids.ts';
+import { epochMs } from '../../../core/units.ts';
+import type { NoAnswer } from '../../../shared/follower/connection.ts';
+import { createNotebook, entryKey, type NoteKeep } from '../../../shared/follower/notebook.ts';
+import { longestText, type NoteField } from '../../../shared/notes/entry.ts';
+import { mergeTexts } from '../../../shared/notes/merge.ts';
+import type { NotebookView, NoteSave } from '../../../shared/wire/notebook.ts';
+import type { NoteAck } from '../../../shared/wire/protocol.ts';
+import { handClock } from './hand-clock.ts';
+
+const pour = pourId('p1');
+const key = entryKey(pour, 'nose');
+
+/** The server's side of a notebook as the wire promises it: one revision a save, merging what grew from an older one. */
+function notebookServer() {
+  const stored = new Map<string, { value: string; revision: number }>();
+  const answers = new Map<string, NoteAck>();
+  return {
+    stored,
+    saves: [] as NoteSave[],
+    take(save: NoteSave): NoteAck {
+      this.saves.push(save);
+      const answered = answers.get(save.id);
+      if (answered !== undefined) return answered;
+      const before = stored.get(entryKey(save.pour, save.field)) ?? { value: '', revision: 0 };
+      const value = save.base < before.revision ? mergeTexts(before.value, save.value) : save.value;
+      const next = { value, revision: before.revision + 1 };
+      stored.set(entryKey(save.pour, save.field), next);
+      const ack: NoteAck = { ok: true, ...next, savedAt: epochMs(1) };
+      answers.set(save.id, ack);
+      return ack;
+    },
+    view(): NotebookView {
+      return {
+        seat: seatId('s1'),
+        shared: [],
+        entries: [...stored].map(([name, { value, revision }]) => {
+          const [of = '', field = 'nose'] = name.split('/');
+          return { pour: pourId(of), field: field as NoteField, value, revision, savedAt: epochMs(1) };
+        }),
+      };
+    },
+  };
+}
+
+function memoryKeep(start: string | null = null): NoteKeep & { text: string | null } {
+  return {
+    text: start,
+    read() {
+      return this.text;
+    },
+    write(text) {
+      this.text = text;
+      return true;
+    },
+  };
+}
+
+const noAnswer: NoAnswer = { ok: false, code: 'no-answer' };
+let ids = 0;
+
+interface DeviceOptions {
+  readonly keep?: NoteKeep;
+  readonly send: (save: NoteSave) => Promise<NoteAck | NoAnswer>;
+}
+
+function device({ keep = memoryKeep(), send }: DeviceOptions) {
+  const time = handClock();
+  const newId = () => {
+    ids += 1;
+    return commandId(`note-${ids}-xxxxxx`);
+  };
+  const notebook = createNotebook({ keep, send, newId, after: time.after });
+  const entry = (of: PourId = pour) => notebook.entries.peek().get(entryKey(of, 'nose'));
+  return { notebook, time, entry };
+}
+
+describe('a notebook on one device', () => {
+  it('keeps a text on the device before it sends it, and says where it is', async () => {
+    const server = notebookServer();
+    const keep = memoryKeep();
+    const { notebook, time, entry } = device({ keep, send: async (save) => server.take(save) });
+    notebook.write(pour, 'nose', 'tar rope');
+    expect(entry()?.state.status).toBe('on-this-phone');
+    expect(keep.text).toContain('tar rope');
+    expect(server.saves).toEqual([]);
+    await time.pass(700);
+    expect(entry()?.state.status).toBe('saved');
+    expect(server.stored.get(key)?.value).toBe('tar rope');
+  });
+
+  it('sends few saves for ten edits a second, and the last text wins', async () => {
+    const server = notebookServer();
+    const { notebook, time, entry } = device({ send: async (save) => server.take(save) });
+    for (let edit = 1; edit <= 100; edit += 1) {
+      notebook.write(pour, 'nose', 'x'.repeat(edit));
+      await time.pass(100);
+    }
+    await time.pass(2000);
+    expect(server.saves.length).toBeLessThan(20);
+    expect(server.stored.get(key)?.value).toBe('x'.repeat(100));
+    expect(entry()?.state.status).toBe('saved');
+  });
+
+  it('asks again with the same id until it is answered, so that an edit in the middle doubles nothing', async () => {
+    const server = notebookServer();
+    let deaf = true;
+    const { notebook, time, entry } = device({
+      send: async (save) => {
+        const ack = server.take(save);
+        return deaf ? noAnswer : ack;
+      },
+    });
+    notebook.write(pour, 'nose', 'green apple, smoke');
+    await time.pass(700);
+    notebook.write(pour, 'nose', 'green apple, a little smoke');
+    deaf = false;
+    await time.pass(10_000);
+    expect(server.saves[1]?.id).toBe(server.saves[0]?.id);
+    expect(server.stored.get(key)?.value).toBe('green apple, a little smoke');
+    expect(entry()).toMatchObject({
+      value: 'green apple, a little smoke',
+      state: { status: 'saved' },
+    });
+  });
+
+  it('tries again after a server that could not store, and keeps what it will not take', async () => {
+    const refusals = ['not-stored', 'too-fast', 'not-seated'] as const;
+    let asked = 0;
+    const { notebook, time, entry } = device({
+      send: async () => {
+        const code = refusals[asked] ?? 'not-seated';
+        asked += 1;
+        return { ok: false, code, message: '' };
+      },
+    });
+    notebook.write(pour, 'nose', 'salt');
+    await time.pass(20_000);
+    expect(asked).toBe(3);
+    expect(entry()).toMatchObject({ value: 'salt', state: { status: 'refused', code: 'not-seated' } });
+  });
+
+  it('does not send a text that is too long, and saves it once it has been shortened', async () => {
+    const server = notebookServer();
+    const { notebook, time, entry } = device({ send: async (save) => server.take(save) });
+    notebook.write(pour, 'nose', 'y'.repeat(longestText + 1));
+    await time.pass(5000);
+    expect(server.saves).toEqual([]);
+    expect(entry()?.state).toEqual({ status: 'refused', code: 'too-long' });
+    notebook.write(pour, 'nose', 'y'.repeat(longestText));
+    await time.pass(5000);
+    expect(entry()?.state.status).toBe('saved');
+  });
+
+  it('goes on without a device that keeps anything, and says so', async () => {
+    const server = notebookServer();
+    const refusing: NoteKeep = { read: () => null, write: () => false };
+    const { notebook, time } = device({ keep: refusing, send: async (save) => server.take(save) });
+    notebook.write(pour, 'nose', 'peat');
+    expect(notebook.kept.peek()).toBe(false);
+    await time.pass(1000);
+    expect(server.stored.get(key)?.value).toBe('peat');
+  });
+
+  it('sends after a reload what the page before could not', async () => {
+    const server = notebookServer();
+    const keep = memoryKeep();
+    const first = device({ keep, send: async () => noAnswer });
+    first.notebook.write(pour, 'nose', 'honey');
+    await first.time.pass(1000);
+    const second = device({ keep, send: async (save) => server.take(save) });
+    expect(second.entry()?.value).toBe('honey');
+    second.notebook.level(server.view());
+    await second.time.pass(0);
+    expect(server.stored.get(key)?.value).toBe('honey');
+  });
+
+  it.each(['{', '[1', 'null', '"x"', '[null]', '[{"pour":1}]', '{}'])(
+    'begins empty when something else stands where it keeps: %s',
+    (text) => {
+      const { notebook } = device({ keep: memoryKeep(text), send: async () => noAnswer });
+      expect([...notebook.entries.peek().keys()]).toEqual([]);
+    },
+  );
+
+  it('does not take a text that the server has only tidied for two texts', async () => {
+    const { notebook, time, entry } = device({
+      send: async (save) => ({
+        ok: true,
+        revision: save.base + 1,
+        value: save.value.replace('\u202e', ''),
+        savedAt: epochMs(1),
+      }),
+    });
+    notebook.write(pour, 'nose', 'plum\u202e jam');
+    const sent = time.pass(700);
+    notebook.write(pour, 'nose', 'plum\u202e jam, warm');
+    await sent;
+    await time.pass(5000);
+    expect(entry()).toMatchObject({ value: 'plum jam, warm', state: { status: 'saved' } });
+  });
+});
+
+describe('two devices of one guest', () => {
+  it('take each other’s words in without losing or doubling one', async () => {
+    const server = notebookServer();
+    const send = async (save: NoteSave) => server.take(save);
+    const phone = device({ send });
+    const laptop = device({ send });
+    phone.notebook.write(pour, 'nose', 'tar');
+    await phone.time.pass(1000);
+    laptop.notebook.level(server.view());
+    expect(laptop.entry()).toMatchObject({ value: 'tar', state: { status: 'saved' } });
+    phone.notebook.write(pour, 'nose', 'tar and rope');
+    laptop.notebook.write(pour, 'nose', 'tar\napples');
+    await phone.time.pass(1000);
+    await laptop.time.pass(1000);
+    expect(server.stored.get(key)?.value).toBe('tar and rope\ntar\napples');
+    phone.notebook.level(server.view());
+    expect(phone.entry()?.value).toBe(laptop.entry()?.value);
+  });
+
+  it('end level with the server and keep every line, however they write and drop out', async () => {
+    const step = fc.record({
+      who: fc.constantFrom(0, 1),
+      line: fc.stringMatching(/^[a-z]{1,6}$/),
+      deaf: fc.boolean(),
+      wait: fc.integer({ min: 0, max: 3000 }),
+    });
+    await fc.assert(
+      fc.asyncProperty(fc.array(step, { minLength: 1, maxLength: 12 }), async (steps) => {
+        const server = notebookServer();
+        let deaf = false;
+        const send = async (save: NoteSave) => {
+          const ack = server.take(save);
+          return deaf ? noAnswer : ack;
+        };
+        const devices = [device({ send }), device({ send })];
+        const lines = new Set<string>();
+        for (const [index, each] of steps.entries()) {
+          const mine = devices[each.who];
+          if (mine === undefined) continue;
+          deaf = each.deaf;
+          const line = `${each.line}${index}`;
+          lines.add(line);
+          const before = mine.entry()?.value ?? '';
+          mine.notebook.write(pour, 'nose', before === '' ? line : `${before}\n${line}`);
+          for (const other of devices) await other.time.pass(each.wait);
+        }
+        deaf = false;
+        for (let round = 0; round < 3; round += 1) {
+          for (const each of devices) {
+            await each.time.pass(10_000);
+            each.notebook.level(server.view());
+          }
+        }
+        const text = server.stored.get(key)?.value ?? '';
+        for (const each of devices) expect(each.entry()?.value).toBe(text);
+        expect(new Set(text.split('\n'))).toEqual(lines);
+        expect(text.split('\n')).toHaveLength(lines.size);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
