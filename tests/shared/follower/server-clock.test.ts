@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { epochMs } from '../../../core/units.ts';
+import { samplesKept } from '../../../shared/follower/offset.ts';
+import { createServerClock } from '../../../shared/follower/server-clock.ts';
+
+/** A device whose clocks a test turns, and a server that is `ahead` of its steady clock. */
+function device(ahead: number) {
+  let steady = 1000;
+  let wall = 5_000_000;
+  const clock = createServerClock({ steady: () => steady, wall: () => wall });
+  return {
+    clock,
+    pass(ms: number, asleep = false): void {
+      wall += ms;
+      if (!asleep) steady += ms;
+    },
+    setWall(by: number): void {
+      wall += by;
+    },
+    async probe(out: number, back: number): Promise<boolean> {
+      return clock.probe(async () => {
+        this.pass(out);
+        const server = epochMs(steady + ahead);
+        this.pass(back);
+        return { received: server, sent: server };
+      });
+    },
+    truth: () => steady + ahead,
+    wall: () => wall,
+  };
+}
+
+describe('the server’s time on a device', () => {
+  it('is the device’s own until a probe has come back', async () => {
+    const phone = device(9_000_000);
+    expect(phone.clock.known.peek()).toBe(false);
+    expect(phone.clock.now()).toBe(phone.wall());
+    await phone.probe(0, 0);
+    expect(phone.clock.known.peek()).toBe(true);
+    expect(phone.clock.now()).toBe(phone.truth());
+  });
+
+  it('errs by no more than half the best round trip, whatever the network does', async () => {
+    const trip = fc.tuple(fc.integer({ min: 0, max: 400 }), fc.integer({ min: 0, max: 400 }));
+    await fc.assert(
+      fc.asyncProperty(fc.array(trip, { minLength: 1, maxLength: 3 }), async (trips) => {
+        const phone = device(123_456);
+        for (const [out, back] of trips) await phone.probe(out, back);
+        const worst = Math.max(...trips.map(([out, back]) => Math.abs(out - back) / 2));
+        expect(Math.abs(phone.clock.now() - phone.truth())).toBeLessThanOrEqual(worst + 1e-6);
+      }),
+    );
+  });
+
+  it('leaves slow probes out when there are faster ones', async () => {
+    const phone = device(50);
+    await phone.probe(500, 0);
+    for (let count = 0; count < 3; count += 1) await phone.probe(10, 10);
+    expect(phone.clock.now()).toBe(phone.truth());
+    expect(phone.clock.roundTrip.peek()).toBe(20);
+  });
+
+  it('forgets the oldest probes, so that a change of network is noticed', async () => {
+    const phone = device(50);
+    await phone.probe(1, 1);
+    for (let count = 0; count < samplesKept; count += 1) await phone.probe(40, 40);
+    expect(phone.clock.roundTrip.peek()).toBe(80);
+  });
+
+  it('does not move when somebody sets the device’s clock', async () => {
+    const phone = device(50);
+    await phone.probe(10, 10);
+    phone.setWall(3_600_000);
+    expect(phone.clock.now()).toBe(phone.truth());
+  });
+
+  it('knows that it has slept, and forgets what it measured before', async () => {
+    const phone = device(50);
+    await phone.probe(10, 10);
+    phone.pass(5000);
+    expect(phone.clock.slept()).toBe(false);
+    phone.pass(600_000, true);
+    expect(phone.clock.slept()).toBe(true);
+    expect(phone.clock.known.peek()).toBe(false);
+    expect(phone.clock.now()).toBe(phone.wall());
+  });
+
+  it('says so when no answer comes', async () => {
+    const { clock } = device(0);
+    expect(await clock.probe(() => Promise.reject(new Error('timed out')))).toBe(false);
+    expect(clock.known.peek()).toBe(false);
+  });
+});
