@@ -1,0 +1,270 @@
+/** Everything else that a guest's screen says. Another language is one more file of this shape. */
+const counted = (count: number, one: string, many: string): string =>
+  count === 1 ? `1 ${one}` : `${count} ${many}`;
+
+const list = (parts: readonly string[]): string =>
+  new Intl.ListFormat('en', { style: 'long', type: 'conjunction' }).format(parts);
+
+export const guestWords = {
+  language: 'en',
+  app: 'Quietpour',
+
+  door: {
+    title: 'Come in',
+    code: 'Code of the tasting',
+    codeHint: 'Six letters and figures, from your host or the table card.',
+    codeShort: 'That code is not complete. It has six letters and figures.',
+    go: 'Go in',
+    keptTitle: 'Your seat is kept',
+    keptUntitled: 'A tasting on this phone',
+    back: (title: string) => `Back to ${title}`,
+    brokenLink:
+      'That seat link is not whole. Ask the other phone to show it again, or come in with the code.',
+    noSeat: 'This phone has no seat yet. Come in with the code.',
+    looking: 'Looking for your tasting…',
+  },
+
+  invitation: {
+    hostedBy: (host: string) => `with ${host}`,
+    name: 'Your name',
+    nameHint: 'As the table will call you.',
+    nameMissing: 'Please put in a name, so that your host knows who sits here.',
+    nameLong: 'That name is too long. Please keep it to 60 characters.',
+    hand: 'Which hand writes?',
+    right: 'Right',
+    left: 'Left',
+    where: 'Where are you?',
+    atTable: 'At the table',
+    atHome: 'At home',
+    sit: 'Take my seat',
+    otherCode: 'Another code',
+    notYet: 'The doors are not open yet. Stay on this page; it looks again by itself.',
+    closed: 'The doors are closed. Please ask your host to open them for you.',
+    finished: 'This tasting is over. If you had a seat, open it on the phone that you used.',
+    ask: 'Your host lets people in one by one.',
+  },
+
+  cautions: {
+    title: 'Before the first glass',
+    list: [
+      'Spit every sip; tasting needs no swallowing.',
+      'Drink water between the glasses.',
+      'Eat something before, and in the breaks.',
+      'Do not drive or ride afterwards, even if you spat.',
+      'For people of legal age only. You may skip any glass.',
+      'Not when pregnant or breastfeeding. With medicines or an illness, ask your doctor or pharmacist first.',
+    ],
+    law: 'The law where you are decides, and your doctor knows better than this page.',
+    accept: 'I have read this',
+  },
+
+  glass: {
+    of: (position: number, total: number) => `Glass ${position} of ${total}`,
+    nth: (position: number) => `Glass ${position}`,
+    coded: (code: string) => `No. ${code}`,
+    arc: (current: number | null, total: number) =>
+      current === null
+        ? `Your place: ${counted(total, 'glass', 'glasses')}`
+        : `Your place: glass ${current} of ${total} is in your hand`,
+    timeLabel: 'Time for this step',
+    time: { running: 'left', held: 'stopped by your host', over: 'over, and no hurry' },
+    noTime: 'Your host moves on when everybody is ready.',
+    say: 'Your host says',
+    spitAndWater: 'Spit into the cup, then a sip of water.',
+    onlyWater: 'Practice with plain water',
+    reminder: {
+      water: 'Your host reminds you: drink some water.',
+      spit: 'Your host reminds you: please spit.',
+      quiet: 'Your host asks for quiet: no words about the glass yet.',
+    },
+    breakUntil: (clock: string) => `We go on at about ${clock}.`,
+    callLink: 'Open the video call',
+    waitingRoom: 'Your host will let you in. Keep this page open.',
+    left: 'You have left the table. Your notes are kept.',
+    comeBack: 'To come back, please tell your host.',
+    starting: 'Taking you to your seat…',
+  },
+
+  rules: {
+    title: 'The rules of the table',
+    list: [
+      'Everybody spits.',
+      'Nobody speaks about what they see, smell or taste until the host opens the talk.',
+      'There are no wrong words.',
+      'Nobody reads your notes unless you share them.',
+    ],
+    accept: 'I agree',
+    accepted: 'Thank you. We go on when everybody is ready.',
+  },
+
+  signals: {
+    ready: 'Ready',
+    moreTime: 'More time',
+    needsHost: 'I need you',
+    given: {
+      ready: 'Your host sees that you are ready.',
+      'more-time': 'Your host sees that you would like more time.',
+      'needs-host': 'Your host sees that you need them.',
+    },
+    taken: 'Taken back.',
+  },
+
+  banner: {
+    roomAt: (where: string) => `The room is at: ${where}`,
+    keepWriting: 'Your words are kept.',
+    go: 'Go there',
+  },
+
+  spoken: {
+    cue: (parts: readonly string[]) => parts.join('. '),
+    start: (seconds: number) =>
+      seconds >= 90
+        ? `${counted(Math.round(seconds / 60), 'minute', 'minutes')}.`
+        : `${counted(seconds, 'second', 'seconds')}.`,
+    marks: {
+      60: 'One minute left.',
+      20: 'Twenty seconds left.',
+      0: 'Time is over. You may finish your words.',
+    },
+  },
+
+  fields: { look: 'Look', nose: 'Nose', palate: 'Palate', finish: 'Finish', thoughts: 'Thoughts' },
+  fieldHints: {
+    look: 'Colour, clarity, what clings to the glass',
+    nose: 'Whatever comes to mind; there are no wrong words',
+    palate: 'Taste, feel, warmth',
+    finish: 'What stays, and for how long',
+    thoughts: 'A memory, a mood, who should taste this',
+  },
+  inField: (field: string, glass: string) => `${field}, ${glass}`,
+
+  saved: {
+    empty: 'Only you read this.',
+    saved: 'Saved',
+    onPhone: 'On this phone, not saved yet',
+    waiting: 'Not saved yet: keep this page open',
+    tooLong: (over: number) =>
+      `Too long to save by ${counted(over, 'character', 'characters')}. Please shorten it; it stays on this phone.`,
+    refused: (why: string) => `Not saved; it stays on this phone. ${why}`,
+    later: 'The talk has begun: what you add now is marked as added later.',
+  },
+
+  notes: {
+    title: 'My notes',
+    open: 'My notes',
+    back: 'Back to the room',
+    none: 'No glass yet',
+    noneHint: 'Each glass gets its page here once the room has come to it.',
+    untouched: 'nothing written yet',
+    written: (fields: readonly string[]) => list(fields),
+    private: 'Only you see this page.',
+    stillThere: 'Is it still in the glass?',
+    choose: 'Which glass?',
+  },
+
+  missed: {
+    title: 'Catch up',
+    notice: (positions: readonly string[]) =>
+      `You came after ${list(positions)}. There will be time for that in a break.`,
+    inBreak: 'You missed these. Taste them now if you like, slowly, with spit and water.',
+    tick: (glass: string) => `${glass}: done`,
+    write: 'Write',
+  },
+
+  share: {
+    title: 'Your words are yours',
+    lead: 'Nobody sees them unless you switch it on, glass by glass. You can take them back at any time.',
+    share: (glass: string) => `${glass}: share my notes`,
+    nothing: 'You have written nothing about this glass.',
+    yours: 'What the table would see',
+    on: (glass: string) => `${glass}: your notes are shared.`,
+    off: (glass: string) => `${glass}: your notes are yours alone again.`,
+  },
+
+  board: {
+    title: 'On the table',
+    waiting: 'The talk is not open yet.',
+    empty: 'Nobody has shared yet.',
+    later: 'added later',
+    you: 'you',
+    remote: 'at home',
+  },
+
+  pour: {
+    years: (years: number) => `${counted(years, 'year', 'years')} old`,
+    abv: (abv: number) => `${new Intl.NumberFormat('en', { maximumFractionDigits: 1 }).format(abv)} % vol`,
+    more: 'More about it',
+  },
+
+  keepsake: {
+    title: 'Your evening',
+    thanks: (name: string) => `Thank you for coming, ${name}.`,
+    lead: 'These are your own notes. Take them with you.',
+    care: 'Drink some water now, and let somebody else drive.',
+    open: 'Take my notes home',
+    fetching: 'Fetching your notes…',
+    again: 'Try again',
+    download: 'Download',
+    copy: 'Copy as text',
+    copied: 'Copied.',
+    copyByHand: 'This phone copies only by hand: the text is selected below.',
+    text: 'Your notes as text',
+    print: 'Print',
+    noNotes: 'no notes',
+    unnamed: 'not named yet',
+    withHost: (host: string) => `with ${host}`,
+    fileName: 'my-tasting-notes',
+    notesOf: (name: string) => `Notes of ${name}`,
+    unsaved: 'Some words are only on this phone yet. Keep this page open until they are saved.',
+  },
+
+  seat: {
+    title: 'My seat',
+    open: 'My seat',
+    close: 'Done',
+    name: 'Your name',
+    rename: 'Change the name',
+    leftHanded: 'I write with my left hand',
+    atHome: 'I am at home',
+    sound: 'Soft tone and vibration',
+    soundHint: 'At the start and the end of nosing, when eyes are closed.',
+    tryIt: 'Try it',
+    theme: 'Page',
+    themes: { auto: 'As the phone', linen: 'Light', cellar: 'Dark' },
+    other: 'Use another phone',
+    otherHint: 'This link opens your seat and your notes. Give it to nobody else. Both phones go on working.',
+    link: 'Your seat link',
+    copy: 'Copy the link',
+    copied: 'Copied.',
+    copyByHand: 'This phone copies only by hand: hold the link to select it.',
+    leave: 'Leave the table',
+    leaveSure: 'Leave the table? Your notes are kept, and your host can let you back in.',
+    stay: 'Stay',
+    cautions: 'The cautions again',
+    saved: 'Changed.',
+    keepsNothing: 'This phone keeps nothing: stay on this page, or note your seat link.',
+    showLink: 'Show my seat link',
+  },
+
+  link: {
+    connecting: 'Looking for the room…',
+    lost: 'No connection. It is being tried again; your words stay on this phone.',
+    lostKeepsNothing: 'No connection. It is being tried again; keep this page open.',
+    noAnswer: 'No answer from the room. Please try again in a moment.',
+    refusedTitle: 'This seat does not open',
+    wrongProtocol: 'This page is older than the room. Load it anew; your words are kept.',
+    reload: 'Load anew',
+    toDoor: 'Come in with the code',
+    dismissed: {
+      removed: 'Your host has given this seat away. Your notes are kept; please speak to your host.',
+      'key-withdrawn': 'This link no longer opens the seat. Please ask your host for a new one.',
+      'tasting-deleted': 'This tasting has been deleted by its host, with everything in it.',
+      'server-stopping': 'The room pauses for a moment. Keep this page open.',
+    },
+  },
+
+  close: 'Put away',
+  crash: 'Something went wrong on this page. Load it anew; what you wrote is kept.',
+};
+
+export type GuestWords = typeof guestWords;
