@@ -1,0 +1,98 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
+import { entranceAt } from '../shared/seats/seat-link.ts';
+import { words } from './language.ts';
+import { deviceStorage, seatOfTab, sitTab } from './seat/device.ts';
+import { Door } from './seat/door.tsx';
+import { InvitationPage } from './seat/invitation-page.tsx';
+import { openRoom, RoomContext } from './seat/room.ts';
+import { RoomPage } from './seat/room-page.tsx';
+
+type Place =
+  | { readonly at: 'door'; readonly problem?: string }
+  | { readonly at: 'invitation'; readonly code: string }
+  | { readonly at: 'seat'; readonly seat: KeptSeat };
+
+/** Where this page begins. A key in the address is taken in and the address cleaned before anything is shown. */
+function begin(): Place {
+  const entrance = entranceAt(window.location);
+  switch (entrance.at) {
+    case 'door':
+      return { at: 'door' };
+    case 'invitation': {
+      const seat = keptSeats(deviceStorage).find((each) => each.code === entrance.code);
+      return seat === undefined ? { at: 'invitation', code: entrance.code } : { at: 'seat', seat };
+    }
+    case 'seat-link': {
+      const { pass } = entrance;
+      const known = keptSeats(deviceStorage).find((each) => each.key === pass.key);
+      return { at: 'seat', seat: known ?? { ...pass, code: null, title: null, cautioned: false } };
+    }
+    case 'broken-link':
+      history.replaceState(null, '', '/');
+      return { at: 'door', problem: words.door.brokenLink };
+    case 'own-seat': {
+      const seat = seatOfTab() ?? keptSeats(deviceStorage)[0];
+      return seat === undefined ? { at: 'door', problem: words.door.noSeat } : { at: 'seat', seat };
+    }
+    default:
+      return entrance satisfies never;
+  }
+}
+
+export function App() {
+  const [place, setPlace] = useState(begin);
+  useEffect(() => {
+    const again = () => setPlace(begin());
+    window.addEventListener('popstate', again);
+    window.addEventListener('hashchange', again);
+    return () => {
+      window.removeEventListener('popstate', again);
+      window.removeEventListener('hashchange', again);
+    };
+  }, []);
+
+  const toDoor = () => {
+    history.replaceState(null, '', '/');
+    setPlace({ at: 'door' });
+  };
+  switch (place.at) {
+    case 'door':
+      return (
+        <Door
+          problem={place.problem}
+          onCode={(code) => {
+            history.pushState(null, '', `/j/${encodeURIComponent(code)}`);
+            setPlace({ at: 'invitation', code });
+          }}
+          onSeat={(seat) => setPlace({ at: 'seat', seat })}
+        />
+      );
+    case 'invitation':
+      return (
+        <InvitationPage
+          code={place.code}
+          onOtherCode={toDoor}
+          onSeat={(seat) => setPlace({ at: 'seat', seat })}
+        />
+      );
+    case 'seat':
+      return <Seated key={place.seat.key} seat={place.seat} onLeave={toDoor} />;
+    default:
+      return place satisfies never;
+  }
+}
+
+function Seated({ seat, onLeave }: { readonly seat: KeptSeat; readonly onLeave: () => void }) {
+  const room = useMemo(() => {
+    keepSeat(seat, deviceStorage);
+    sitTab(seat);
+    return openRoom(seat);
+  }, [seat]);
+  useEffect(() => room.close, [room]);
+  return (
+    <RoomContext.Provider value={room}>
+      <RoomPage onLeave={onLeave} />
+    </RoomContext.Provider>
+  );
+}

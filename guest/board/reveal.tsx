@@ -1,0 +1,35 @@
+import type { StageUnderWay } from '../../shared/wire/views.ts';
+import { glassOf } from '../glass/glasses.ts';
+import { words } from '../language.ts';
+import { PourFacts } from './pour-facts.tsx';
+
+/** The names, for those pours that the host has named. */
+export function Reveal({ stage }: { readonly stage: StageUnderWay }) {
+  const glasses = stage.cue.pours.flatMap((pour) => glassOf(stage, pour) ?? []);
+  return (
+    <ol class="reveal">
+      {glasses.map(({ position, card }) => (
+        <li key={card.id}>
+          <p class="soft small">
+            {words.glass.nth(position)}
+            {card.code !== null && ` · ${words.glass.coded(card.code)}`}
+          </p>
+          {card.kind === 'named' ? (
+            <>
+              <h2>{card.name}</h2>
+              <PourFacts pour={card} />
+              {card.story !== null && <p>{card.story}</p>}
+              {card.link !== null && (
+                <a href={card.link} target="_blank" rel="noreferrer noopener">
+                  {words.pour.more}
+                </a>
+              )}
+            </>
+          ) : (
+            <h2>{words.keepsake.unnamed}</h2>
+          )}
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,74 @@
+import { Button } from '../../shared/ui/button.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { ready } from '../../shared/ui/strokes.ts';
+import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { locale, words } from '../language.ts';
+import { useRoom } from '../seat/room.ts';
+import { cardName, glassOf, type ReachedGlass } from './glasses.ts';
+
+interface BreakBodyProps {
+  readonly stage: StageUnderWay;
+  readonly own: SeatView;
+}
+
+const missedGlasses = ({ stage, own }: BreakBodyProps): ReachedGlass[] =>
+  own.missed.flatMap((pour) => glassOf(stage, pour) ?? []);
+
+export function BreakBody({ stage, own }: BreakBodyProps) {
+  const { clock } = stage;
+  return (
+    <div class="stack">
+      {clock.kind === 'running' && <p class="lead">{words.glass.breakUntil(clockTime(clock.endsAt))}</p>}
+      <CatchUp stage={stage} own={own} />
+    </div>
+  );
+}
+
+/** [F3] What a late guest has missed, with room to write, and a tick for each that has been caught up with. */
+function CatchUp({ stage, own }: BreakBodyProps) {
+  const { ask, page } = useRoom();
+  const missed = missedGlasses({ stage, own });
+  if (missed.length === 0) return null;
+  return (
+    <section class="stack-tight">
+      <h2>{words.missed.title}</h2>
+      <p>{words.missed.inBreak}</p>
+      {missed.map(({ position, card }) => {
+        const name = cardName(words, card);
+        const glass = words.glass.nth(position);
+        return (
+          <div class="missed" key={card.id}>
+            <p>
+              <strong>{glass}</strong>
+              {name !== null && <span class="soft"> {name}</span>}
+            </p>
+            <div class="thumb-bar">
+              <Button
+                onPress={() => {
+                  page.value = { at: 'notes', pour: card.id };
+                }}
+              >
+                {words.missed.write}
+                <span class="visually-hidden"> {glass}</span>
+              </Button>
+              <Button onPress={() => void ask({ type: 'CatchUp', pour: card.id })}>
+                <Icon of={ready} />
+                {words.missed.tick(glass)}
+              </Button>
+            </div>
+          </div>
+        );
+      })}
+    </section>
+  );
+}
+
+/** Outside the breaks a late guest is only told that nothing is lost. */
+export function MissedNotice({ stage, own }: BreakBodyProps) {
+  const missed = missedGlasses({ stage, own });
+  if (missed.length === 0) return null;
+  return <p class="soft">{words.missed.notice(missed.map(({ position }) => words.glass.nth(position)))}</p>;
+}
+
+const clockTime = (moment: number): string =>
+  new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(moment);

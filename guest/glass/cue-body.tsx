@@ -1,0 +1,77 @@
+import { Button } from '../../shared/ui/button.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { Discussion } from '../board/discussion.tsx';
+import { Reveal } from '../board/reveal.tsx';
+import { words } from '../language.ts';
+import { useRoom } from '../seat/room.ts';
+import { BreakBody, MissedNotice } from './break-body.tsx';
+import { GroundRules } from './ground-rules.tsx';
+import { StepBody } from './step-body.tsx';
+
+interface CueBodyProps {
+  readonly stage: StageUnderWay;
+  readonly own: SeatView;
+}
+
+/** What stands under the verb: the card, the field, the rules, the board. */
+export function CueBody({ stage, own }: CueBodyProps) {
+  switch (stage.cue.kind) {
+    case 'step':
+      return <StepBody stage={stage} />;
+    case 'practice':
+      return <StepBody stage={stage} />;
+    case 'gathering':
+    case 'welcome':
+      return (
+        <>
+          <CallLink stage={stage} remote={own.remote} />
+          <MissedNotice stage={stage} own={own} />
+        </>
+      );
+    case 'ground-rules':
+      return <GroundRules own={own} />;
+    case 'water':
+      return <MissedNotice stage={stage} own={own} />;
+    case 'break':
+      return <BreakBody stage={stage} own={own} />;
+    case 'ranking':
+    case 'odd-one-out':
+      return null;
+    case 'discussion':
+      return <Discussion stage={stage} own={own} />;
+    case 'reveal':
+      return <Reveal stage={stage} />;
+    case 'farewell':
+      return <Farewell stage={stage} own={own} />;
+    default:
+      return stage.cue.kind satisfies never;
+  }
+}
+
+function Farewell({ stage, own }: CueBodyProps) {
+  const { page } = useRoom();
+  return (
+    <div class="stack">
+      <Notice kind="water">{words.keepsake.care}</Notice>
+      <Button
+        kind="primary"
+        onPress={() => {
+          page.value = { at: 'keepsake' };
+        }}
+      >
+        {words.keepsake.open}
+      </Button>
+      <Discussion stage={stage} own={own} />
+    </div>
+  );
+}
+
+function CallLink({ stage, remote }: { readonly stage: StageUnderWay; readonly remote: boolean }) {
+  if (!remote || stage.callLink === null) return null;
+  return (
+    <a class="button" href={stage.callLink} target="_blank" rel="noreferrer noopener">
+      {words.glass.callLink}
+    </a>
+  );
+}

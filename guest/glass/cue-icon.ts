@@ -1,0 +1,39 @@
+import {
+  bottle,
+  breadBreak,
+  glass,
+  look,
+  nose,
+  people,
+  quiet,
+  ready,
+  reflect,
+  review,
+  sip,
+  spit,
+  swirl,
+  talk,
+  water,
+  write,
+} from '../../shared/ui/strokes.ts';
+import type { CueKind, CueView, Step } from '../../shared/wire/views.ts';
+
+const steps: Readonly<Record<Step, string>> = { swirl, look, nose, sip, spit, write, review, reflect };
+
+const kinds: Readonly<Record<Exclude<CueKind, 'step' | 'practice'>, string>> = {
+  gathering: people,
+  welcome: glass,
+  'ground-rules': quiet,
+  water,
+  break: breadBreak,
+  ranking: ready,
+  'odd-one-out': review,
+  discussion: talk,
+  reveal: bottle,
+  farewell: people,
+};
+
+export function cueIcon({ kind, step }: CueView): string {
+  if (kind === 'step' || kind === 'practice') return steps[step ?? 'swirl'];
+  return kinds[kind];
+}

@@ -1,0 +1,46 @@
+import type { CueWordSheet, CueWords } from '../../shared/language/en/cues.ts';
+import type { CueView, Drink, StageView } from '../../shared/wire/views.ts';
+
+/** The verb and the line for a cue. */
+export function cueWordsFor(sheet: CueWordSheet, cue: CueView, drink: Drink): CueWords {
+  switch (cue.kind) {
+    case 'step':
+      return stepWords(sheet, cue, drink);
+    case 'practice':
+      return sheet.practice[practised(cue.step)];
+    default:
+      return sheet[cue.kind];
+  }
+}
+
+function stepWords(sheet: CueWordSheet, { step, sense }: CueView, drink: Drink): CueWords {
+  switch (step) {
+    case 'write':
+      return sheet.write[sense ?? 'nose'];
+    case 'review':
+    case 'reflect':
+      return sheet.step[step];
+    case null:
+      return sheet.step.swirl[drink];
+    default:
+      return sheet.step[step][drink];
+  }
+}
+
+function practised(step: CueView['step']): keyof CueWordSheet['practice'] {
+  switch (step) {
+    case 'look':
+    case 'nose':
+    case 'sip':
+    case 'spit':
+      return step;
+    default:
+      return 'swirl';
+  }
+}
+
+/** The drink in the hand, where it is known; otherwise the evening's. */
+export function drinkOf(stage: StageView): Drink {
+  const pour = stage.status === 'under-way' ? stage.cue.pours[0] : undefined;
+  return stage.glasses.find((glass) => glass.pour?.id === pour)?.pour?.drink ?? stage.drink;
+}

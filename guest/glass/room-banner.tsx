@@ -1,0 +1,37 @@
+import { useEffect } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
+import { sheet, words } from '../language.ts';
+import { useRoom } from '../seat/room.ts';
+import { cueWordsFor, drinkOf } from './cue-words.ts';
+import { glassInHand } from './glasses.ts';
+
+/** Where the room is, for somebody who still writes [F5]. The screen goes there when they tap it. */
+export function RoomBanner() {
+  const { lock, status } = useRoom();
+  const ahead = lock.ahead.value;
+  const where =
+    ahead === null
+      ? null
+      : ahead.status === 'finished'
+        ? words.keepsake.title
+        : [
+            cueWordsFor(sheet, ahead.cue, drinkOf(ahead)).verb,
+            ...(glassInHand(ahead) === null
+              ? []
+              : [words.glass.of(glassInHand(ahead)?.position ?? 0, ahead.glasses.length)]),
+          ].join(', ');
+  useEffect(() => {
+    if (where !== null) status.say(words.banner.roomAt(where), { unseen: true });
+  }, [where, status]);
+  if (where === null) return null;
+  return (
+    <div class="banner">
+      <p>
+        <strong>{words.banner.roomAt(where)}</strong> <span class="small">{words.banner.keepWriting}</span>
+      </p>
+      <Button kind="primary" onPress={lock.goOn}>
+        {words.banner.go}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,106 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { GlassArc } from '../../shared/ui/glass-arc.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { sheet, words } from '../language.ts';
+import { LinkLine } from '../seat/link-page.tsx';
+import { useRoom } from '../seat/room.ts';
+import { CueBody } from './cue-body.tsx';
+import { cueIcon } from './cue-icon.ts';
+import { cueWordsFor, drinkOf } from './cue-words.ts';
+import { arcOf, cardName, glassInHand } from './glasses.ts';
+import { RoomBanner } from './room-banner.tsx';
+import { SignalBar } from './signal-bar.tsx';
+import { StageTime } from './stage-time.tsx';
+import { useAnnouncedCue } from './use-announced-cue.ts';
+
+interface RoomScreenProps {
+  readonly stage: StageUnderWay;
+  readonly own: SeatView;
+}
+
+/** The screen that is locked to the room: one glass, one verb, one line, the time, and a field when there is one. */
+export function RoomScreen({ stage, own }: RoomScreenProps) {
+  const { lock } = useRoom();
+  const { cue } = stage;
+  const said = cueWordsFor(sheet, cue, drinkOf(stage));
+  const heading = useFocusAfter(cue.id);
+  useAnnouncedCue(stage, said);
+  const scene = sceneOf(stage);
+  return (
+    <div
+      class={`room scene-${scene}`}
+      data-hand={own.leftHanded ? 'left' : 'right'}
+      data-writing={lock.writing.value ? 'true' : undefined}
+      data-theme={scene === 'nose' ? 'cellar' : undefined}
+    >
+      <RoomBanner />
+      <header class="room-head">
+        <LinkLine />
+        <Place stage={stage} mirrored={own.leftHanded} />
+      </header>
+      <main class="room-main" key={cue.id}>
+        <div class="moment">
+          <h1 class="verb" tabIndex={-1} ref={heading}>
+            <Icon of={cueIcon(cue)} />
+            {said.verb}
+          </h1>
+          <StageTime stage={stage} />
+          <p class="hint">{said.hint}</p>
+        </div>
+        <Said stage={stage} />
+        <CueBody stage={stage} own={own} />
+      </main>
+      <SignalBar stage={stage} own={own} />
+    </div>
+  );
+}
+
+function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mirrored: boolean }) {
+  if (stage.glasses.length === 0) return null;
+  const hand = glassInHand(stage);
+  const total = stage.glasses.length;
+  const name = hand === null ? null : cardName(words, hand.card);
+  const caption = hand === null ? stage.title : (name ?? words.glass.of(hand.position, total));
+  return (
+    <div class="room-arc">
+      <GlassArc
+        glasses={arcOf(stage)}
+        mirrored={mirrored}
+        label={words.glass.arc(hand?.position ?? null, total)}
+        caption={caption}
+      />
+    </div>
+  );
+}
+
+/** What the host has written for this moment, and what the host reminds everybody of. */
+function Said({ stage }: { readonly stage: StageUnderWay }) {
+  return (
+    <>
+      {stage.cue.say !== null && <p class="say host-says">{stage.cue.say}</p>}
+      {stage.reminder !== null && <p class="reminder">{words.glass.reminder[stage.reminder.kind]}</p>}
+    </>
+  );
+}
+
+type Scene = 'plain' | 'look' | 'nose';
+
+/** Look wants a white card; nose wants the dark. With a field to write in, neither would serve. */
+function sceneOf({ cue }: StageUnderWay): Scene {
+  if (cue.kind !== 'step' && cue.kind !== 'practice') return 'plain';
+  return cue.step === 'look' || cue.step === 'nose' ? cue.step : 'plain';
+}
+
+/** Where the focus went down with the old cue, it goes to the new one's verb; a focus that still stands stays. */
+function useFocusAfter(cue: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const inside = useRef(false);
+  inside.current = document.activeElement !== document.body;
+  useLayoutEffect(() => {
+    const lost = inside.current && document.activeElement === document.body;
+    if (lost) heading.current?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }, [cue]);
+  return heading;
+}

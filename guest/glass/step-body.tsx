@@ -1,0 +1,68 @@
+import { useEffect } from 'preact/hooks';
+import { Notice } from '../../shared/ui/notice.tsx';
+import type { StageUnderWay } from '../../shared/wire/views.ts';
+import { words } from '../language.ts';
+import { NoteField } from '../notebook/note-field.tsx';
+import { NotePage } from '../notebook/note-page.tsx';
+import { useRoom } from '../seat/room.ts';
+import { chime } from './chime.ts';
+import { timeOf } from './stage-time.tsx';
+
+/** One step with one glass, or its practice with plain water. */
+export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
+  const { step, sense, pours, kind } = stage.cue;
+  const pour = kind === 'step' ? pours[0] : undefined;
+  const water = kind === 'practice' ? <p class="only-water">{words.glass.onlyWater}</p> : null;
+  switch (step) {
+    case 'look':
+      return (
+        <>
+          {water}
+          <div class="look-card" />
+        </>
+      );
+    case 'nose':
+      return <ClosedEyes stage={stage} />;
+    case 'sip':
+      return (
+        <>
+          {water}
+          <Notice kind="water">{words.glass.spitAndWater}</Notice>
+        </>
+      );
+    case 'write':
+      return pour === undefined || sense === null ? null : (
+        <NoteField key={`${pour}/${sense}`} pour={pour} field={sense} rows={4} hint />
+      );
+    case 'review':
+      return pour === undefined ? null : <NotePage stage={stage} pour={pour} />;
+    case 'reflect':
+      return pour === undefined ? null : (
+        <NoteField key={`${pour}/thoughts`} pour={pour} field="thoughts" rows={5} hint />
+      );
+    case 'swirl':
+    case 'spit':
+    case null:
+      return water;
+    default:
+      return step satisfies never;
+  }
+}
+
+/** With eyes closed a tone begins and ends the step: at its time, or when the room leaves it before. */
+function ClosedEyes({ stage }: { readonly stage: StageUnderWay }) {
+  const { follower } = useRoom();
+  const time = timeOf(stage);
+  const endsAt = time.status === 'running' ? time.endsAt : null;
+  useEffect(() => {
+    chime('start');
+    return () => chime('end');
+  }, []);
+  useEffect(() => {
+    const left = endsAt === null ? 0 : endsAt - follower.clock.now();
+    if (left <= 0) return;
+    const timer = setTimeout(() => chime('end'), left);
+    return () => clearTimeout(timer);
+  }, [endsAt, follower]);
+  return null;
+}

@@ -1,0 +1,18 @@
+import { useEffect } from 'preact/hooks';
+import type { CueWords } from '../../shared/language/en/cues.ts';
+import type { StageUnderWay } from '../../shared/wire/views.ts';
+import { words } from '../language.ts';
+import { useRoom } from '../seat/room.ts';
+import { glassInHand } from './glasses.ts';
+import { isTimed, secondsLeft } from './stage-time.tsx';
+
+/** The polite region says each new cue once: where, what, and how long. */
+export function useAnnouncedCue(stage: StageUnderWay, said: CueWords): void {
+  const { follower, status } = useRoom();
+  useEffect(() => {
+    const hand = glassInHand(stage);
+    const place = hand === null ? [] : [words.glass.of(hand.position, stage.glasses.length)];
+    const time = isTimed(stage) ? [words.spoken.start(secondsLeft(stage, follower.clock.now()))] : [];
+    status.say(words.spoken.cue([...place, said.verb, said.hint, ...time]), { unseen: true });
+  }, [stage.cue.id]);
+}

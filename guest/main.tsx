@@ -1,0 +1,17 @@
+import { render } from 'preact';
+import '../shared/ui/look.css';
+import './guest.css';
+import { applyTheme, readTheme } from '../shared/ui/theme.ts';
+import { App } from './app.tsx';
+import { unlockSound } from './glass/chime.ts';
+import { words } from './language.ts';
+
+applyTheme(readTheme(), document.documentElement);
+document.documentElement.lang = words.language;
+document.title = words.app;
+unlockSound();
+const page = document.getElementById('page');
+if (page !== null) {
+  page.replaceChildren();
+  render(<App />, page);
+}

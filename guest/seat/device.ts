@@ -1,0 +1,70 @@
+import { nanoid } from 'nanoid';
+import type { NoteKeep } from '../../shared/follower/notebook.ts';
+import { isKeptSeat, type KeptSeat } from '../../shared/seats/kept-seats.ts';
+import type { SeatPass } from '../../shared/seats/seat-link.ts';
+
+/** Reading the property itself throws where a browser refuses storage, so it is asked for only inside a try. */
+export const deviceStorage = (): Storage => localStorage;
+
+/** Words that the server has not taken yet, apart for each seat. */
+export function noteKeep({ tasting, key }: SeatPass): NoteKeep {
+  const name = `quietpour.notes.${tasting}.${key.slice(0, 8)}`;
+  return {
+    read() {
+      try {
+        return deviceStorage().getItem(name);
+      } catch {
+        return null;
+      }
+    },
+    write(text) {
+      try {
+        deviceStorage().setItem(name, text);
+        return true;
+      } catch {
+        return false;
+      }
+    },
+  };
+}
+
+/** Whether this device keeps anything at all. */
+export function keepsThings(): boolean {
+  try {
+    const probe = `quietpour.probe.${nanoid(6)}`;
+    deviceStorage().setItem(probe, probe);
+    deviceStorage().removeItem(probe);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The seat of this tab: outlives a reload even where the device keeps nothing, and never stands in the address. */
+export function seatOfTab(): KeptSeat | undefined {
+  const state: unknown = history.state;
+  const seat = typeof state === 'object' && state !== null && 'seat' in state ? state.seat : undefined;
+  return isKeptSeat(seat) ? seat : undefined;
+}
+
+/** Puts the tab at the seat's address, without a trace of the key in it. */
+export const sitTab = (seat: KeptSeat): void => history.replaceState({ seat }, '', '/seat');
+
+const soundOff = 'quietpour.sound-off';
+
+export function soundWanted(): boolean {
+  try {
+    return deviceStorage().getItem(soundOff) === null;
+  } catch {
+    return true;
+  }
+}
+
+export function wantSound(wanted: boolean): void {
+  try {
+    if (wanted) deviceStorage().removeItem(soundOff);
+    else deviceStorage().setItem(soundOff, '1');
+  } catch {
+    // It holds until the page is closed.
+  }
+}

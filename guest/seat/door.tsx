@@ -1,0 +1,66 @@
+import { useState } from 'preact/hooks';
+import { type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
+import { codeLength, tidyCode } from '../../shared/seats/seat-link.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { StemmedGlass } from '../../shared/ui/stemmed-glass.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import { words } from '../language.ts';
+import { deviceStorage } from './device.ts';
+import { PageTitle } from './page-title.tsx';
+
+interface DoorProps {
+  readonly problem?: string | undefined;
+  readonly onCode: (code: string) => void;
+  readonly onSeat: (seat: KeptSeat) => void;
+}
+
+/** The first screen asks one thing. Who has sat here before finds the seat again. */
+export function Door({ problem, onCode, onSeat }: DoorProps) {
+  const [code, setCode] = useState('');
+  const [short, setShort] = useState(false);
+  const seats = keptSeats(deviceStorage).slice(0, 3);
+  return (
+    <main class="page door">
+      <div class="door-glass">
+        <StemmedGlass level={26} />
+      </div>
+      <PageTitle>{words.door.title}</PageTitle>
+      {problem && <Notice kind="info">{problem}</Notice>}
+      {seats.length > 0 && (
+        <section class="stack" aria-label={words.door.keptTitle}>
+          {seats.map((seat) => (
+            <Button key={seat.key} kind="primary" onPress={() => onSeat(seat)}>
+              {words.door.back(seat.title ?? words.door.keptUntitled)}
+            </Button>
+          ))}
+        </section>
+      )}
+      <form
+        class="stack code-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const tidy = tidyCode(code);
+          if (tidy.length < codeLength) setShort(true);
+          else onCode(tidy);
+        }}
+      >
+        <TextField
+          label={words.door.code}
+          hint={words.door.codeHint}
+          error={short ? words.door.codeShort : undefined}
+          value={code}
+          onInput={(typed) => {
+            setCode(typed);
+            setShort(false);
+          }}
+          autocomplete="off"
+          maxLength={20}
+        />
+        <button type="submit" class="button button-big button-primary">
+          {words.door.go}
+        </button>
+      </form>
+    </main>
+  );
+}

@@ -1,0 +1,135 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import type { Invitation } from '../../shared/wire/http.ts';
+import { locale, words } from '../language.ts';
+import { askServer, refusalSentence } from './ask-server.ts';
+import { PageTitle } from './page-title.tsx';
+import { SeatForm } from './seat-form.tsx';
+
+interface InvitationPageProps {
+  readonly code: string;
+  readonly onOtherCode: () => void;
+  readonly onSeat: (seat: KeptSeat) => void;
+}
+
+type Looking =
+  | { readonly status: 'looking' }
+  | { readonly status: 'refused'; readonly code: string }
+  | { readonly status: 'found'; readonly invitation: Invitation };
+
+/** While the doors are shut or the network is gone, it looks again by itself. */
+const lookAgainEvery = 4000;
+
+export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProps) {
+  const [looking, setLooking] = useState<Looking>({ status: 'looking' });
+  useEffect(() => {
+    let gone = false;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const look = async (): Promise<void> => {
+      const answer = await askServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`);
+      if (gone) return;
+      setLooking(
+        answer.ok ? { status: 'found', invitation: answer.body } : { status: 'refused', code: answer.code },
+      );
+      const shut = answer.ok ? answer.body.doors === 'not-yet' : answer.code === 'no-answer';
+      if (shut) timer = setTimeout(() => void look(), lookAgainEvery);
+    };
+    void look();
+    return () => {
+      gone = true;
+      clearTimeout(timer);
+    };
+  }, [code]);
+
+  switch (looking.status) {
+    case 'looking':
+      return (
+        <main class="page">
+          <p class="soft">{words.door.looking}</p>
+        </main>
+      );
+    case 'refused':
+      return (
+        <main class="page">
+          <PageTitle>{words.door.title}</PageTitle>
+          <Notice kind="info">{refusalSentence(looking.code)}</Notice>
+          <Button kind="primary" onPress={onOtherCode}>
+            {words.invitation.otherCode}
+          </Button>
+        </main>
+      );
+    case 'found':
+      return (
+        <main class="page">
+          <header class="stack-tight">
+            <PageTitle>{looking.invitation.title || words.door.keptUntitled}</PageTitle>
+            <InvitationLines invitation={looking.invitation} />
+          </header>
+          <Entry invitation={looking.invitation} code={code} onSeat={onSeat} />
+          <Button kind="quiet" onPress={onOtherCode}>
+            {words.invitation.otherCode}
+          </Button>
+        </main>
+      );
+    default:
+      return looking satisfies never;
+  }
+}
+
+function InvitationLines({ invitation }: { readonly invitation: Invitation }) {
+  const { hostName, place, startsAt, timeZone, welcome } = invitation;
+  const lines = [
+    ...(hostName === '' ? [] : [words.invitation.hostedBy(hostName)]),
+    ...(place === '' ? [] : [place]),
+    ...(startsAt === null ? [] : [dateAndTime(startsAt, timeZone)]),
+  ];
+  return (
+    <>
+      <p class="soft">{lines.join(' · ')}</p>
+      {welcome !== '' && <p class="invitation-welcome">{welcome}</p>}
+    </>
+  );
+}
+
+interface EntryProps {
+  readonly invitation: Invitation;
+  readonly code: string;
+  readonly onSeat: (seat: KeptSeat) => void;
+}
+
+function Entry({ invitation, code, onSeat }: EntryProps) {
+  if (invitation.stage === 'finished') return <Notice kind="info">{words.invitation.finished}</Notice>;
+  switch (invitation.doors) {
+    case 'not-yet':
+      return <Notice kind="info">{words.invitation.notYet}</Notice>;
+    case 'closed':
+      return <Notice kind="info">{words.invitation.closed}</Notice>;
+    case 'ask':
+    case 'open':
+      return (
+        <>
+          {invitation.doors === 'ask' && <Notice kind="info">{words.invitation.ask}</Notice>}
+          <SeatForm
+            code={code}
+            onTaken={({ tasting }, key) =>
+              onSeat({ tasting, key, code, title: invitation.title || null, cautioned: false })
+            }
+          />
+        </>
+      );
+    default:
+      return invitation.doors satisfies never;
+  }
+}
+
+function dateAndTime(startsAt: string, timeZone: string): string {
+  const style = { dateStyle: 'full', timeStyle: 'short' } as const;
+  try {
+    return new Intl.DateTimeFormat(locale, { ...style, timeZone }).format(new Date(startsAt));
+  } catch {
+    // A zone that this phone does not know: its own is better than nothing.
+    return new Intl.DateTimeFormat(locale, style).format(new Date(startsAt));
+  }
+}

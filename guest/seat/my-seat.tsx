@@ -1,0 +1,150 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
+import { Choice } from '../../shared/ui/choice.tsx';
+import { Dialog } from '../../shared/ui/dialog.tsx';
+import { Switch } from '../../shared/ui/switch.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import { applyTheme, readTheme, saveTheme, type ThemeChoice, themeChoices } from '../../shared/ui/theme.ts';
+import type { SeatView } from '../../shared/wire/views.ts';
+import { chime, soundOn, turnSound } from '../glass/chime.ts';
+import { words } from '../language.ts';
+import { Cautions } from './cautions.tsx';
+import { OtherPhone } from './other-phone.tsx';
+import { PageTitle } from './page-title.tsx';
+import { useRoom } from './room.ts';
+import { nameError } from './seat-form.tsx';
+
+/** What a guest may change about their own place and their own device. */
+export function MySeat({ own }: { readonly own: SeatView }) {
+  const room = useRoom();
+  const [cautions, setCautions] = useState(false);
+  const back = () => {
+    room.page.value = { at: 'room' };
+  };
+  if (cautions) return <Cautions acceptLabel={words.seat.close} onAccept={() => setCautions(false)} />;
+  return (
+    <main class="page">
+      <PageTitle>{words.seat.title}</PageTitle>
+      <Rename own={own} />
+      <section class="stack-tight">
+        <Switch
+          label={words.seat.leftHanded}
+          on={own.leftHanded}
+          onTurn={(leftHanded) => void room.ask({ type: 'ChangeSeat', leftHanded })}
+        />
+        <Switch
+          label={words.seat.atHome}
+          on={own.remote}
+          onTurn={(remote) => void room.ask({ type: 'ChangeSeat', remote })}
+        />
+        <Switch label={words.seat.sound} hint={words.seat.soundHint} on={soundOn.value} onTurn={turnSound} />
+        {soundOn.value && (
+          <Button kind="quiet" onPress={() => chime('end')}>
+            {words.seat.tryIt}
+          </Button>
+        )}
+      </section>
+      <ThemeChooser />
+      <OtherPhone />
+      <section class="stack">
+        <Button kind="quiet" onPress={() => setCautions(true)}>
+          {words.seat.cautions}
+        </Button>
+        <Leave />
+      </section>
+      <div class="foot">
+        <Button kind="primary" size="big" onPress={back}>
+          {words.notes.back}
+        </Button>
+      </div>
+    </main>
+  );
+}
+
+function Rename({ own }: { readonly own: SeatView }) {
+  const room = useRoom();
+  const [name, setName] = useState(own.name);
+  const [error, setError] = useState<string>();
+  const change = async (): Promise<void> => {
+    const wrong = nameError(name);
+    setError(wrong);
+    if (wrong !== undefined) return;
+    if (await room.ask({ type: 'ChangeSeat', name: name.trim() })) room.status.say(words.seat.saved);
+  };
+  return (
+    <form
+      class="stack-tight"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void change();
+      }}
+    >
+      <TextField
+        label={words.seat.name}
+        error={error}
+        value={name}
+        onInput={setName}
+        autocomplete="given-name"
+      />
+      {name.trim() !== own.name && (
+        <button type="submit" class="button">
+          {words.seat.rename}
+        </button>
+      )}
+    </form>
+  );
+}
+
+function ThemeChooser() {
+  const [theme, setTheme] = useState(readTheme);
+  const choose = (choice: ThemeChoice): void => {
+    setTheme(choice);
+    saveTheme(choice);
+    applyTheme(choice, document.documentElement);
+  };
+  return (
+    <Choice
+      legend={words.seat.theme}
+      across
+      options={themeChoices.map((value) => ({ value, label: words.seat.themes[value] }))}
+      value={theme}
+      onChoose={choose}
+    />
+  );
+}
+
+function Leave() {
+  const room = useRoom();
+  const [asking, setAsking] = useState(false);
+  return (
+    <>
+      <Button kind="danger" onPress={() => setAsking(true)}>
+        {words.seat.leave}
+      </Button>
+      {asking && (
+        <Dialog
+          title={words.seat.leave}
+          onClose={() => setAsking(false)}
+          actions={
+            <>
+              <Button
+                kind="danger"
+                onPress={() => {
+                  setAsking(false);
+                  void room.ask({ type: 'LeaveTable' });
+                }}
+              >
+                {words.seat.leave}
+              </Button>
+              <Button kind="primary" onPress={() => setAsking(false)}>
+                {words.seat.stay}
+              </Button>
+            </>
+          }
+        >
+          <p>{words.seat.leaveSure}</p>
+        </Dialog>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import { useId, useState } from 'preact/hooks';
+import { seatLink } from '../../shared/seats/seat-link.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { words } from '../language.ts';
+import { copyText } from './copy-text.ts';
+import { useRoom } from './room.ts';
+
+/** The link stays hidden until it is asked for: whoever photographs it has the seat. */
+export function OtherPhone() {
+  const { deviceKeeps, seat, status } = useRoom();
+  const [shown, setShown] = useState(false);
+  const id = useId();
+  const link = seatLink(window.location.origin, seat.value);
+  return (
+    <section class="stack-tight">
+      <h2>{words.seat.other}</h2>
+      {!deviceKeeps && <Notice kind="caution">{words.seat.keepsNothing}</Notice>}
+      <p class="soft">{words.seat.otherHint}</p>
+      {shown ? (
+        <>
+          <label class="field-label" for={id}>
+            {words.seat.link}
+          </label>
+          <textarea
+            class="field-input seat-link"
+            id={id}
+            readOnly
+            rows={4}
+            value={link}
+            onFocus={(event) => event.currentTarget.select()}
+          />
+          <Button
+            onPress={async () =>
+              status.say((await copyText(link)) ? words.seat.copied : words.seat.copyByHand)
+            }
+          >
+            {words.seat.copy}
+          </Button>
+        </>
+      ) : (
+        <Button onPress={() => setShown(true)}>{words.seat.showLink}</Button>
+      )}
+    </section>
+  );
+}
