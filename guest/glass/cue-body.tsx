@@ -7,6 +7,7 @@ import { words } from '../language.ts';
 import { useRoom } from '../seat/room.ts';
 import { BreakBody, MissedNotice } from './break-body.tsx';
 import { GroundRules } from './ground-rules.tsx';
+import { KitList } from './kit-list.tsx';
 import { StepBody } from './step-body.tsx';
 
 interface CueBodyProps {
@@ -26,6 +27,7 @@ export function CueBody({ stage, own }: CueBodyProps) {
       return (
         <>
           <CallLink stage={stage} remote={own.remote} />
+          <KitList own={own} />
           <MissedNotice stage={stage} own={own} />
         </>
       );

@@ -31,7 +31,7 @@ export type ArcState = 'waiting' | 'current' | 'done';
 /** How the arc stands: the glass in hand raised, reached ones left behind, the others waiting. */
 export function arcOf(stage: StageView): ArcState[] {
   const hand = glassInHand(stage)?.position;
-  return stage.glasses.map(({ position, pour }: GlassView) =>
-    position === hand ? 'current' : pour === null ? 'waiting' : 'done',
+  return stage.glasses.map(({ position, reached }: GlassView) =>
+    position === hand ? 'current' : reached ? 'done' : 'waiting',
   );
 }

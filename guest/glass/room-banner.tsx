@@ -4,11 +4,13 @@ import { sheet, words } from '../language.ts';
 import { useRoom } from '../seat/room.ts';
 import { cueWordsFor, drinkOf } from './cue-words.ts';
 import { glassInHand } from './glasses.ts';
+import { ownStage } from './own-stage.ts';
 
 /** Where the room is, for somebody who still writes [F5]. The screen goes there when they tap it. */
 export function RoomBanner() {
-  const { lock, status } = useRoom();
-  const ahead = lock.ahead.value;
+  const { follower, lock, status } = useRoom();
+  const room = lock.ahead.value;
+  const ahead = room === null ? null : ownStage(room, follower.seat.value);
   const where =
     ahead === null
       ? null

@@ -48,7 +48,7 @@ export function RoomScreen({ stage, own }: RoomScreenProps) {
           <StageTime stage={stage} />
           <p class="hint">{said.hint}</p>
         </div>
-        <Said stage={stage} />
+        <Said stage={stage} own={own} />
         <CueBody stage={stage} own={own} />
       </main>
       <SignalBar stage={stage} own={own} />
@@ -75,11 +75,14 @@ function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mi
 }
 
 /** What the host has written for this moment, and what the host reminds everybody of. */
-function Said({ stage }: { readonly stage: StageUnderWay }) {
+function Said({ stage, own }: RoomScreenProps) {
+  const { reminder } = stage;
+  // A nudge is for those who are not ready.
+  const meant = reminder !== null && (reminder.kind !== 'nudge' || own.signal !== 'ready');
   return (
     <>
       {stage.cue.say !== null && <p class="say host-says">{stage.cue.say}</p>}
-      {stage.reminder !== null && <p class="reminder">{words.glass.reminder[stage.reminder.kind]}</p>}
+      {meant && <p class="reminder">{words.glass.reminder[reminder.kind]}</p>}
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
+import { ownStage } from '../glass/own-stage.ts';
 import { RoomScreen } from '../glass/room-screen.tsx';
 import { KeepsakePage } from '../keepsake/keepsake-page.tsx';
 import { words } from '../language.ts';
@@ -23,16 +24,17 @@ export function RoomPage({ onLeave }: { readonly onLeave: () => void }) {
 function Inside({ onLeave }: { readonly onLeave: () => void }) {
   const { follower, lock, page, seat, readCautions } = useRoom();
   const link = follower.link.value;
-  const stage = lock.shown.value;
+  const shown = lock.shown.value;
   const own = follower.seat.value;
   if (linkNeedsPerson(link)) return <LinkPage link={link} onDoor={onLeave} />;
-  if (stage === null || own === null) {
+  if (shown === null || own === null) {
     return (
       <main class="page">
         <p class="soft">{link.status === 'live' ? words.glass.starting : words.link.connecting}</p>
       </main>
     );
   }
+  const stage = ownStage(shown, own);
   if (own.presence === 'waiting') return <Aside title={stage.title}>{words.glass.waitingRoom}</Aside>;
   if (stage.status === 'under-way' && own.presence === 'left') {
     return <Aside title={words.glass.left}>{words.glass.comeBack}</Aside>;

@@ -3,7 +3,7 @@
  */
 export type { CommandId, CueId, PourId, SeatId, TastingId } from '../../core/ids.ts';
 export type { CueKind, Pass, Sense, Step } from '../../core/running-order/cue.ts';
-export type { ReminderKind, Signal as SeatSignal } from '../../core/session/state.ts';
+export type { KitItem, ReminderKind, Signal as SeatSignal } from '../../core/session/state.ts';
 export type { NamedPour, PourCard } from '../../core/session/views/pour-card.ts';
 export type { SeatView } from '../../core/session/views/seat.ts';
 export type {

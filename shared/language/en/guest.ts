@@ -76,6 +76,7 @@ export const guestWords = {
       water: 'Your host reminds you: drink some water.',
       spit: 'Your host reminds you: please spit.',
       quiet: 'Your host asks for quiet: no words about the glass yet.',
+      nudge: 'Your host asks: are you ready?',
     },
     breakUntil: (clock: string) => `We go on at about ${clock}.`,
     callLink: 'Open the video call',
@@ -83,6 +84,17 @@ export const guestWords = {
     left: 'You have left the table. Your notes are kept.',
     comeBack: 'To come back, please tell your host.',
     starting: 'Taking you to your seat…',
+  },
+
+  kit: {
+    title: 'Your kit at home',
+    items: {
+      vials: 'Vials, in the order of their numbers',
+      lids: 'Something to cover the glasses',
+      water: 'Water, and plain bread',
+      'spit-cup': 'A cup to spit into',
+      'white-paper': 'A white sheet of paper',
+    },
   },
 
   rules: {

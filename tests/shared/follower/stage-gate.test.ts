@@ -9,6 +9,8 @@ const base = {
   title: 'An evening',
   drink: 'spirit',
   blind: false,
+  ownOrders: false,
+  liking: false,
   callLink: null,
   glasses: [],
   openBoards: [],
@@ -26,6 +28,7 @@ function at(version: number, cue: string, takesEffectAt = 0): StageUnderWay {
       pass: null,
       step: null,
       sense: null,
+      position: null,
       pours: [],
       say: null,
       gate: false,
@@ -36,6 +39,7 @@ function at(version: number, cue: string, takesEffectAt = 0): StageUnderWay {
     progress: { cue: 1, of: 2 },
     pacedBy: 'host',
     reminder: null,
+    lastWaterAt: null,
   };
 }
 

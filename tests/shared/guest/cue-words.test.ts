@@ -12,6 +12,7 @@ const seen = (cue: Cue): CueView => ({
   pass: cue.kind === 'step' ? cue.pass : null,
   step: 'step' in cue ? cue.step : null,
   sense: cue.kind === 'step' ? (cue.sense ?? null) : null,
+  position: null,
   pours: [],
   say: null,
   gate: cue.gate,

@@ -10,6 +10,8 @@ const base = {
   title: '',
   drink: 'wine',
   blind: false,
+  ownOrders: false,
+  liking: false,
   callLink: null,
   glasses: [],
   openBoards: [],
@@ -26,6 +28,7 @@ const at = (cue: string, version = 1): StageView => ({
     pass: 'writing',
     step: 'write',
     sense: 'nose',
+    position: null,
     pours: [],
     say: null,
     gate: false,
@@ -36,6 +39,7 @@ const at = (cue: string, version = 1): StageView => ({
   progress: { cue: 1, of: 9 },
   pacedBy: 'host',
   reminder: null,
+  lastWaterAt: null,
 });
 const finished: StageView = { ...base, version: 99, status: 'finished', finishedAt: epochMs(0) };
 

@@ -1,0 +1,25 @@
+import { Switch } from '../../shared/ui/switch.tsx';
+import type { KitItem, SeatView } from '../../shared/wire/views.ts';
+import { words } from '../language.ts';
+import { useRoom } from '../seat/room.ts';
+
+const items = Object.keys(words.kit.items) as KitItem[];
+
+/** What somebody at home lays ready before the first glass; the host sees who is complete. */
+export function KitList({ own }: { readonly own: SeatView }) {
+  const { ask } = useRoom();
+  if (!own.remote) return null;
+  return (
+    <section class="stack-tight">
+      <h2>{words.kit.title}</h2>
+      {items.map((item) => (
+        <Switch
+          key={item}
+          label={words.kit.items[item]}
+          on={own.kit.includes(item)}
+          onTurn={(ready) => void ask({ type: 'CheckKit', item, ready })}
+        />
+      ))}
+    </section>
+  );
+}
