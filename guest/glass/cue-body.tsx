@@ -9,6 +9,7 @@ import { BreakBody, MissedNotice } from './break-body.tsx';
 import { GroundRules } from './ground-rules.tsx';
 import { KitList } from './kit-list.tsx';
 import { StepBody } from './step-body.tsx';
+import { TrialGlasses } from './trial-glasses.tsx';
 
 interface CueBodyProps {
   readonly stage: StageUnderWay;
@@ -38,8 +39,9 @@ export function CueBody({ stage, own }: CueBodyProps) {
     case 'break':
       return <BreakBody stage={stage} own={own} />;
     case 'ranking':
-    case 'odd-one-out':
       return null;
+    case 'odd-one-out':
+      return <TrialGlasses stage={stage} own={own} />;
     case 'discussion':
       return <Discussion stage={stage} own={own} />;
     case 'reveal':

@@ -86,6 +86,8 @@ export const guestWords = {
     starting: 'Taking you to your seat…',
   },
 
+  trial: { title: 'Taste them in this order' },
+
   kit: {
     title: 'Your kit at home',
     items: {

@@ -24,6 +24,7 @@ const seat: SeatView = {
   signal: null,
   missed: [],
   kit: [],
+  trials: [],
   served: [coded('c'), coded('a'), null],
 };
 
