@@ -1,0 +1,107 @@
+import type { Cue, Move, PlainCueKind, RoundCue, StepCue } from '../../core/running-order/cue.ts';
+import type { Drink, Level } from '../../core/tasting.ts';
+
+/** A step by what is said for it: taking the glass up to write about its nose is not the first nosing of it. */
+export type StepKey =
+  | 'first/swirl'
+  | 'first/look'
+  | 'first/nose'
+  | 'first/sip'
+  | 'first/spit'
+  | 'writing/look'
+  | 'writing/nose'
+  | 'writing/sip'
+  | 'writing/spit'
+  | 'writing/palate'
+  | 'writing/finish'
+  | 'closing/review'
+  | 'closing/reflect';
+
+/** What a host says aloud; one per language. */
+export interface SayBook {
+  readonly plain: Readonly<Record<PlainCueKind, Readonly<Record<Level, string>>>>;
+  readonly practice: Readonly<Record<Move, string>>;
+  readonly steps: Readonly<Record<Drink, Readonly<Record<StepKey, string>>>>;
+  /** A sentence more for this crowd. */
+  readonly more: Readonly<Record<Level, Readonly<Partial<Record<StepKey, string>>>>>;
+  readonly water: Readonly<Record<Drink, string>>;
+  readonly break: { readonly planned: string; readonly called: string };
+  readonly round: Readonly<Record<RoundCue['kind'] | 'odd-one-out', Readonly<Record<Level, string>>>>;
+  /** At a discussion, while it is not open yet. */
+  readonly beforeTalk: Readonly<Record<Level, string>>;
+  /** Something to say for a step that no book has foreseen. */
+  readonly anyStep: string;
+}
+
+/** Who listens, and to what drink. */
+export interface Hearers {
+  readonly drink: Drink;
+  readonly level: Level;
+  /** From 1; what explains a step is said for the first two glasses only, after that everybody knows. */
+  readonly glass: number;
+  /** The cue is a discussion and nobody may talk yet. */
+  readonly silent: boolean;
+}
+
+const explainedGlasses = 2;
+
+const stepKeys: Readonly<Record<string, StepKey>> = Object.fromEntries(
+  (
+    [
+      'first/swirl',
+      'first/look',
+      'first/nose',
+      'first/sip',
+      'first/spit',
+      'writing/look',
+      'writing/nose',
+      'writing/sip',
+      'writing/spit',
+      'writing/palate',
+      'writing/finish',
+      'closing/review',
+      'closing/reflect',
+    ] as const
+  ).map((key) => [key, key]),
+);
+
+/** A writing step goes by its sense, every other one by its name. */
+export function stepKeyOf({
+  pass,
+  step,
+  sense,
+}: Pick<StepCue, 'pass' | 'step' | 'sense'>): StepKey | undefined {
+  return stepKeys[`${pass}/${sense ?? step}`];
+}
+
+/** The host's own words where there are any, otherwise the book's for this drink and this crowd. */
+export function sayOf(book: SayBook, cue: Cue, { drink, level, glass, silent }: Hearers): string {
+  if (cue.say !== undefined && cue.say !== '') return cue.say;
+  switch (cue.kind) {
+    case 'gathering':
+    case 'welcome':
+    case 'ground-rules':
+    case 'farewell':
+      return book.plain[cue.kind][level];
+    case 'practice':
+      return book.practice[cue.step];
+    case 'step': {
+      const key = stepKeyOf(cue);
+      if (key === undefined) return book.anyStep;
+      const more = glass <= explainedGlasses ? book.more[level][key] : undefined;
+      return more === undefined ? book.steps[drink][key] : `${book.steps[drink][key]} ${more}`;
+    }
+    case 'water':
+      return book.water[drink];
+    case 'break':
+      return cue.called ? book.break.called : book.break.planned;
+    case 'discussion':
+      return silent ? book.beforeTalk[level] : book.round.discussion[level];
+    case 'ranking':
+    case 'odd-one-out':
+    case 'reveal':
+      return book.round[cue.kind][level];
+    default:
+      return cue satisfies never;
+  }
+}
