@@ -1,0 +1,60 @@
+import { useSignal } from '@preact/signals';
+import { Button } from '../../shared/ui/button.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import { words } from '../language.ts';
+import { goTo } from '../route.ts';
+import { keyLinkIn } from './key-link.ts';
+import type { KeyRing } from './key-ring.ts';
+
+interface AskForLinkProps {
+  readonly ring: KeyRing;
+  /** A key was there and does not open this server. */
+  readonly wrong: boolean;
+  readonly onTaken: (kept: boolean) => void;
+}
+
+/** The door of the host's app, for a device without a key. */
+export function AskForLink({ ring, wrong, onTaken }: AskForLinkProps) {
+  const pasted = useSignal('');
+  const refused = useSignal(false);
+  const open = (): void => {
+    const link = keyLinkIn(pasted.value);
+    if (link === undefined) {
+      refused.value = true;
+      return;
+    }
+    const kept = ring.keep(link);
+    if (link.to === 'tasting') goTo({ page: 'doors', tasting: link.tasting });
+    onTaken(kept);
+  };
+  return (
+    <main class="page page-narrow">
+      <h1>{words.key.title}</h1>
+      <p class="lead">{wrong ? words.key.wrong : words.key.lead}</p>
+      <form
+        class="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          open();
+        }}
+      >
+        <TextField
+          label={words.key.field}
+          hint={words.key.hint}
+          error={refused.value ? words.key.notALink : undefined}
+          value={pasted.value}
+          autocomplete="off"
+          onInput={(value) => {
+            pasted.value = value;
+            refused.value = false;
+          }}
+        />
+        <div class="thumb-bar">
+          <Button kind="primary" size="big" onPress={open}>
+            {words.key.open}
+          </Button>
+        </div>
+      </form>
+    </main>
+  );
+}

@@ -1,0 +1,88 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { createStatus } from '../shared/ui/status.ts';
+import { StatusBar } from '../shared/ui/status-bar.tsx';
+import { AskForLink } from './access/ask-for-link.tsx';
+import type { KeyRing } from './access/key-ring.ts';
+import { createHostApi } from './api.ts';
+import { HomePage } from './home/home-page.tsx';
+import type { House } from './house.ts';
+import { words } from './language.ts';
+import { PlanRoom } from './plan-room.tsx';
+import { type Route, routeOf } from './route.ts';
+import { TastingPages } from './tasting-pages.tsx';
+
+interface AppProps {
+  readonly ring: KeyRing;
+  /** The browser refused to keep the key. */
+  readonly notKept: boolean;
+  /** Reads a key out of the address bar, if one was put there while the page is open. */
+  readonly takeKey: () => boolean;
+}
+
+export function App({ ring, notKept, takeKey }: AppProps) {
+  const route = useSignal<Route>(routeOf(window.location.hash));
+  const wrongKey = useSignal(false);
+  /** Counts the keys taken in, so that pages begin anew with a new one. */
+  const keys = useSignal(0);
+  const house = useMemo((): House => {
+    const api = createHostApi({ houseKey: ring.house, keyFor: ring.keyFor });
+    return {
+      api,
+      ring,
+      status: createStatus(),
+      askForLink: () => {
+        wrongKey.value = true;
+      },
+    };
+  }, [ring, wrongKey]);
+
+  useEffect(() => {
+    if (notKept) house.status.say(words.key.notKept);
+    const moved = (): void => {
+      if (takeKey()) {
+        wrongKey.value = false;
+        keys.value += 1;
+      }
+      route.value = routeOf(window.location.hash);
+    };
+    window.addEventListener('hashchange', moved);
+    return () => window.removeEventListener('hashchange', moved);
+  }, [house, notKept, takeKey, route, wrongKey, keys]);
+
+  const taken = (kept: boolean): void => {
+    if (!kept) house.status.say(words.key.notKept);
+    wrongKey.value = false;
+    keys.value += 1;
+  };
+  const locked = wrongKey.value || !holdsKeyFor(ring, route.value);
+  return (
+    <>
+      <StatusBar status={house.status} closeLabel={words.close} />
+      {locked ? (
+        <AskForLink ring={ring} wrong={wrongKey.value} onTaken={taken} />
+      ) : (
+        <Page key={keys.value} route={route.value} house={house} />
+      )}
+    </>
+  );
+}
+
+const holdsKeyFor = (ring: KeyRing, route: Route): boolean =>
+  route.page === 'home'
+    ? ring.house() !== undefined || ring.tastings().length > 0
+    : ring.keyFor(route.tasting) !== undefined;
+
+function Page({ route, house }: { readonly route: Route; readonly house: House }) {
+  switch (route.page) {
+    case 'home':
+      return <HomePage house={house} />;
+    case 'plan':
+      return <PlanRoom key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
+    case 'doors':
+    case 'room':
+      return <TastingPages key={route.tasting} page={route.page} tasting={route.tasting} house={house} />;
+    default:
+      return route satisfies never;
+  }
+}

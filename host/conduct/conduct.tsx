@@ -1,0 +1,95 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { Cue } from '../../core/running-order/cue.ts';
+import type { HostUnderWay } from '../../core/session/views/host.ts';
+import { words } from '../language.ts';
+import type { Evening } from '../tasting-pages.tsx';
+import { bigStep } from './big-step.ts';
+import { createConducting } from './conducting.ts';
+import { nameOf } from './cue-words.ts';
+import type { Drawer } from './drawer.ts';
+import { Drawers } from './drawers.tsx';
+import { NowPanel } from './now-panel.tsx';
+import { OrderList } from './order-list.tsx';
+import { RoomHead } from './room-head.tsx';
+import { tableOf } from './table.ts';
+import { TablePanel } from './table-panel.tsx';
+import { ThumbControls } from './thumb-controls.tsx';
+import { Tools } from './tools.tsx';
+import { useKeys } from './use-keys.ts';
+
+interface ConductProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly order: readonly Cue[];
+}
+
+/** The conducting page: the evening, what the room does now, the table, and the big button under the thumb. */
+export function Conduct({ evening, view, order }: ConductProps) {
+  const { follower, asking, house } = evening;
+  const drawer = useSignal<Drawer | null>(null);
+  const conducting = useMemo(
+    () =>
+      createConducting({
+        asking,
+        status: house.status,
+        onFinish: () => {
+          drawer.value = { shows: 'finish' };
+        },
+      }),
+    [asking, house, drawer],
+  );
+  const cue = order.find(({ id }) => id === view.cue);
+  const step = bigStep(view, cue);
+  const waiting = asking.waiting.value;
+  const table = tableOf(view.seats, follower.presence.value);
+  const name = cue === undefined ? '' : nameOf(cue, view.pours);
+
+  useKeys((ask) => {
+    // A drawer that lies over the page takes the keys; only Escape, which is the browser's, closes it.
+    if (drawer.peek() !== null) return;
+    switch (ask) {
+      case 'next':
+        return conducting.takeStep(step);
+      case 'back':
+        return view.previous === null ? undefined : conducting.back(view.cue);
+      case 'hold':
+        return conducting.holdOrResume(view.clock);
+      case 'keys':
+        drawer.value = { shows: 'keys' };
+        return undefined;
+      default:
+        return ask satisfies never;
+    }
+  });
+  useEffect(() => {
+    if (name !== '') house.status.say(words.room.moved(name), { unseen: true });
+    // Said once per cue, not again when a glass is dropped and the counting changes.
+  }, [view.cue, house]);
+
+  const open = (next: Drawer): void => {
+    drawer.value = next;
+  };
+  return (
+    <main class="room">
+      <RoomHead evening={evening} view={view} order={order} />
+      <NowPanel evening={evening} view={view} cue={cue} step={step} conducting={conducting} />
+      <Tools onOpen={open} />
+      <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
+      <TablePanel table={table} cue={cue} onOpen={open} conducting={conducting} />
+      <ThumbControls view={view} order={order} step={step} waiting={waiting} conducting={conducting} />
+      <Drawers
+        evening={evening}
+        view={view}
+        order={order}
+        table={table}
+        drawer={drawer.value}
+        conducting={conducting}
+        onOpen={open}
+        onClose={() => {
+          drawer.value = null;
+        }}
+      />
+    </main>
+  );
+}

@@ -1,0 +1,102 @@
+import type { CueId, PourId, SeatId } from '../../core/ids.ts';
+import type { Cue } from '../../core/running-order/cue.ts';
+import type { ReminderKind } from '../../core/session/state.ts';
+import type { HostPour, HostUnderWay } from '../../core/session/views/host.ts';
+import { seconds } from '../../core/units.ts';
+import type { Status } from '../../shared/ui/status.ts';
+import type { HostAsk } from '../../shared/wire/commands.ts';
+import { words } from '../language.ts';
+import type { Asking } from './asking.ts';
+import type { BigStep } from './big-step.ts';
+import { pourIn } from './cue-words.ts';
+
+/** Everything a host does in a room, each with its word and, where something is taken away, its undo. */
+export interface Conducting {
+  takeStep(step: BigStep): void;
+  back(from: CueId): void;
+  jump(to: Cue, name: string, from: CueId): void;
+  holdOrResume(clock: HostUnderWay['clock']): void;
+  minute(): void;
+  callBreak(minutes: number, from: CueId): void;
+  remind(kind: ReminderKind): void;
+  openTalk(pours: readonly PourId[]): void;
+  closeTalk(pours: readonly PourId[]): void;
+  drop(pour: HostPour, at: Cue | undefined): void;
+  removeSeat(seat: SeatId, name: string): void;
+  /** For everything that neither needs a word nor an undo. */
+  just(ask: HostAsk): void;
+}
+
+interface ConductingOptions {
+  readonly asking: Asking;
+  readonly status: Status;
+  /** The end is asked about first: it is no place for a thumb that taps on. */
+  readonly onFinish: () => void;
+}
+
+export function createConducting({ asking, status, onFinish }: ConductingOptions): Conducting {
+  const just = (ask: HostAsk): void => void asking.ask(ask);
+
+  /** Says what was done; `undo` are the asks that take it back, in order. */
+  async function done(ask: HostAsk, said: string, ...undo: readonly HostAsk[]): Promise<void> {
+    if (!(await asking.ask(ask))) return;
+    const takeBack = async (): Promise<void> => {
+      for (const each of undo) if (!(await asking.ask(each))) return;
+    };
+    if (undo.length === 0) status.say(said);
+    else status.say(said, { action: { label: words.undo, onPress: () => void takeBack() } });
+  }
+
+  return {
+    takeStep(step) {
+      status.clear();
+      switch (step.does) {
+        case 'advance':
+          return just({ type: 'Advance', from: step.from });
+        case 'open-discussion':
+          return just({ type: 'OpenDiscussion', pours: step.pours });
+        case 'reveal':
+          return just({ type: 'Reveal', pours: step.pours });
+        case 'finish':
+          return onFinish();
+        default:
+          return step satisfies never;
+      }
+    },
+    back(from) {
+      status.clear();
+      just({ type: 'GoBack', from });
+    },
+    jump: (to, name, from) =>
+      void done({ type: 'JumpTo', cue: to.id }, words.room.jump.done(name), { type: 'JumpTo', cue: from }),
+    holdOrResume: (clock) => just({ type: clock.kind === 'held' ? 'Resume' : 'Hold' }),
+    minute: () => just({ type: 'GiveTime', seconds: seconds(60) }),
+    callBreak: (minutes, from) =>
+      void done({ type: 'CallBreak', seconds: seconds(minutes * 60) }, words.pause.called(minutes), {
+        type: 'JumpTo',
+        cue: from,
+      }),
+    // The reminder itself stands on this page, with the button that takes it down.
+    remind: (kind) => just({ type: 'Remind', kind }),
+    openTalk: (pours) => just({ type: 'OpenDiscussion', pours }),
+    closeTalk: (pours) =>
+      void done({ type: 'CloseDiscussion', pours }, words.glasses.closedNow, {
+        type: 'OpenDiscussion',
+        pours,
+      }),
+    drop(pour, at) {
+      // Dropping the glass in hand has moved the room on; taking that back leads to where it stood.
+      const there =
+        at !== undefined && pourIn(at) === pour.id ? [{ type: 'JumpTo', cue: at.id } as const] : [];
+      void done(
+        { type: 'DropPour', pour: pour.id },
+        words.glasses.droppedNow(pour.name),
+        { type: 'RestorePour', pour: pour.id },
+        ...there,
+      );
+    },
+    removeSeat: (seat, name) =>
+      void done({ type: 'RemoveSeat', seat }, words.table.removed(name), { type: 'RestoreSeat', seat }),
+    just,
+  };
+}

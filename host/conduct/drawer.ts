@@ -1,0 +1,32 @@
+import type { CueId, SeatId } from '../../core/ids.ts';
+import type { Cue } from '../../core/running-order/cue.ts';
+import type { HostUnderWay } from '../../core/session/views/host.ts';
+import type { Evening } from '../tasting-pages.tsx';
+import type { Conducting } from './conducting.ts';
+import type { Table } from './table.ts';
+
+/** What lies over the room's page, one thing at a time. */
+export type Drawer =
+  | { readonly shows: 'remind' }
+  | { readonly shows: 'pause' }
+  | { readonly shows: 'glasses' }
+  | { readonly shows: 'doorway' }
+  | { readonly shows: 'more' }
+  | { readonly shows: 'finish' }
+  | { readonly shows: 'keys' }
+  | { readonly shows: 'whole-table' }
+  | { readonly shows: 'seat'; readonly seat: SeatId }
+  | { readonly shows: 'jump'; readonly cue: CueId };
+
+export type OpenDrawer = (drawer: Drawer) => void;
+
+/** What every drawer is given. */
+export interface DrawerProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly order: readonly Cue[];
+  readonly table: Table;
+  readonly conducting: Conducting;
+  readonly onOpen: OpenDrawer;
+  readonly onClose: () => void;
+}

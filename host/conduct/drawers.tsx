@@ -1,0 +1,43 @@
+import type { Drawer, DrawerProps } from './drawer.ts';
+import { DoorwayDrawer } from './drawers/doorway-drawer.tsx';
+import { FinishDrawer } from './drawers/finish-drawer.tsx';
+import { GlassesDrawer } from './drawers/glasses-drawer.tsx';
+import { JumpDrawer } from './drawers/jump-drawer.tsx';
+import { KeysDrawer } from './drawers/keys-drawer.tsx';
+import { MoreDrawer } from './drawers/more-drawer.tsx';
+import { PauseDrawer } from './drawers/pause-drawer.tsx';
+import { RemindDrawer } from './drawers/remind-drawer.tsx';
+import { SeatDrawer } from './drawers/seat-drawer.tsx';
+import { WholeTableDrawer } from './drawers/whole-table-drawer.tsx';
+
+interface DrawersProps extends DrawerProps {
+  readonly drawer: Drawer | null;
+}
+
+export function Drawers({ drawer, ...props }: DrawersProps) {
+  if (drawer === null) return null;
+  switch (drawer.shows) {
+    case 'remind':
+      return <RemindDrawer {...props} />;
+    case 'pause':
+      return <PauseDrawer {...props} />;
+    case 'glasses':
+      return <GlassesDrawer {...props} />;
+    case 'doorway':
+      return <DoorwayDrawer {...props} />;
+    case 'more':
+      return <MoreDrawer {...props} />;
+    case 'finish':
+      return <FinishDrawer {...props} />;
+    case 'keys':
+      return <KeysDrawer {...props} />;
+    case 'whole-table':
+      return <WholeTableDrawer {...props} />;
+    case 'seat':
+      return <SeatDrawer key={drawer.seat} seat={drawer.seat} {...props} />;
+    case 'jump':
+      return <JumpDrawer cue={drawer.cue} {...props} />;
+    default:
+      return drawer satisfies never;
+  }
+}

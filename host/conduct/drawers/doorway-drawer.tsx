@@ -1,0 +1,54 @@
+import { Button } from '../../../shared/ui/button.tsx';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { hostLink } from '../../access/key-link.ts';
+import { words } from '../../language.ts';
+import { guestAddresses } from '../../set-up/addresses.ts';
+import { Invitation } from '../../set-up/invitation.tsx';
+import type { DrawerProps } from '../drawer.ts';
+import { IssuedLink } from './issued-link.tsx';
+
+const hints = { open: 'openHint', ask: 'askHint', closed: 'closedHint' } as const;
+
+/** The doors, and the square again for whoever comes late. */
+export function DoorwayDrawer({ evening, view, conducting, onClose }: DrawerProps) {
+  const { stored, house } = evening;
+  return (
+    <Dialog
+      title={words.doorway.title}
+      onClose={onClose}
+      actions={
+        <Button kind="primary" onPress={onClose}>
+          {words.close}
+        </Button>
+      }
+    >
+      <Invitation stored={stored} />
+      <Choice
+        legend={words.doorway.legend}
+        across
+        value={view.doors}
+        onChoose={(doors) => conducting.just({ type: 'SetDoors', doors })}
+        options={(['open', 'ask', 'closed'] as const).map((doors) => ({
+          value: doors,
+          label: words.doorway[doors],
+          hint: words.doorway[hints[doors]],
+        }))}
+      />
+      <IssuedLink
+        name={words.doorway.secondHost}
+        hint={words.doorway.secondHostHint}
+        label={words.doorway.secondHostLabel}
+        issue={() => house.api.issueKey(stored.tasting, { for: 'host' })}
+        linkOf={(key) => hostLink(reachableOrigin(evening), stored.tasting, key)}
+      />
+    </Dialog>
+  );
+}
+
+/** A second device cannot reach a server by this tablet's own name for it, such as localhost. */
+export function reachableOrigin({ stored }: DrawerProps['evening']): string {
+  const own = window.location.origin;
+  const first = guestAddresses(stored, own)[0];
+  return first === undefined ? own : new URL(first.link).origin;
+}

@@ -1,0 +1,141 @@
+import { useSignal } from '@preact/signals';
+import type { HostPour } from '../../../core/session/views/host.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { words } from '../../language.ts';
+import type { Conducting } from '../conducting.ts';
+import { placesOf } from '../cue-words.ts';
+import type { DrawerProps } from '../drawer.ts';
+
+/** What cannot be taken back is asked twice: sealing the notes of a glass, telling its name. */
+interface Sure {
+  readonly about: 'open' | 'tell';
+  readonly pour: HostPour;
+}
+
+/** Every glass of the evening: talk, names, dropping and putting back, out of the usual order. */
+export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps) {
+  const sure = useSignal<Sure | null>(null);
+  const places = placesOf(view.pours);
+  const asked = sure.value;
+  if (asked !== null) {
+    const back = (): void => {
+      sure.value = null;
+    };
+    return (
+      <Dialog
+        title={asked.pour.name}
+        onClose={back}
+        actions={
+          <>
+            <Button
+              onPress={() => {
+                onClose();
+                confirmed(asked, conducting);
+              }}
+            >
+              {asked.about === 'open' ? words.glasses.openTalk : words.glasses.tellName}
+            </Button>
+            <Button kind="primary" onPress={back}>
+              {words.cancel}
+            </Button>
+          </>
+        }
+      >
+        <p>{words.glasses.sure[asked.about]}</p>
+      </Dialog>
+    );
+  }
+  const at = order.find(({ id }) => id === view.cue);
+  return (
+    <Dialog
+      title={words.glasses.title}
+      onClose={onClose}
+      actions={
+        <Button kind="primary" onPress={onClose}>
+          {words.close}
+        </Button>
+      }
+    >
+      <ul class="plain-list">
+        {view.pours.map((pour) => (
+          <li key={pour.id} class={pour.dropped ? 'glass-row glass-dropped' : 'glass-row'}>
+            <p class="glass-words">
+              <span class="glass-name">
+                {places.has(pour.id) && `${places.get(pour.id)} · `}
+                <bdi>{pour.name}</bdi>
+              </span>
+              <span class="soft small">{stateOf(pour, view.blind)}</span>
+            </p>
+            <div class="glass-asks">
+              <GlassAsks
+                pour={pour}
+                blind={view.blind}
+                conducting={conducting}
+                onSure={(about) => {
+                  // Opening again seals nothing anew, so it needs no second question.
+                  if (about === 'open' && pour.discussion === 'closed') conducting.openTalk([pour.id]);
+                  else sure.value = { about, pour };
+                }}
+                onDrop={() => {
+                  onClose();
+                  conducting.drop(pour, at);
+                }}
+              />
+            </div>
+          </li>
+        ))}
+      </ul>
+    </Dialog>
+  );
+}
+
+interface GlassAsksProps {
+  readonly pour: HostPour;
+  readonly blind: boolean;
+  readonly conducting: Conducting;
+  readonly onSure: (about: Sure['about']) => void;
+  readonly onDrop: () => void;
+}
+
+function GlassAsks({ pour, blind, conducting, onSure, onDrop }: GlassAsksProps) {
+  if (pour.dropped) {
+    return (
+      <Button onPress={() => conducting.just({ type: 'RestorePour', pour: pour.id })}>
+        {words.glasses.restore}
+      </Button>
+    );
+  }
+  return (
+    <>
+      {pour.reached && pour.discussion !== 'open' && (
+        <Button onPress={() => onSure('open')}>{words.glasses.openTalk}</Button>
+      )}
+      {pour.discussion === 'open' && (
+        <Button onPress={() => conducting.closeTalk([pour.id])}>{words.glasses.closeTalk}</Button>
+      )}
+      {blind && pour.reached && !pour.revealed && (
+        <Button onPress={() => onSure('tell')}>{words.glasses.tellName}</Button>
+      )}
+      <Button kind="quiet" onPress={onDrop}>
+        {words.glasses.drop}
+      </Button>
+    </>
+  );
+}
+
+function confirmed({ about, pour }: Sure, conducting: Conducting): void {
+  if (about === 'open') conducting.openTalk([pour.id]);
+  else conducting.just({ type: 'Reveal', pours: [pour.id] });
+}
+
+function stateOf(pour: HostPour, blind: boolean): string {
+  if (pour.dropped) return words.glasses.dropped;
+  return [
+    ...(pour.code === null ? [] : [words.glasses.code(pour.code)]),
+    pour.reached ? words.glasses.tasted : words.glasses.notYet,
+    ...(pour.discussion === 'open' ? [words.glasses.talkOpen] : []),
+    ...(pour.discussion === 'closed' ? [words.glasses.talkClosed] : []),
+    ...(blind && pour.reached ? [pour.revealed ? words.glasses.named : words.glasses.unnamed] : []),
+  ].join(' · ');
+}

@@ -1,0 +1,122 @@
+import { useSignal } from '@preact/signals';
+import type { Pacing } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import {
+  applyTheme,
+  readTheme,
+  saveTheme,
+  type ThemeChoice,
+  themeChoices,
+} from '../../../shared/ui/theme.ts';
+import { words } from '../../language.ts';
+import { hrefOf } from '../../route.ts';
+import type { DrawerProps } from '../drawer.ts';
+import { chooseHand, type Hand, readHand } from '../hand.ts';
+
+const shares = ['0.5', '0.75', '1'] as const;
+
+export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: DrawerProps) {
+  return (
+    <Dialog
+      title={words.more.title}
+      onClose={onClose}
+      actions={
+        <>
+          <Button kind="quiet" onPress={() => onOpen({ shows: 'keys' })}>
+            {words.more.keys}
+          </Button>
+          <Button onPress={() => onOpen({ shows: 'finish' })}>{words.more.finish}</Button>
+          <Button kind="primary" onPress={onClose}>
+            {words.close}
+          </Button>
+        </>
+      }
+    >
+      <PacingChoice
+        pacing={view.pacing}
+        onChoose={(pacing) => conducting.just({ type: 'ChoosePacing', pacing })}
+      />
+      <LightAndHand />
+      <nav class="row-of-links">
+        <a class="button" href={hrefOf({ page: 'doors', tasting: evening.stored.tasting })}>
+          {words.doors.title}
+        </a>
+        <a class="button" href={hrefOf({ page: 'home' })}>
+          {words.more.home}
+        </a>
+      </nav>
+    </Dialog>
+  );
+}
+
+interface PacingChoiceProps {
+  readonly pacing: Pacing;
+  readonly onChoose: (pacing: Pacing) => void;
+}
+
+function PacingChoice({ pacing, onChoose }: PacingChoiceProps) {
+  return (
+    <>
+      <Choice
+        legend={words.more.pacing}
+        across
+        value={pacing.by}
+        onChoose={(by) => onChoose(by === 'room' ? { by, share: 0.75 } : { by })}
+        options={(['host', 'clock', 'room'] as const).map((by) => ({
+          value: by,
+          label: words.more.pacings[by],
+          hint: words.more.pacingHints[by],
+        }))}
+      />
+      {pacing.by === 'room' && (
+        <Choice
+          legend={words.more.share}
+          across
+          value={shares.find((share) => Number(share) === pacing.share)}
+          onChoose={(share) => onChoose({ by: 'room', share: Number(share) })}
+          options={shares.map((share) => ({ value: share, label: words.more.shares[share] }))}
+        />
+      )}
+      <p class="small soft">{words.more.gates}</p>
+    </>
+  );
+}
+
+function LightAndHand() {
+  const theme = useSignal<ThemeChoice>(readTheme());
+  const hand = useSignal<Hand>(readHand());
+  return (
+    <>
+      <Choice
+        legend={words.more.light}
+        across
+        value={theme.value}
+        onChoose={(choice) => {
+          theme.value = choice;
+          applyTheme(choice, document.documentElement);
+          saveTheme(choice);
+        }}
+        options={themeChoices.map((choice) => ({
+          value: choice,
+          label: words.more.lights[choice],
+          hint: words.more.lightHints[choice],
+        }))}
+      />
+      <Choice
+        legend={words.more.hand}
+        across
+        value={hand.value}
+        onChoose={(choice) => {
+          hand.value = choice;
+          chooseHand(choice);
+        }}
+        options={(['left', 'right'] as const).map((choice) => ({
+          value: choice,
+          label: words.more.hands[choice],
+        }))}
+      />
+    </>
+  );
+}

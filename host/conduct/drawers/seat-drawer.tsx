@@ -1,0 +1,61 @@
+import type { SeatId } from '../../../core/ids.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { seatLink } from '../../access/key-link.ts';
+import { words } from '../../language.ts';
+import type { DrawerProps } from '../drawer.ts';
+import { stateWords } from '../seat-tile.tsx';
+import { reachableOrigin } from './doorway-drawer.tsx';
+import { IssuedLink } from './issued-link.tsx';
+
+interface SeatDrawerProps extends DrawerProps {
+  readonly seat: SeatId;
+}
+
+/** One guest: their state, a link for another phone, and taking them off the table. */
+export function SeatDrawer({ seat: id, evening, table, conducting, onClose }: SeatDrawerProps) {
+  const found = [...table.asking, ...table.others].find(({ seat }) => seat.id === id);
+  if (found === undefined) return null;
+  const { seat, state } = found;
+  const close = (act: () => void) => () => {
+    onClose();
+    act();
+  };
+  return (
+    <Dialog
+      title={seat.name}
+      onClose={onClose}
+      actions={
+        <>
+          <Button kind="danger" onPress={close(() => conducting.removeSeat(id, seat.name))}>
+            {words.table.remove}
+          </Button>
+          {state === 'at-door' && (
+            <Button onPress={close(() => conducting.just({ type: 'AdmitSeat', seat: id }))}>
+              {words.table.letIn}
+            </Button>
+          )}
+          {seat.signal !== null && (
+            <Button onPress={close(() => conducting.just({ type: 'AnswerSeat', seat: id }))}>
+              {words.table.answer}
+            </Button>
+          )}
+          <Button kind="primary" onPress={onClose}>
+            {words.close}
+          </Button>
+        </>
+      }
+    >
+      <p>{stateWords(found)}</p>
+      {state !== 'at-door' && (
+        <IssuedLink
+          name={words.table.newPhone}
+          hint={words.table.newPhoneHint}
+          label={words.table.newPhoneLabel(seat.name)}
+          issue={() => evening.house.api.issueKey(evening.stored.tasting, { for: 'seat', seat: id })}
+          linkOf={(key) => seatLink(reachableOrigin(evening), evening.stored.tasting, key)}
+        />
+      )}
+    </Dialog>
+  );
+}

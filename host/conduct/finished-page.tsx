@@ -1,0 +1,42 @@
+import type { HostFinished } from '../../core/session/views/host.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { timeOfDay, words } from '../language.ts';
+import { hrefOf } from '../route.ts';
+import type { Evening } from '../tasting-pages.tsx';
+
+interface FinishedPageProps {
+  readonly evening: Evening;
+  readonly view: HostFinished;
+}
+
+/** After the evening; a host who finished by mistake goes on from here. */
+export function FinishedPage({ evening: { asking }, view }: FinishedPageProps) {
+  const tasted = view.pours.filter((pour) => pour.reached && !pour.dropped).length;
+  return (
+    <main class="page page-narrow stack">
+      <h1>{words.finished.title}</h1>
+      <p class="soft">{view.title === '' ? words.untitled : view.title}</p>
+      <p class="say">{words.finished.body}</p>
+      <p>
+        {[
+          words.finished.tasted(tasted),
+          words.finished.guests(view.seats.length),
+          words.finished.lasted(timeOfDay(view.openedAt), timeOfDay(view.finishedAt)),
+        ].join(' · ')}
+      </p>
+      <Notice kind="caution">
+        <p>{words.finished.home}</p>
+      </Notice>
+      <p class="soft small">{words.finished.reopenHint}</p>
+      <div class="thumb-bar">
+        <Button busy={asking.waiting.value.has('Reopen')} onPress={() => void asking.ask({ type: 'Reopen' })}>
+          {words.finished.reopen}
+        </Button>
+        <a class="button button-primary" href={hrefOf({ page: 'home' })}>
+          {words.finished.toHome}
+        </a>
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,136 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { Cue } from '../../core/running-order/cue.ts';
+import type { HostPour, HostUnderWay } from '../../core/session/views/host.ts';
+import type { Drink } from '../../core/tasting.ts';
+import { sayOf } from '../../shared/language/say.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { DrainingGlass } from '../../shared/ui/draining-glass.tsx';
+import type { CueTime } from '../../shared/ui/time-left.ts';
+import { useTick } from '../../shared/ui/use-tick.ts';
+import { sayBook, words } from '../language.ts';
+import type { Evening } from '../tasting-pages.tsx';
+import type { BigStep } from './big-step.ts';
+import { BoardPanel } from './board-panel.tsx';
+import type { Conducting } from './conducting.ts';
+import { placesOf, pourIn, verbOf, whereOf } from './cue-words.ts';
+
+interface NowPanelProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly cue: Cue | undefined;
+  readonly step: BigStep;
+  readonly conducting: Conducting;
+}
+
+/** What the room does now: the verb, the time, and what to say aloud; the board while a talk is open. */
+export function NowPanel({ evening, view, cue, step, conducting }: NowPanelProps) {
+  const open = [...view.pours, ...view.trials].filter(({ discussion }) => discussion === 'open');
+  const talks = open.length > 0;
+  const showsBoard = useSignal(talks);
+  useEffect(() => {
+    showsBoard.value = talks;
+  }, [talks, showsBoard]);
+  if (cue === undefined) return <section class="room-now">{words.loading}</section>;
+
+  const pour = view.pours.find(({ id }) => id === pourIn(cue));
+  const board = talks && showsBoard.value;
+  return (
+    <section class="room-now" aria-labelledby="now">
+      <p class="now-where">{whereOf(cue, view.pours)}</p>
+      <div class="now-head">
+        <div class="now-words">
+          <h2 class="now-verb" id="now">
+            {verbOf(cue)}
+          </h2>
+          {pour && <PourLine pour={pour} />}
+        </div>
+        <RoomTime evening={evening} view={view} cue={cue} />
+      </div>
+      {view.reminder && (
+        <p class="now-reminder">
+          {words.room.reminder(view.reminder.kind)}
+          <Button kind="quiet" onPress={() => conducting.just({ type: 'ClearReminder' })}>
+            {words.room.clearReminder}
+          </Button>
+        </p>
+      )}
+      {talks && (
+        <div class="now-turn">
+          <Button
+            pressed={board}
+            onPress={() => {
+              showsBoard.value = true;
+            }}
+          >
+            {words.board.show}
+          </Button>
+          <Button
+            pressed={!board}
+            onPress={() => {
+              showsBoard.value = false;
+            }}
+          >
+            {words.board.showSay}
+          </Button>
+          <Button onPress={() => conducting.closeTalk(open.map(({ id }) => id))}>
+            {words.glasses.closeTalk}
+          </Button>
+        </div>
+      )}
+      {board ? (
+        <BoardPanel board={evening.follower.board.value} pours={view.pours} trials={view.trials} />
+      ) : (
+        <div class="now-say">
+          <p class="now-label">{words.room.say}</p>
+          <blockquote class="say" key={cue.id}>
+            {sayOf(sayBook, cue, hearers(evening, view, cue, step))}
+          </blockquote>
+          {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}
+          {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
+        </div>
+      )}
+    </section>
+  );
+}
+
+function PourLine({ pour }: { readonly pour: HostPour }) {
+  return (
+    <p class="now-pour">
+      <bdi>{[pour.producer, pour.name].filter((part) => part !== null).join(' · ')}</bdi>
+      {pour.code !== null && <span class="soft figures"> · {words.glasses.code(pour.code)}</span>}
+    </p>
+  );
+}
+
+/** Who listens: the crowd of the plan, and the drink in hand, or the evening's own. */
+function hearers({ stored: { plan } }: Evening, view: HostUnderWay, cue: Cue, step: BigStep) {
+  const pour = pourIn(cue);
+  const drink: Drink = plan.pours.find(({ id }) => id === pour)?.drink ?? plan.drink;
+  const glass = pour === undefined ? 1 : (placesOf(view.pours).get(pour) ?? 1);
+  return { drink, level: plan.level, glass, silent: step.does === 'open-discussion' };
+}
+
+interface RoomTimeProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly cue: Cue;
+}
+
+function RoomTime({ evening: { follower }, view: { clock }, cue }: RoomTimeProps) {
+  const running = clock.kind === 'running';
+  const now = useTick(follower.clock.now, { running, anchor: running ? clock.endsAt : 0 });
+  const time: CueTime = running
+    ? { status: 'running', startsAt: clock.startsAt, endsAt: clock.endsAt }
+    : { status: 'held', remaining: clock.remaining, total: Math.max(clock.remaining, cue.ideal * 1000) };
+  return (
+    <div class="now-time">
+      <DrainingGlass
+        time={time}
+        now={now}
+        label={words.room.time}
+        words={cue.gate ? words.room.phasesAtGate : words.room.phases}
+      />
+    </div>
+  );
+}

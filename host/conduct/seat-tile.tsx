@@ -1,0 +1,46 @@
+import { Icon } from '../../shared/ui/icon.tsx';
+import { clock, glass, hand, ready, unlock } from '../../shared/ui/strokes.ts';
+import { words } from '../language.ts';
+import type { SeatState, TableSeat } from './table.ts';
+
+const marks: Readonly<Record<SeatState, string | undefined>> = {
+  'at-door': unlock,
+  'needs-host': hand,
+  'more-time': clock,
+  away: undefined,
+  ready,
+  tasting: glass,
+};
+
+interface SeatTileProps {
+  readonly seat: TableSeat;
+  /** One line only, for a long table; the whole of it stands in the list of the table. */
+  readonly slim?: boolean | undefined;
+}
+
+/** A seat at a glance: its name, and its state by shape and word. */
+export function SeatTile({ seat: { seat, state }, slim }: SeatTileProps) {
+  const mark = marks[state];
+  return (
+    <span class={`seat seat-${state}${slim ? ' seat-slim' : ''}`}>
+      {mark === undefined ? <span class="seat-hollow" aria-hidden="true" /> : <Icon of={mark} />}
+      <span class="seat-words">
+        <bdi class="seat-name">{seat.name}</bdi>
+        <span class={slim ? 'visually-hidden' : 'seat-state'}>{stateWords({ seat, state })}</span>
+      </span>
+    </span>
+  );
+}
+
+/** All there is to say of a seat, the most important first. */
+export function stateWords({ seat, state }: Pick<TableSeat, 'seat' | 'state'>): string {
+  const facts = [
+    ...(seat.remote ? [words.table.remote] : []),
+    ...(seat.leftHanded ? [words.table.leftHanded] : []),
+    ...(seat.missed > 0 ? [words.table.missed(seat.missed)] : []),
+  ];
+  // Somebody at home is not `here`, and whoever has something to be said of them is here all the same.
+  return (state === 'tasting' && facts.length > 0 ? facts : [words.table.states[state], ...facts]).join(
+    ' · ',
+  );
+}

@@ -1,0 +1,74 @@
+import type { SeatId } from '../../core/ids.ts';
+import type { HostSeat } from '../../core/session/views/host.ts';
+import type { PresenceView } from '../../shared/wire/protocol.ts';
+
+/** What a host has to see of a seat, most urgent first. */
+export type SeatState = 'at-door' | 'needs-host' | 'more-time' | 'away' | 'ready' | 'tasting';
+
+export interface TableSeat {
+  readonly seat: HostSeat;
+  readonly state: SeatState;
+  /** A device of theirs is connected. */
+  readonly here: boolean;
+}
+
+export interface Table {
+  /** Those who want something of the host, in the order in which it presses. */
+  readonly asking: readonly TableSeat[];
+  readonly others: readonly TableSeat[];
+  /** Left or removed; they keep their notes and may come back. */
+  readonly gone: readonly HostSeat[];
+  readonly counts: {
+    readonly seated: number;
+    readonly here: number;
+    readonly ready: number;
+    readonly asking: number;
+    readonly groundRules: number;
+  };
+}
+
+const urgency: Readonly<Record<SeatState, number>> = {
+  'needs-host': 0,
+  'at-door': 1,
+  'more-time': 2,
+  away: 3,
+  ready: 4,
+  tasting: 4,
+};
+
+export const wantsHost = (state: SeatState): boolean => urgency[state] <= urgency['more-time'];
+
+/** Seats keep the order in which they were taken, so that nobody wanders about the table under the host's eye. */
+export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Table {
+  const connected = new Set<SeatId>(presence.seats.map(({ seat }) => seat));
+  const all = seats
+    .filter((seat) => seat.presence === 'seated' || seat.presence === 'waiting')
+    .map((seat): TableSeat => {
+      const here = connected.has(seat.id);
+      return { seat, state: stateOf(seat, here), here };
+    });
+  const asking = all
+    .filter(({ state }) => wantsHost(state))
+    .sort((one, other) => urgency[one.state] - urgency[other.state]);
+  const seated = all.filter(({ seat }) => seat.presence === 'seated');
+  return {
+    asking,
+    others: all.filter(({ state }) => !wantsHost(state)),
+    gone: seats.filter((seat) => seat.presence === 'left' || seat.presence === 'removed'),
+    counts: {
+      seated: seated.length,
+      here: seated.filter(({ here }) => here).length,
+      ready: seated.filter(({ seat }) => seat.signal === 'ready').length,
+      asking: asking.length,
+      groundRules: seated.filter(({ seat }) => seat.groundRulesAccepted).length,
+    },
+  };
+}
+
+function stateOf(seat: HostSeat, here: boolean): SeatState {
+  if (seat.presence === 'waiting') return 'at-door';
+  if (seat.signal === 'needs-host') return 'needs-host';
+  if (!here) return 'away';
+  if (seat.signal === 'more-time') return 'more-time';
+  return seat.signal === 'ready' ? 'ready' : 'tasting';
+}

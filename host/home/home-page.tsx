@@ -1,0 +1,92 @@
+import { useSignal } from '@preact/signals';
+import { useCallback, useEffect } from 'preact/hooks';
+import { epochMs } from '../../core/units.ts';
+import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import type { ListedTasting } from '../../shared/wire/http.ts';
+import type { House } from '../house.ts';
+import { sentenceFor, words } from '../language.ts';
+import { goTo } from '../route.ts';
+import { Trouble } from '../trouble.tsx';
+import { type Beginning, planOf } from './beginnings.ts';
+import { StartNew } from './start-new.tsx';
+import { TastingList } from './tasting-list.tsx';
+
+type Listed =
+  | { readonly is: 'loading' }
+  | { readonly is: 'failed'; readonly sentence: string }
+  | { readonly is: 'here'; readonly tastings: readonly ListedTasting[] };
+
+/** All evenings of this server, and the ways to begin a new one. */
+export function HomePage({ house }: { readonly house: House }) {
+  const listed = useSignal<Listed>({ is: 'loading' });
+  const beginning = useSignal(false);
+  const wholeHouse = house.ring.house() !== undefined;
+
+  const load = useCallback(async (): Promise<void> => {
+    const answer = wholeHouse ? await house.api.listTastings() : await knownTastings(house);
+    if (!answer.ok && answer.code === 'wrong-key') return house.askForLink();
+    listed.value = answer.ok
+      ? { is: 'here', tastings: answer.body }
+      : { is: 'failed', sentence: sentenceFor(answer.code) };
+  }, [house, wholeHouse, listed]);
+
+  useEffect(() => {
+    document.title = words.page('');
+    void load();
+  }, [load]);
+
+  const begin = async (how: Beginning): Promise<void> => {
+    if (beginning.value) return;
+    beginning.value = true;
+    const answer = await house.api.createTasting(planOf(how));
+    beginning.value = false;
+    if (!answer.ok) return void house.status.say(sentenceFor(answer.code));
+    const { tasting } = answer.body;
+    goTo(
+      how.from === 'demo'
+        ? { page: 'doors', tasting }
+        : { page: 'plan', tasting, paste: how.from === 'list' },
+    );
+  };
+
+  const now = listed.value;
+  return (
+    <main class="page">
+      <h1>{words.home.title}</h1>
+      <div class={now.is === 'here' && now.tastings.length === 0 ? 'home home-first' : 'home'}>
+        <section class="stack" aria-label={words.home.title}>
+          {now.is === 'loading' && <p class="soft">{words.loading}</p>}
+          {now.is === 'failed' && <Trouble sentence={now.sentence} onRetry={() => void load()} />}
+          {now.is === 'here' &&
+            (now.tastings.length === 0 ? (
+              <EmptyState title={words.home.none}>
+                <p>{words.home.noneHint}</p>
+              </EmptyState>
+            ) : (
+              <TastingList tastings={now.tastings} />
+            ))}
+        </section>
+        {wholeHouse ? (
+          <StartNew busy={beginning.value} onBegin={(how) => void begin(how)} />
+        ) : (
+          <p class="soft">{words.home.oneOnly}</p>
+        )}
+      </div>
+    </main>
+  );
+}
+
+/** A helper's device lists the evenings that it has a key of their own for. */
+async function knownTastings({ ring, api }: House) {
+  const stored = await Promise.all(ring.tastings().map((tasting) => api.plan(tasting)));
+  const failed = stored.find((answer) => !answer.ok && answer.code === 'no-answer');
+  if (failed !== undefined && !failed.ok) return failed;
+  const body = stored.flatMap((answer): ListedTasting[] => {
+    if (!answer.ok) return [];
+    const { tasting, code, plan, stage } = answer.body;
+    return [
+      { tasting, code, title: plan.title, startsAt: plan.startsAt ?? null, stage, createdAt: epochMs(0) },
+    ];
+  });
+  return { ok: true, body } as const;
+}

@@ -1,0 +1,73 @@
+import type { ListedTasting } from '../../shared/wire/http.ts';
+import { dayOf, timeOfDay, words } from '../language.ts';
+import { hrefOf } from '../route.ts';
+
+export function TastingList({ tastings }: { readonly tastings: readonly ListedTasting[] }) {
+  return (
+    <ul class="tastings">
+      {tastings.map((tasting) => (
+        <Listed key={tasting.tasting} tasting={tasting} />
+      ))}
+    </ul>
+  );
+}
+
+function Listed({ tasting }: { readonly tasting: ListedTasting }) {
+  const { stage, code, startsAt } = tasting;
+  const links = linksOf(tasting);
+  return (
+    <li class={`tasting tasting-${stage}`}>
+      <div class="tasting-words">
+        <h2>{tasting.title === '' ? words.untitled : tasting.title}</h2>
+        <p class="soft">
+          <span class={`stage stage-${stage}`}>{words.home.stages[stage]}</span>
+          {' · '}
+          {startsAt !== null && `${whenOf(startsAt)} · `}
+          {startsAt === null && tasting.createdAt > 0 && `${words.home.made(dayOf(tasting.createdAt))} · `}
+          <span class="code-small">{words.home.code(code)}</span>
+        </p>
+      </div>
+      <div class="thumb-bar">
+        {links.map(({ href, label, main }) => (
+          <a key={href} class={main ? 'button button-primary' : 'button'} href={href}>
+            {label}
+          </a>
+        ))}
+      </div>
+    </li>
+  );
+}
+
+interface StageLink {
+  readonly href: string;
+  readonly label: string;
+  readonly main: boolean;
+}
+
+/** What one does with an evening depends on its stage; the most likely stands last, under the thumb. */
+function linksOf({ tasting, stage }: ListedTasting): StageLink[] {
+  const plan = { href: hrefOf({ page: 'plan', tasting, paste: false }), label: words.home.plan };
+  const doors = { href: hrefOf({ page: 'doors', tasting }), label: words.home.doors };
+  const room = { href: hrefOf({ page: 'room', tasting }), label: words.home.room };
+  switch (stage) {
+    case 'planned':
+      return [
+        { ...plan, main: false },
+        { ...doors, main: true },
+      ];
+    case 'under-way':
+      return [
+        { ...doors, main: false },
+        { ...room, main: true },
+      ];
+    case 'finished':
+      return [{ ...room, label: words.home.recap, main: false }];
+    default:
+      return stage satisfies never;
+  }
+}
+
+function whenOf(startsAt: string): string {
+  const at = Date.parse(startsAt);
+  return Number.isNaN(at) ? startsAt : `${dayOf(at)}, ${timeOfDay(at)}`;
+}

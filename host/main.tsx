@@ -1,0 +1,35 @@
+import { render } from 'preact';
+import '../shared/ui/look.css';
+import './pages.css';
+import './conduct/room.css';
+import './conduct/table.css';
+import { applyTheme, readTheme } from '../shared/ui/theme.ts';
+import { keyLinkOf } from './access/key-link.ts';
+import { type KeyRing, openKeyRing } from './access/key-ring.ts';
+import { App } from './app.tsx';
+import { applyHand, readHand } from './conduct/hand.ts';
+import { hrefOf } from './route.ts';
+
+/** Takes the key out of the address bar at once: from here on no screenshot, history or shoulder-surfer has it. */
+function takeKeyFromAddress(ring: KeyRing): 'none' | 'kept' | 'in-memory' {
+  const link = keyLinkOf(window.location.hash);
+  if (link === undefined) return 'none';
+  const kept = ring.keep(link);
+  const route =
+    link.to === 'house' ? { page: 'home' as const } : { page: 'doors' as const, tasting: link.tasting };
+  window.history.replaceState(null, '', `${window.location.pathname}${hrefOf(route)}`);
+  return kept ? 'kept' : 'in-memory';
+}
+
+applyTheme(readTheme(), document.documentElement);
+applyHand(readHand(), document.documentElement);
+const ring = openKeyRing();
+const taken = takeKeyFromAddress(ring);
+const page = document.getElementById('host');
+if (page) {
+  page.replaceChildren();
+  render(
+    <App ring={ring} notKept={taken === 'in-memory'} takeKey={() => takeKeyFromAddress(ring) !== 'none'} />,
+    page,
+  );
+}

@@ -1,0 +1,106 @@
+import { Button } from '../../shared/ui/button.tsx';
+import { LinkWord } from '../conduct/link-word.tsx';
+import { SeatTile } from '../conduct/seat-tile.tsx';
+import { tableOf } from '../conduct/table.ts';
+import { wakeLockWorks } from '../conduct/wake-lock.ts';
+import { words } from '../language.ts';
+import { hrefOf } from '../route.ts';
+import type { Evening } from '../tasting-pages.tsx';
+import { Invitation } from './invitation.tsx';
+import { Preparations } from './preparations.tsx';
+
+/** Before the evening: how guests come in, who is here, and what lies on each place. */
+export function DoorsPage({ evening }: { readonly evening: Evening }) {
+  const { stored, follower } = evening;
+  const view = follower.view.value;
+  const table = tableOf(view?.seats ?? [], follower.presence.value);
+  const seated = [...table.asking, ...table.others];
+  return (
+    <main class="doors">
+      <header class="doors-head">
+        <h1>{stored.plan.title === '' ? words.untitled : stored.plan.title}</h1>
+        <nav class="doors-nav">
+          <LinkWord link={follower.link.value} hosts={follower.presence.value.hosts} />
+          <a class="button button-quiet" href={hrefOf({ page: 'home' })}>
+            {words.doors.toHome}
+          </a>
+          {view === null && (
+            <a
+              class="button button-quiet"
+              href={hrefOf({ page: 'plan', tasting: stored.tasting, paste: false })}
+            >
+              {words.doors.toPlan}
+            </a>
+          )}
+        </nav>
+      </header>
+      <div class="doors-body">
+        <section class="doors-in" aria-label={words.doors.title}>
+          <Invitation stored={stored} />
+        </section>
+        <section class="doors-table stack" aria-labelledby="at-table">
+          <h2 id="at-table">
+            {words.doors.seats}
+            {seated.length > 0 && (
+              <span class="soft"> · {words.table.counts.here(table.counts.here, table.counts.seated)}</span>
+            )}
+          </h2>
+          {seated.length === 0 ? (
+            <p class="soft">
+              {view === null ? words.doors.notOpen : `${words.doors.nobody} ${words.doors.nobodyHint}`}
+            </p>
+          ) : (
+            <ul class="tiles">
+              {seated.map((seat) => (
+                <li key={seat.seat.id}>
+                  <SeatTile seat={seat} />
+                </li>
+              ))}
+            </ul>
+          )}
+        </section>
+        <Preparations drink={stored.plan.drink} />
+        {!wakeLockWorks() && <p class="small soft doors-screen">{words.doors.screen}</p>}
+      </div>
+      <DoorsThumb evening={evening} />
+    </main>
+  );
+}
+
+/** The one thing to do next, at the thumb's side. */
+function DoorsThumb({ evening }: { readonly evening: Evening }) {
+  const { stored, follower, asking } = evening;
+  const view = follower.view.value;
+  if (view !== null) {
+    return (
+      <footer class="doors-thumb">
+        <p>{view.status === 'finished' ? words.doors.isFinished : words.doors.isOpen}</p>
+        <a class="button button-primary button-big" href={hrefOf({ page: 'room', tasting: stored.tasting })}>
+          {view.status === 'finished' ? words.home.recap : words.doors.toRoom}
+        </a>
+      </footer>
+    );
+  }
+  if (stored.plan.pours.length === 0) {
+    return (
+      <footer class="doors-thumb">
+        <p>{words.doors.noPours}</p>
+        <a
+          class="button button-primary button-big"
+          href={hrefOf({ page: 'plan', tasting: stored.tasting, paste: false })}
+        >
+          {words.doors.addPours}
+        </a>
+      </footer>
+    );
+  }
+  const busy = asking.waiting.value.has('OpenDoors');
+  return (
+    <footer class="doors-thumb">
+      <p>{words.doors.notOpen}</p>
+      <Button kind="primary" size="big" busy={busy} onPress={() => void asking.ask({ type: 'OpenDoors' })}>
+        {busy ? words.doors.opening : words.doors.open}
+      </Button>
+    </footer>
+  );
+}

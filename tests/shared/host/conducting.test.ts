@@ -1,0 +1,188 @@
+import { describe, expect, it } from 'vitest';
+import { cueId, pourId } from '../../../core/ids.ts';
+import { compile } from '../../../core/running-order/compile.ts';
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
+import { planSchema } from '../../../core/tasting.ts';
+import { durationMs, epochMs } from '../../../core/units.ts';
+import { bigStep } from '../../../host/conduct/big-step.ts';
+import { clockTimes } from '../../../host/conduct/clock-times.ts';
+import { keyAsk } from '../../../host/conduct/key-map.ts';
+import { stretchesOf } from '../../../host/conduct/stretches.ts';
+import { demoEvening } from '../../../shared/demo/evening.ts';
+
+const order = compile(planSchema.parse(demoEvening));
+const talk = order.find((cue) => cue.kind === 'discussion');
+const names = order.find((cue) => cue.kind === 'reveal');
+if (talk?.kind !== 'discussion' || names?.kind !== 'reveal')
+  throw new Error('The demo has a talk and a reveal.');
+
+const pour = (id: string, more: Partial<HostPour> = {}): HostPour => ({
+  id: pourId(id),
+  position: 1,
+  flight: 0,
+  name: id,
+  producer: null,
+  code: null,
+  reached: true,
+  revealed: false,
+  dropped: false,
+  discussion: 'silent',
+  ...more,
+});
+const [first, second, third] = talk.pours;
+const at = (cue: Cue, pours: readonly HostPour[], trials: readonly HostTrial[] = []) =>
+  bigStep({ cue: cue.id, next: cueId('next'), pours, trials }, cue);
+
+describe('the big button', () => {
+  it('moves on, naming the cue it leaves [P1]', () => {
+    const cue = order.find(({ kind }) => kind === 'water');
+    if (cue === undefined) throw new Error('The demo has water.');
+    expect(at(cue, [])).toEqual({ does: 'advance', from: cue.id, to: 'next' });
+  });
+
+  it('first opens the talk about every glass that has been tasted, then moves on', () => {
+    const pours = [
+      pour(first ?? ''),
+      pour(second ?? '', { dropped: true }),
+      pour(third ?? '', { reached: false }),
+    ];
+    expect(at(talk, pours)).toEqual({ does: 'open-discussion', pours: [first] });
+    expect(at(talk, [pour(first ?? '', { discussion: 'open' })]).does).toBe('advance');
+    expect(at(talk, [pour(first ?? '', { discussion: 'open' }), pour(second ?? '')])).toEqual({
+      does: 'open-discussion',
+      pours: [second],
+    });
+  });
+
+  it('opens the talk about an odd-one-out with its flight', () => {
+    const id = pourId('trial');
+    const trial: HostTrial = { id, a: pourId('a'), b: pourId('b'), reached: true, discussion: 'silent' };
+    const cue = { ...talk, pours: [...talk.pours, id] };
+    const opened = talk.pours.map((each) => pour(each, { discussion: 'open' }));
+    expect(at(cue, opened, [trial])).toEqual({ does: 'open-discussion', pours: [id] });
+    expect(at(cue, opened, [{ ...trial, reached: false }]).does).toBe('advance');
+  });
+
+  it('does not open again what the host has closed', () => {
+    expect(at(talk, [pour(first ?? '', { discussion: 'closed' })]).does).toBe('advance');
+  });
+
+  it('moves on from a talk about glasses that nobody has tasted', () => {
+    expect(at(talk, [pour(first ?? '', { reached: false })]).does).toBe('advance');
+  });
+
+  it('tells the names at a reveal, then moves on', () => {
+    expect(at(names, [pour(first ?? ''), pour(second ?? '', { revealed: true })])).toEqual({
+      does: 'reveal',
+      pours: [first],
+    });
+    expect(at(names, [pour(first ?? '', { revealed: true })]).does).toBe('advance');
+  });
+
+  it('offers to finish where nothing comes after', () => {
+    const last = order.at(-1);
+    expect(bigStep({ cue: cueId('farewell'), next: null, pours: [], trials: [] }, last)).toEqual({
+      does: 'finish',
+    });
+  });
+});
+
+describe('times on the wall clock', () => {
+  const now = epochMs(1_000_000);
+  const [gathering, welcome, rules] = order;
+  if (!gathering || !welcome || !rules) throw new Error('The demo begins with three cues.');
+  const timeline = [{ cue: gathering.id, at: epochMs(400_000) }];
+  const running = (endsAt: number) => ({
+    cue: gathering.id,
+    timeline,
+    clock: { kind: 'running', startsAt: epochMs(400_000), endsAt: epochMs(endsAt) } as const,
+  });
+
+  it('adds the ideal times to the deadline of the current cue', () => {
+    const { starts } = clockTimes(order, running(1_060_000), now);
+    expect(starts.get(gathering.id)).toBe(400_000);
+    expect(starts.get(welcome.id)).toBe(1_060_000);
+    expect(starts.get(rules.id)).toBe(1_060_000 + welcome.ideal * 1000);
+  });
+
+  it('ends when the last cue is over', () => {
+    const after = order.slice(1).reduce((sum, cue) => sum + cue.ideal, 0);
+    expect(clockTimes(order, running(1_060_000), now).ends).toBe(1_060_000 + after * 1000);
+  });
+
+  it('moves with a cue that is over its time', () => {
+    expect(clockTimes(order, running(900_000), now).starts.get(welcome.id)).toBe(now);
+  });
+
+  it('waits while the clock is held, and never for less than nothing', () => {
+    const held = (remaining: number) => ({
+      cue: gathering.id,
+      timeline,
+      clock: { kind: 'held', startsAt: epochMs(400_000), remaining: durationMs(remaining) } as const,
+    });
+    expect(clockTimes(order, held(30_000), now).starts.get(welcome.id)).toBe(1_030_000);
+    expect(clockTimes(order, held(-5_000), now).starts.get(welcome.id)).toBe(now);
+  });
+
+  it('shows when a cue was last entered, and nothing for one that was skipped', () => {
+    const view = {
+      cue: rules.id,
+      timeline: [
+        { cue: gathering.id, at: epochMs(1) },
+        { cue: rules.id, at: epochMs(500) },
+        { cue: gathering.id, at: epochMs(700) },
+        { cue: rules.id, at: epochMs(900) },
+      ],
+      clock: { kind: 'running', startsAt: epochMs(900), endsAt: epochMs(2_000_000) } as const,
+    };
+    const { starts } = clockTimes(order, view, now);
+    expect([starts.get(gathering.id), starts.get(welcome.id), starts.get(rules.id)]).toEqual([
+      700,
+      undefined,
+      900,
+    ]);
+  });
+});
+
+describe('the keyboard', () => {
+  const press = (key: string, more: Partial<Parameters<typeof keyAsk>[0]> = {}) =>
+    keyAsk({ key, repeat: false, chord: false, inField: false, onControl: false, ...more });
+
+  it('knows the keys of a keyboard and of a presentation remote', () => {
+    expect([' ', 'ArrowRight', 'PageDown'].map((key) => press(key))).toEqual(['next', 'next', 'next']);
+    expect(['ArrowLeft', 'PageUp'].map((key) => press(key))).toEqual(['back', 'back']);
+    expect([press('h'), press('H'), press('?')]).toEqual(['hold', 'hold', 'keys']);
+    expect(['Enter', 'a', 'Escape', 'constructor'].map((key) => press(key))).toEqual(
+      Array(4).fill(undefined),
+    );
+  });
+
+  it('keeps still in a field, with a chord, and when a key is leant on', () => {
+    for (const still of [{ inField: true }, { chord: true }, { repeat: true }]) {
+      expect(press('PageDown', still)).toBeUndefined();
+    }
+  });
+
+  it('leaves the space bar to a button that was reached with the keyboard', () => {
+    expect(press(' ', { onControl: true })).toBeUndefined();
+    expect(press('PageDown', { onControl: true })).toBe('next');
+  });
+});
+
+describe('the folded running order', () => {
+  it('has one line for each glass and loses no cue', () => {
+    const stretches = stretchesOf(order);
+    expect(stretches.flatMap(({ cues }) => cues)).toEqual(order);
+    expect(stretches.filter(({ of }) => of === 'glass')).toHaveLength(6);
+    expect(stretches.filter(({ of }) => of === 'practice')).toHaveLength(1);
+  });
+
+  it('keeps both halves of a glass that a break was called in', () => {
+    const middle = order.findIndex((cue) => cue.kind === 'step' && cue.step === 'nose');
+    const called: Cue = { ...talk, id: cueId('called-break-1'), kind: 'break', called: true } as Cue;
+    const broken = [...order.slice(0, middle), called, ...order.slice(middle)];
+    expect(stretchesOf(broken).flatMap(({ cues }) => cues)).toEqual(broken);
+    expect(new Set(stretchesOf(broken).map(({ id }) => id)).size).toBe(stretchesOf(broken).length);
+  });
+});

@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { seatId } from '../../../core/ids.ts';
+import type { HostSeat } from '../../../core/session/views/host.ts';
+import { createAsking } from '../../../host/conduct/asking.ts';
+import { tableOf } from '../../../host/conduct/table.ts';
+
+const seat = (id: string, more: Partial<HostSeat> = {}): HostSeat => ({
+  id: seatId(id),
+  name: id,
+  leftHanded: false,
+  remote: false,
+  presence: 'seated',
+  groundRulesAccepted: false,
+  signal: null,
+  kit: [],
+  missed: 0,
+  ...more,
+});
+const here = (...ids: string[]) => ({
+  hosts: 1,
+  seats: ids.map((id) => ({ seat: seatId(id), roundTrip: null })),
+});
+
+describe('the table', () => {
+  it('puts who wants the host first, the most pressing before the others', () => {
+    const seats = [
+      seat('a', { signal: 'more-time' }),
+      seat('b'),
+      seat('c', { presence: 'waiting' }),
+      seat('d', { signal: 'needs-host' }),
+    ];
+    const table = tableOf(seats, here('a', 'b', 'c', 'd'));
+    expect(table.asking.map((each) => [each.seat.id, each.state])).toEqual([
+      ['d', 'needs-host'],
+      ['c', 'at-door'],
+      ['a', 'more-time'],
+    ]);
+    expect(table.others.map((each) => each.seat.id)).toEqual(['b']);
+  });
+
+  it('keeps everybody else in the order in which they sat down, whatever their state', () => {
+    const seats = [seat('a'), seat('b', { signal: 'ready' }), seat('c')];
+    const table = tableOf(seats, here('a', 'b'));
+    expect(table.others.map((each) => [each.seat.id, each.state])).toEqual([
+      ['a', 'tasting'],
+      ['b', 'ready'],
+      ['c', 'away'],
+    ]);
+  });
+
+  it('still hears a call for the host from a phone that has gone to sleep', () => {
+    expect(tableOf([seat('a', { signal: 'needs-host' })], here()).asking).toHaveLength(1);
+    expect(tableOf([seat('a', { signal: 'more-time' })], here()).asking).toHaveLength(0);
+  });
+
+  it('counts the seated only, and keeps those who are gone apart', () => {
+    const seats = [
+      seat('a', { signal: 'ready', groundRulesAccepted: true }),
+      seat('b'),
+      seat('c', { presence: 'waiting' }),
+      seat('d', { presence: 'left' }),
+      seat('e', { presence: 'removed' }),
+    ];
+    const table = tableOf(seats, here('a', 'c'));
+    expect(table.counts).toEqual({ seated: 2, here: 1, ready: 1, asking: 1, groundRules: 1 });
+    expect(table.gone.map(({ id }) => id)).toEqual(['d', 'e']);
+  });
+});
+
+describe('asking the room', () => {
+  const setUp = (answer: Parameters<typeof createAsking>[0]['send']) => {
+    const refused: string[] = [];
+    let settle = (): void => {};
+    const asking = createAsking({
+      send: answer,
+      onRefusal: (code) => refused.push(code),
+      pause: () =>
+        new Promise((resolve) => {
+          settle = resolve;
+        }),
+    });
+    return { asking, refused, settle: () => settle() };
+  };
+
+  it('takes no second press until the answer has come and the thumb has settled', async () => {
+    let sent = 0;
+    const { asking, settle } = setUp(async () => {
+      sent += 1;
+      return { ok: true };
+    });
+    expect(await asking.ask({ type: 'Hold' })).toBe(true);
+    expect(asking.waiting.value.has('Hold')).toBe(true);
+    expect(await asking.ask({ type: 'Hold' })).toBe(false);
+    expect(sent).toBe(1);
+    settle();
+    await Promise.resolve();
+    expect(asking.waiting.value.size).toBe(0);
+    expect(await asking.ask({ type: 'Hold' })).toBe(true);
+    expect(sent).toBe(2);
+  });
+
+  it('lets other asks through meanwhile', async () => {
+    const { asking } = setUp(async () => ({ ok: true }));
+    void asking.ask({ type: 'Hold' });
+    expect(await asking.ask({ type: 'Resume' })).toBe(true);
+  });
+
+  it('tells of every refusal but that another device was faster', async () => {
+    const { asking, refused } = setUp(async ({ type }) => ({
+      ok: false,
+      code: type === 'Hold' ? 'moved-on' : type === 'Resume' ? 'not-held' : 'no-answer',
+    }));
+    await asking.ask({ type: 'Hold' });
+    await asking.ask({ type: 'Resume' });
+    await asking.ask({ type: 'Finish' });
+    expect(refused).toEqual(['not-held', 'no-answer']);
+  });
+});
