@@ -1,0 +1,68 @@
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build } from 'vite';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
+
+/** What a guest's phone loads before the first word: built as it is shipped, and weighed as it travels. */
+const root = new URL('../..', import.meta.url).pathname;
+
+/** Bytes after gzip. A drawer of words or pictures more should be a decision, not an accident. */
+const budget = { script: 46_000, style: 6_500 };
+
+interface Shipped {
+  readonly name: string;
+  readonly text: string;
+  readonly bytes: number;
+}
+
+let shipped: readonly Shipped[] = [];
+let modules: readonly string[] = [];
+
+beforeAll(async () => {
+  vi.stubEnv('NODE_ENV', 'production');
+  const built = await build({
+    configFile: join(root, 'guest/vite.config.ts'),
+    logLevel: 'silent',
+    build: { write: false },
+  });
+  vi.unstubAllEnvs();
+  const outputs = [built].flat().flatMap((each) => ('output' in each ? each.output : []));
+  shipped = outputs.map((each) => {
+    const text = each.type === 'chunk' ? each.code : Buffer.from(each.source).toString('utf8');
+    return { name: each.fileName, text, bytes: gzipSync(text).length };
+  });
+  modules = outputs.flatMap((each) => (each.type === 'chunk' ? Object.keys(each.modules) : []));
+}, 30_000);
+
+const named = (ending: string): readonly Shipped[] => shipped.filter(({ name }) => name.endsWith(ending));
+
+describe('what a guest’s phone loads', () => {
+  it('is one script and one style sheet, within their budgets', () => {
+    expect(named('.js')).toHaveLength(1);
+    expect(named('.css')).toHaveLength(1);
+    expect(named('.js')[0]?.bytes).toBeLessThan(budget.script);
+    expect(named('.css')[0]?.bytes).toBeLessThan(budget.style);
+  });
+
+  it('has no font, and nothing from another address', () => {
+    expect(shipped.map(({ name }) => name).filter((name) => /\.(woff2?|ttf|otf)$/.test(name))).toEqual([]);
+    for (const { name, text } of named('.css')) expect(text, name).not.toMatch(/@font-face|https?:/);
+    for (const { name, text } of named('.html')) expect(text, name).not.toMatch(/(src|href)="https?:/);
+  });
+
+  it('carries no schema library, no plan, no session and none of the host’s words', () => {
+    const core = modules
+      .filter((id) => id.startsWith(join(root, 'core/')))
+      .map((id) => id.slice(root.length));
+    expect(core.toSorted()).toEqual(['core/ids.ts', 'core/text.ts', 'core/units.ts']);
+    expect(modules.filter((id) => /node_modules\/zod|\/host\/|language\/en\/(host|say)/.test(id))).toEqual(
+      [],
+    );
+  });
+
+  it('needs no script or style inside the page, so that a strict policy can refuse them', () => {
+    const page = named('index.html')[0]?.text ?? '';
+    expect(page).not.toMatch(/<script(?![^>]*\ssrc=)[^>]*>|<style|\sstyle=|\son[a-z]+=/i);
+    expect(page).toMatch(/<noscript>/);
+  });
+});
