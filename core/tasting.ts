@@ -44,9 +44,16 @@ const webLink = z
   .trim()
   .refine((value) => /^https?:\/\/[^\s]+$/i.test(value), 'A link starts with http:// or https://');
 
-const id = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/);
-const pourIdSchema = id.transform((value): PourId => pourId(value));
-const photoIdSchema = id.transform((value): PhotoId => photoId(value));
+/**
+ * An id as it may come from outside. Ids become keys of plain objects, so that the names of what every object has
+ * (`constructor`, `__proto__`) are none.
+ */
+export const idSchema = z
+  .string()
+  .regex(/^[A-Za-z0-9_-]{1,40}$/)
+  .refine((value) => !(value in Object.prototype));
+const pourIdSchema = idSchema.transform((value): PourId => pourId(value));
+const photoIdSchema = idSchema.transform((value): PhotoId => photoId(value));
 
 /** Marks that a host gives while tasting ahead, each from 0 to 10. */
 const marksSchema = z.strictObject({
@@ -186,7 +193,7 @@ export const planSchema = z.strictObject({
   pours: z.array(pourSchema).max(limits.pours).default([]),
   /** Sizes of the flights, in order; read through `flightsOf`, which mends what does not add up. */
   flightSizes: z.array(z.number().int().min(1).max(limits.pours)).max(limits.pours).default([]),
-  codes: z.record(id, code).default({}),
+  codes: z.record(idSchema, code).default({}),
   practice: z.boolean().default(true),
   closingPass: z.boolean().default(true),
   discussion: z.enum(['each-pour', 'each-flight', 'at-the-end']).default('each-flight'),

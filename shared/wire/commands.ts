@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { commandId, cueId, pourId, seatId } from '../../core/ids.ts';
 import type { GuestCommand, HostCommand } from '../../core/session/command.ts';
 import { kitItems } from '../../core/session/state.ts';
-import { limits, pacingSchema } from '../../core/tasting.ts';
+import { idSchema, limits, pacingSchema } from '../../core/tasting.ts';
 import { cleanLine, cleanText } from '../../core/text.ts';
 import { epochMs, seconds } from '../../core/units.ts';
 
@@ -10,9 +10,8 @@ import { epochMs, seconds } from '../../core/units.ts';
  * Messages as they come in from devices, parsed at the door. Strict: a field that nobody knows is a fault of the
  * sender and is said so, not dropped in silence.
  */
-const id = z.string().regex(/^[A-Za-z0-9_-]{1,40}$/);
-const aPour = id.transform(pourId);
-const aSeat = id.transform(seatId);
+const aPour = idSchema.transform(pourId);
+const aSeat = idSchema.transform(seatId);
 const aCue = z
   .string()
   .regex(/^[A-Za-z0-9_/-]{1,120}$/)

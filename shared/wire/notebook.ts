@@ -1,14 +1,12 @@
 import { z } from 'zod';
 import type { PourId, SeatId } from '../../core/ids.ts';
 import { pourId } from '../../core/ids.ts';
+import { idSchema } from '../../core/tasting.ts';
 import { cleanText } from '../../core/text.ts';
 import { longestText, type NoteEntry, textFields } from '../notes/entry.ts';
 import { commandIdSchema } from './commands.ts';
 
-const aPour = z
-  .string()
-  .regex(/^[A-Za-z0-9_-]{1,40}$/)
-  .transform(pourId);
+const aPour = idSchema.transform(pourId);
 
 export const noteSaveSchema = z.strictObject({
   id: commandIdSchema,
