@@ -50,6 +50,34 @@ describe('joining and following', () => {
     expect(new Set(screen.heard.map(({ event }) => event))).toEqual(new Set(['stage', 'board']));
   });
 
+  it('sends a view only when it says something new', async () => {
+    const { host, noor, tomas } = await house.evening();
+    await host.host({ type: 'Advance', from: 'gathering' });
+    for (const device of [noor, tomas]) await device.until('stage', ({ version }) => version > 3);
+    const before = [noor.count('stage'), tomas.heard.length, host.count('running-order')];
+    await noor.guest({ type: 'GiveSignal', signal: 'ready', cue: 'welcome' });
+    await noor.until('seat', ({ signal }) => signal === 'ready');
+    await host.until('host', ({ seats }) => seats[0]?.signal === 'ready');
+    for (const device of [host, noor, tomas]) await device.level();
+    expect([noor.count('stage'), tomas.heard.length, host.count('running-order')]).toEqual(before);
+  });
+
+  it('measures how far ahead a change must be set by the round trips of the room [F4]', async () => {
+    const { host, noor, tomas } = await house.evening();
+    const ahead = async (from: string) => {
+      const asked = Date.now();
+      await host.host({ type: 'Advance', from });
+      const view = await noor.until(
+        'stage',
+        (stage) => stage.status === 'under-way' && stage.cue.id !== from,
+      );
+      return view.status === 'under-way' ? view.takesEffectAt - asked : 0;
+    };
+    expect(await ahead('gathering')).toBeGreaterThanOrEqual(150);
+    for (const device of [noor, tomas, host]) await device.raw('probe', { roundTrip: 900 });
+    expect(await ahead('welcome')).toBeGreaterThanOrEqual(400);
+  });
+
   it('gives the second device of a guest the same seat, and each what the other writes', async () => {
     const { made, host, noor } = await house.evening();
     await host.host({ type: 'JumpTo', cue: 'one/first/look' });

@@ -69,6 +69,8 @@ async function play(steps: readonly Step[], variant: 0 | 1): Promise<{ traffic: 
   const traffic: string[][] = [];
   const heard = new Map<Device, number>();
   const record = async (): Promise<void> => {
+    // Long enough for whatever is gathered before it is sent.
+    await clock.advance(1000);
     await writer.level();
     const lines: string[] = [];
     for (const [index, device] of others.entries()) {

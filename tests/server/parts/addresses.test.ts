@@ -1,0 +1,68 @@
+import type { NetworkInterfaceInfo } from 'node:os';
+import { describe, expect, it } from 'vitest';
+import { originAllowed } from '../../../server/access/origin.ts';
+import { externalAddresses } from '../../../server/addresses.ts';
+import { announcement } from '../../../server/announce.ts';
+
+const ipv4 = (address: string, internal = false): NetworkInterfaceInfo => ({
+  address,
+  netmask: '255.255.255.0',
+  family: 'IPv4',
+  mac: '00:00:00:00:00:00',
+  internal,
+  cidr: `${address}/24`,
+});
+
+describe('the addresses that are printed', () => {
+  it('are all external ones, those where guests are first', () => {
+    const found = externalAddresses({
+      lo: [ipv4('127.0.0.1', true)],
+      docker0: [ipv4('172.17.0.1')],
+      eth1: [ipv4('169.254.7.7')],
+      eth0: [ipv4('203.0.113.9')],
+      wlan0: [ipv4('192.168.1.20')],
+      en1: [ipv4('10.0.0.4')],
+    });
+    expect(found).toEqual(['192.168.1.20', '10.0.0.4', '203.0.113.9', '172.17.0.1', '169.254.7.7']);
+  });
+
+  it('say where host and guests go, and when no phone can come', () => {
+    const common = { scheme: 'http', port: 4680, origins: [], houseKey: 'the-key', data: '/data' } as const;
+    const open = announcement({ ...common, external: ['192.168.1.20'] });
+    expect(open).toContain('http://192.168.1.20:4680/host#key=the-key');
+    expect(open).toContain('http://localhost:4680/host#key=the-key');
+    expect(open).toMatch(/^ {2}http:\/\/192\.168\.1\.20:4680\/$/m);
+    expect(open).toMatch(/[█▀▄]{10}/);
+    expect(announcement({ ...common, external: [] })).toMatch(/on no network/);
+  });
+});
+
+describe('origins', () => {
+  it('pass when the page came from the address it asks, and no other way', () => {
+    const cases: [string | undefined, string | undefined, boolean][] = [
+      [undefined, 'a:1', true],
+      ['http://a:1', 'a:1', true],
+      ['http://A:1', 'a:1', true],
+      ['https://a', 'a:443', true],
+      ['http://a', 'a:80', true],
+      ['http://a', 'a', true],
+      ['http://a:1', 'a:2', false],
+      ['http://a:1', 'a', false],
+      ['http://a.b', 'a', false],
+      ['http://a@b', 'a', false],
+      ['file://a', 'a', false],
+      ['null', 'null', false],
+      ['', '', false],
+      ['http://a', undefined, false],
+      ['https://named.example', 'a', true],
+      ['http://named.example', 'a', false],
+    ];
+    for (const [origin, host, allowed] of cases) {
+      expect({ origin, host, allowed: originAllowed(origin, host, ['https://named.example']) }).toEqual({
+        origin,
+        host,
+        allowed,
+      });
+    }
+  });
+});
