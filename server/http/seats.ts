@@ -1,5 +1,5 @@
 import { type Request, type Response, Router } from 'express';
-import { type SeatId, seatId } from '../../core/ids.ts';
+import { seatId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
 import { takeSeatSchema } from '../../shared/wire/commands.ts';
 import type { Invitation, TakenSeat } from '../../shared/wire/http.ts';
@@ -15,11 +15,13 @@ import type { HttpParts } from './parts.ts';
 export function seatRoutes({ store, conductors, guesses, chance }: HttpParts): Router {
   const router = Router();
 
-  const rowFor = (typed: string, request: Request, response: Response): TastingRow => {
+  const rowFor = async (typed: string, request: Request, response: Response): Promise<TastingRow> => {
+    const address = request.ip ?? 'unknown';
+    if (!(await guesses.turn(address))) throw new Refused('too-many-tries');
     const code = normaliseCode(typed);
     const row = code === undefined ? undefined : store.tastings.findByCode(code);
     if (row !== undefined) return row;
-    const wait = guesses.failed(request.ip ?? 'unknown');
+    const wait = guesses.failed(address);
     if (wait === undefined) throw new Refused('wrong-code');
     response.set('Retry-After', String(wait));
     throw new Refused('too-many-tries');
@@ -31,36 +33,21 @@ export function seatRoutes({ store, conductors, guesses, chance }: HttpParts): R
     return conductor;
   };
 
-  router.get('/invitations/:code', (request, response) => {
-    const row = rowFor(String(request.params.code), request, response);
+  router.get('/invitations/:code', async (request, response) => {
+    const row = await rowFor(String(request.params.code), request, response);
     response.json(invitation(row, conductorOf(row).standing.session));
   });
 
   router.post('/seats', async (request, response) => {
     const { id, code, key, name, leftHanded, remote } = parsed(takeSeatSchema, request.body);
-    const row = rowFor(code, request, response);
+    const row = await rowFor(code, request, response);
     const { tasting } = row;
-    const hash = hashOf(key);
-    /** The device made its key itself: asking again with it finds the seat that it already has. */
-    const seatOfKey = (): SeatId | undefined => {
-      const known = store.keys.find(hash);
-      if (known === undefined) return undefined;
-      if (known.role !== 'seat' || known.tasting !== tasting) throw new Refused('wrong-key');
-      return known.seat;
-    };
-    const known = seatOfKey();
-    if (known !== undefined) {
-      response.json({ tasting, seat: known } satisfies TakenSeat);
-      return;
-    }
     const seat = seatId(chance.id());
     const ask = { type: 'TakeSeat', seat, name, leftHanded, remote } as const;
-    const keyRow = { role: 'seat', seat, hash, tasting, expiresAt: null } as const;
-    const ack = await conductorOf(row).takeSeat(id, ask, keyRow);
-    // The same request twice at once: the store keeps the first one's key and refuses the second.
-    const taken = ack.ok ? seat : seatOfKey();
-    if (taken === undefined) throw new Refused(ack.ok ? 'not-stored' : ack.code);
-    response.status(201).json({ tasting, seat: taken } satisfies TakenSeat);
+    const keyRow = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null } as const;
+    const taken = await conductorOf(row).takeSeat(id, ask, keyRow);
+    if (!taken.ok) throw new Refused(taken.code);
+    response.status(taken.seat === seat ? 201 : 200).json({ tasting, seat: taken.seat } satisfies TakenSeat);
   });
 
   return router;

@@ -7,7 +7,7 @@ import { durationMs, later } from '../../core/units.ts';
 import type { HostAsk } from '../../shared/wire/commands.ts';
 import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
 import type { PouringAsk } from '../../shared/wire/pouring.ts';
-import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { Ack, NoteAck, Refusal } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
@@ -97,11 +97,24 @@ export class Conductor {
     return this.#queue.add(() => this.#carryOut({ by: 'guest', seat, ask }, commandId(`${seat}/${id}`)));
   }
 
-  /** A refusal at the door is not remembered: the same request succeeds once the doors are open. */
-  takeSeat(id: CommandId, ask: Extract<Command, { by: 'newcomer' }>['ask'], key: KeyRow): Promise<Ack> {
-    return this.#queue.add(() => {
+  /**
+   * The device made its key itself: asking again with it finds the seat that it already has. A refusal at the door is
+   * not remembered: the same request succeeds once the doors are open.
+   */
+  takeSeat(
+    id: CommandId,
+    ask: Extract<Command, { by: 'newcomer' }>['ask'],
+    key: KeyRow,
+  ): Promise<{ readonly ok: true; readonly seat: SeatId } | Refusal> {
+    return this.#queue.add(async () => {
+      const known = this.#parts.store.keys.find(key.hash);
+      if (known !== undefined) {
+        const same = known.role === 'seat' && known.tasting === this.tasting;
+        return same ? { ok: true, seat: known.seat } : refusal('wrong-key');
+      }
       if (this.#tableIsFull()) return refusal('table-full');
-      return this.#carryOut({ by: 'newcomer', ask }, commandId(`${ask.seat}/${id}`), key);
+      const ack = await this.#carryOut({ by: 'newcomer', ask }, commandId(`${ask.seat}/${id}`), key);
+      return ack.ok ? { ok: true, seat: ask.seat } : ack;
     });
   }
 

@@ -100,12 +100,16 @@ describe('taking a seat', () => {
   it('gives the same seat to the same request, one after the other or both at once', async () => {
     const { made, host } = await house.evening();
     const same = { id: 'one-and-the-same', key: aKey() };
-    const answers = await Promise.all([house.takeSeat(made.code, same), house.takeSeat(made.code, same)]);
+    const answers = await Promise.all(Array.from({ length: 10 }, () => house.takeSeat(made.code, same)));
     answers.push(await house.takeSeat(made.code, same));
     expect(new Set(answers.map(({ body }) => body.seat)).size).toBe(1);
     await clock.advance(1000);
     await host.level();
     expect(host.last('host')?.seats).toHaveLength(3);
+    expect(house.log.lines).toEqual([]);
+    // A key is good for one tasting, and another's key is nobody's.
+    const other = await house.plan();
+    expect((await house.takeSeat(other.code, same)).body).toMatchObject({ code: 'wrong-key' });
   });
 
   it('lets nobody sit before the doors are open, or when they are closed, and waits where the host wants to see', async () => {
