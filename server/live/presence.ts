@@ -40,6 +40,7 @@ export class Presence {
   readonly #leaving = new Map<SeatId | 'host', Cancel>();
   #hosts = 0;
   #hostPresent = true;
+  #stopped = false;
 
   constructor(clock: Clock, graces: Graces, seats: readonly SeatId[], watch: PresenceWatch) {
     this.#clock = clock;
@@ -126,7 +127,9 @@ export class Presence {
     return { hosts: this.#hosts, seats };
   }
 
+  /** From now on nobody is missed any more. */
   stop(): void {
+    this.#stopped = true;
     for (const cancel of this.#leaving.values()) cancel();
     this.#leaving.clear();
   }
@@ -151,6 +154,7 @@ export class Presence {
   }
 
   #after(who: SeatId | 'host', grace: DurationMs, gone: () => void): void {
+    if (this.#stopped) return;
     const cancel = this.#clock.at(later(this.#clock.now(), grace), () => {
       this.#leaving.delete(who);
       gone();

@@ -3,7 +3,7 @@ import type { NoteField, NoteValue } from '../notes/entry.ts';
 
 /** What guests chose to share of the pours whose discussion is open: the single door out of the notebooks [Q1, Q2]. */
 export interface BoardView {
-  /** Counts the boards sent for this tasting since the server started. */
+  /** Grows with every board sent for this tasting, over restarts too. */
   readonly version: number;
   readonly pours: readonly BoardPour[];
 }
