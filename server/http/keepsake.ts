@@ -1,6 +1,8 @@
 import { Router } from 'express';
-import type { Finished, UnderWay } from '../../core/session/state.ts';
+import { reachedBy, servedTo } from '../../core/session/serving.ts';
+import type { Finished, Seat, UnderWay } from '../../core/session/state.ts';
 import { namedPour } from '../../core/session/views/pour-card.ts';
+import type { Pour } from '../../core/tasting.ts';
 import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
 import { ownEntry } from '../live/notes.ts';
 import type { StoredEntry } from '../store/store.ts';
@@ -30,24 +32,34 @@ export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Route
       startsAt: plan.startsAt ?? null,
       timeZone: plan.timeZone,
       guest: seat.name,
-      pours: poursOf(session, entries),
+      pours: poursOf(session, seat, entries),
     } satisfies Keepsake);
   });
   return router;
 }
 
-/** Only what stood in front of the room; a blind pour keeps its code until it is revealed [Q4]. */
-function poursOf(session: UnderWay | Finished, entries: readonly StoredEntry[]): KeepsakePour[] {
-  return session.plan.pours.flatMap((pour, index) => {
-    if (!session.reached.includes(pour.id)) return [];
-    const code = session.plan.codes[pour.id] ?? null;
-    const known = !session.plan.blind || session.revealed.includes(pour.id);
-    return {
-      position: index + 1,
-      pour: pour.id,
-      facts: known ? namedPour(pour, code) : null,
-      code,
-      entries: entries.filter((entry) => entry.pour === pour.id).map(ownEntry),
-    };
-  });
+/**
+ * What stood in front of this seat, in the order in which it did, and whatever else it has notes of; a blind pour keeps
+ * its code until it is revealed [Q4].
+ */
+function poursOf(session: UnderWay | Finished, seat: Seat, entries: readonly StoredEntry[]): KeepsakePour[] {
+  const { plan } = session;
+  const reached = reachedBy(session, seat.id);
+  const served = servedTo(session, seat);
+  const place = (pour: Pour) =>
+    served.includes(pour.id) ? served.indexOf(pour.id) : plan.pours.indexOf(pour);
+  return plan.pours
+    .filter(({ id }) => reached.includes(id) || entries.some((entry) => entry.pour === id))
+    .sort((a, b) => place(a) - place(b))
+    .map((pour) => {
+      const code = plan.codes[pour.id] ?? null;
+      const known = !plan.blind || session.revealed.includes(pour.id);
+      return {
+        position: place(pour) + 1,
+        pour: pour.id,
+        facts: known ? namedPour(pour, code) : null,
+        code,
+        entries: entries.filter((entry) => entry.pour === pour.id).map(ownEntry),
+      };
+    });
 }

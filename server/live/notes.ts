@@ -1,5 +1,6 @@
 import type { PourId, SeatId } from '../../core/ids.ts';
-import type { Evening, Session } from '../../core/session/state.ts';
+import { reachedBy } from '../../core/session/serving.ts';
+import type { Session } from '../../core/session/state.ts';
 import type { EpochMs } from '../../core/units.ts';
 import { longestText, type NoteEntry } from '../../shared/notes/entry.ts';
 import { mergeTexts } from '../../shared/notes/merge.ts';
@@ -13,11 +14,8 @@ export function mayWrite(session: Session, seat: SeatId, pour: PourId): RefusalC
   const presence = session.seats[seat]?.presence;
   // Who has left still finishes their notes on the way home.
   if (presence !== 'seated' && presence !== 'left') return 'not-seated';
-  return hasReached(session, pour) ? undefined : 'not-reached';
+  return reachedBy(session, seat).includes(pour) ? undefined : 'not-reached';
 }
-
-/** Asked before a pour's id is looked up anywhere: ids from the wire may be the names of an object's own methods. */
-const hasReached = (evening: Evening, pour: PourId): boolean => evening.reached.includes(pour);
 
 /**
  * The entry after a save. A save that began from an older revision is merged with what another device wrote.

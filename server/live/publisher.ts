@@ -1,5 +1,5 @@
 import type { SeatId, TastingId } from '../../core/ids.ts';
-import type { Seat, Session } from '../../core/session/state.ts';
+import type { Evening, Seat, Session } from '../../core/session/state.ts';
 import { hostView, runningOrderView } from '../../core/session/views/host.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { stageView } from '../../core/session/views/stage.ts';
@@ -166,16 +166,12 @@ export class Publisher {
     if (after.status === 'unopened') return;
     const was = before.status === 'unopened' ? undefined : before;
     const signals = { before: signalsOf(before), after: signalsOf(after) };
-    if (was?.seats === after.seats && signals.before === signals.after && was?.dropped === after.dropped)
-      return;
+    const shared = differs(was, after, ['dropped', 'reached', 'revealed']);
+    if (was?.seats === after.seats && signals.before === signals.after && !shared) return;
     for (const seat of [...this.#presence.connectedSeats()]) {
       const [from, to] = [was?.seats[seat], after.seats[seat]];
       if (from?.presence !== to?.presence) this.#seatMoved(seat, from, to);
-      else if (
-        from !== to ||
-        signals.before?.[seat] !== signals.after?.[seat] ||
-        was?.dropped !== after.dropped
-      ) {
+      else if (shared || from !== to || signals.before?.[seat] !== signals.after?.[seat]) {
         const view = seatView(after, seat, this.#now.version);
         const same = was !== undefined && withoutVersion(seatView(was, seat, 0)) === withoutVersion(view);
         if (view !== undefined && !same) this.#io.to(seatRoom(this.#tasting, seat)).emit('seat', view);
@@ -261,6 +257,9 @@ const textOf = (value: unknown): string => JSON.stringify(value) ?? '';
 /** Whether a view says something new does not depend on the number of events behind it. */
 const withoutVersion = (view: { readonly version: number } | undefined): string =>
   textOf(view && { ...view, version: 0 });
+/** Whether a part of the evening that every seat's view hangs on is another one now. */
+const differs = (before: Evening | undefined, after: Evening, parts: readonly (keyof Evening)[]): boolean =>
+  parts.some((part) => before?.[part] !== after[part]);
 const seatsOf = (session: Session) => (session.status === 'unopened' ? undefined : session.seats);
 const signalsOf = (session: Session) => (session.status === 'under-way' ? session.signals : undefined);
 const follows = (seat: Seat | undefined): boolean => seat?.presence === 'seated' || seat?.presence === 'left';

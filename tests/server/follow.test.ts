@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { credentials } from './support/device.ts';
 import { House } from './support/house.ts';
+import { aPlan } from './support/plans.ts';
 
 let house: House;
 beforeEach(async () => {
@@ -60,6 +61,26 @@ describe('joining and following', () => {
     await host.until('host', ({ seats }) => seats[0]?.signal === 'ready');
     for (const device of [host, noor, tomas]) await device.level();
     expect([noor.count('stage'), tomas.heard.length, host.count('running-order')]).toEqual(before);
+  });
+
+  it('tells each seat of its own glass when every seat has an order of its own', async () => {
+    const rows = [
+      ['one', 'two', 'three'],
+      ['three', 'one', 'two'],
+    ];
+    const plan = aPlan({
+      blind: true,
+      ownOrders: true,
+      flightSizes: [3],
+      codes: { one: '417', two: '902', three: '388' },
+      servingOrders: [{ rows }],
+    });
+    const { host, noor, tomas } = await house.evening(plan);
+    await host.host({ type: 'JumpTo', cue: 'one/first/look' });
+    expect((await noor.until('seat', ({ served }) => served?.[0] != null)).served?.[0]?.id).toBe('one');
+    expect((await tomas.until('seat', ({ served }) => served?.[0] != null)).served?.[0]?.id).toBe('three');
+    expect(await tomas.save({ pour: 'three', value: 'mine' })).toMatchObject({ ok: true });
+    expect(await tomas.save({ pour: 'one', value: 'not mine yet' })).toMatchObject({ code: 'not-reached' });
   });
 
   it('measures how far ahead a change must be set by the round trips of the room [F4]', async () => {
