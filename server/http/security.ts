@@ -32,7 +32,8 @@ export const securityHeaders = (secure: boolean): RequestHandler =>
         objectSrc: ["'none'"],
       },
     },
-    strictTransportSecurity: secure,
+    // Only for this name: what else its owner runs is not ours to decide.
+    strictTransportSecurity: secure && { maxAge: 31_536_000, includeSubDomains: false },
     crossOriginOpenerPolicy: secure,
     originAgentCluster: secure,
     crossOriginEmbedderPolicy: false,

@@ -12,10 +12,9 @@ import type { Clock } from '../clock.ts';
 import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
-import { openBoards } from './board.ts';
 import { Deadlines } from './deadlines.ts';
 import { leadFor } from './lead.ts';
-import { mayWrite, written } from './notes.ts';
+import { NoteDesk, type NoteOutcome } from './note-desk.ts';
 import { PourRun } from './pour-run.ts';
 import { type Graces, Presence } from './presence.ts';
 import { Publisher } from './publisher.ts';
@@ -48,6 +47,7 @@ export class Conductor {
   readonly #parts: ConductorParts;
   readonly #queue = new SerialQueue();
   readonly #deadlines: Deadlines;
+  readonly #desk: NoteDesk;
   #session: Session;
   #version: number;
 
@@ -66,6 +66,11 @@ export class Conductor {
     });
     this.publisher = new Publisher({ ...parts, presence: this.presence }, this.standing);
     this.pouring = new PourRun(parts);
+    this.#desk = new NoteDesk({
+      ...parts,
+      standing: () => this.standing,
+      keep: (write) => this.#keep(write),
+    });
     this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
     this.#deadlines.arm(this.#session);
   }
@@ -119,11 +124,11 @@ export class Conductor {
   }
 
   saveNote(seat: SeatId, save: NoteSave, from?: LiveSocket): Promise<NoteAck> {
-    return this.#queue.add(() => this.#saveNote(seat, save, from), seat);
+    return this.#queue.add(async () => this.#told(seat, from, await this.#desk.save(seat, save)), seat);
   }
 
   shareNotes(seat: SeatId, share: NoteShare, from?: LiveSocket): Promise<Ack> {
-    return this.#queue.add(() => this.#shareNotes(seat, share, from), seat);
+    return this.#queue.add(async () => this.#told(seat, from, await this.#desk.share(seat, share)), seat);
   }
 
   /** Runs when nothing else does, and nothing else runs meanwhile. */
@@ -165,54 +170,19 @@ export class Conductor {
       this.#session = evolveAll(this.#session, events);
       this.#version = version;
       this.#deadlines.arm(this.#session);
-      this.#tell(() => this.publisher.changed(this.standing, command.by === 'host'));
+      this.#tell(() => this.publisher.changed(this.standing, events, command.by === 'host'));
     }
     return ack;
   }
 
-  async #saveNote(seat: SeatId, save: NoteSave, from: LiveSocket | undefined): Promise<NoteAck> {
-    const { store, tasting, clock } = this.#parts;
-    const known = store.notebooks.answerTo(tasting, seat, save.id);
-    if (known !== undefined) return known.ok && !('revision' in known) ? refusal('malformed') : known;
-    const refused = mayWrite(this.#session, seat, save.pour);
-    if (refused !== undefined) return refusal(refused);
-    const stored = store.notebooks.find(tasting, seat, save.pour, save.field);
-    const entry = written(stored, save, this.#isSealed(save.pour), clock.now());
-    if (entry === 'too-long') return refusal('too-long');
-    const { revision, value, savedAt } = entry;
-    const ack: NoteAck = { ok: true, revision, value, savedAt };
-    const answered = { command: save.id, ack };
-    if (!(await this.#keep(() => store.notebooks.save({ tasting, seat, entry, answered })))) {
-      return refusal('not-stored');
-    }
-    if (entry !== stored)
-      this.#tell(() => this.publisher.notesChanged(seat, from, this.#isOnBoard(save.pour)));
-    return ack;
-  }
-
-  async #shareNotes(seat: SeatId, share: NoteShare, from: LiveSocket | undefined): Promise<Ack> {
-    const { store, tasting } = this.#parts;
-    const known = store.notebooks.answerTo(tasting, seat, share.id);
-    if (known !== undefined) return known.ok && 'revision' in known ? refusal('malformed') : known;
-    const refused = mayWrite(this.#session, seat, share.pour);
-    if (refused !== undefined) return refusal(refused);
-    const { pour, shared } = share;
-    const ack: Ack = { ok: true, version: this.#version };
-    const answered = { command: share.id, ack };
-    if (!(await this.#keep(() => store.notebooks.share({ tasting, seat, pour, shared, answered })))) {
-      return refusal('not-stored');
-    }
-    this.#tell(() => this.publisher.notesChanged(seat, from, this.#isOnBoard(pour)));
-    return ack;
-  }
-
-  /** [Q3] Once opened, always sealed. */
-  #isSealed(pour: NoteSave['pour']): boolean {
-    return this.#session.status !== 'unopened' && this.#session.discussions[pour] !== undefined;
-  }
-
-  #isOnBoard(pour: NoteSave['pour']): boolean {
-    return openBoards(this.#session).includes(pour);
+  /** The guest's other devices follow, and the board if it is open. */
+  #told<Answer>(
+    seat: SeatId,
+    from: LiveSocket | undefined,
+    { answer, changed }: NoteOutcome<Answer>,
+  ): Answer {
+    if (changed !== undefined) this.#tell(() => this.publisher.notesChanged(seat, from, changed.onBoard));
+    return answer;
   }
 
   /** Whether it is on disk now. */

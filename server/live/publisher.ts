@@ -1,14 +1,14 @@
 import type { SeatId, TastingId } from '../../core/ids.ts';
+import type { SessionEvent } from '../../core/session/event.ts';
 import type { Evening, Seat, Session } from '../../core/session/state.ts';
 import { hostView, runningOrderView } from '../../core/session/views/host.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { stageView } from '../../core/session/views/stage.ts';
 import { durationMs } from '../../core/units.ts';
-import type { BoardView } from '../../shared/wire/board.ts';
 import type { Dismissal } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { Store } from '../store/store.ts';
-import { boardOf, openBoards } from './board.ts';
+import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
 import { notebookView } from './notes.ts';
 import type { Presence } from './presence.ts';
@@ -20,7 +20,6 @@ export interface Standing {
 }
 
 const hostPause = durationMs(100);
-const boardPause = durationMs(500);
 const presencePause = durationMs(250);
 
 /**
@@ -33,15 +32,12 @@ export class Publisher {
   readonly #store: Store;
   readonly #presence: Presence;
   readonly #hosts: Coalescer;
-  readonly #board: Coalescer;
+  readonly #board: BoardRoom;
   readonly #shown: Coalescer;
   #now: Standing;
   #stageSent: string;
   #hostSent: string;
   #orderSent: string;
-  #boardSent = '[]';
-  /** Begins at the time of loading, so that it also grows over restarts. */
-  #boardVersion: number;
 
   constructor(
     parts: { io: LiveServer; tasting: TastingId; store: Store; clock: Clock; presence: Presence },
@@ -52,29 +48,25 @@ export class Publisher {
     this.#store = parts.store;
     this.#presence = parts.presence;
     this.#now = standing;
-    this.#boardVersion = parts.clock.now();
     this.#stageSent = withoutVersion(this.#stage(0));
     this.#hostSent = withoutVersion(this.#host(0));
     this.#orderSent = withoutVersion(this.#order(0));
-    this.#boardSent = JSON.stringify(this.#readBoard());
     this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#sendHost());
-    this.#board = new Coalescer(parts.clock, boardPause, () => this.#sendBoard());
+    this.#board = new BoardRoom(parts, () => this.#now.session);
     this.#shown = new Coalescer(parts.clock, presencePause, () => {
       this.#io.to(hostsOf(this.#tasting)).emit('presence', this.#presence.view());
     });
   }
 
   /** After every change that is on disk. `byHost`: the host's own tap shows on their devices without delay. */
-  changed(next: Standing, byHost: boolean): void {
+  changed(next: Standing, events: readonly SessionEvent[], byHost: boolean): void {
     const before = this.#now.session;
     this.#now = next;
     this.#sendStage();
-    this.#sendSeats(before, next.session);
+    this.#sendSeats(before, next.session, seatsIn(events));
     if (byHost) this.#hosts.now();
     else this.#hosts.soon();
-    const opened = openBoards(next.session);
-    if (textOf(openBoards(before)) !== textOf(opened)) this.#board.now();
-    else if (opened.length > 0 && seatsOf(before) !== seatsOf(next.session)) this.#board.soon();
+    this.#board.follow(before, next.session);
   }
 
   /** A guest's own notes changed: their other devices follow, and nobody else unless the board is open [Q1]. */
@@ -83,7 +75,7 @@ export class Publisher {
     if ((this.#io.sockets.adapter.rooms.get(own)?.size ?? 0) > 1 || from === undefined) {
       (from ?? this.#io).to(own).emit('notebook', this.#notebook(seat));
     }
-    if (onBoard) this.#board.soon();
+    if (onBoard) this.#board.notesChanged();
   }
 
   presenceChanged(): void {
@@ -137,7 +129,7 @@ export class Publisher {
       const stage = this.#stage(version);
       if (stage !== undefined) socket.emit('stage', stage);
     }
-    socket.emit('board', this.#boardView());
+    socket.emit('board', this.#board.view());
   }
 
   /** To one socket, or to all devices of the seat. */
@@ -151,7 +143,7 @@ export class Publisher {
     if (!follows(session.seats[seat])) return;
     to.emit('notebook', this.#notebook(seat));
     to.emit('stage', stageView(session, version));
-    to.emit('board', this.#boardView());
+    to.emit('board', this.#board.view());
   }
 
   #sendStage(): void {
@@ -162,13 +154,14 @@ export class Publisher {
     this.#io.to(followersOf(this.#tasting)).emit('stage', view);
   }
 
-  #sendSeats(before: Session, after: Session): void {
+  #sendSeats(before: Session, after: Session, touched: readonly SeatId[] | 'any'): void {
     if (after.status === 'unopened') return;
     const was = before.status === 'unopened' ? undefined : before;
     const signals = { before: signalsOf(before), after: signalsOf(after) };
     const shared = differs(was, after, ['dropped', 'reached', 'revealed']);
     if (was?.seats === after.seats && signals.before === signals.after && !shared) return;
-    for (const seat of [...this.#presence.connectedSeats()]) {
+    const looked = touched === 'any' ? [...this.#presence.connectedSeats()] : touched;
+    for (const seat of looked) {
       const [from, to] = [was?.seats[seat], after.seats[seat]];
       if (from?.presence !== to?.presence) this.#seatMoved(seat, from, to);
       else if (shared || from !== to || signals.before?.[seat] !== signals.after?.[seat]) {
@@ -208,27 +201,6 @@ export class Publisher {
     }
   }
 
-  #sendBoard(): void {
-    const board = this.#readBoard();
-    const text = JSON.stringify(board);
-    if (text === this.#boardSent) return;
-    this.#boardSent = text;
-    this.#boardVersion += 1;
-    const view: BoardView = { version: this.#boardVersion, pours: board };
-    this.#io.to([followersOf(this.#tasting), hostsOf(this.#tasting)]).emit('board', view);
-  }
-
-  /** As it was last sent: a device that joins sees what the others see. */
-  #boardView(): BoardView {
-    return { version: this.#boardVersion, pours: JSON.parse(this.#boardSent) };
-  }
-
-  #readBoard() {
-    const { session } = this.#now;
-    const open = openBoards(session);
-    return open.length === 0 ? [] : boardOf(session, this.#store.notebooks.readShared(this.#tasting, open));
-  }
-
   #notebook(seat: SeatId) {
     return notebookView({ seat, ...this.#store.notebooks.read(this.#tasting, seat) });
   }
@@ -257,6 +229,16 @@ const textOf = (value: unknown): string => JSON.stringify(value) ?? '';
 /** Whether a view says something new does not depend on the number of events behind it. */
 const withoutVersion = (view: { readonly version: number } | undefined): string =>
   textOf(view && { ...view, version: 0 });
+/** The seats that events name, where every one of them is about a seat: in a full room most are, and one at a time. */
+function seatsIn(events: readonly SessionEvent[]): readonly SeatId[] | 'any' {
+  const seats: SeatId[] = [];
+  for (const event of events) {
+    if (!('seat' in event)) return 'any';
+    seats.push(typeof event.seat === 'string' ? event.seat : event.seat.id);
+  }
+  return seats;
+}
+
 /** Whether a part of the evening that every seat's view hangs on is another one now. */
 const differs = (before: Evening | undefined, after: Evening, parts: readonly (keyof Evening)[]): boolean =>
   parts.some((part) => before?.[part] !== after[part]);

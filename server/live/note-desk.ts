@@ -1,0 +1,79 @@
+import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { Session } from '../../core/session/state.ts';
+import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
+import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { Clock } from '../clock.ts';
+import { refusal } from '../refusal.ts';
+import type { Store } from '../store/store.ts';
+import { openBoards } from './board.ts';
+import { mayWrite, written } from './notes.ts';
+
+export interface NoteDeskParts {
+  readonly tasting: TastingId;
+  readonly store: Store;
+  readonly clock: Clock;
+  /** The session and the number of its events as they are now. */
+  readonly standing: () => { readonly session: Session; readonly version: number };
+  /** Whether the write is on disk; a store that refuses is an answer, not an error. */
+  readonly keep: (write: () => Promise<void>) => Promise<boolean>;
+}
+
+export type NoteOutcome<Answer> = {
+  readonly answer: Answer;
+  /** Absent when nothing changed. */
+  readonly changed?: { readonly onBoard: boolean };
+};
+
+/**
+ * Takes in notes and the choice to share them. They go from the guest to the store and nowhere else: not into the
+ * session, not into its log [Q1]. To be called from the session's queue only, one at a time for each seat.
+ */
+export class NoteDesk {
+  readonly #parts: NoteDeskParts;
+
+  constructor(parts: NoteDeskParts) {
+    this.#parts = parts;
+  }
+
+  async save(seat: SeatId, save: NoteSave): Promise<NoteOutcome<NoteAck>> {
+    const { store, tasting, clock, standing, keep } = this.#parts;
+    const known = store.notebooks.answerTo(tasting, seat, save.id);
+    if (known !== undefined) {
+      return { answer: known.ok && !('revision' in known) ? refusal('malformed') : known };
+    }
+    const { session } = standing();
+    const refused = mayWrite(session, seat, save.pour);
+    if (refused !== undefined) return { answer: refusal(refused) };
+    const stored = store.notebooks.find(tasting, seat, save.pour, save.field);
+    const entry = written(stored, save, isSealed(session, save.pour), clock.now());
+    if (entry === 'too-long') return { answer: refusal('too-long') };
+    const { revision, value, savedAt } = entry;
+    const ack: NoteAck = { ok: true, revision, value, savedAt };
+    const answered = { command: save.id, ack };
+    const kept = await keep(() => store.notebooks.save({ tasting, seat, entry, answered }));
+    if (!kept) return { answer: refusal('not-stored') };
+    return entry === stored ? { answer: ack } : { answer: ack, changed: onBoard(session, save.pour) };
+  }
+
+  async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<Ack>> {
+    const { store, tasting, standing, keep } = this.#parts;
+    const known = store.notebooks.answerTo(tasting, seat, share.id);
+    if (known !== undefined) {
+      return { answer: known.ok && 'revision' in known ? refusal('malformed') : known };
+    }
+    const { session, version } = standing();
+    const { pour, shared } = share;
+    const refused = mayWrite(session, seat, pour);
+    if (refused !== undefined) return { answer: refusal(refused) };
+    const ack: Ack = { ok: true, version };
+    const answered = { command: share.id, ack };
+    const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, shared, answered }));
+    return kept ? { answer: ack, changed: onBoard(session, pour) } : { answer: refusal('not-stored') };
+  }
+}
+
+/** [Q3] Once opened, always sealed. */
+const isSealed = (session: Session, pour: PourId): boolean =>
+  session.status !== 'unopened' && session.discussions[pour] !== undefined;
+
+const onBoard = (session: Session, pour: PourId) => ({ onBoard: openBoards(session).includes(pour) });
