@@ -2,11 +2,14 @@ import { chmodSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'nod
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { credentials } from './support/device.ts';
 import { House } from './support/house.ts';
 import { aPlan } from './support/plans.ts';
 import { ServerProcess, temporaryFolder } from './support/process.ts';
+
+// Processes start slowly on a busy machine; nothing here is measured.
+vi.setConfig({ testTimeout: 90_000 });
 
 let folder: ReturnType<typeof temporaryFolder>;
 let running: ServerProcess[] = [];
