@@ -56,20 +56,25 @@ export function RoomScreen({ stage, own }: RoomScreenProps) {
   );
 }
 
+/** What fits into the hollow of the arc in one line; longer names stand below it. */
+const longestInHollow = 12;
+
 function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mirrored: boolean }) {
   if (stage.glasses.length === 0) return null;
   const hand = glassInHand(stage);
   const total = stage.glasses.length;
   const name = hand === null ? null : cardName(words, hand.card);
   const caption = hand === null ? stage.title : (name ?? words.glass.of(hand.position, total));
+  const inHollow = caption.length <= longestInHollow;
   return (
     <div class="room-arc">
       <GlassArc
         glasses={arcOf(stage)}
         mirrored={mirrored}
         label={words.glass.arc(hand?.position ?? null, total)}
-        caption={caption}
+        caption={inHollow ? caption : undefined}
       />
+      {!inHollow && <p class="room-glass">{caption}</p>}
     </div>
   );
 }

@@ -27,15 +27,15 @@ function Inside({ onLeave }: { readonly onLeave: () => void }) {
   const shown = lock.shown.value;
   const own = follower.seat.value;
   if (linkNeedsPerson(link)) return <LinkPage link={link} onDoor={onLeave} />;
+  const title = shown?.title || seat.value.title || words.app;
+  // Who waits at the door is shown nothing of the room yet.
+  if (own?.presence === 'waiting') return <Aside title={title}>{words.glass.waitingRoom}</Aside>;
   if (shown === null || own === null) {
     return (
-      <main class="page">
-        <p class="soft">{link.status === 'live' ? words.glass.starting : words.link.connecting}</p>
-      </main>
+      <Aside title={title}>{link.status === 'live' ? words.glass.starting : words.link.connecting}</Aside>
     );
   }
   const stage = ownStage(shown, own);
-  if (own.presence === 'waiting') return <Aside title={stage.title}>{words.glass.waitingRoom}</Aside>;
   if (stage.status === 'under-way' && own.presence === 'left') {
     return <Aside title={words.glass.left}>{words.glass.comeBack}</Aside>;
   }
