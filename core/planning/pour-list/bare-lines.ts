@@ -1,0 +1,50 @@
+import { currencyIn, type Meaning } from './meanings.ts';
+import { numberAtStart } from './numbers.ts';
+
+/**
+ * What a cell is by its form alone, for lists without headings: units, currencies and addresses tell. A bare number
+ * with decimals that a strength could be is one; any other bare number is asked about.
+ */
+export function formOf(cell: string): Meaning | 'bare-number' | 'words' | 'nothing' {
+  const text = cell.trim();
+  if (text === '') return 'nothing';
+  if (/^https?:\/\//i.test(text)) return 'link';
+  const number = '\\d+(?:[.,]\\d+)?';
+  if (new RegExp(`^(?:abv|alc\\.?)?\\s*${number}\\s*(?:%|°|(?:us )?proof|vol\\b|abv\\b)`, 'i').test(text))
+    return 'strength';
+  if (
+    /^\d{1,3}([.,]\d)?[-\s]*(y|yo|y\.?o\.?|yrs?|years?([-\s]old)?|jahre?|jährig|ans|months?|monate?)\.?$/i.test(
+      text,
+    )
+  )
+    return 'age';
+  if (/^(nas|no age statement|ohne altersangabe)$/i.test(text)) return 'age';
+  if (new RegExp(`^${number}\\s*(?:ml|cl|l|ltr|lit(?:er|re)s?|(?:fl\\.? ?)?oz)\\.?$`, 'i').test(text))
+    return 'bottle';
+  if (/^(1[789]|20)\d{2}$/.test(text)) return 'vintage';
+  if (
+    /\d/.test(text) &&
+    /^[^\p{L}]*([A-Z]{3})?[^\p{L}]*$/u.test(text) &&
+    (currencyIn(text) !== undefined || /\$/.test(text))
+  )
+    return 'price';
+  const read = numberAtStart(text);
+  if (read === undefined || read.rest !== '') return 'words';
+  return /[.,]\d/.test(text) && read.value >= 20 && read.value <= 96 ? 'strength' : 'bare-number';
+}
+
+const wordsInOrder: readonly Meaning[] = ['name', 'producer', 'region', 'style'];
+
+/** What each cell of a line without headings means: words in the order of a label, the rest by form. */
+export function meaningsOfLine(cells: readonly string[]): (Meaning | 'bare-number' | undefined)[] {
+  const used = new Set<Meaning>();
+  return cells.map((cell) => {
+    const form = formOf(cell);
+    if (form === 'nothing') return undefined;
+    if (form === 'bare-number') return form;
+    const meaning = form === 'words' ? wordsInOrder.find((each) => !used.has(each)) : form;
+    if (meaning === undefined || used.has(meaning)) return undefined;
+    used.add(meaning);
+    return meaning;
+  });
+}

@@ -1,0 +1,103 @@
+import { type Drink, limits } from '../../tasting.ts';
+import { type CellReading, empty } from './cell-reading.ts';
+import type { HeadingUnit, Meaning } from './meanings.ts';
+import {
+  ageCell,
+  ageOrVintageCell,
+  ebcCell,
+  peatCell,
+  plainNumber,
+  priceCell,
+  strengthCell,
+  vintageCell,
+  volumeCell,
+} from './measured-cells.ts';
+import { bodyCell, colourCell, drinkCell, flagCell, idCell, linkCell, textCell } from './worded-cells.ts';
+
+/** What the cells of a list are read for. */
+export interface ListSetting {
+  /** The drink of pours that do not tell. */
+  readonly drink: Drink;
+  /** ISO 4217 code of the plan. */
+  readonly currency: string;
+  /** How many decimals that currency has. */
+  readonly digits: number;
+  /** Which ounce a list in ounces means. */
+  readonly ounce: 'us' | 'imperial';
+}
+
+export interface ColumnHeading {
+  readonly text: string;
+  readonly unit: HeadingUnit | undefined;
+  readonly currency: string | undefined;
+}
+
+/** One cell, read for what its column means. */
+export function readCell(
+  meaning: Meaning,
+  cell: string,
+  heading: ColumnHeading,
+  setting: ListSetting,
+  drink: Drink,
+): CellReading {
+  switch (meaning) {
+    case 'name':
+    case 'producer':
+    case 'region':
+    case 'country':
+    case 'style':
+    case 'cask':
+      return textCell(cell, limits.line, 'one');
+    case 'drink':
+      return drinkCell(cell);
+    case 'age':
+      return ageCell(cell);
+    case 'vintage':
+      return vintageCell(cell);
+    case 'age-or-vintage':
+      return ageOrVintageCell(cell);
+    case 'strength':
+      return strengthCell(cell, heading.unit);
+    case 'peat':
+      return peatCell(cell, heading.text);
+    case 'colour':
+      return colourCell(cell, drink);
+    case 'sparkling':
+    case 'fortified':
+    case 'sour':
+    case 'smoked':
+      return flagCell(cell);
+    case 'body':
+      return bodyCell(cell);
+    case 'sugar':
+      return plainNumber(cell, 0, 800, /^g ?(\/ ?l|per l)?$/i);
+    case 'srm':
+      return plainNumber(cell, 0, 200, /^(srm|°?l)$/i);
+    case 'ebc':
+      return ebcCell(cell);
+    case 'ibu':
+      return plainNumber(cell, 0, 1000, /^(ibu|ebu)$/i);
+    case 'pungency':
+    case 'dryness':
+      return plainNumber(cell, 0, 10, /^\/ ?10$/);
+    case 'bottle':
+    case 'pour':
+      return volumeCell(cell, meaning, heading.unit, setting.ounce);
+    case 'price':
+      return priceCell(cell, setting, heading.currency);
+    case 'link':
+      return linkCell(cell);
+    case 'story':
+      return textCell(cell, limits.text, 'many');
+    case 'note':
+      return textCell(cell, 1000, 'many');
+    case 'id':
+    case 'front-photo':
+    case 'back-photo':
+      return idCell(cell);
+    case 'flight':
+      return cell.trim() === '' ? empty : plainNumber(cell, 1, limits.pours, /^$/, true);
+    default:
+      return meaning satisfies never;
+  }
+}

@@ -1,0 +1,89 @@
+import type { Drink } from '../../tasting.ts';
+import { cleanLine, cleanText } from '../../text.ts';
+import type { WineColour } from '../pour-facts.ts';
+import { type CellReading, empty, fact, problem, saysNothing } from './cell-reading.ts';
+import { fold } from './meanings.ts';
+import { ranged } from './measured-cells.ts';
+import { numberAtStart } from './numbers.ts';
+
+export function textCell(cell: string, most: number, lines: 'one' | 'many'): CellReading {
+  const text = lines === 'one' ? cleanLine(cell) : cleanText(cell);
+  if (text.trim() === '') return empty;
+  return text.length > most ? problem({ code: 'too-long', letters: text.length, most }) : fact(text);
+}
+
+const drinkWords: Readonly<Record<Drink, string>> = {
+  spirit:
+    'spirit spirits whisky whiskey malt bourbon rye rum gin brandy spirituose spirituosen schnaps likor liqueur',
+  wine: 'wine wines wein weine vin vino sekt champagner',
+  beer: 'beer beers bier biere ale lager stout',
+};
+
+export function drinkCell(cell: string): CellReading {
+  if (saysNothing(cell)) return empty;
+  const words = fold(cell).split(' ');
+  for (const drink of ['spirit', 'wine', 'beer'] as const) {
+    const known = drinkWords[drink].split(' ');
+    if (words.some((word) => known.includes(word))) return fact(drink);
+  }
+  return problem({ code: 'not-one-of', meaning: 'drink' });
+}
+
+const colourWords: Readonly<Record<WineColour, string>> = {
+  white: 'white weiss weisswein blanc bianco blanco branco',
+  rose: 'rose rosewein rosato rosado pink',
+  orange: 'orange orangewein',
+  red: 'red rot rotwein rouge rosso tinto',
+};
+
+/** A wine's colour; what colours a spirit or a beer has no list, and stays aside as words. */
+export function colourCell(cell: string, drink: Drink): CellReading {
+  if (saysNothing(cell)) return empty;
+  const words = fold(cell).split(' ');
+  for (const colour of ['white', 'rose', 'orange', 'red'] as const) {
+    const known = colourWords[colour].split(' ');
+    if (words.length === 1 && words.some((word) => known.includes(word))) return fact(colour);
+  }
+  return drink === 'wine' ? problem({ code: 'not-one-of', meaning: 'colour' }) : { is: 'aside' };
+}
+
+export function bodyCell(cell: string): CellReading {
+  if (saysNothing(cell)) return empty;
+  const read = numberAtStart(cell);
+  if (read === undefined) {
+    const levels = [
+      'light|leicht',
+      'light to medium',
+      'medium|mittel',
+      'medium to full',
+      'full|voll|kraftig',
+    ];
+    const level = levels.findIndex((names) => names.split('|').includes(fold(cell).replace(/ bodied$/, '')));
+    return level < 0 ? problem({ code: 'not-one-of', meaning: 'body' }) : fact(level + 1);
+  }
+  if (read.rest !== '' && !/^\/ ?5$/.test(read.rest))
+    return problem({ code: 'unit-unknown', rest: read.rest });
+  return Number.isInteger(read.value)
+    ? ranged(read.value, 1, 5)
+    : problem({ code: 'not-whole', value: read.value });
+}
+
+export function flagCell(cell: string): CellReading {
+  if (cell.trim() === '') return empty;
+  if (/^(yes|y|true|1|x|✓|✔|ja|j|wahr|oui|si|sí)$/i.test(cell.trim())) return fact(true);
+  if (/^(no|n|false|0|nein|falsch|non|-|–)$/i.test(cell.trim())) return fact(false);
+  return problem({ code: 'not-yes-or-no' });
+}
+
+export function linkCell(cell: string): CellReading {
+  const link = cell.trim();
+  if (saysNothing(link)) return empty;
+  if (link.length > 500) return problem({ code: 'too-long', letters: link.length, most: 500 });
+  return /^https?:\/\/[^\s]+$/i.test(link) ? fact(link) : problem({ code: 'not-a-link' });
+}
+
+export function idCell(cell: string): CellReading {
+  const id = cell.trim();
+  if (id === '') return empty;
+  return /^[A-Za-z0-9_-]{1,40}$/.test(id) ? fact(id) : problem({ code: 'not-an-id' });
+}

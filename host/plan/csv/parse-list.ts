@@ -1,0 +1,36 @@
+import Papa from 'papaparse';
+import type { ListLine } from '../../../core/planning/pour-list.ts';
+import { delimiterOf } from './delimiter.ts';
+
+/** More than any lineup, so that a wrong file does not stop the page. */
+export const mostLines = 2000;
+
+/** Lines of a list with any usual delimiter, each with the line of the text on which it begins. */
+export function parseList(text: string): { readonly lines: readonly ListLine[]; readonly cut: boolean } {
+  const bare = text.replace(/^\uFEFF/, '');
+  const named = /^sep=(.)\r?\n/i.exec(bare);
+  const skipped = named === null ? 0 : 1;
+  const body = named === null ? bare : bare.slice(named[0].length);
+  const delimiter = named?.[1] ?? delimiterOf(body);
+  const lines: ListLine[] = [];
+  let line = 1 + skipped;
+  let read = 0;
+  Papa.parse<string[]>(body, {
+    delimiter,
+    skipEmptyLines: false,
+    step: ({ data, meta }) => {
+      lines.push({ line, cells: data });
+      line += (body.slice(read, meta.cursor).match(/\r\n|\r|\n/g) ?? []).length;
+      read = meta.cursor;
+    },
+    preview: mostLines + 1,
+  });
+  return { lines: lines.slice(0, mostLines), cut: lines.length > mostLines };
+}
+
+/** Every cell in quotes, lines ended as RFC 4180 ends them. */
+export const writeList = (table: readonly (readonly string[])[]): string =>
+  `${Papa.unparse(
+    table.map((line) => [...line]),
+    { quotes: true, newline: '\r\n' },
+  )}\r\n`;

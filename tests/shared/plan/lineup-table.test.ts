@@ -1,0 +1,137 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { guarded, lineupTable, unguarded } from '../../../core/planning/pour-list/lineup-table.ts';
+import { pourFromRow, readPourList } from '../../../core/planning/pour-list.ts';
+import { type Pour, pourSchema } from '../../../core/tasting.ts';
+import { parseList, writeList } from '../../../host/plan/csv/parse-list.ts';
+
+const spoilt = fc.constantFrom(
+  '',
+  '=',
+  '+',
+  '-',
+  '@',
+  "'",
+  "'=",
+  '\t',
+  '"',
+  ';',
+  ',',
+  '\n',
+  '\uFEFF',
+  '12',
+  '＝',
+);
+const words = (most: number) =>
+  fc
+    .tuple(spoilt, fc.string({ unit: 'grapheme', maxLength: Math.floor(most / 6) }), spoilt)
+    .map((parts) => parts.join('x'.repeat(parts[1].length % 2)));
+const line = words(120).filter((text) => text.trim() !== '');
+const id = fc.stringMatching(/^[A-Za-z0-9_-]{1,40}$/);
+/** Nobody measures finer than a billionth; below 1e-12 a list writes 0. */
+const between = (min: number, max: number) =>
+  fc.double({ min, max, noNaN: true }).map((value) => Number(value.toFixed(9)));
+const optional = <T>(of: fc.Arbitrary<T>) => fc.option(of, { nil: undefined });
+
+/** Pours as the schema cleans them, with every field that a list may carry; an empty text counts as none. */
+const pours = fc
+  .uniqueArray(
+    fc.record(
+      {
+        id,
+        drink: fc.constantFrom('spirit', 'wine', 'beer'),
+        name: line,
+        producer: line,
+        region: line,
+        country: line,
+        style: line,
+        ageYears: between(0, 150),
+        vintage: fc.integer({ min: 1700, max: 2200 }),
+        abv: fc.oneof(between(0, 96), fc.constantFrom(0, 46.3, 1e-7, 12.345)),
+        cask: line,
+        peat: fc.integer({ min: 0, max: 3 }),
+        colour: fc.constantFrom('white', 'rose', 'orange', 'red'),
+        sparkling: fc.boolean(),
+        fortified: fc.boolean(),
+        body: fc.integer({ min: 1, max: 5 }),
+        sugarGPerL: between(0, 800),
+        srm: between(0, 200),
+        ibu: between(0, 1000),
+        sour: fc.boolean(),
+        smoked: fc.boolean(),
+        marks: fc.record({ pungency: between(0, 10), dryness: between(0, 10) }),
+        bottleMl: fc.oneof(between(0.001, 20_000), fc.constantFrom(700, 70, 44.361)),
+        pourMl: between(0.001, 500),
+        priceMinor: fc.integer({ min: 0, max: 100_000_000 }),
+        link: fc.webUrl(),
+        story: words(4000),
+        hostNote: words(1000),
+        photos: fc.record({ front: id, back: id }, { requiredKeys: ['front'] }),
+      },
+      { requiredKeys: ['id', 'drink', 'name'] },
+    ),
+    { maxLength: 16, selector: ({ id: own }) => own },
+  )
+  .map((drafts) => drafts.flatMap((draft) => asKept(draft)));
+
+function asKept(draft: unknown): Pour[] {
+  const parsed = pourSchema.safeParse(draft);
+  if (!parsed.success) return [];
+  const told = Object.entries(parsed.data).filter(
+    ([, value]) => typeof value !== 'string' || value.trim() !== '',
+  );
+  const again = pourSchema.safeParse(Object.fromEntries(told));
+  return again.success ? [again.data] : [];
+}
+
+function roundTrip(given: readonly Pour[], currency: string, digits: number): (Pour | undefined)[] {
+  const text = writeList(lineupTable({ pours: [...given], flightSizes: [], currency }, digits));
+  const { rows } = readPourList(parseList(text).lines, { drink: 'beer', currency, digits, ounce: 'us' });
+  return rows.map((row) => pourFromRow(row, String(row.facts.get('id')), 'beer'));
+}
+
+describe('a lineup as a list', () => {
+  it('comes back identical', () => {
+    fc.assert(
+      fc.property(
+        pours,
+        optional(fc.constantFrom(['EUR', 2] as const, ['JPY', 0] as const, ['KWD', 3] as const)),
+        (given, money) => {
+          const [currency, digits] = money ?? ['USD', 2];
+          expect(roundTrip(given, currency, digits)).toEqual(given);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  it('has no cell that a spreadsheet would run', () => {
+    fc.assert(
+      fc.property(pours, (given) => {
+        const table = lineupTable({ pours: given, flightSizes: [], currency: 'EUR' }, 2);
+        for (const cell of table.flat()) expect(cell).not.toMatch(/^[=+\-@\t\r\n]/);
+      }),
+    );
+  });
+
+  it('guards every text reversibly', () => {
+    fc.assert(
+      fc.property(fc.tuple(spoilt, spoilt, fc.string()), (parts) => {
+        const text = parts.join('');
+        expect(unguarded(guarded(text))).toBe(text);
+      }),
+    );
+    expect(guarded('=cmd|x!A1')).toBe("'=cmd|x!A1");
+    expect(guarded("'=1")).toBe("''=1");
+    expect(guarded('Orchard Wall')).toBe('Orchard Wall');
+  });
+
+  it('names each flight', () => {
+    const given = ['a', 'b', 'c', 'd', 'e'].map((each) =>
+      pourSchema.parse({ id: each, drink: 'beer', name: each }),
+    );
+    const [head, ...lines] = lineupTable({ pours: given, flightSizes: [2, 3], currency: 'EUR' }, 2);
+    expect(head?.[0]).toBe('flight');
+    expect(lines.map(([flight]) => flight)).toEqual(['1', '1', '2', '2', '2']);
+  });
+});
