@@ -1,0 +1,55 @@
+import { type Plan, planSchema } from '../../../core/tasting.ts';
+
+export interface FileProblem {
+  /** Where in the file, such as `pours 3, abv`; empty for the whole. */
+  readonly where: string;
+  readonly what: string;
+}
+
+export type OpenedPlan =
+  | { readonly is: 'plan'; readonly plan: Plan }
+  | { readonly is: 'not-json' }
+  | { readonly is: 'problems'; readonly problems: readonly FileProblem[] };
+
+/** A plan as a file to keep; photos belong to the server that holds them and stay there. */
+export function writePlanFile(plan: Plan): string {
+  const pours = plan.pours.map(({ photos: _, ...pour }) => pour);
+  return `${JSON.stringify({ ...plan, pours }, undefined, 2)}\n`;
+}
+
+/** More are not told one by one: then it is another file altogether. */
+const mostProblems = 12;
+
+/** A plan from a file's text, by the schema and nothing else; every problem with its place. */
+export function readPlanFile(text: string): OpenedPlan {
+  let content: unknown;
+  try {
+    content = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return { is: 'not-json' };
+  }
+  if (typeof content !== 'object' || content === null || Array.isArray(content)) return { is: 'not-json' };
+  const parsed = planSchema.safeParse(content);
+  if (!parsed.success) {
+    const problems = parsed.error.issues.slice(0, mostProblems).map(({ path, message }) => ({
+      where: path.map((part) => (typeof part === 'number' ? String(part + 1) : String(part))).join(' '),
+      what: message,
+    }));
+    return { is: 'problems', problems };
+  }
+  const ids = parsed.data.pours.map(({ id }) => id);
+  const doubled = ids.findIndex((id, index) => ids.indexOf(id) !== index);
+  if (doubled >= 0) {
+    return { is: 'problems', problems: [{ where: `pours ${doubled + 1} id`, what: String(ids[doubled]) }] };
+  }
+  return {
+    is: 'plan',
+    plan: { ...parsed.data, pours: parsed.data.pours.map(({ photos: _, ...pour }) => pour) },
+  };
+}
+
+/** The same evening to host again: without its date, and with cue edits that still fit, for they go by pour. */
+export function againOf(plan: Plan, title: string): Plan {
+  const { startsAt: _, ...rest } = plan;
+  return { ...rest, title: [...title].slice(0, 120).join('') };
+}

@@ -1,0 +1,205 @@
+import { nanoid } from 'nanoid';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
+import { pourFromRow, readPourList } from '../../../core/planning/pour-list.ts';
+import { limits, type Pour } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import { TextArea } from '../../../shared/ui/text-area.tsx';
+import type { Desk } from '../desk.ts';
+import { addPours } from '../pours/pour-edits.ts';
+import { minorDigits, words } from '../words.ts';
+import { ColumnMeanings } from './column-meanings.tsx';
+import { decodeFile } from './decode-file.ts';
+import { ListRows } from './list-rows.tsx';
+import { mostLines, parseList } from './parse-list.ts';
+import { leftOverNote, rowIsNamed } from './row-words.ts';
+
+interface ListSheetProps {
+  readonly desk: Desk;
+  readonly onClose: () => void;
+}
+
+/** Pours from a pasted list or a file: read, shown, corrected, and only then kept. */
+export function ListSheet({ desk, onClose }: ListSheetProps) {
+  const plan = desk.draft.plan.value;
+  const said = words.list;
+  const [text, setText] = useState('');
+  const [reading, setReading] = useState(false);
+  const [refusal, setRefusal] = useState<string | undefined>();
+  const [headed, setHeaded] = useState<boolean | undefined>();
+  const [columns, setColumns] = useState<Readonly<Record<number, Meaning | 'skip'>>>({});
+  /** By line and column, the cells that the host has corrected. */
+  const [corrected, setCorrected] = useState<ReadonlyMap<string, string>>(new Map());
+  /** Lines left out; until the host has chosen, those for which there is no room. */
+  const [chosenLeft, setLeft] = useState<ReadonlySet<number> | undefined>();
+  const [replace, setReplace] = useState(false);
+  const file = useRef<HTMLInputElement>(null);
+
+  const parsed = useMemo(() => parseList(text), [text]);
+  const list = useMemo(() => {
+    const lines = parsed.lines.map(({ line, cells }) => {
+      const last = Math.max(
+        cells.length - 1,
+        ...[...corrected.keys()]
+          .filter((key) => key.startsWith(`${line}:`))
+          .map((key) => Number(key.split(':')[1])),
+      );
+      return {
+        line,
+        cells: Array.from(
+          { length: last + 1 },
+          (_, column) => corrected.get(`${line}:${column}`) ?? cells[column] ?? '',
+        ),
+      };
+    });
+    return readPourList(lines, {
+      drink: plan.drink,
+      currency: plan.currency,
+      digits: minorDigits(plan.currency),
+      ounce: plan.volumeUnit === 'fl-oz-imperial' ? 'imperial' : 'us',
+      headed,
+      columns,
+    });
+  }, [parsed, corrected, headed, columns, plan.drink, plan.currency, plan.volumeUnit]);
+
+  const room = limits.pours - (replace ? 0 : plan.pours.length);
+  const named = list.rows.filter(rowIsNamed);
+  const left = chosenLeft ?? new Set(named.slice(Math.max(0, room)).map(({ line }) => line));
+  const taken = named.filter((row) => !left.has(row.line));
+  const fits = taken.length > 0 && taken.length <= room;
+
+  const take = (chosen: string): void => {
+    setText(chosen);
+    setRefusal(undefined);
+    setHeaded(undefined);
+    setColumns({});
+    setCorrected(new Map());
+    setLeft(undefined);
+    setReading(true);
+  };
+  const open = async (chosen: File | undefined): Promise<void> => {
+    if (chosen === undefined) return;
+    const decoded = decodeFile(new Uint8Array(await chosen.arrayBuffer()));
+    switch (decoded.is) {
+      case 'text':
+        return take(decoded.text);
+      case 'workbook':
+        return setRefusal(said.workbook);
+      case 'not-text':
+        return setRefusal(said.notText);
+      case 'too-large':
+        return setRefusal(said.tooLarge);
+      default:
+        return decoded satisfies never;
+    }
+  };
+  const keep = (): void => {
+    const used = new Set(replace ? [] : plan.pours.map(({ id }) => String(id)));
+    const pours = taken.flatMap((row): Pour[] => {
+      const own = row.facts.get('id');
+      const id = typeof own === 'string' && !used.has(own) ? own : nanoid(8);
+      used.add(id);
+      const pour = pourFromRow(row, id, plan.drink, leftOverNote(row, list.columns));
+      return pour === undefined ? [] : [pour];
+    });
+    const drink = pours.every((pour) => pour.drink === pours[0]?.drink) ? pours[0]?.drink : undefined;
+    desk.change(said.kept(pours.length), (now) => {
+      const base = replace ? { ...now, pours: [], flightSizes: [] } : now;
+      const added = addPours(base, pours);
+      return now.pours.length === 0 && drink !== undefined ? { ...added, drink } : added;
+    });
+    onClose();
+  };
+  const bad = list.rows.filter(({ problems }) => problems.length > 0).length;
+
+  const actions = (
+    <>
+      <Button kind="quiet" onPress={onClose}>
+        {words.notNow}
+      </Button>
+      {reading ? (
+        <>
+          <Button onPress={() => setReading(false)}>{said.again}</Button>
+          <Button kind="primary" disabled={!fits} onPress={keep}>
+            {said.keep(taken.length)}
+          </Button>
+        </>
+      ) : (
+        <Button kind="primary" disabled={text.trim() === ''} onPress={() => take(text)}>
+          {said.read}
+        </Button>
+      )}
+    </>
+  );
+  return (
+    <Dialog title={said.title} onClose={onClose} actions={actions}>
+      {!reading && (
+        <>
+          <p class="soft">{said.lead}</p>
+          <TextArea label={said.paste} hint={said.pasteHint} value={text} rows={6} onInput={setText} />
+          <div>
+            <input
+              ref={file}
+              class="visually-hidden"
+              type="file"
+              accept=".csv,.tsv,.txt,text/csv,text/plain"
+              aria-label={said.file}
+              tabIndex={-1}
+              onChange={(event) => {
+                void open(event.currentTarget.files?.[0]);
+                event.currentTarget.value = '';
+              }}
+            />
+            <Button onPress={() => file.current?.click()}>{said.file}</Button>
+          </div>
+          {refusal && (
+            <p class="field-error" role="alert">
+              {refusal}
+            </p>
+          )}
+        </>
+      )}
+      {reading && list.rows.length === 0 && <p>{said.nothing}</p>}
+      {reading && list.rows.length > 0 && (
+        <div class="list-preview">
+          <p class="lead">{said.found(list.rows.length, bad)}</p>
+          {parsed.cut && <p class="field-error">{said.cut(mostLines)}</p>}
+          {!list.columns.some(({ meaning }) => meaning === 'name') && (
+            <p class="field-error">{said.noName}</p>
+          )}
+          <ColumnMeanings
+            list={list}
+            open={!list.columns.some(({ meaning }) => meaning === 'name')}
+            onHeaded={setHeaded}
+            onMeaning={(column, meaning) => setColumns({ ...columns, [column]: meaning })}
+          />
+          {(taken.length > room || list.rows.length > room) && (
+            <p class={taken.length > room ? 'field-error' : 'soft'}>
+              {said.room(taken.length, Math.max(0, room))}
+            </p>
+          )}
+          <ListRows
+            list={list}
+            left={left}
+            onLeave={(line, leave) => {
+              const next = new Set(left);
+              if (leave) next.add(line);
+              else next.delete(line);
+              setLeft(next);
+            }}
+            onCorrect={(line, column, cell) =>
+              setCorrected(new Map(corrected).set(`${line}:${column}`, cell))
+            }
+            original={parsed.lines}
+          />
+          {list.rows.some((row) => leftOverNote(row, list.columns) !== '') && (
+            <p class="small soft">{said.asides}</p>
+          )}
+          {plan.pours.length > 0 && <Switch label={said.replace} on={replace} onTurn={setReplace} />}
+        </div>
+      )}
+    </Dialog>
+  );
+}

@@ -1,0 +1,41 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { TextField } from '../../../shared/ui/text-field.tsx';
+import { words } from '../words.ts';
+
+interface LinkFieldProps {
+  readonly label: string;
+  readonly hint?: string | undefined;
+  readonly value: string | undefined;
+  readonly onLink: (link: string | undefined) => void;
+}
+
+const isLink = (text: string): boolean => /^https?:\/\/[^\s]+$/i.test(text.trim()) && text.length <= 500;
+
+/** An address on the web; only whole ones reach the plan. */
+export function LinkField({ label, hint, value, onLink }: LinkFieldProps) {
+  const [text, setText] = useState(value ?? '');
+  const last = useRef(value);
+  useEffect(() => {
+    if (last.current === value) return;
+    last.current = value;
+    setText(value ?? '');
+  }, [value]);
+  const empty = text.trim() === '';
+  return (
+    <TextField
+      label={label}
+      hint={hint}
+      type="url"
+      value={text}
+      maxLength={500}
+      error={empty || isLink(text) ? undefined : words.evening.linkWrong}
+      onInput={(typed) => {
+        setText(typed);
+        const now = typed.trim() === '' ? undefined : typed.trim();
+        if (now !== undefined && !isLink(now)) return;
+        last.current = now;
+        onLink(now);
+      }}
+    />
+  );
+}

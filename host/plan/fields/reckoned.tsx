@@ -1,0 +1,57 @@
+import type { AnyStep, Figure, Reckoning } from '../../../core/planning/reckoning.ts';
+import { sources } from '../../../core/planning/sources.ts';
+import { money, number, words } from '../words.ts';
+import { Fold } from './fold.tsx';
+
+interface ReckonedProps {
+  /** What was reckoned, where one page has several. */
+  readonly of?: string | undefined;
+  readonly steps: Reckoning;
+  readonly currency: string;
+}
+
+/** Every step behind a figure, with where it comes from. */
+export function Reckoned({ of, steps, currency }: ReckonedProps) {
+  return (
+    <Fold title={words.figures.reckoned} of={of} small>
+      <ol class="reckoned">
+        {steps.map((step, index) => (
+          <li key={index}>
+            <Step step={step} currency={currency} />
+          </li>
+        ))}
+      </ol>
+    </Fold>
+  );
+}
+
+function Step({ step, currency }: { readonly step: AnyStep; readonly currency: string }) {
+  const source = sources[step.source];
+  const given = Object.entries<Figure>(step.inputs)
+    .map(([name, figure]) => `${nameOf(name)} ${written(figure, currency)}`)
+    .join(' · ');
+  return (
+    <>
+      <p class="reckoned-line">
+        <span>{words.figures.steps[step.code]}</span>
+        <strong class="figures">{written(step.result, currency)}</strong>
+      </p>
+      <p class="small soft">{given}</p>
+      {source.checked !== 'definition' && (
+        <p class="small soft">
+          {source.checked === 'from memory'
+            ? words.figures.fromMemory(source.title)
+            : words.figures.source(source.title)}
+        </p>
+      )}
+    </>
+  );
+}
+
+const inputNames: Readonly<Record<string, string>> = words.figures.inputs;
+const nameOf = (input: string): string => inputNames[input] ?? input;
+
+function written({ value, unit }: Figure, currency: string): string {
+  if (unit === 'minor units') return money(value, currency);
+  return `${number(value, unit === 'kg/m3' ? 2 : 3)} ${words.figures.units[unit]}`.trim();
+}

@@ -1,0 +1,43 @@
+import { compile } from '../../../core/running-order/compile.ts';
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { Plan } from '../../../core/tasting.ts';
+
+/** A stretch of the evening that a host thinks of as one: a glass with its water, a talk, a break. */
+export interface CourseStretch {
+  readonly key: string;
+  readonly what: Exclude<Cue['kind'], 'step' | 'water'> | 'pour';
+  readonly pour?: string;
+  readonly flight?: number;
+  /** From the opening of the doors. */
+  readonly startSeconds: number;
+  readonly seconds: number;
+}
+
+/** The running order gathered into stretches with their times from the opening of the doors. */
+export function courseOf(plan: Plan): readonly CourseStretch[] {
+  const stretches: CourseStretch[] = [];
+  let at = 0;
+  for (const cue of compile(plan)) {
+    const pour = cue.kind === 'step' ? cue.pour : cue.kind === 'water' ? cue.after : undefined;
+    const what = cue.kind === 'step' || cue.kind === 'water' ? 'pour' : cue.kind;
+    const last = stretches.at(-1);
+    if (last !== undefined && last.what === what && last.pour === pour) {
+      stretches[stretches.length - 1] = { ...last, seconds: last.seconds + cue.ideal };
+    } else {
+      const flight = cue.kind === 'step' || cue.kind === 'water' ? { flight: cue.flight } : {};
+      stretches.push({
+        key: cue.id,
+        what,
+        ...(pour === undefined ? {} : { pour }),
+        ...flight,
+        startSeconds: at,
+        seconds: cue.ideal,
+      });
+    }
+    at += cue.ideal;
+  }
+  return stretches;
+}
+
+export const lengthOf = (course: readonly CourseStretch[]): number =>
+  course.reduce((sum, { seconds }) => sum + seconds, 0);

@@ -1,0 +1,135 @@
+import type { ComponentChildren } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { lineupTable } from '../../../core/planning/pour-list/lineup-table.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { download, share } from '../../../shared/ui/strokes.ts';
+import { againOf, type FileProblem, readPlanFile, writePlanFile } from '../copies/plan-file.ts';
+import { saveAsFile } from '../copies/save-as-file.ts';
+import { decodeFile } from '../csv/decode-file.ts';
+import { writeList } from '../csv/parse-list.ts';
+import type { Desk } from '../desk.ts';
+import { failureSentence } from '../failure.ts';
+import type { PlanApi } from '../plan-api.ts';
+import { minorDigits, words } from '../words.ts';
+
+interface CopiesPartProps {
+  readonly desk: Desk;
+  readonly api: PlanApi;
+}
+
+export function CopiesPart({ desk, api }: CopiesPartProps) {
+  const plan = desk.draft.plan.value;
+  const said = words.copies;
+  const [busy, setBusy] = useState(false);
+  const [problems, setProblems] = useState<readonly FileProblem[] | string>([]);
+  const file = useRef<HTMLInputElement>(null);
+  const name = said.fileName(plan.title);
+
+  const duplicate = async (): Promise<void> => {
+    setBusy(true);
+    const title = said.copyOf(plan.title === '' ? words.untitled : plan.title);
+    const answer = await api.createTasting(againOf(plan, title));
+    setBusy(false);
+    if (answer.ok) window.location.hash = `#/t/${answer.body.tasting}/plan`;
+    else desk.status.say(failureSentence(answer.code));
+  };
+  const load = async (chosen: File | undefined): Promise<void> => {
+    if (chosen === undefined) return;
+    const decoded = decodeFile(new Uint8Array(await chosen.arrayBuffer()));
+    if (decoded.is !== 'text') return setProblems(decoded.is === 'too-large' ? said.tooLarge : said.notJson);
+    const opened = readPlanFile(decoded.text);
+    switch (opened.is) {
+      case 'plan':
+        setProblems([]);
+        return desk.change(said.loaded, () => opened.plan);
+      case 'not-json':
+        return setProblems(said.notJson);
+      case 'problems':
+        return setProblems(opened.problems);
+      default:
+        return opened satisfies never;
+    }
+  };
+  return (
+    <div class="copies">
+      <Copy
+        hint={said.duplicateHint}
+        button={
+          <Button busy={busy} onPress={() => void duplicate()}>
+            <Icon of={share} />
+            {said.duplicate}
+          </Button>
+        }
+      />
+      <Copy
+        hint={said.csvHint}
+        button={
+          <Button
+            disabled={plan.pours.length === 0}
+            onPress={() =>
+              saveAsFile(
+                `${name}.csv`,
+                'text/csv',
+                `\uFEFF${writeList(lineupTable(plan, minorDigits(plan.currency)))}`,
+              )
+            }
+          >
+            <Icon of={download} />
+            {said.csv}
+          </Button>
+        }
+      />
+      <Copy
+        hint={said.saveHint}
+        button={
+          <Button onPress={() => saveAsFile(`${name}.json`, 'application/json', writePlanFile(plan))}>
+            <Icon of={download} />
+            {said.save}
+          </Button>
+        }
+      />
+      <Copy
+        hint={said.loadHint}
+        button={<Button onPress={() => file.current?.click()}>{said.load}</Button>}
+      />
+      <input
+        ref={file}
+        class="visually-hidden"
+        type="file"
+        accept=".json,application/json"
+        aria-label={said.load}
+        tabIndex={-1}
+        onChange={(event) => {
+          void load(event.currentTarget.files?.[0]);
+          event.currentTarget.value = '';
+        }}
+      />
+      {problems.length > 0 && (
+        <div role="alert" class="field-error">
+          {typeof problems === 'string' ? (
+            <p>{problems}</p>
+          ) : (
+            <>
+              <p>{said.problems}</p>
+              <ul>
+                {problems.map(({ where, what }) => (
+                  <li key={where}>{said.problem(where === '' ? said.whole : where, what)}</li>
+                ))}
+              </ul>
+            </>
+          )}
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Copy({ hint, button }: { readonly hint: string; readonly button: ComponentChildren }) {
+  return (
+    <div class="plan-group">
+      <div>{button}</div>
+      <p class="small soft">{hint}</p>
+    </div>
+  );
+}

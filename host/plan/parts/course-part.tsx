@@ -1,0 +1,155 @@
+import type { Plan } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { minus, plus } from '../../../shared/ui/strokes.ts';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import type { Desk } from '../desk.ts';
+import { Fold } from '../fields/fold.tsx';
+import { NumberField } from '../fields/number-field.tsx';
+import { number, words } from '../words.ts';
+import { Schedule } from './schedule.tsx';
+
+const optionsOf = <const Value extends string>(
+  order: readonly Value[],
+  labels: Readonly<Record<NoInfer<Value>, string>>,
+  hints?: Readonly<Record<NoInfer<Value>, string>>,
+) => order.map((value) => ({ value, label: labels[value], hint: hints?.[value] }));
+
+export function CoursePart({ desk }: { readonly desk: Desk }) {
+  const plan = desk.draft.plan.value;
+  const said = words.course;
+  return (
+    <>
+      <Schedule plan={plan} />
+      <Choice
+        legend={said.talk}
+        options={optionsOf(['each-pour', 'each-flight', 'at-the-end'], said.talks)}
+        value={plan.discussion}
+        onChoose={(discussion) => desk.edit((now) => ({ ...now, discussion }))}
+        across
+      />
+      <Fold title={said.pace} summary={paceSummary(plan)}>
+        <Pace desk={desk} />
+        <NumberField
+          label={said.breaks}
+          value={plan.breakMinutes}
+          least={5}
+          most={60}
+          wrong={said.breaksWrong}
+          onNumber={(breakMinutes) =>
+            breakMinutes !== undefined && desk.edit((now) => ({ ...now, breakMinutes }))
+          }
+        />
+      </Fold>
+      <Fold title={said.pacing} summary={said.pacings[plan.pacing.by]}>
+        <Choice
+          legend={said.pacing}
+          options={optionsOf(['host', 'clock', 'room'], said.pacings, said.pacingHints)}
+          value={plan.pacing.by}
+          onChoose={(by) =>
+            desk.edit((now) => ({ ...now, pacing: by === 'room' ? { by, share: 0.75 } : { by } }))
+          }
+        />
+        {plan.pacing.by === 'room' && (
+          <Choice
+            legend={said.share}
+            options={optionsOf(['0.5', '0.75', '1'], said.shares)}
+            value={shareOf(plan.pacing.share)}
+            onChoose={(share) =>
+              desk.edit((now) => ({ ...now, pacing: { by: 'room', share: Number(share) } }))
+            }
+            across
+          />
+        )}
+      </Fold>
+      <Fold title={said.ranking} summary={said.rankings[plan.ranking]}>
+        <Choice
+          legend={said.ranking}
+          options={optionsOf(['none', 'each-flight', 'at-the-end'], said.rankings)}
+          value={plan.ranking}
+          onChoose={(ranking) => desk.edit((now) => ({ ...now, ranking }))}
+          across
+        />
+        <Switch
+          label={said.liking}
+          on={plan.liking}
+          onTurn={(liking) => desk.edit((now) => ({ ...now, liking }))}
+        />
+      </Fold>
+      <Switch
+        label={said.practice}
+        hint={said.practiceHint}
+        on={plan.practice}
+        onTurn={(practice) => desk.edit((now) => ({ ...now, practice }))}
+      />
+      {plan.level !== 'newcomers' && (
+        <Switch
+          label={said.closing}
+          hint={said.closingHint}
+          on={plan.closingPass}
+          onTurn={(closingPass) => desk.edit((now) => ({ ...now, closingPass }))}
+        />
+      )}
+      {Object.keys(plan.cueEdits).length > 0 && (
+        <div class="plan-group">
+          <p class="soft">{said.edited(Object.keys(plan.cueEdits).length)}</p>
+          <div>
+            <Button onPress={() => desk.change(said.editsForgotten, (now) => ({ ...now, cueEdits: {} }))}>
+              {said.forgetEdits}
+            </Button>
+          </div>
+        </div>
+      )}
+    </>
+  );
+}
+
+const shareOf = (share: number): '0.5' | '0.75' | '1' => (share < 0.63 ? '0.5' : share < 0.9 ? '0.75' : '1');
+
+const paced = ['look', 'nose', 'sip', 'write', 'discussion'] as const;
+
+function paceSummary(plan: Plan): string | undefined {
+  const changed = paced.filter((what) => plan.pace[what] !== 1);
+  if (changed.length === 0) return undefined;
+  return changed
+    .map((what) => `${words.course.paces[what]} ${words.course.times(number(plan.pace[what]))}`)
+    .join(', ');
+}
+
+/** By quarters: finer than that nobody feels. */
+const quarter = 0.25;
+
+function Pace({ desk }: { readonly desk: Desk }) {
+  const { pace } = desk.draft.plan.value;
+  const said = words.course;
+  const set = (what: (typeof paced)[number], by: number): void =>
+    desk.edit((now) => {
+      const factor = Math.min(3, Math.max(0.5, now.pace[what] + by));
+      return { ...now, pace: { ...now.pace, [what]: factor } };
+    });
+  return (
+    <ul class="pace">
+      {paced.map((what) => (
+        <li key={what}>
+          <span>{said.paces[what]}</span>
+          <Button
+            label={said.shorter(said.paces[what])}
+            disabled={pace[what] <= 0.5}
+            onPress={() => set(what, -quarter)}
+          >
+            <Icon of={minus} />
+          </Button>
+          <output class="figures">{said.times(number(pace[what]))}</output>
+          <Button
+            label={said.longer(said.paces[what])}
+            disabled={pace[what] >= 3}
+            onPress={() => set(what, quarter)}
+          >
+            <Icon of={plus} />
+          </Button>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,149 @@
+import { useState } from 'preact/hooks';
+import {
+  adviseCrowd,
+  type CrowdNote,
+  crowdQuestions,
+  type SurveyAnswers,
+} from '../../../core/planning/crowd.ts';
+import { type Level, levels, limits, usualFlights } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import type { Desk } from '../desk.ts';
+import { Fold } from '../fields/fold.tsx';
+import { NumberField } from '../fields/number-field.tsx';
+import { words } from '../words.ts';
+
+export function GuestsPart({ desk }: { readonly desk: Desk }) {
+  const plan = desk.draft.plan.value;
+  const said = words.guests;
+  const usual = usualFlights[plan.level].reduce((sum, size) => sum + size, 0);
+  const head = { least: 0, most: limits.guests, whole: true, wrong: said.tooMany } as const;
+  return (
+    <>
+      <div class="plan-pair">
+        <NumberField
+          {...head}
+          label={said.guests}
+          value={plan.guests}
+          onNumber={(guests) => guests !== undefined && desk.edit((now) => ({ ...now, guests }))}
+        />
+        <NumberField
+          {...head}
+          label={said.remote}
+          value={plan.remoteGuests}
+          onNumber={(remoteGuests) =>
+            remoteGuests !== undefined && desk.edit((now) => ({ ...now, remoteGuests }))
+          }
+        />
+      </div>
+      {plan.guests + plan.remoteGuests === 0 && <p class="soft">{said.nobody}</p>}
+      <Choice
+        legend={said.level}
+        options={levels.map((level) => ({
+          value: level,
+          label: said.levels[level],
+          hint: said.levelHints[level],
+        }))}
+        value={plan.level}
+        onChoose={(level) =>
+          desk.edit((now) => ({ ...now, level, practice: level === 'newcomers' || now.practice }))
+        }
+        across
+      />
+      {plan.pours.length > 0 && (
+        <p class="soft">{said.advice(words.levels[plan.level], plan.pours.length, usual)}</p>
+      )}
+      <Switch
+        label={words.course.practice}
+        hint={words.course.practiceHint}
+        on={plan.practice}
+        onTurn={(practice) => desk.edit((now) => ({ ...now, practice }))}
+      />
+      <MixedCrowd desk={desk} />
+    </>
+  );
+}
+
+/** A guest whom the host knows by level answers as the middle of that level would. */
+const typical: Readonly<Record<Level, 0 | 2 | 3>> = { newcomers: 0, regulars: 2, devotees: 3 };
+
+function answersOf(level: Level): SurveyAnswers {
+  return Object.fromEntries(crowdQuestions.map((question) => [question, typical[level]]));
+}
+
+function MixedCrowd({ desk }: { readonly desk: Desk }) {
+  const said = words.guests;
+  const [counts, setCounts] = useState<Readonly<Record<Level, number>>>({
+    newcomers: 0,
+    regulars: 0,
+    devotees: 0,
+  });
+  const surveys = levels.flatMap((level) => Array.from({ length: counts[level] }, () => answersOf(level)));
+  const advice = adviseCrowd(surveys);
+  return (
+    <Fold title={said.spread}>
+      <p class="soft">{said.spreadLead}</p>
+      <div class="plan-pair">
+        {levels.map((level) => (
+          <NumberField
+            key={level}
+            label={said.count[level]}
+            value={counts[level]}
+            least={0}
+            most={limits.guests}
+            whole
+            wrong={said.tooMany}
+            onNumber={(count) => count !== undefined && setCounts({ ...counts, [level]: count })}
+          />
+        ))}
+      </div>
+      {advice.status === 'unknown' ? (
+        <p class="soft">{said.noAdvice}</p>
+      ) : (
+        <>
+          <p>
+            {said.advised(
+              words.levels[advice.level],
+              advice.flightSizes.reduce((sum, size) => sum + size, 0),
+              advice.flightSizes.length,
+            )}
+          </p>
+          {advice.notes.map((note) => (
+            <p key={note.code} class="soft">
+              {noteSentence(note)}
+            </p>
+          ))}
+          <div>
+            <Button
+              onPress={() =>
+                desk.change(said.adviceTaken, (now) => ({
+                  ...now,
+                  level: advice.level,
+                  practice: advice.practiceRound,
+                  guests: Math.max(0, Math.min(limits.guests, surveys.length) - now.remoteGuests),
+                }))
+              }
+            >
+              {said.takeAdvice}
+            </Button>
+          </div>
+        </>
+      )}
+    </Fold>
+  );
+}
+
+function noteSentence(note: CrowdNote): string {
+  switch (note.code) {
+    case 'newcomers-among-them':
+    case 'devotees-among-them':
+    case 'not-placed':
+      return words.guests.notes[note.code](note.guests);
+    case 'wide-spread':
+    case 'mostly-unknown':
+      return words.guests.notes[note.code]();
+    default:
+      return note satisfies never;
+  }
+}

@@ -1,0 +1,152 @@
+import { nanoid } from 'nanoid';
+import { useState } from 'preact/hooks';
+import { pourId } from '../../../core/ids.ts';
+import { drinks, limits, type Pour } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { EmptyState } from '../../../shared/ui/empty-state.tsx';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { plus, review } from '../../../shared/ui/strokes.ts';
+import { ListSheet } from '../csv/list-sheet.tsx';
+import type { Desk } from '../desk.ts';
+import { orderOf } from '../figures/order.ts';
+import { BlindChoice } from '../pours/blind-choice.tsx';
+import { Lineup } from '../pours/lineup.tsx';
+import { OrderBar, OrderDetails } from '../pours/order-words.tsx';
+import { addPours, insertPour, placeOf, removePour, replacePour } from '../pours/pour-edits.ts';
+import { PourSheet } from '../pours/pour-sheet.tsx';
+import { ThemeChoice } from '../pours/theme-choice.tsx';
+import { words } from '../words.ts';
+import { StrengthNotice } from './strength-part.tsx';
+
+type Sheet =
+  | { readonly is: 'closed' }
+  | { readonly is: 'list' }
+  | { readonly is: 'new'; readonly count: number }
+  | { readonly is: 'pour'; readonly id: string };
+
+interface PoursPartProps {
+  readonly desk: Desk;
+  /** Begins with the field for a list. */
+  readonly paste: boolean;
+}
+
+export function PoursPart({ desk, paste }: PoursPartProps) {
+  const plan = desk.draft.plan.value;
+  const said = words.pours;
+  const [sheet, setSheet] = useState<Sheet>(paste ? { is: 'list' } : { is: 'closed' });
+  const close = () => setSheet({ is: 'closed' });
+  const full = plan.pours.length >= limits.pours;
+  const opened = sheet.is === 'pour' ? plan.pours.find(({ id }) => id === sheet.id) : undefined;
+  const figures = orderOf(plan);
+
+  const buttons = (
+    <div class="plan-buttons">
+      <Button kind="primary" disabled={full} onPress={() => setSheet({ is: 'new', count: 0 })}>
+        <Icon of={plus} />
+        {said.add}
+      </Button>
+      <Button onPress={() => setSheet({ is: 'list' })}>
+        <Icon of={review} />
+        {said.list}
+      </Button>
+    </div>
+  );
+  return (
+    <>
+      {plan.pours.length === 0 ? (
+        <>
+          <Choice
+            legend={said.drink}
+            options={drinks.map((value) => ({ value, label: words.drinksOf[value] }))}
+            value={plan.drink}
+            onChoose={(drink) => desk.edit((now) => ({ ...now, drink }))}
+            across
+          />
+          <EmptyState title={said.emptyTitle} action={buttons}>
+            <p>{said.empty}</p>
+          </EmptyState>
+        </>
+      ) : (
+        <>
+          {buttons}
+          {full && <p class="soft">{said.full}</p>}
+          <StrengthNotice desk={desk} />
+          <OrderBar desk={desk} figures={figures} />
+          <Lineup desk={desk} figures={figures} onOpen={(id) => setSheet({ is: 'pour', id })} />
+          <OrderDetails desk={desk} figures={figures} />
+          <ThemeChoice desk={desk} checks={figures.checks} />
+          <BlindChoice desk={desk} />
+        </>
+      )}
+      {sheet.is === 'list' && <ListSheet desk={desk} onClose={close} />}
+      {sheet.is === 'new' && (
+        <PourSheet
+          key={sheet.count}
+          plan={plan}
+          pour={{ id: pourId(nanoid(8)), drink: plan.drink, name: '' }}
+          isNew
+          onDone={(pour, another) => {
+            desk.edit((now) => addPours(now, [pour]));
+            setSheet(
+              another && plan.pours.length + 1 < limits.pours
+                ? { is: 'new', count: sheet.count + 1 }
+                : { is: 'closed' },
+            );
+          }}
+          onClose={close}
+        />
+      )}
+      {opened !== undefined && <OpenedPour key={opened.id} desk={desk} pour={opened} onClose={close} />}
+    </>
+  );
+}
+
+interface OpenedPourProps {
+  readonly desk: Desk;
+  readonly pour: Pour;
+  readonly onClose: () => void;
+}
+
+function OpenedPour({ desk, pour, onClose }: OpenedPourProps) {
+  const plan = desk.draft.plan.value;
+  const said = words.pours;
+  return (
+    <PourSheet
+      plan={plan}
+      pour={pour}
+      onChange={(changed) => desk.edit((now) => replacePour(now, changed))}
+      onRemove={() => {
+        const place = placeOf(plan, pour.id);
+        desk.change(
+          said.removed(pour.name),
+          (now) => removePour(now, pour.id),
+          (now) => insertPour(now, pour, place),
+        );
+        onClose();
+      }}
+      onDuplicate={
+        plan.pours.length >= limits.pours
+          ? undefined
+          : () => {
+              const copy = { ...pour, id: pourId(nanoid(8)) };
+              const place = placeOf(plan, pour.id);
+              desk.change(
+                said.duplicated(pour.name),
+                (now) => insertPour(now, copy, { ...place, position: place.position + 1, alone: false }),
+                (now) => removePour(now, copy.id),
+              );
+              onClose();
+            }
+      }
+      onSwapped={(swapped) =>
+        desk.change(
+          said.swapped(pour.name),
+          (now) => replacePour(now, swapped),
+          (now) => replacePour(now, pour),
+        )
+      }
+      onClose={onClose}
+    />
+  );
+}

@@ -1,0 +1,160 @@
+import { standingCautions } from '../../../core/planning/cautions.ts';
+import { type AgeCountry, legalAges } from '../../../core/planning/legal-ages.ts';
+import { standardDrinks } from '../../../core/planning/standard-drinks.ts';
+import type { Plan } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Notice } from '../../../shared/ui/notice.tsx';
+import type { Desk } from '../desk.ts';
+import { Fold } from '../fields/fold.tsx';
+import { Reckoned } from '../fields/reckoned.tsx';
+import { SelectField } from '../fields/select-field.tsx';
+import { pourVolume, type StrengthFigures, strengthOf, withSmallerPours } from '../figures/strength.ts';
+import { drinksOf } from '../parts.ts';
+import { volume } from '../volume.ts';
+import { number, words } from '../words.ts';
+
+export function StrengthPart({ desk }: { readonly desk: Desk }) {
+  const plan = desk.draft.plan.value;
+  const figures = strengthOf(plan);
+  const { evening, counted, unknown } = figures;
+  const said = words.figures.strength;
+  return (
+    <>
+      {counted.length === 0 ? (
+        <p class="soft">{said.none}</p>
+      ) : (
+        <>
+          <StrengthNotice desk={desk} />
+          <div class="big-figure">
+            <p class="soft">{said.total}</p>
+            <p class="say">{said.grams(number(evening.total.mass, 1))}</p>
+            <p>{drinksOf(evening.total.drinks, evening.standard)}</p>
+          </div>
+          {evening.caution.level === 'quiet' && <p class="soft">{said.quiet}</p>}
+        </>
+      )}
+      {counted.length > 0 && unknown.length > 0 && (
+        <Notice kind="caution">
+          <p>{said.unknown(unknown.map(({ name }) => name).join(', '), unknown.length)}</p>
+        </Notice>
+      )}
+      <Country desk={desk} />
+      {counted.length > 0 && (
+        <>
+          <PourByPour plan={plan} figures={figures} />
+          <Reckoned steps={evening.total.reckoning} currency={plan.currency} />
+        </>
+      )}
+      <Cautions plan={plan} />
+    </>
+  );
+}
+
+/** The caution when an evening pours much, with what to do about it. */
+export function StrengthNotice({ desk }: { readonly desk: Desk }) {
+  const { evening, counted } = strengthOf(desk.draft.plan.value);
+  const { caution, total, standard } = evening;
+  if (caution.level === 'quiet') return null;
+  const said = words.figures.strength;
+  const loud = caution.level === 'loud';
+  const sentence = loud ? said.loud : said.notice;
+  const { offer, line } = caution;
+  return (
+    <Notice kind={loud ? 'caution' : 'info'} title={loud ? said.loudTitle : said.noticeTitle}>
+      <p>{sentence(number(total.mass, 1), drinksOf(total.drinks, standard), number(line.ethanol, 1))}</p>
+      {offer.kind === 'smaller-pours' ? (
+        <Button
+          onPress={() =>
+            desk.change(
+              said.smallerTaken,
+              (now) => withSmallerPours(now, counted, offer.volumes),
+              (now) => withSmallerPours(now, counted, counted.map(pourVolume)),
+            )
+          }
+        >
+          {said.smaller(number(offer.ethanol, 1))}
+        </Button>
+      ) : (
+        <p>{said.fewer(offer.keep, number(offer.ethanol, 1))}</p>
+      )}
+    </Notice>
+  );
+}
+
+function PourByPour({ plan, figures }: { readonly plan: Plan; readonly figures: StrengthFigures }) {
+  const said = words.figures.strength;
+  return (
+    <Fold title={said.eachPour} small>
+      <ol class="lines">
+        {figures.counted.map((pour, index) => {
+          const of = figures.evening.pours[index];
+          if (of === undefined) return null;
+          const grams = number(of.pour.mass, 1);
+          return (
+            <li key={pour.id}>
+              <span>{pour.name}</span>
+              <span class="soft figures">
+                {said.pourLine(volume(pourVolume(pour), plan.volumeUnit), grams, number(of.soFar.mass, 1))}
+              </span>
+            </li>
+          );
+        })}
+      </ol>
+    </Fold>
+  );
+}
+
+const isAgeCountry = (code: string | undefined): code is AgeCountry =>
+  code !== undefined && Object.hasOwn(legalAges, code);
+
+function countryName(code: string): string {
+  try {
+    return new Intl.DisplayNames(undefined, { type: 'region' }).of(code) ?? code;
+  } catch {
+    return code;
+  }
+}
+
+function Country({ desk }: { readonly desk: Desk }) {
+  const { lawOf } = desk.draft.plan.value;
+  const known = new Set([...Object.keys(standardDrinks), ...Object.keys(legalAges)]);
+  known.delete('WHO');
+  if (lawOf !== undefined) known.add(lawOf);
+  const options = [...known]
+    .map((value) => ({ value, label: countryName(value) }))
+    .sort((a, b) => a.label.localeCompare(b.label));
+  const figures = strengthOf(desk.draft.plan.value);
+  return (
+    <SelectField
+      label={words.guests.country}
+      hint={figures.standIn ? words.figures.strength.standIn : words.guests.countryHint}
+      value={lawOf ?? ''}
+      options={[{ value: '', label: words.guests.noCountry }, ...options]}
+      onChoose={(code) => desk.edit(({ lawOf: _, ...now }) => (code === '' ? now : { ...now, lawOf: code }))}
+    />
+  );
+}
+
+function Cautions({ plan }: { readonly plan: Plan }) {
+  const said = words.figures.strength;
+  const cautions = standingCautions({
+    country: isAgeCountry(plan.lawOf) ? plan.lawOf : undefined,
+    shipsKits: plan.remoteGuests > 0,
+    withoutAlcohol: plan.pours.length > 0 && plan.pours.every(({ abv }) => abv === 0),
+  });
+  if (cautions.length === 0) return null;
+  return (
+    <section class="plan-group" aria-label={said.cautions}>
+      <h3>{said.cautions}</h3>
+      <ul class="cautions">
+        {cautions.map(({ code, figures }) => (
+          <li key={code}>
+            {code === 'no-alcohol-below-age' && figures.age !== undefined
+              ? said.ageIs(figures.age.value)
+              : said.cautionWords[code]}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,183 @@
+import { useState } from 'preact/hooks';
+import type { MatSheet } from '../../../core/planning/mat-layout.ts';
+import { layOutPlace, leastPlaceWidth } from '../../../core/planning/place-setting.ts';
+import { placesAtTable, type Table, tablesFor } from '../../../core/planning/table.ts';
+import { flightsOf } from '../../../core/tasting.ts';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import type { Desk } from '../desk.ts';
+import { NumberField } from '../fields/number-field.tsx';
+import { PlaceDrawing } from '../table/place-drawing.tsx';
+import { number, words } from '../words.ts';
+
+const cm = 10;
+const inch = 25.4;
+
+export function TablePart({ desk }: { readonly desk: Desk }) {
+  const [computer, setComputer] = useState(false);
+  return (
+    <>
+      <Place desk={desk} computer={computer} onComputer={setComputer} />
+      <Tables desk={desk} computer={computer} />
+    </>
+  );
+}
+
+interface PlaceProps {
+  readonly desk: Desk;
+  readonly computer: boolean;
+  readonly onComputer: (on: boolean) => void;
+}
+
+/** One flight stands before a guest at once. */
+function Place({ desk, computer, onComputer }: PlaceProps) {
+  const plan = desk.draft.plan.value;
+  const said = words.figures.table;
+  const [hand, setHand] = useState<'right' | 'left'>('right');
+  const [sheet, setSheet] = useState<MatSheet>('A4');
+  const [footMm, setFoot] = useState(65);
+  const flights = flightsOf(plan);
+  const longest = flights.reduce(
+    (most, flight) => (flight.pours.length > most.pours.length ? flight : most),
+    flights[0] ?? { index: 0, pours: [] },
+  );
+  const glasses = longest.pours.length;
+  if (glasses === 0) return <p class="soft">{said.noGlasses}</p>;
+  const before = flights.slice(0, longest.index).reduce((sum, { pours }) => sum + pours.length, 0);
+  const labels = longest.pours.map(({ id }, index) =>
+    plan.blind ? (plan.codes[id] ?? String(before + index + 1)) : String(before + index + 1),
+  );
+  const placeWidthMm = leastPlaceWidth(computer);
+  const place = layOutPlace({ placeWidthMm, computer, sheet, glasses, footMm, hand, labels });
+  return (
+    <section class="plan-group" aria-label={said.place}>
+      <h3>{said.place}</h3>
+      {place.fits ? (
+        <>
+          <PlaceDrawing place={place} label={said.drawing(glasses, hand)} />
+          <p class="soft">
+            {said.width(number(place.widthMm / cm, 0), number(place.widthMm / inch, 0))}.{' '}
+            {place.room === 'comfortable' && said.comfortable}
+          </p>
+        </>
+      ) : place.reason === 'place-too-narrow' ? (
+        <p class="field-error">{said.narrow(number(place.needsMm / cm, 0))}</p>
+      ) : (
+        <p class="field-error">
+          {said.tooManyGlasses(place.most)} {place.tryInstead && said.tryInstead(place.tryInstead)}
+        </p>
+      )}
+      <p class="soft">{said.light}</p>
+      <Choice
+        legend={said.hand}
+        options={(['right', 'left'] as const).map((value) => ({ value, label: said.hands[value] }))}
+        value={hand}
+        onChoose={setHand}
+        across
+      />
+      <Choice
+        legend={said.sheet}
+        options={(['A4', 'A3', 'Letter'] as const).map((value) => ({ value, label: value }))}
+        value={sheet}
+        onChoose={setSheet}
+        across
+      />
+      <NumberField
+        label={said.foot}
+        value={footMm}
+        least={20}
+        most={150}
+        wrong={said.footWrong}
+        onNumber={(mm) => mm !== undefined && setFoot(mm)}
+      />
+      <Switch label={said.computer} on={computer} onTurn={onComputer} />
+    </section>
+  );
+}
+
+type Seated = Extract<Table, { shape: 'rectangle' }>['seated'];
+
+function Tables({ desk, computer }: { readonly desk: Desk; readonly computer: boolean }) {
+  const said = words.figures.table;
+  const { guests } = desk.draft.plan.value;
+  const [shape, setShape] = useState<Table['shape']>('rectangle');
+  const [seated, setSeated] = useState<Seated>('both-sides');
+  const [sizes, setSizes] = useState({
+    length: 240,
+    breadth: 90,
+    diameter: 150,
+    across: 400,
+    leg: 300,
+    depth: 80,
+  });
+  const size = (of: keyof typeof sizes) => (
+    <NumberField
+      key={of}
+      label={said[of]}
+      value={sizes[of]}
+      least={30}
+      most={3000}
+      wrong={said.sizeWrong}
+      onNumber={(value) => value !== undefined && setSizes({ ...sizes, [of]: value })}
+    />
+  );
+  const table = tableOf(shape, seated, sizes);
+  const places = placesAtTable(table, computer);
+  const tables = tablesFor(guests, places);
+  return (
+    <section class="plan-group" aria-label={said.which}>
+      <h3>{said.which}</h3>
+      <Choice
+        legend={said.shape}
+        options={(['rectangle', 'round', 'horseshoe'] as const).map((value) => ({
+          value,
+          label: said.shapes[value],
+        }))}
+        value={shape}
+        onChoose={setShape}
+        across
+      />
+      <div class="plan-trio">{sizesAsked[shape].map(size)}</div>
+      {shape === 'rectangle' && (
+        <Choice
+          legend={said.seated}
+          options={(['one-side', 'both-sides', 'all-round'] as const).map((value) => ({
+            value,
+            label: said.seatings[value],
+          }))}
+          value={seated}
+          onChoose={setSeated}
+          across
+        />
+      )}
+      <p class="lead">{places.places === 0 ? said.holdsNobody : said.holds(places.places)}</p>
+      {guests > 0 && tables !== undefined && (
+        <p>{tables > 1 ? said.need(guests, tables) : said.enough(guests)}</p>
+      )}
+      <p class="small soft">{said.notKept}</p>
+    </section>
+  );
+}
+
+const sizesAsked = {
+  rectangle: ['length', 'breadth'],
+  round: ['diameter'],
+  horseshoe: ['across', 'leg', 'depth'],
+} as const;
+
+function tableOf(
+  shape: Table['shape'],
+  seated: Seated,
+  sizes: Readonly<Record<'length' | 'breadth' | 'diameter' | 'across' | 'leg' | 'depth', number>>,
+): Table {
+  switch (shape) {
+    case 'rectangle':
+      return { shape, lengthMm: sizes.length * cm, widthMm: sizes.breadth * cm, seated };
+    case 'round':
+      return { shape, diameterMm: sizes.diameter * cm };
+    case 'horseshoe':
+      return { shape, acrossMm: sizes.across * cm, legMm: sizes.leg * cm, depthMm: sizes.depth * cm };
+    default:
+      return shape satisfies never;
+  }
+}

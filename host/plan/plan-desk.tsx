@@ -1,0 +1,169 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
+import type { StoredPlan } from '../../shared/wire/http.ts';
+import type { Desk } from './desk.ts';
+import { KeepingWords } from './keeping-words.tsx';
+import { CopiesPart } from './parts/copies-part.tsx';
+import { CoursePart } from './parts/course-part.tsx';
+import { EveningPart } from './parts/evening-part.tsx';
+import { GuestsPart } from './parts/guests-part.tsx';
+import { PoursPart } from './parts/pours-part.tsx';
+import { ShoppingPart } from './parts/shopping-part.tsx';
+import { StrengthPart } from './parts/strength-part.tsx';
+import { TablePart } from './parts/table-part.tsx';
+import { type Part, parts, summaryOf } from './parts.ts';
+import type { PlanApi } from './plan-api.ts';
+import { words } from './words.ts';
+
+interface PlanDeskProps {
+  readonly desk: Desk;
+  readonly stored: StoredPlan;
+  readonly api: PlanApi;
+  readonly paste: boolean;
+}
+
+/**
+ * The list of parts, each with what it holds in a few words, and beside it the one that is open. On a phone the list
+ * comes first and a part takes its place.
+ */
+export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
+  const plan = desk.draft.plan.value;
+  const [opened, setOpened] = useState<Part | undefined>(
+    paste || plan.pours.length === 0 ? 'pours' : undefined,
+  );
+  const part = opened ?? 'pours';
+  const heading = useRef<HTMLHeadingElement>(null);
+  const go = (to: Part | undefined): void => {
+    setOpened(to);
+    window.scrollTo(0, 0);
+    if (to !== undefined) requestAnimationFrame(() => heading.current?.focus());
+  };
+  useEffect(() => {
+    document.title = words.page(plan.title);
+  }, [plan.title]);
+  const after = parts[parts.indexOf(part) + 1];
+  const doors = `#/t/${stored.tasting}/doors`;
+
+  return (
+    <>
+      <header class="plan-head">
+        <a class="button button-quiet plan-home" href="#/">
+          <Icon of={back} turns />
+          {words.home}
+        </a>
+        <div class="plan-title">
+          <h1>{plan.title === '' ? words.untitled : plan.title}</h1>
+          <KeepingWords desk={desk} />
+        </div>
+        {plan.pours.length > 0 ? (
+          <a class="button button-primary" href={doors}>
+            {words.doors}
+            <Icon of={nextStroke} turns />
+          </a>
+        ) : (
+          <p class="small soft plan-doors-need">{words.doorsNeed}</p>
+        )}
+      </header>
+      {stored.stage !== 'planned' && (
+        <Notice kind="info">
+          <p>{stored.stage === 'under-way' ? words.underWay : words.finished}</p>
+        </Notice>
+      )}
+      <Elsewhere desk={desk} />
+      <div class={opened === undefined ? 'plan-body' : 'plan-body plan-opened'}>
+        <nav class="plan-rail" aria-label={words.allParts}>
+          <ul>
+            {parts.map((each) => {
+              const summary = summaryOf(each, plan);
+              return (
+                <li key={each}>
+                  <button
+                    type="button"
+                    class="rail-part"
+                    aria-current={each === part ? 'true' : undefined}
+                    onClick={() => go(each)}
+                  >
+                    <span class="rail-title">{words.parts[each]}</span>
+                    <span class={summary.loud ? 'rail-summary rail-loud' : 'rail-summary'}>
+                      {summary.loud && <Icon of={caution} />}
+                      {summary.text}
+                    </span>
+                  </button>
+                </li>
+              );
+            })}
+          </ul>
+        </nav>
+        <section class="plan-part" aria-labelledby="plan-part">
+          <div class="plan-back">
+            <Button kind="quiet" onPress={() => go(undefined)}>
+              <Icon of={back} turns />
+              {words.allParts}
+            </Button>
+          </div>
+          <h2 id="plan-part" ref={heading} tabIndex={-1}>
+            {words.parts[part]}
+          </h2>
+          <OpenPart key={part} part={part} desk={desk} api={api} paste={paste} />
+          {after !== undefined && plan.pours.length > 0 && (
+            <div class="plan-next">
+              <Button kind="quiet" onPress={() => go(after)}>
+                {words.next(words.parts[after])}
+                <Icon of={nextStroke} turns />
+              </Button>
+            </div>
+          )}
+        </section>
+      </div>
+    </>
+  );
+}
+
+interface OpenPartProps {
+  readonly part: Part;
+  readonly desk: Desk;
+  readonly api: PlanApi;
+  readonly paste: boolean;
+}
+
+function OpenPart({ part, desk, api, paste }: OpenPartProps) {
+  switch (part) {
+    case 'pours':
+      return <PoursPart desk={desk} paste={paste} />;
+    case 'guests':
+      return <GuestsPart desk={desk} />;
+    case 'evening':
+      return <EveningPart desk={desk} />;
+    case 'course':
+      return <CoursePart desk={desk} />;
+    case 'strength':
+      return <StrengthPart desk={desk} />;
+    case 'shopping':
+      return <ShoppingPart desk={desk} />;
+    case 'table':
+      return <TablePart desk={desk} />;
+    case 'copies':
+      return <CopiesPart desk={desk} api={api} />;
+    default:
+      return part satisfies never;
+  }
+}
+
+function Elsewhere({ desk }: { readonly desk: Desk }) {
+  const keeping = desk.draft.keeping.value;
+  if (keeping.is !== 'elsewhere') return null;
+  const said = words.keeping;
+  const { plan } = keeping.theirs;
+  return (
+    <Notice kind="caution" title={said.elsewhereTitle}>
+      <p>{said.elsewhere(plan.title === '' ? words.untitled : plan.title, plan.pours.length)}</p>
+      <div class="plan-buttons">
+        <Button onPress={desk.draft.takeTheirs}>{said.takeTheirs}</Button>
+        <Button onPress={desk.draft.keepMine}>{said.keepMine}</Button>
+      </div>
+    </Notice>
+  );
+}

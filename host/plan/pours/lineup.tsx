@@ -1,0 +1,200 @@
+import { useRef } from 'preact/hooks';
+import type { LineupStep } from '../../../core/planning/lineup.ts';
+import { flightsOf, type Pour } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { breadBreak, close, down, plus, up } from '../../../shared/ui/strokes.ts';
+import type { Desk } from '../desk.ts';
+import type { OrderFigures } from '../figures/order.ts';
+import { number, words } from '../words.ts';
+import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from './pour-edits.ts';
+import { type Dragged, useDrag } from './use-drag.ts';
+
+interface LineupProps {
+  readonly desk: Desk;
+  readonly figures: OrderFigures;
+  readonly onOpen: (id: string) => void;
+}
+
+/** The pours in their flights, with why each follows the one before it; everything movable by buttons and by finger. */
+export function Lineup({ desk, figures, onOpen }: LineupProps) {
+  const plan = desk.draft.plan.value;
+  const said = words.pours;
+  const rows = useRef(new Map<string, HTMLElement>());
+  const ids = plan.pours.map(({ id }) => id);
+  const flights = flightsOf(plan);
+  const isBest = figures.now.cost === figures.best.cost;
+
+  const move = (id: string, to: number): void => {
+    const pour = plan.pours.find((each) => each.id === id);
+    if (pour === undefined || to < 0 || to >= ids.length) return;
+    desk.change(
+      said.moved(pour.name, to + 1),
+      (now) => moveTo(now, id, to),
+      (now) => orderBy(now, ids),
+    );
+  };
+  const { dragged, handle } = useDrag(ids, (id) => rows.current.get(id), move);
+
+  return (
+    <div class="lineup">
+      {flights.map((flight) => (
+        <section key={flight.index} aria-label={said.flight(flight.index + 1)}>
+          {flights.length > 1 && <h3>{said.flight(flight.index + 1)}</h3>}
+          <ol class="pours">
+            {flight.pours.map((pour) => {
+              const position = ids.indexOf(pour.id);
+              return (
+                <PourRow
+                  key={pour.id}
+                  pour={pour}
+                  position={position}
+                  last={position === ids.length - 1}
+                  code={plan.blind ? plan.codes[pour.id] : undefined}
+                  step={figures.now.steps[position]}
+                  isBest={isBest}
+                  dragged={dragged}
+                  handle={handle(pour.id)}
+                  hold={(element) => {
+                    if (element) rows.current.set(pour.id, element);
+                    else rows.current.delete(pour.id);
+                  }}
+                  onOpen={() => onOpen(pour.id)}
+                  onMove={(by) => move(pour.id, position + by)}
+                />
+              );
+            })}
+          </ol>
+          {flight.index < flights.length - 1 && <Pause desk={desk} after={flight.index} />}
+        </section>
+      ))}
+      {flights.some(({ pours }) => pours.length > 1) && (
+        <div>
+          <Button kind="quiet" onPress={() => desk.edit(addBreak)}>
+            <Icon of={plus} />
+            {said.addPause}
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Pause({ desk, after }: { readonly desk: Desk; readonly after: number }) {
+  const plan = desk.draft.plan.value;
+  const said = words.pours;
+  const [earlier, later] = [moveBreak(plan, after, -1), moveBreak(plan, after, 1)];
+  return (
+    <div class="pause">
+      <Icon of={breadBreak} />
+      <span class="pause-words">{said.pause(plan.breakMinutes)}</span>
+      <Button
+        kind="quiet"
+        label={said.pauseUp(after + 1)}
+        disabled={earlier === plan}
+        onPress={() => desk.edit((now) => moveBreak(now, after, -1))}
+      >
+        <Icon of={up} />
+      </Button>
+      <Button
+        kind="quiet"
+        label={said.pauseDown(after + 1)}
+        disabled={later === plan}
+        onPress={() => desk.edit((now) => moveBreak(now, after, 1))}
+      >
+        <Icon of={down} />
+      </Button>
+      <Button
+        kind="quiet"
+        label={said.pauseAway(after + 1)}
+        onPress={() => desk.edit((now) => removeBreak(now, after))}
+      >
+        <Icon of={close} />
+      </Button>
+    </div>
+  );
+}
+
+interface PourRowProps {
+  readonly pour: Pour;
+  readonly position: number;
+  readonly last: boolean;
+  readonly code: string | undefined;
+  readonly step: LineupStep | undefined;
+  readonly isBest: boolean;
+  readonly dragged: Dragged | undefined;
+  readonly handle: ReturnType<ReturnType<typeof useDrag>['handle']>;
+  readonly hold: (element: HTMLElement | null) => void;
+  readonly onOpen: () => void;
+  readonly onMove: (by: 1 | -1) => void;
+}
+
+function PourRow(props: PourRowProps) {
+  const { pour, position, last, code, step, isBest, dragged, handle, hold, onOpen, onMove } = props;
+  const said = words.pours;
+  const carried = dragged?.id === pour.id;
+  const target = dragged !== undefined && !carried && dragged.to === position;
+  const reason = step && reasonWords(step, isBest);
+  return (
+    <li
+      class={`pour-row${carried ? ' pour-carried' : ''}${target ? ' pour-target' : ''}`}
+      ref={hold}
+      style={carried ? { transform: `translateY(${dragged.by}px)` } : undefined}
+    >
+      {reason && position > 0 && <p class="pour-reason">{reason}</p>}
+      <div class="pour-line">
+        <span class="pour-grip figures" title={said.drag(pour.name)} {...handle}>
+          {position + 1}
+        </span>
+        <button type="button" class="pour-words" aria-label={said.edit(pour.name)} onClick={onOpen}>
+          <span class="pour-name">{pour.name}</span>
+          <span class="pour-facts">{factsOf(pour, code)}</span>
+        </button>
+        <span class="pour-moves">
+          <Button
+            kind="quiet"
+            label={said.up(pour.name)}
+            disabled={position === 0}
+            onPress={() => onMove(-1)}
+          >
+            <Icon of={up} />
+          </Button>
+          <Button kind="quiet" label={said.down(pour.name)} disabled={last} onPress={() => onMove(1)}>
+            <Icon of={down} />
+          </Button>
+        </span>
+      </div>
+    </li>
+  );
+}
+
+function factsOf(pour: Pour, code: string | undefined): string {
+  const said = words.pours;
+  return [
+    ...(code === undefined ? [] : [said.code(code)]),
+    ...(pour.producer === undefined ? [] : [pour.producer]),
+    ...(pour.ageYears === undefined ? [] : [said.ageYears(number(pour.ageYears, 1))]),
+    ...(pour.vintage === undefined ? [] : [String(pour.vintage)]),
+    pour.abv === undefined ? said.noStrength : said.strength(number(pour.abv, 1)),
+  ].join(' · ');
+}
+
+function reasonWords({ reason }: LineupStep, isBest: boolean): string {
+  const said = words.reason;
+  switch (reason.code) {
+    case 'opens':
+      return said.opens;
+    case 'rises':
+      return said.rises(reason.axis);
+    case 'rises-if-assumed':
+      return said.assumed(reason.axis);
+    case 'starts-again':
+      return said.again(reason.axis);
+    case 'gives-way':
+      return isBest ? said.gives(reason.axis) : said.givesByHand(reason.axis);
+    case 'equal':
+      return said.equal;
+    default:
+      return reason satisfies never;
+  }
+}

@@ -1,0 +1,250 @@
+import { waysOf } from '../../../core/drinks/ways.ts';
+import { drinks, limits, type Plan, type Pour } from '../../../core/tasting.ts';
+import { Choice } from '../../../shared/ui/choice.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import { TextArea } from '../../../shared/ui/text-area.tsx';
+import { TextField } from '../../../shared/ui/text-field.tsx';
+import { LinkField } from '../fields/link-field.tsx';
+import { NumberField } from '../fields/number-field.tsx';
+import { SelectField } from '../fields/select-field.tsx';
+import { inMl, inUnit, volume } from '../volume.ts';
+import { minorDigits, words } from '../words.ts';
+
+interface MoreFactsProps {
+  readonly plan: Plan;
+  readonly pour: Pour;
+  readonly set: <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined) => void;
+}
+
+/** The facts beyond the label's first line; only those that the drink can have. */
+export function MoreFacts({ plan, pour, set }: MoreFactsProps) {
+  const said = words.pour;
+  return (
+    <>
+      <Choice
+        legend={said.drink}
+        options={drinks.map((value) => ({ value, label: words.drinks[value] }))}
+        value={pour.drink}
+        onChoose={(drink) => set('drink', drink)}
+        across
+      />
+      <div class="plan-pair">
+        <Line pour={pour} set={set} of="region" label={said.region} />
+        <Line pour={pour} set={set} of="country" label={said.country} />
+        <Line pour={pour} set={set} of="style" label={said.style} />
+        {pour.drink !== 'beer' && (
+          <Line
+            pour={pour}
+            set={set}
+            of="cask"
+            label={said.cask}
+            hint={pour.drink === 'spirit' ? said.caskHint : undefined}
+          />
+        )}
+      </div>
+      <OfDrink pour={pour} set={set} />
+      <Marks pour={pour} set={set} />
+      <Amounts plan={plan} pour={pour} set={set} />
+      <LinkField label={said.link} value={pour.link} onLink={(link) => set('link', link)} />
+      <TextArea
+        label={said.story}
+        hint={said.storyHint}
+        value={pour.story ?? ''}
+        maxLength={limits.text}
+        onInput={(story) => set('story', story === '' ? undefined : story)}
+      />
+      <TextArea
+        label={said.note}
+        hint={said.noteHint}
+        value={pour.hostNote ?? ''}
+        maxLength={1000}
+        rows={2}
+        onInput={(note) => set('hostNote', note === '' ? undefined : note)}
+      />
+    </>
+  );
+}
+
+type PourFields = Pick<MoreFactsProps, 'pour' | 'set'>;
+
+interface LineProps extends PourFields {
+  readonly of: 'region' | 'country' | 'style' | 'cask';
+  readonly label: string;
+  readonly hint?: string | undefined;
+}
+
+function Line({ pour, set, of, label, hint }: LineProps) {
+  return (
+    <TextField
+      label={label}
+      hint={hint}
+      value={pour[of] ?? ''}
+      maxLength={limits.line}
+      autocomplete="off"
+      onInput={(value) => set(of, value === '' ? undefined : value)}
+    />
+  );
+}
+
+const peats = ['', '0', '1', '2', '3'] as const;
+const colours = ['', 'white', 'rose', 'orange', 'red'] as const;
+
+function OfDrink({ pour, set }: PourFields) {
+  const said = words.pour;
+  switch (pour.drink) {
+    case 'spirit':
+      return (
+        <SelectField
+          label={said.peat}
+          value={pour.peat === undefined ? '' : String(pour.peat)}
+          options={peats.map((value) => ({ value, label: said.peats[value] }))}
+          onChoose={(value) => set('peat', value === '' ? undefined : Number(value))}
+        />
+      );
+    case 'wine':
+      return (
+        <>
+          <div class="plan-pair">
+            <SelectField
+              label={said.colour}
+              value={pour.colour ?? ''}
+              options={colours.map((value) => ({ value, label: said.colours[value] }))}
+              onChoose={(value) =>
+                set('colour', colours.find((each) => each !== '' && each === value) || undefined)
+              }
+            />
+            <NumberField
+              label={said.body}
+              value={pour.body}
+              least={1}
+              most={5}
+              whole
+              optional
+              wrong={said.bodyWrong}
+              onNumber={(body) => set('body', body)}
+            />
+            <NumberField
+              label={said.sugar}
+              value={pour.sugarGPerL}
+              least={0}
+              most={800}
+              optional
+              wrong={said.sugarWrong}
+              onNumber={(sugar) => set('sugarGPerL', sugar)}
+            />
+          </div>
+          <Flag pour={pour} set={set} of="sparkling" />
+          <Flag pour={pour} set={set} of="fortified" />
+        </>
+      );
+    case 'beer':
+      return (
+        <>
+          <div class="plan-pair">
+            <NumberField
+              label={said.srm}
+              value={pour.srm}
+              least={0}
+              most={200}
+              optional
+              wrong={said.srmWrong}
+              onNumber={(srm) => set('srm', srm)}
+            />
+            <NumberField
+              label={said.ibu}
+              value={pour.ibu}
+              least={0}
+              most={1000}
+              optional
+              wrong={said.ibuWrong}
+              onNumber={(ibu) => set('ibu', ibu)}
+            />
+          </div>
+          <Flag pour={pour} set={set} of="sour" />
+          <Flag pour={pour} set={set} of="smoked" />
+        </>
+      );
+    default:
+      return pour.drink satisfies never;
+  }
+}
+
+function Flag({
+  pour,
+  set,
+  of,
+}: PourFields & { readonly of: 'sparkling' | 'fortified' | 'sour' | 'smoked' }) {
+  return (
+    <Switch label={words.pour[of]} on={pour[of] === true} onTurn={(on) => set(of, on ? true : undefined)} />
+  );
+}
+
+function Marks({ pour, set }: PourFields) {
+  const mark = (of: 'pungency' | 'dryness', value: number | undefined): void => {
+    const { [of]: _, ...others } = pour.marks ?? {};
+    const marks = value === undefined ? others : { ...others, [of]: value };
+    set('marks', Object.keys(marks).length === 0 ? undefined : marks);
+  };
+  return (
+    <div class="plan-pair">
+      {(['pungency', 'dryness'] as const).map((of) => (
+        <NumberField
+          key={of}
+          label={words.pour[of]}
+          value={pour.marks?.[of]}
+          least={0}
+          most={10}
+          optional
+          wrong={words.pour.markWrong}
+          onNumber={(value) => mark(of, value)}
+        />
+      ))}
+    </div>
+  );
+}
+
+function Amounts({ plan, pour, set }: MoreFactsProps) {
+  const said = words.pour;
+  const unit = plan.volumeUnit;
+  const symbol = words.volumeUnits[unit];
+  const digits = minorDigits(plan.currency);
+  const shown = (ml: number | undefined) => (ml === undefined ? undefined : inUnit(ml, unit));
+  const least = inUnit(unit === 'ml' ? 0.1 : 0.3, unit);
+  return (
+    <div class="plan-trio">
+      <NumberField
+        label={said.bottle(symbol)}
+        value={shown(pour.bottleMl)}
+        least={least}
+        most={inUnit(20_000, unit)}
+        optional
+        wrong={said.bottleWrong}
+        onNumber={(value) => set('bottleMl', value === undefined ? undefined : inMl(value, unit))}
+      />
+      <NumberField
+        label={said.pourSize(symbol)}
+        hint={said.pourHint(volume(waysOf[pour.drink].pour, unit))}
+        value={shown(pour.pourMl)}
+        least={least}
+        most={inUnit(500, unit)}
+        optional
+        wrong={said.pourWrong}
+        onNumber={(value) => set('pourMl', value === undefined ? undefined : inMl(value, unit))}
+      />
+      <NumberField
+        label={said.price(plan.currency)}
+        value={pour.priceMinor === undefined ? undefined : pour.priceMinor / 10 ** digits}
+        least={0}
+        most={100_000_000 / 10 ** digits}
+        optional
+        wrong={said.priceWrong}
+        onNumber={(value) =>
+          set(
+            'priceMinor',
+            value === undefined ? undefined : Math.round(Number((value * 10 ** digits).toFixed(6))),
+          )
+        }
+      />
+    </div>
+  );
+}

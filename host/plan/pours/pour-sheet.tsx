@@ -1,0 +1,161 @@
+import { useState } from 'preact/hooks';
+import { clashesOf, clashField } from '../../../core/planning/fact-clashes.ts';
+import { limits, type Plan, type Pour, strongestAbv } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { Notice } from '../../../shared/ui/notice.tsx';
+import { TextField } from '../../../shared/ui/text-field.tsx';
+import { Fold } from '../fields/fold.tsx';
+import { NumberField } from '../fields/number-field.tsx';
+import { number, words } from '../words.ts';
+import { MoreFacts } from './more-facts.tsx';
+import { anotherBottle } from './pour-edits.ts';
+
+interface PourSheetProps {
+  readonly plan: Plan;
+  readonly pour: Pour;
+  /** Every change as it is made; a pour without a name waits until it has one. */
+  readonly onChange?: ((pour: Pour) => void) | undefined;
+  readonly onRemove?: (() => void) | undefined;
+  readonly onDuplicate?: (() => void) | undefined;
+  readonly onSwapped?: ((pour: Pour) => void) | undefined;
+  /** A new pour is added only when it is done. */
+  readonly isNew?: boolean | undefined;
+  readonly onDone?: ((pour: Pour, another: boolean) => void) | undefined;
+  readonly onClose: () => void;
+}
+
+/** The facts of one pour: what the label says first, and the rest folded. */
+export function PourSheet(props: PourSheetProps) {
+  const { plan, onChange, onRemove, onDuplicate, onSwapped, isNew, onDone, onClose } = props;
+  const said = words.pour;
+  const [pour, setPour] = useState(props.pour);
+  const [tried, setTried] = useState(false);
+  /** Counts the swaps, so that the fields begin anew with the other bottle. */
+  const [swaps, setSwaps] = useState(0);
+  const nameless = pour.name.trim() === '';
+
+  const set = <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined): void => {
+    const { [key]: _, ...rest } = pour;
+    const changed = (value === undefined ? rest : { ...pour, [key]: value }) as Pour;
+    setPour(changed);
+    if (changed.name.trim() !== '') onChange?.(changed);
+  };
+  const text = (key: 'producer', value: string): void => set(key, value === '' ? undefined : value);
+  const done = (another: boolean): void => {
+    setTried(true);
+    if (nameless) return;
+    if (isNew) onDone?.(pour, another);
+    else onClose();
+  };
+  const clashes = clashesOf(pour, new Date().getFullYear());
+  const moreFacts = told.flatMap((key) => (pour[key] === undefined ? [] : [words.factNames[key]]));
+
+  const actions = isNew ? (
+    <>
+      <Button kind="quiet" onPress={onClose}>
+        {words.notNow}
+      </Button>
+      <Button onPress={() => done(true)}>{said.addNext}</Button>
+      <Button kind="primary" onPress={() => done(false)}>
+        {said.add}
+      </Button>
+    </>
+  ) : (
+    <Button kind="primary" onPress={() => done(false)}>
+      {words.done}
+    </Button>
+  );
+  return (
+    <Dialog title={isNew ? said.newTitle : said.title} onClose={onClose} actions={actions}>
+      <div class="pour-sheet" key={swaps}>
+        <TextField
+          label={said.name}
+          value={pour.name}
+          maxLength={limits.line}
+          autocomplete="off"
+          error={nameless && (tried || !isNew) ? said.nameMissing : undefined}
+          onInput={(name) => set('name', name)}
+        />
+        <TextField
+          label={said.producer}
+          value={pour.producer ?? ''}
+          maxLength={limits.line}
+          autocomplete="off"
+          onInput={(value) => text('producer', value)}
+        />
+        <div class="plan-trio">
+          <NumberField
+            label={said.abv}
+            value={pour.abv}
+            least={0}
+            most={strongestAbv}
+            optional
+            wrong={strengthWrong}
+            onNumber={(abv) => set('abv', abv)}
+          />
+          <NumberField
+            label={said.age}
+            value={pour.ageYears}
+            least={0}
+            most={150}
+            optional
+            wrong={said.ageWrong}
+            onNumber={(age) => set('ageYears', age)}
+          />
+          <NumberField
+            label={said.vintage}
+            value={pour.vintage}
+            least={1700}
+            most={2200}
+            whole
+            optional
+            wrong={said.vintageWrong}
+            onNumber={(vintage) => set('vintage', vintage)}
+          />
+        </div>
+        {clashes.length > 0 && (
+          <Notice kind="info">
+            {clashes.map((clash) => (
+              <p key={`${clash} ${clashField[clash]}`}>{words.clashes[clash]}</p>
+            ))}
+          </Notice>
+        )}
+        <Fold title={said.more} summary={moreFacts.join(', ')}>
+          <MoreFacts plan={plan} pour={pour} set={set} />
+        </Fold>
+        {!isNew && (
+          <div class="plan-buttons">
+            <Button
+              onPress={() => {
+                // The old name stands until a new one is typed, so that the place in the order is never nameless.
+                const swapped = anotherBottle(pour, pour.name);
+                onSwapped?.(swapped);
+                setPour({ ...swapped, name: '' });
+                setSwaps(swaps + 1);
+              }}
+            >
+              {said.swap}
+            </Button>
+            {onDuplicate && <Button onPress={onDuplicate}>{said.duplicate}</Button>}
+            {onRemove && (
+              <Button kind="danger" onPress={onRemove}>
+                {said.remove}
+              </Button>
+            )}
+          </div>
+        )}
+      </div>
+    </Dialog>
+  );
+}
+
+/** The facts that the fold holds, named in its summary. */
+const told = ['region', 'country', 'style', 'cask', 'peat', 'colour', 'marks', 'priceMinor'] as const;
+
+/** Above what any drink holds, the number may be US proof, which is twice the per cent by volume (27 CFR 30.11). */
+function strengthWrong(text: string): string {
+  const value = Number(text.trim().replace(',', '.'));
+  const asProof = value > strongestAbv && value <= 2 * strongestAbv;
+  return asProof ? words.pour.abvProof(number(value), number(value / 2)) : words.pour.abvWrong(strongestAbv);
+}

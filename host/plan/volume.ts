@@ -1,0 +1,27 @@
+import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../../core/planning/fluid-ounces.ts';
+import type { Plan } from '../../core/tasting.ts';
+import { number, words } from './words.ts';
+
+type Unit = Plan['volumeUnit'];
+
+function inOne(unit: Unit): number {
+  switch (unit) {
+    case 'ml':
+      return 1;
+    case 'fl-oz-us':
+      return US_FLUID_OUNCE;
+    case 'fl-oz-imperial':
+      return IMPERIAL_FLUID_OUNCE;
+    default:
+      return unit satisfies never;
+  }
+}
+
+/** In the plan's unit, for a field: ounces to a hundredth. */
+export const inUnit = (ml: number, unit: Unit): number =>
+  unit === 'ml' ? ml : Math.round((ml / inOne(unit)) * 100) / 100;
+
+export const inMl = (value: number, unit: Unit): number => Number((value * inOne(unit)).toFixed(6));
+
+export const volume = (ml: number, unit: Unit): string =>
+  `${number(ml / inOne(unit), unit === 'ml' ? 0 : 2)} ${words.volumeUnits[unit]}`;

@@ -1,0 +1,68 @@
+import { type PlanWords, planWords } from '../../shared/language/en/plan.ts';
+
+/** The language of the plan page; the only place of it that knows which one it is. */
+export const words: PlanWords = planWords;
+
+const rounded = new Map<number, Intl.NumberFormat>();
+
+/** A number as this device writes it, with at most so many decimals. */
+export function number(value: number, decimals = 2): string {
+  const known =
+    rounded.get(decimals) ?? new Intl.NumberFormat(undefined, { maximumFractionDigits: decimals });
+  rounded.set(decimals, known);
+  return known.format(value);
+}
+
+/** Without grouping, as a field shows it for editing. */
+export const plainNumber = (value: number): string =>
+  new Intl.NumberFormat(undefined, { maximumFractionDigits: 9, useGrouping: false }).format(value);
+
+/** How many decimals a currency has by ISO 4217, as this device knows them. */
+export function minorDigits(currency: string): number {
+  try {
+    const { maximumFractionDigits } = new Intl.NumberFormat('en', {
+      style: 'currency',
+      currency,
+    }).resolvedOptions();
+    return maximumFractionDigits ?? 2;
+  } catch {
+    return 2;
+  }
+}
+
+export function money(minor: number, currency: string): string {
+  const digits = minorDigits(currency);
+  try {
+    return new Intl.NumberFormat(undefined, { style: 'currency', currency }).format(minor / 10 ** digits);
+  } catch {
+    return `${number(minor / 10 ** digits)} ${currency}`;
+  }
+}
+
+export function length(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  return words.course.hours(Math.floor(minutes / 60), minutes % 60);
+}
+
+export function clockTime(epoch: number, timeZone: string): string {
+  try {
+    return new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit', timeZone }).format(epoch);
+  } catch {
+    return new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit' }).format(epoch);
+  }
+}
+
+export function dayAndTime(epoch: number, timeZone: string): string {
+  const shape = {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    hour: 'numeric',
+    minute: '2-digit',
+  } as const;
+  try {
+    return new Intl.DateTimeFormat(undefined, { ...shape, timeZone }).format(epoch);
+  } catch {
+    return new Intl.DateTimeFormat(undefined, shape).format(epoch);
+  }
+}
