@@ -1,29 +1,23 @@
 import type { TastingId } from '../core/ids.ts';
-import { EmptyState } from '../shared/ui/empty-state.tsx';
 import type { House } from './house.ts';
-import { words } from './language.ts';
-import { hrefOf } from './route.ts';
+import { PlanPage } from './plan/plan-page.tsx';
 
 interface PlanRoomProps {
   readonly tasting: TastingId;
+  /** The page begins with a field to paste a list of pours into. */
   readonly paste: boolean;
   readonly house: House;
 }
 
-/** Where the plan page stands: it is registered by being rendered here, with the tasting and the api. */
-export function PlanRoom({ tasting }: PlanRoomProps) {
+/** Where the plan page stands in the host's app. */
+export function PlanRoom({ tasting, paste, house }: PlanRoomProps) {
   return (
-    <main class="page">
-      <EmptyState
-        title={words.home.plan}
-        action={
-          <a class="button button-primary" href={hrefOf({ page: 'doors', tasting })}>
-            {words.home.doors}
-          </a>
-        }
-      >
-        <p>{words.unplanned}</p>
-      </EmptyState>
-    </main>
+    <PlanPage
+      tasting={tasting}
+      api={house.api}
+      paste={paste}
+      status={house.status}
+      onWrongKey={house.askForLink}
+    />
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { clashesOf, clashField } from '../../../core/planning/fact-clashes.ts';
+import { clashesOf } from '../../../core/planning/fact-clashes.ts';
+import { labelClashesOf } from '../../../core/planning/label-clashes.ts';
 import { limits, type Plan, type Pour, strongestAbv } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
@@ -48,7 +49,10 @@ export function PourSheet(props: PourSheetProps) {
     if (isNew) onDone?.(pour, another);
     else onClose();
   };
-  const clashes = clashesOf(pour, new Date().getFullYear());
+  const hints = [
+    ...labelClashesOf(pour, new Date().getFullYear()).map((clash) => words.labelClashes[clash]),
+    ...clashesOf(pour).map((clash) => words.clashSentence(clash, pour.drink, number)),
+  ];
   const moreFacts = told.flatMap((key) => (pour[key] === undefined ? [] : [words.factNames[key]]));
 
   const actions = isNew ? (
@@ -114,10 +118,10 @@ export function PourSheet(props: PourSheetProps) {
             onNumber={(vintage) => set('vintage', vintage)}
           />
         </div>
-        {clashes.length > 0 && (
+        {hints.length > 0 && (
           <Notice kind="info">
-            {clashes.map((clash) => (
-              <p key={`${clash} ${clashField[clash]}`}>{words.clashes[clash]}</p>
+            {hints.map((hint) => (
+              <p key={hint}>{hint}</p>
             ))}
           </Notice>
         )}

@@ -234,7 +234,6 @@ export const hostWords = {
     lasted: (from: string, to: string) => `from ${from} to ${to}`,
   },
 
-  unplanned: 'The plan page is not part of this build yet. The demo evening can be conducted without it.',
   ...hostAtTable,
 };
 

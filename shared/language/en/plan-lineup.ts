@@ -1,8 +1,10 @@
 import type { AxisCode, FactName } from '../../../core/planning/axes/axis.ts';
 import type { FactClash } from '../../../core/planning/fact-clashes.ts';
+import type { LabelClash } from '../../../core/planning/label-clashes.ts';
 import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import type { ThemeCheck } from '../../../core/planning/theme.ts';
+import type { Drink } from '../../../core/tasting.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -48,20 +50,29 @@ const facts: Record<FactName, string> = {
   priceMinor: 'price',
 };
 
-const clashes: Record<FactClash, string> = {
+const labelClashes: Record<LabelClash, string> = {
   'vintage-in-the-future': 'This vintage is still to come. Check the year.',
   'older-than-its-vintage': 'It is older than its vintage allows. Check both.',
-  'sparkling-spirit': 'A sparkling spirit is rare. Check whether this is a wine.',
-  'fortified-but-no-wine': 'Only wines are called fortified. Check the drink.',
-  'colour-but-no-wine': 'This colour is one of wines. Check the drink.',
-  'peat-but-no-spirit': 'A peated wine is rare. Check the drink.',
-  'beer-facts-but-no-beer': 'SRM and IBU are measures of beer. Check the drink.',
-  'weak-for-a-spirit': 'That is weak for a spirit. Check the label.',
-  'strong-for-a-wine': 'That is strong for such a wine. Check the label, or whether it is fortified.',
-  'strong-for-a-beer': 'That is strong for a beer. Check the label.',
-  'sweet-but-marked-dry': 'It has much sugar, and you marked it as dry. Check both.',
   'pour-larger-than-bottle': 'The pour is larger than the bottle. Check both.',
 };
+
+const drinkNames: Record<Drink, string> = { spirit: 'spirit', wine: 'wine', beer: 'beer' };
+
+/** What to look at again in one pour's facts. */
+function clashSentence(clash: FactClash, drink: Drink, number: (value: number) => string): string {
+  switch (clash.code) {
+    case 'not-of-this-drink':
+      return `A ${drinkNames[drink]} seldom has this fact: ${facts[clash.fact]}. Check it, or the drink.`;
+    case 'unusual-strength':
+      return `${number(clash.abv)} % vol is unusual for a ${drinkNames[drink]}; mostly it is ${number(clash.from)} to ${number(clash.to)}. Check the label.`;
+    case 'strong-as-fortified':
+      return `${number(clash.abv)} % vol is as strong as a fortified wine. Mark it as one, or check the label.`;
+    case 'sugar-against-mark':
+      return `${number(clash.sugarGPerL)} g/L of sugar and your mark of ${number(clash.dryness)} for dryness do not go together. Check both.`;
+    default:
+      return clash satisfies never;
+  }
+}
 
 const meanings: Record<Meaning, string> = {
   name: 'Name',
@@ -192,7 +203,8 @@ function themeSentence(check: ThemeCheck, name: (id: string) => string): string 
 export const planLineup = {
   axes,
   factNames: facts,
-  clashes,
+  clashSentence,
+  labelClashes,
   themeSentence,
   reason: {
     opens: 'opens the evening',
