@@ -1,4 +1,4 @@
-import { type NoteField, textFields } from '../../shared/notes/entry.ts';
+import { type TextField, textFields, textOf } from '../../shared/notes/entry.ts';
 import type { BoardNote, BoardPour } from '../../shared/wire/board.ts';
 import type { SeatId } from '../../shared/wire/views.ts';
 import { cardName, type ReachedGlass } from '../glass/glasses.ts';
@@ -37,7 +37,7 @@ export function Board({ glasses, own }: BoardProps) {
 }
 
 interface SenseProps {
-  readonly field: NoteField;
+  readonly field: TextField;
   readonly pour: BoardPour;
   readonly own: SeatId;
 }
@@ -83,6 +83,3 @@ function WhoElse({ note, own }: { readonly note: BoardNote; readonly own: SeatId
   ];
   return marks.length === 0 ? null : <span class="soft"> ({marks.join(', ')})</span>;
 }
-
-const textOf = (entries: BoardNote['sealed'], field: NoteField): string =>
-  entries.find((entry) => entry.field === field)?.value.trim() ?? '';

@@ -1,4 +1,3 @@
-import { entryKey } from '../../shared/follower/notebook.ts';
 import { textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { PourId } from '../../shared/wire/views.ts';
@@ -15,10 +14,10 @@ interface ShareSwitchProps {
 export function ShareSwitch({ pour, glass, name }: ShareSwitchProps) {
   const { follower, share, status } = useRoom();
   const written = textFields.flatMap((field) => {
-    const value = follower.notebook.entries.value.get(entryKey(pour, field))?.value.trim() ?? '';
+    const value = follower.notebook.read(pour, field).trim();
     return value === '' ? [] : [{ field, value }];
   });
-  const on = follower.shared.value.has(pour);
+  const on = follower.sharings.value.get(pour) === 'shared';
   return (
     <div class="share">
       <Switch

@@ -1,5 +1,5 @@
 import type { GuestWords } from '../../shared/language/en/guest.ts';
-import { textFields } from '../../shared/notes/entry.ts';
+import { textFields, textOf } from '../../shared/notes/entry.ts';
 import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
 import { factsOf } from '../board/facts-of.ts';
 import { evening } from './evening-line.ts';
@@ -19,7 +19,7 @@ export function keepsakeMarkdown(keepsake: Keepsake, words: GuestWords): string 
 function pourMarkdown(pour: KeepsakePour, words: GuestWords): string[] {
   const facts = pour.facts === null ? [] : factsOf(words, pour.facts);
   const notes = textFields.flatMap((field) => {
-    const text = pour.entries.find((entry) => entry.field === field)?.value.trim() ?? '';
+    const text = textOf(pour.entries, field);
     return text === '' ? [] : [`### ${plainMarkdown(words.fields[field])}`, plainMarkdown(text)];
   });
   return [

@@ -1,4 +1,4 @@
-import { textFields } from '../../shared/notes/entry.ts';
+import { textFields, textOf } from '../../shared/notes/entry.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
 import { PourFacts } from '../board/pour-facts.tsx';
@@ -21,7 +21,7 @@ export function KeepsakeSheet({ keepsake }: { readonly keepsake: Keepsake }) {
 
 function PourOnSheet({ pour }: { readonly pour: KeepsakePour }) {
   const written = textFields.flatMap((field) => {
-    const value = pour.entries.find((entry) => entry.field === field)?.value.trim() ?? '';
+    const value = textOf(pour.entries, field);
     return value === '' ? [] : [{ field, value }];
   });
   return (

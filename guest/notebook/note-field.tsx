@@ -1,6 +1,6 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { entryKey, type LocalEntry } from '../../shared/follower/notebook.ts';
-import { type NoteField as Field, longestText } from '../../shared/notes/entry.ts';
+import { longestText, type TextField } from '../../shared/notes/entry.ts';
 import { TextArea } from '../../shared/ui/text-area.tsx';
 import type { PourId } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
@@ -10,7 +10,7 @@ import { useWritingLock } from './writing-lock.ts';
 
 interface NoteFieldProps {
   readonly pour: PourId;
-  readonly field: Field;
+  readonly field: TextField;
   /** Where several glasses stand on one page, which one; read out with the label. */
   readonly glass?: string | undefined;
   readonly rows?: number | undefined;
@@ -21,7 +21,7 @@ interface NoteFieldProps {
 export function NoteField({ pour, field, glass, rows = 3, hint = false }: NoteFieldProps) {
   const { follower } = useRoom();
   const entry = follower.notebook.entries.value.get(entryKey(pour, field));
-  const value = entry?.value ?? '';
+  const value = follower.notebook.read(pour, field);
   const lock = useWritingLock();
   const box = useCaretKept(value);
   const label = words.fields[field];
@@ -56,7 +56,10 @@ function stateWords(entry: LocalEntry | undefined, kept: boolean, reassuring: bo
 
 function refusedWords(entry: LocalEntry | undefined): string | undefined {
   if (entry === undefined) return undefined;
-  if (entry.value.length > longestText) return words.saved.tooLong(entry.value.length - longestText);
+  const { value } = entry;
+  if (typeof value === 'string' && value.length > longestText) {
+    return words.saved.tooLong(value.length - longestText);
+  }
   return entry.state.status === 'refused'
     ? words.saved.refused(refusalSentence(entry.state.code))
     : undefined;

@@ -1,4 +1,4 @@
-import { type NoteField as Field, textFields } from '../../shared/notes/entry.ts';
+import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import type { PourId, StageView } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { NoteField } from './note-field.tsx';
@@ -6,7 +6,7 @@ import { NoteField } from './note-field.tsx';
 interface NotePageProps {
   readonly stage: StageView;
   readonly pour: PourId;
-  readonly fields?: readonly Field[];
+  readonly fields?: readonly TextField[];
 }
 
 /** The page of one glass, from top to bottom. */

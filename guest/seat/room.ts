@@ -89,7 +89,7 @@ export function openRoom(pass: KeptSeat): Room {
       return false;
     },
     async share(pour, shared) {
-      const answer = await follower.share(pour, shared);
+      const answer = await follower.share(pour, shared ? 'shared' : 'private');
       if (!answer.ok) status.say(refusalSentence(answer.code));
       return answer.ok;
     },

@@ -1,4 +1,5 @@
 import type { HostPour, HostTrial } from '../../core/session/views/host.ts';
+import { isTextField, type TextField } from '../../shared/notes/entry.ts';
 import type { BoardEntry, BoardNote, BoardPour, BoardView } from '../../shared/wire/board.ts';
 import { words } from '../language.ts';
 import { placesOf } from './cue-words.ts';
@@ -38,6 +39,14 @@ function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number 
   );
 }
 
+interface WrittenEntry extends BoardEntry {
+  readonly field: TextField;
+  readonly value: string;
+}
+
+const isWritten = (entry: BoardEntry): entry is WrittenEntry =>
+  isTextField(entry.field) && typeof entry.value === 'string';
+
 function Shared({ shared, name }: { readonly shared: BoardPour; readonly name: string }) {
   return (
     <section class="board-glass">
@@ -61,10 +70,10 @@ function Note({ note }: { readonly note: BoardNote }) {
         {note.remote && <span class="soft"> · {words.board.remote}</span>}
       </p>
       <dl class="board-words">
-        {note.sealed.map((entry) => (
+        {note.sealed.filter(isWritten).map((entry) => (
           <Entry key={entry.field} entry={entry} />
         ))}
-        {note.addedLater.map((entry) => (
+        {note.addedLater.filter(isWritten).map((entry) => (
           <Entry key={`later-${entry.field}`} entry={entry} later />
         ))}
       </dl>
@@ -72,7 +81,7 @@ function Note({ note }: { readonly note: BoardNote }) {
   );
 }
 
-function Entry({ entry, later }: { readonly entry: BoardEntry; readonly later?: boolean }) {
+function Entry({ entry, later }: { readonly entry: WrittenEntry; readonly later?: boolean }) {
   return (
     <div>
       <dt>

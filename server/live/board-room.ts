@@ -72,7 +72,9 @@ export class BoardRoom {
   #read(): BoardPour[] {
     const session = this.#session();
     const open = openBoards(session);
-    return open.length === 0 ? [] : boardOf(session, this.#store.notebooks.readShared(this.#tasting, open));
+    return open.length === 0
+      ? []
+      : boardOf(session, this.#store.notebooks.readPermitted(this.#tasting, open));
   }
 }
 

@@ -62,12 +62,12 @@ export class NoteDesk {
       return { answer: known.ok && 'revision' in known ? refusal('malformed') : known };
     }
     const { session, version } = standing();
-    const { pour, shared } = share;
+    const { pour, sharing } = share;
     const refused = mayWrite(session, seat, pour);
     if (refused !== undefined) return { answer: refusal(refused) };
     const ack: Ack = { ok: true, version };
     const answered = { command: share.id, ack };
-    const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, shared, answered }));
+    const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, sharing, answered }));
     return kept ? { answer: ack, changed: onBoard(session, pour) } : { answer: refusal('not-stored') };
   }
 }

@@ -2,8 +2,9 @@ import type { PourId, SeatId } from '../../core/ids.ts';
 import { reachedBy } from '../../core/session/serving.ts';
 import type { Session } from '../../core/session/state.ts';
 import type { EpochMs } from '../../core/units.ts';
-import { longestText, type NoteEntry } from '../../shared/notes/entry.ts';
-import { mergeTexts } from '../../shared/notes/merge.ts';
+import { longestText, mostMarks, type NoteEntry, type NoteValue } from '../../shared/notes/entry.ts';
+import { mergeValues } from '../../shared/notes/merge.ts';
+import { blankOf, sameValue } from '../../shared/notes/value.ts';
 import type { NotebookView, NoteSave } from '../../shared/wire/notebook.ts';
 import type { RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Store, StoredEntry } from '../store/store.ts';
@@ -31,10 +32,12 @@ export function written(
 ): StoredEntry | 'too-long' {
   const { pour, field } = save;
   const value =
-    stored === undefined || save.base >= stored.revision ? save.value : mergeTexts(stored.value, save.value);
-  if (value.length > longestText) return 'too-long';
-  if (stored !== undefined && stored.value === value) return stored;
-  const sealedValue = sealed ? (stored?.sealedValue ?? stored?.value ?? '') : undefined;
+    stored === undefined || save.base >= stored.revision
+      ? save.value
+      : mergeValues(field, stored.value, save.value);
+  if (isTooLong(value)) return 'too-long';
+  if (stored !== undefined && sameValue(stored.value, value)) return stored;
+  const sealedValue = sealed ? sealedNow(stored, field) : undefined;
   return {
     pour,
     field,
@@ -45,13 +48,24 @@ export function written(
   };
 }
 
+const sealedNow = (stored: StoredEntry | undefined, field: NoteSave['field']): NoteValue => {
+  if (stored === undefined) return blankOf(field);
+  return stored.sealedValue === undefined ? stored.value : stored.sealedValue;
+};
+
+/** Two devices may each keep to the limit and not together. */
+function isTooLong(value: NoteValue): boolean {
+  if (typeof value === 'string') return value.length > longestText;
+  return value !== null && typeof value === 'object' && Object.keys(value).length > mostMarks;
+}
+
 /** A guest's own notebook, without what the server keeps for the board. */
 export function notebookView({
   seat,
   entries,
-  shared,
+  sharings,
 }: { readonly seat: SeatId } & ReturnType<Store['notebooks']['read']>): NotebookView {
-  return { seat, entries: entries.map(ownEntry), shared };
+  return { seat, entries: entries.map(ownEntry), sharings };
 }
 
 export const ownEntry = ({ pour, field, value, revision, savedAt }: StoredEntry): NoteEntry => ({

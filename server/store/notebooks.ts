@@ -3,7 +3,7 @@ import { pourId, type SeatId, seatId, type TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
-import type { Notebooks, SharedPage, StoredEntry } from './store.ts';
+import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
 import type { Writer } from './writer.ts';
 
 interface Row {
@@ -16,17 +16,23 @@ interface Row {
   readonly saved_at: number;
 }
 
+interface SharingRow {
+  readonly seat: string;
+  readonly pour: string;
+  readonly sharing: string;
+}
+
 export function notebooks(db: Database, writer: Writer): Notebooks {
   const ofSeat = db.prepare<[string, string], Row>('SELECT * FROM notes WHERE tasting = ? AND seat = ?');
   const one = db.prepare<[string, string, string, string], Row>(
     'SELECT * FROM notes WHERE tasting = ? AND seat = ? AND pour = ? AND field = ?',
   );
-  const sharedPours = db
-    .prepare<[string, string], string>('SELECT pour FROM shares WHERE tasting = ? AND seat = ? ORDER BY pour')
-    .pluck();
-  const sharers = db
-    .prepare<[string, string], string>('SELECT seat FROM shares WHERE tasting = ? AND pour = ? ORDER BY seat')
-    .pluck();
+  const ofSeatShared = db.prepare<[string, string], SharingRow>(
+    'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND seat = ? ORDER BY pour',
+  );
+  const ofPourShared = db.prepare<[string, string], SharingRow>(
+    'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND pour = ? ORDER BY seat',
+  );
   const page = db.prepare<[string, string, string], Row>(
     'SELECT * FROM notes WHERE tasting = ? AND seat = ? AND pour = ?',
   );
@@ -34,7 +40,9 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
     'INSERT OR REPLACE INTO notes (tasting, seat, pour, field, value, sealed_value, revision, saved_at)' +
       ' VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
   );
-  const addShare = db.prepare<[string, string, string]>('INSERT OR IGNORE INTO shares VALUES (?, ?, ?)');
+  const setShare = db.prepare<[string, string, string, string]>(
+    'INSERT OR REPLACE INTO shares (tasting, seat, pour, sharing) VALUES (?, ?, ?, ?)',
+  );
   const dropShare = db.prepare<[string, string, string]>(
     'DELETE FROM shares WHERE tasting = ? AND seat = ? AND pour = ?',
   );
@@ -48,27 +56,32 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
   return {
     read: (tasting, seat) => ({
       entries: ofSeat.all(tasting, seat).map(fromRow),
-      shared: sharedPours.all(tasting, seat).map(pourId),
+      sharings: ofSeatShared.all(tasting, seat).flatMap(({ pour, sharing }) => {
+        const kept = permittedOf(sharing);
+        return kept === undefined ? [] : [{ pour: pourId(pour), sharing: kept }];
+      }),
     }),
     find(tasting, seat, pour, field) {
       const row = one.get(tasting, seat, pour, field);
       return row && fromRow(row);
     },
-    readShared: (tasting, pours) =>
+    readPermitted: (tasting, pours) =>
       pours.flatMap((pour) =>
-        sharers
-          .all(tasting, pour)
-          .map((seat): SharedPage => pageOf(page.all(tasting, seat, pour), seatId(seat), pour)),
+        ofPourShared.all(tasting, pour).flatMap(({ seat, sharing }): PermittedPage[] => {
+          const kept = permittedOf(sharing);
+          const entries = page.all(tasting, seat, pour).map(fromRow);
+          return kept === undefined ? [] : [{ seat: seatId(seat), pour, sharing: kept, entries }];
+        }),
       ),
     save: ({ tasting, seat, entry, answered: said }) =>
       writer.write(() => {
         upsert.run(...toRow(tasting, seat, entry));
         answer.run(tasting, seat, said.command, JSON.stringify(said.ack));
       }),
-    share: ({ tasting, seat, pour, shared, answered: said }) =>
+    share: ({ tasting, seat, pour, sharing, answered: said }) =>
       writer.write(() => {
-        if (shared) addShare.run(tasting, seat, pour);
-        else dropShare.run(tasting, seat, pour);
+        if (sharing === 'private') dropShare.run(tasting, seat, pour);
+        else setShare.run(tasting, seat, pour, sharing);
         answer.run(tasting, seat, said.command, JSON.stringify(said.ack));
       }),
     answerTo(tasting, seat, command) {
@@ -78,11 +91,9 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
   };
 }
 
-const pageOf = (rows: readonly Row[], seat: SeatId, pour: SharedPage['pour']): SharedPage => ({
-  seat,
-  pour,
-  entries: rows.map(fromRow),
-});
+/** What is neither of the two permissions is no permission. */
+const permittedOf = (sharing: string): PermittedPage['sharing'] | undefined =>
+  sharing === 'shared' || sharing === 'counted' ? sharing : undefined;
 
 const toRow = (tasting: TastingId, seat: SeatId, entry: StoredEntry) =>
   [

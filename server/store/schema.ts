@@ -44,6 +44,7 @@ const tables = `
     tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
     seat TEXT NOT NULL,
     pour TEXT NOT NULL,
+    sharing TEXT NOT NULL,
     PRIMARY KEY (tasting, pour, seat)
   ) STRICT, WITHOUT ROWID;
 

@@ -3,6 +3,7 @@ import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
+import type { Sharing } from '../../shared/wire/notebook.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
 
 /**
@@ -77,10 +78,13 @@ export interface StoredEntry extends NoteEntry {
 
 /** The guests' own notes. Nothing in here reaches another device but through the board [Q1]. */
 export interface Notebooks {
-  read(tasting: TastingId, seat: SeatId): { readonly entries: StoredEntry[]; readonly shared: PourId[] };
+  read(
+    tasting: TastingId,
+    seat: SeatId,
+  ): { readonly entries: StoredEntry[]; readonly sharings: StoredSharing[] };
   find(tasting: TastingId, seat: SeatId, pour: PourId, field: NoteField): StoredEntry | undefined;
-  /** Everything that guests have chosen to share of these pours, for the board. */
-  readShared(tasting: TastingId, pours: readonly PourId[]): SharedPage[];
+  /** Every page of these pours that is not private, seat by seat: for the board those that are shared, for the recap all. */
+  readPermitted(tasting: TastingId, pours: readonly PourId[]): PermittedPage[];
   save(write: {
     readonly tasting: TastingId;
     readonly seat: SeatId;
@@ -91,13 +95,19 @@ export interface Notebooks {
     readonly tasting: TastingId;
     readonly seat: SeatId;
     readonly pour: PourId;
-    readonly shared: boolean;
+    readonly sharing: Sharing;
     readonly answered: { readonly command: CommandId; readonly ack: Ack };
   }): Promise<void>;
   answerTo(tasting: TastingId, seat: SeatId, command: CommandId): NoteAck | Ack | undefined;
 }
 
-export interface SharedPage {
+export interface StoredSharing {
+  readonly pour: PourId;
+  readonly sharing: Exclude<Sharing, 'private'>;
+}
+
+export interface PermittedPage {
+  readonly sharing: Exclude<Sharing, 'private'>;
   readonly seat: SeatId;
   readonly pour: PourId;
   readonly entries: StoredEntry[];

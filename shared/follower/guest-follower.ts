@@ -4,6 +4,7 @@ import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { GuestAsk } from '../wire/commands.ts';
+import type { Sharing } from '../wire/notebook.ts';
 import { type Ack, protocolVersion } from '../wire/protocol.ts';
 import {
   type Connection,
@@ -26,10 +27,10 @@ export interface GuestFollower {
   readonly seat: ReadonlySignal<SeatView | null>;
   readonly board: ReadonlySignal<BoardView | null>;
   readonly notebook: Notebook;
-  /** Pours whose notes this guest shares; the switch moves at once and is asked again until answered [Q2]. */
-  readonly shared: ReadonlySignal<ReadonlySet<PourId>>;
+  /** What becomes of each page, private where nothing stands; the choice moves at once and is asked again until answered [Q2]. */
+  readonly sharings: ReadonlySignal<ReadonlyMap<PourId, Sharing>>;
   ask(ask: GuestAsk): Promise<Ack | NoAnswer>;
-  share(pour: PourId, shared: boolean): Promise<Ack | NoAnswer>;
+  share(pour: PourId, sharing: Sharing): Promise<Ack | NoAnswer>;
   wake(): void;
   close(): void;
 }
@@ -57,7 +58,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);
   const board = signal<BoardView | null>(null);
-  const shared = signal<ReadonlySet<PourId>>(new Set());
+  const sharings = signal<ReadonlyMap<PourId, Sharing>>(new Map());
   const notebook = createNotebook({
     keep: options.keep,
     send: connection.saveNote,
@@ -74,7 +75,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   });
   socket.on('notebook', (view) => {
     notebook.level(view);
-    shared.value = new Set(view.shared);
+    sharings.value = new Map(view.sharings.map((each) => [each.pour, each.sharing]));
   });
 
   return {
@@ -84,13 +85,13 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     seat,
     board,
     notebook,
-    shared,
+    sharings,
     ask: (ask) => connection.askGuest(envelope(options.newId(), ask)),
-    async share(pour, on) {
-      const before = shared.peek();
-      shared.value = on ? new Set([...before, pour]) : new Set([...before].filter((each) => each !== pour));
-      const answer = await connection.shareNotes({ id: options.newId(), pour, shared: on });
-      if (!answer.ok) shared.value = before;
+    async share(pour, sharing) {
+      const before = sharings.peek();
+      sharings.value = new Map([...before, [pour, sharing]]);
+      const answer = await connection.shareNotes({ id: options.newId(), pour, sharing });
+      if (!answer.ok) sharings.value = before;
       return answer;
     },
     wake() {

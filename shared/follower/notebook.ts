@@ -1,8 +1,9 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import type { CommandId, PourId } from '../../core/ids.ts';
 import { cleanText } from '../../core/text.ts';
-import { longestText, type NoteField, type NoteValue, textFields } from '../notes/entry.ts';
-import { mergeTexts } from '../notes/merge.ts';
+import { longestText, type NoteField, type NoteValue, type NoteValues, noteFields } from '../notes/entry.ts';
+import { mergeValues } from '../notes/merge.ts';
+import { blankOf, sameValue } from '../notes/value.ts';
 import type { NotebookView, NoteSave } from '../wire/notebook.ts';
 import type { NoteAck } from '../wire/protocol.ts';
 import type { NoAnswer } from './connection.ts';
@@ -35,7 +36,9 @@ export interface Notebook {
   /** False when this device refuses to keep anything: then only the server does. */
   readonly kept: ReadonlySignal<boolean>;
   /** Written on the device first, then sent. */
-  write(pour: PourId, field: NoteField, value: NoteValue): void;
+  write<Field extends NoteField>(pour: PourId, field: Field, value: NoteValues[Field]): void;
+  /** What stands in a field; blank where nothing was written. */
+  read<Field extends NoteField>(pour: PourId, field: Field): NoteValues[Field];
   /** Takes in what the server has, and sends again what it does not have. */
   level(view: NotebookView): void;
   /** Sends what waits, now. */
@@ -87,7 +90,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     const entry = entries.peek().get(key);
     if (entry === undefined || entry.state.status !== 'on-this-phone' || sending.has(key)) return;
     const asked = unanswered.get(key);
-    if (asked === undefined && entry.value.length > longestText)
+    if (asked === undefined && isTooLong(entry.value))
       return put({ ...entry, state: { status: 'refused', code: 'too-long' } });
     const { pour, field, value, base } = entry;
     const save: NoteSave = asked ?? { id: newId(), pour, field, value, base };
@@ -104,12 +107,17 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     if (entry === undefined) return;
     if (!answer.ok) {
       if (worthAnother(answer.code)) plan(key, retry);
-      else if (entry.value === sent) put({ ...entry, state: { status: 'refused', code: answer.code } });
+      else if (sameValue(entry.value, sent))
+        put({ ...entry, state: { status: 'refused', code: answer.code } });
       else plan(key, pause);
       return;
     }
-    const value = entry.value === sent ? answer.value : joined(answer.value, entry.value, sent);
-    const state: EntryState = value === answer.value ? { status: 'saved' } : { status: 'on-this-phone' };
+    const value = sameValue(entry.value, sent)
+      ? answer.value
+      : joined(entry.field, answer.value, entry.value, sent);
+    const state: EntryState = sameValue(value, answer.value)
+      ? { status: 'saved' }
+      : { status: 'on-this-phone' };
     put({ ...entry, value, base: answer.revision, state });
     if (state.status === 'on-this-phone') plan(key, pause);
   }
@@ -120,9 +128,13 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     write(pour, field, value) {
       const key = entryKey(pour, field);
       const before = entries.peek().get(key);
-      if (before?.value === value) return;
+      if (before !== undefined && sameValue(before.value, value)) return;
       put({ pour, field, value, base: before?.base ?? 0, state: { status: 'on-this-phone' } });
       plan(key, pause);
+    },
+    read(pour, field) {
+      const entry = entries.value.get(entryKey(pour, field));
+      return entry === undefined ? blankOf(field) : (entry.value as NoteValues[typeof field]);
     },
     level(view) {
       for (const { pour, field, value, revision } of view.entries) {
@@ -152,18 +164,27 @@ const worthAnother = (code: string): boolean =>
  * What the server has now, and what was typed since it was sent: nothing of either is lost. A text that the server
  * has only tidied is still the same text.
  */
-const joined = (server: NoteValue, mine: NoteValue, sent: NoteValue): NoteValue =>
-  server === sent || server === cleanText(sent) ? mine : mergeTexts(server, mine);
+const joined = (field: NoteField, server: NoteValue, mine: NoteValue, sent: NoteValue): NoteValue =>
+  sameValue(server, sent) || (typeof sent === 'string' && server === cleanText(sent))
+    ? mine
+    : mergeValues(field, server, mine);
+
+const isTooLong = (value: NoteValue): boolean => typeof value === 'string' && value.length > longestText;
 
 function isEntry(value: unknown): value is LocalEntry {
   const entry = value as Partial<LocalEntry> | null;
   return (
     typeof entry?.pour === 'string' &&
-    textFields.some((field) => field === entry.field) &&
-    typeof entry.value === 'string' &&
+    noteFields.some((field) => field === entry.field && isOfKind(entry.value, blankOf(field))) &&
     typeof entry.base === 'number' &&
     typeof entry.state?.status === 'string'
   );
+}
+
+/** Something else may have written there: a value that its field cannot hold is no entry. */
+function isOfKind(value: unknown, blank: NoteValue): boolean {
+  if (blank === null) return value !== undefined;
+  return typeof value === typeof blank && Array.isArray(value) === Array.isArray(blank);
 }
 
 function readKept(keep: NoteKeep): Map<string, LocalEntry> {

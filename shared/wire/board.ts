@@ -17,6 +17,8 @@ export interface BoardNote {
   readonly seat: SeatId;
   readonly name: string;
   readonly remote: boolean;
+  /** On the page of an odd-one-out: which glass was the odd one for this seat, from 1. */
+  readonly oddGlass: number | null;
   /** As they stood when the discussion was opened [Q3]. */
   readonly sealed: readonly BoardEntry[];
   readonly addedLater: readonly BoardEntry[];

@@ -1,30 +1,99 @@
 import { z } from 'zod';
-import type { PourId, SeatId } from '../../core/ids.ts';
+import type { CommandId, PourId, SeatId } from '../../core/ids.ts';
 import { pourId } from '../../core/ids.ts';
-import { idSchema } from '../../core/tasting.ts';
-import { cleanText } from '../../core/text.ts';
-import { longestText, type NoteEntry, textFields } from '../notes/entry.ts';
+import { limits } from '../../core/tasting.ts';
+import { cleanLine, cleanText } from '../../core/text.ts';
+import {
+  longestText,
+  mostMarks,
+  type NoteEntry,
+  type NoteField,
+  type NoteValue,
+  type TextField,
+  type WordField,
+} from '../notes/entry.ts';
+import { feelings, reviewAnswers, strengths } from '../words/closing.ts';
 import { commandIdSchema } from './commands.ts';
 
-const aPour = idSchema.transform(pourId);
+const aPour = z
+  .string()
+  .regex(/^[A-Za-z0-9_-]{1,40}$/)
+  .transform(pourId);
 
-export const noteSaveSchema = z.strictObject({
+/** A word's code; no key that an object has of its own, for codes become keys. */
+const code = z
+  .string()
+  .min(1)
+  .max(60)
+  .transform(cleanLine)
+  .refine((value) => value !== '' && !(value in Object.prototype), 'not a word');
+const marksOf = <Mark extends z.ZodType>(mark: Mark) =>
+  z.record(code, mark).refine((marks) => Object.keys(marks).length <= mostMarks, 'too many');
+
+const base = {
   id: commandIdSchema,
   pour: aPour,
-  field: z.enum(textFields),
-  value: z.string().max(longestText).transform(cleanText),
   /** The revision from which this device began to write; 0 for a field that it has never seen saved. */
   base: z.number().int().min(0).max(1_000_000),
-});
-export type NoteSave = z.infer<typeof noteSaveSchema>;
+};
+const written = (field: TextField) =>
+  z.strictObject({
+    ...base,
+    field: z.literal(field),
+    value: z.string().max(longestText).transform(cleanText),
+  });
+const marked = (field: WordField) =>
+  z.strictObject({ ...base, field: z.literal(field), value: marksOf(z.enum(strengths)) });
+const answer = <const Field extends NoteField, Value extends z.ZodType>(field: Field, value: Value) =>
+  z.strictObject({ ...base, field: z.literal(field), value });
 
-/** Sharing is the guest's choice per pour, off until switched on, and can be withdrawn [Q2]. */
-export const noteShareSchema = z.strictObject({ id: commandIdSchema, pour: aPour, shared: z.boolean() });
+export const noteSaveSchema = z.discriminatedUnion('field', [
+  written('look'),
+  written('nose'),
+  written('palate'),
+  written('finish'),
+  written('thoughts'),
+  marked('nose-words'),
+  marked('palate-words'),
+  marked('finish-words'),
+  answer('colour', code.nullable()),
+  answer('structure', marksOf(z.number().int().min(1).max(5))),
+  answer('liking', z.number().int().min(1).max(9).nullable()),
+  answer('place', z.number().int().min(1).max(limits.pours).nullable()),
+  answer(
+    'odd-one-out',
+    z.strictObject({ glass: z.number().int().min(1).max(3), guessed: z.boolean() }).nullable(),
+  ),
+  answer('review', marksOf(z.enum(reviewAnswers))),
+  answer('feelings', z.array(z.enum(feelings)).max(feelings.length)),
+]);
+
+export interface NoteSave {
+  readonly id: CommandId;
+  readonly pour: PourId;
+  readonly field: NoteField;
+  readonly value: NoteValue;
+  readonly base: number;
+}
+
+/**
+ * What becomes of a guest's page of one pour, off until they choose [Q2]. `counted`: its marks count in the recap
+ * without a name, among at least two others'; `shared`: it stands on the board with their name, and counts.
+ */
+export const sharings = ['private', 'counted', 'shared'] as const;
+export type Sharing = (typeof sharings)[number];
+
+export const noteShareSchema = z.strictObject({
+  id: commandIdSchema,
+  pour: aPour,
+  sharing: z.enum(sharings),
+});
 export type NoteShare = z.infer<typeof noteShareSchema>;
 
 /** A guest's own notebook, to their own devices only. */
 export interface NotebookView {
   readonly seat: SeatId;
   readonly entries: readonly NoteEntry[];
-  readonly shared: readonly PourId[];
+  /** Pours that are not private. */
+  readonly sharings: readonly { readonly pour: PourId; readonly sharing: Exclude<Sharing, 'private'> }[];
 }

@@ -69,7 +69,7 @@ export class StandInGuest {
     this.#unfollow.push(
       device.follower.notebook.entries.subscribe((entries) => {
         for (const { state, value } of entries.values())
-          if (state.status === 'saved') ledger.acknowledges(value);
+          if (state.status === 'saved' && typeof value === 'string') ledger.acknowledges(value);
       }),
     );
     if (this.#devices.length > 1) return;
@@ -128,7 +128,9 @@ export class StandInGuest {
     const { origin, tasting, ledger } = this.#room;
     const keepsake = await fetchKeepsake(origin, tasting, this.#key);
     for (const { pour, entries } of keepsake.pours)
-      for (const { value } of entries) ledger.finds(this.name, pour, value);
+      for (const { value } of entries) {
+        if (typeof value === 'string') ledger.finds(this.name, pour, value);
+      }
   }
 
   #shows(stage: StageView | null): void {
@@ -196,7 +198,7 @@ export class StandInGuest {
   async #shares(pour: PourId, on: boolean): Promise<void> {
     const { ledger } = this.#room;
     if (on) ledger.mayShow(this.name, pour);
-    const answer = await this.follower?.share(pour, on);
+    const answer = await this.follower?.share(pour, on ? 'shared' : 'private');
     if (answer?.ok) ledger.shares(this.name, pour, on);
   }
 

@@ -80,7 +80,7 @@ describe('a rehearsal notices', () => {
       notebooks: {
         read: (...which) => store.notebooks.read(...which),
         find: (...which) => store.notebooks.find(...which),
-        readShared: (...which) => store.notebooks.readShared(...which),
+        readPermitted: (...which) => store.notebooks.readPermitted(...which),
         share: (write) => store.notebooks.share(write),
         answerTo: (...which) => store.notebooks.answerTo(...which),
         save: async (write) => {
@@ -117,13 +117,14 @@ describe('a rehearsal notices', () => {
       ...store,
       close: () => store.close(),
       notebooks: Object.assign(Object.create(store.notebooks), {
-        readShared: (...[tasting, pours]: Parameters<Store['notebooks']['readShared']>) => {
+        readPermitted: (...[tasting, pours]: Parameters<Store['notebooks']['readPermitted']>) => {
           const [last] = store.sessions
             .read(tasting)
             .flatMap((event) => (event.type === 'SeatTaken' ? [event.seat.id] : []));
           if (last === undefined) return [];
           return pours.map((pour) => ({
             seat: last,
+            sharing: 'shared',
             pour,
             entries: store.notebooks.read(tasting, last).entries.filter((entry) => entry.pour === pour),
           }));

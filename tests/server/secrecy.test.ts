@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Chance } from '../../server/chance.ts';
 import { memoryStore } from '../../server/store/sqlite.ts';
+import { type Sharing, sharings } from '../../shared/wire/notebook.ts';
 import { credentials, type Device } from './support/device.ts';
 import { House, houseKey } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';
@@ -19,7 +20,7 @@ function sameChance(): Chance {
 /** What the writer does at a point of the evening; the rest of the evening is the same in both runs. */
 type Writing =
   | { readonly kind: 'save'; readonly field: string; readonly value: string }
-  | { readonly kind: 'share'; readonly shared: boolean };
+  | { readonly kind: 'share'; readonly sharing: Sharing };
 
 interface Step {
   readonly room: 'advance' | 'wait' | 'signal' | 'time' | 'late' | 'reconnect';
@@ -34,7 +35,7 @@ const writing: fc.Arbitrary<Writing> = fc.oneof(
     field: fc.constantFrom('look', 'nose', 'palate', 'finish', 'thoughts'),
     value: fc.string({ maxLength: 200 }).map((text) => `${canary} ${text}`),
   }),
-  fc.record({ kind: fc.constant('share' as const), shared: fc.boolean() }),
+  fc.record({ kind: fc.constant('share' as const), sharing: fc.constantFrom(...sharings) }),
 );
 const writings = fc.array(writing, { maxLength: 4 });
 const step: fc.Arbitrary<Step> = fc.record({
@@ -97,7 +98,7 @@ async function play(steps: readonly Step[], variant: 0 | 1): Promise<{ traffic: 
     for (const each of writings[variant]) {
       revision += 1;
       if (each.kind === 'save') await writer.save({ field: each.field, value: each.value, base: revision });
-      else await writer.share({ shared: each.shared });
+      else await writer.share({ sharing: each.sharing });
     }
     await record();
     const at = host.last('host');

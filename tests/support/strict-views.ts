@@ -213,7 +213,14 @@ export const strictRunningOrder = z.strictObject({
   ),
 });
 
-const boardEntries = z.array(z.strictObject({ field: text, value: text }));
+const noteValue = z.union([
+  text,
+  number,
+  z.null(),
+  z.array(text),
+  z.record(text, z.union([text, number, z.boolean()])),
+]);
+const boardEntries = z.array(z.strictObject({ field: text, value: noteValue }));
 export const strictBoard = z.strictObject({
   version: number,
   pours: z.array(
@@ -224,6 +231,7 @@ export const strictBoard = z.strictObject({
           seat: text,
           name: text,
           remote: z.boolean(),
+          oddGlass: maybeNumber,
           sealed: boardEntries,
           addedLater: boardEntries,
         }),
@@ -235,9 +243,9 @@ export const strictBoard = z.strictObject({
 export const strictNotebook = z.strictObject({
   seat: text,
   entries: z.array(
-    z.strictObject({ pour: text, field: text, value: text, revision: number, savedAt: number }),
+    z.strictObject({ pour: text, field: text, value: noteValue, revision: number, savedAt: number }),
   ),
-  shared: z.array(text),
+  sharings: z.array(z.strictObject({ pour: text, sharing: z.enum(['counted', 'shared']) })),
 });
 
 export const strictPresence = z.strictObject({

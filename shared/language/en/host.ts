@@ -1,6 +1,6 @@
 import type { Move, Pass, RoundCue, Sense, Step } from '../../../core/running-order/cue.ts';
 import type { ReminderKind } from '../../../core/session/state.ts';
-import type { NoteField } from '../../notes/entry.ts';
+import type { TextField } from '../../notes/entry.ts';
 import type { Dismissal } from '../../wire/protocol.ts';
 import { hostAtTable } from './host-table.ts';
 
@@ -219,7 +219,7 @@ export const hostWords = {
       palate: 'Palate',
       finish: 'Finish',
       thoughts: 'Thoughts',
-    } satisfies Record<NoteField, string>,
+    } satisfies Record<TextField, string>,
   },
 
   finished: {

@@ -7,6 +7,7 @@ import type { SessionEvent } from '../../../core/session/event.ts';
 import { epochMs } from '../../../core/units.ts';
 import { memoryStore, openSqliteStore } from '../../../server/store/sqlite.ts';
 import { type Store, StoreFailure } from '../../../server/store/store.ts';
+import type { Sharing } from '../../../shared/wire/notebook.ts';
 import { planOf } from '../../support/plans.ts';
 
 /** One suite that every store has to pass. */
@@ -104,7 +105,7 @@ describe.each(stores)('%s', (_, openIn) => {
       entry: first,
       answered: { command: commandId('note-0001'), ack: answer },
     });
-    expect(store.notebooks.read(tasting, seat)).toEqual({ entries: [first], shared: [] });
+    expect(store.notebooks.read(tasting, seat)).toEqual({ entries: [first], sharings: [] });
     await store.notebooks.save({
       tasting,
       seat,
@@ -116,23 +117,28 @@ describe.each(stores)('%s', (_, openIn) => {
     expect(store.notebooks.answerTo(tasting, seatId('seat-2'), commandId('note-0001'))).toBeUndefined();
   });
 
-  it('reads for the board only what was shared, and not after it is withdrawn', async () => {
+  it('reads only pages whose guests permit it, and not after it is withdrawn', async () => {
     const ack = { ok: true, version: 1 } as const;
-    const share = (seat: string, command: string, shared: boolean) =>
+    const share = (seat: string, command: string, sharing: Sharing) =>
       store.notebooks.share({
         tasting,
         seat: seatId(seat),
         pour: pourId('ash'),
-        shared,
+        sharing,
         answered: { command: commandId(command), ack },
       });
-    await share('seat-1', 'share-001', true);
-    await share('seat-2', 'share-002', true);
-    await share('seat-2', 'share-003', false);
-    expect(store.notebooks.readShared(tasting, [pourId('ash'), pourId('elm')])).toEqual([
-      { seat: 'seat-1', pour: 'ash', entries: [] },
+    await share('seat-1', 'share-001', 'shared');
+    await share('seat-2', 'share-002', 'shared');
+    await share('seat-2', 'share-003', 'private');
+    await share('seat-3', 'share-004', 'shared');
+    await share('seat-3', 'share-005', 'counted');
+    expect(store.notebooks.readPermitted(tasting, [pourId('ash'), pourId('elm')])).toEqual([
+      { seat: 'seat-1', pour: 'ash', sharing: 'shared', entries: [] },
+      { seat: 'seat-3', pour: 'ash', sharing: 'counted', entries: [] },
     ]);
-    expect(store.notebooks.read(tasting, seatId('seat-1')).shared).toEqual(['ash']);
+    expect(store.notebooks.read(tasting, seatId('seat-1')).sharings).toEqual([
+      { pour: 'ash', sharing: 'shared' },
+    ]);
   });
 
   it('keeps keys by their hash and withdraws them by whom they are for', async () => {

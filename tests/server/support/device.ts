@@ -107,7 +107,7 @@ export class Device {
   }
 
   share(share: object = {}): Promise<Ack> {
-    return this.raw('note:share', { id: newId(), pour: 'one', shared: true, ...share }) as Promise<Ack>;
+    return this.raw('note:share', { id: newId(), pour: 'one', sharing: 'shared', ...share }) as Promise<Ack>;
   }
 
   /** Anything at all, as a device of ours would never send it. */

@@ -4,8 +4,8 @@ import { commandId, type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
 import type { NoAnswer } from '../../../shared/follower/connection.ts';
 import { createNotebook, entryKey, type NoteKeep } from '../../../shared/follower/notebook.ts';
-import { longestText, type NoteField } from '../../../shared/notes/entry.ts';
-import { mergeTexts } from '../../../shared/notes/merge.ts';
+import { longestText, type NoteField, type NoteValue } from '../../../shared/notes/entry.ts';
+import { mergeValues } from '../../../shared/notes/merge.ts';
 import type { NotebookView, NoteSave } from '../../../shared/wire/notebook.ts';
 import type { NoteAck } from '../../../shared/wire/protocol.ts';
 import { handClock } from './hand-clock.ts';
@@ -15,7 +15,7 @@ const key = entryKey(pour, 'nose');
 
 /** The server's side of a notebook as the wire promises it: one revision a save, merging what grew from an older one. */
 function notebookServer() {
-  const stored = new Map<string, { value: string; revision: number }>();
+  const stored = new Map<string, { value: NoteValue; revision: number }>();
   const answers = new Map<string, NoteAck>();
   return {
     stored,
@@ -25,7 +25,8 @@ function notebookServer() {
       const answered = answers.get(save.id);
       if (answered !== undefined) return answered;
       const before = stored.get(entryKey(save.pour, save.field)) ?? { value: '', revision: 0 };
-      const value = save.base < before.revision ? mergeTexts(before.value, save.value) : save.value;
+      const value =
+        save.base < before.revision ? mergeValues(save.field, before.value, save.value) : save.value;
       const next = { value, revision: before.revision + 1 };
       stored.set(entryKey(save.pour, save.field), next);
       const ack: NoteAck = { ok: true, ...next, savedAt: epochMs(1) };
@@ -35,7 +36,7 @@ function notebookServer() {
     view(): NotebookView {
       return {
         seat: seatId('s1'),
-        shared: [],
+        sharings: [],
         entries: [...stored].map(([name, { value, revision }]) => {
           const [of = '', field = 'nose'] = name.split('/');
           return { pour: pourId(of), field: field as NoteField, value, revision, savedAt: epochMs(1) };
@@ -190,7 +191,7 @@ describe('a notebook on one device', () => {
       send: async (save) => ({
         ok: true,
         revision: save.base + 1,
-        value: save.value.replace('\u202e', ''),
+        value: String(save.value).replace('\u202e', ''),
         savedAt: epochMs(1),
       }),
     });
@@ -256,7 +257,7 @@ describe('two devices of one guest', () => {
             each.notebook.level(server.view());
           }
         }
-        const text = server.stored.get(key)?.value ?? '';
+        const text = String(server.stored.get(key)?.value ?? '');
         for (const each of devices) expect(each.entry()?.value).toBe(text);
         expect(new Set(text.split('\n'))).toEqual(lines);
         expect(text.split('\n')).toHaveLength(lines.size);
