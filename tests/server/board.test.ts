@@ -34,6 +34,7 @@ describe('the board', () => {
       expect(notesOn(board)).toEqual([
         {
           seat: noor.seat,
+          oddGlass: null,
           name: 'Noor',
           remote: false,
           sealed: [{ field: 'nose', value: 'apples' }],

@@ -8,7 +8,7 @@ import { canariesIn, canary } from '../attack/secrets/canary.ts';
 function listening(store: Store): { readonly store: Store; latest(): string } {
   let latest = '';
   const save: Store['notebooks']['save'] = (write) => {
-    latest = write.entry.value;
+    latest = String(write.entry.value);
     return store.notebooks.save(write);
   };
   return { store: { ...store, notebooks: { ...store.notebooks, save } }, latest: () => latest };
@@ -49,7 +49,7 @@ const throughTheBoard = (inner: Store): Store => ({
   ...inner,
   notebooks: {
     ...inner.notebooks,
-    readShared: (tasting, pours) => {
+    readPermitted: (tasting, pours) => {
       const seats = inner.sessions
         .read(tasting)
         .flatMap((event) => (event.type === 'SeatTaken' ? [event.seat.id] : []));
@@ -57,6 +57,7 @@ const throughTheBoard = (inner: Store): Store => ({
         seats.map((seat) => ({
           seat,
           pour,
+          sharing: 'shared' as const,
           entries: inner.notebooks.read(tasting, seat).entries.filter((entry) => entry.pour === pour),
         })),
       );
