@@ -119,9 +119,9 @@ export class WatchedEvening {
 
   async share(person: Person): Promise<void> {
     const pour = this.pick(pours) ?? 'one';
-    const shared = this.options.random() < 0.7;
-    if (shared) this.options.ledger.share(person.seat, pour);
-    await this.pick(person.devices)?.share({ pour, shared });
+    const sharing = this.pick(['shared', 'shared', 'counted', 'private']) ?? 'private';
+    if (sharing === 'shared') this.options.ledger.share(person.seat, pour);
+    await this.pick(person.devices)?.share({ pour, sharing });
   }
 
   /** Words in the wrong place: what is refused must not repeat them either, to anybody. */
