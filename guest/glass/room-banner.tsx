@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
+import type { StageView } from '../../shared/wire/views.ts';
 import { sheet, words } from '../language.ts';
 import { useRoom } from '../seat/room.ts';
 import { cueWordsFor, drinkOf } from './cue-words.ts';
@@ -11,17 +12,7 @@ export function RoomBanner() {
   const { follower, lock, status } = useRoom();
   const room = lock.ahead.value;
   const ahead = room === null ? null : ownStage(room, follower.seat.value);
-  const where =
-    ahead === null
-      ? null
-      : ahead.status === 'finished'
-        ? words.keepsake.title
-        : [
-            cueWordsFor(sheet, ahead.cue, drinkOf(ahead)).verb,
-            ...(glassInHand(ahead) === null
-              ? []
-              : [words.glass.of(glassInHand(ahead)?.position ?? 0, ahead.glasses.length)]),
-          ].join(', ');
+  const where = ahead === null ? null : placeName(ahead);
   useEffect(() => {
     if (where !== null) status.say(words.banner.roomAt(where), { unseen: true });
   }, [where, status]);
@@ -36,4 +27,15 @@ export function RoomBanner() {
       </Button>
     </div>
   );
+}
+
+function placeName(stage: StageView): string {
+  if (stage.status === 'finished') return words.keepsake.title;
+  const { verb } = cueWordsFor(sheet, stage.cue, drinkOf(stage));
+  const hand = glassInHand(stage);
+  return [
+    verb,
+    ...(stage.cue.sense === null ? [] : [words.fields[stage.cue.sense]]),
+    ...(hand === null ? [] : [words.glass.of(hand.position, stage.glasses.length)]),
+  ].join(', ');
 }

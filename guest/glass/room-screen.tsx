@@ -100,12 +100,17 @@ function sceneOf({ cue }: StageUnderWay): Scene {
   return cue.step === 'look' || cue.step === 'nose' ? cue.step : 'plain';
 }
 
-/** Where the focus went down with the old cue, it goes to the new one's verb; a focus that still stands stays. */
+/**
+ * Where the focus went down with the old cue or the old page, it goes to the verb; a focus that still stands stays.
+ */
 function useFocusAfter(cue: string) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const inside = useRef(false);
-  inside.current = document.activeElement !== document.body;
+  const inside = useRef(true);
+  const first = useRef(true);
+  // The page before has already been taken down when this one is first drawn.
+  inside.current = first.current || document.activeElement !== document.body;
   useLayoutEffect(() => {
+    first.current = false;
     const lost = inside.current && document.activeElement === document.body;
     if (lost) heading.current?.focus({ preventScroll: true });
     window.scrollTo(0, 0);

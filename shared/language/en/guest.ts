@@ -130,7 +130,9 @@ export const guestWords = {
   },
 
   spoken: {
-    cue: (parts: readonly string[]) => parts.join('. '),
+    /** Each part as a sentence of its own, so that it is read with a pause. */
+    cue: (parts: readonly string[]) =>
+      parts.map((part) => (/[.?!]$/.test(part) ? part : `${part}.`)).join(' '),
     start: (seconds: number) =>
       seconds >= 90
         ? `${counted(Math.round(seconds / 60), 'minute', 'minutes')}.`
