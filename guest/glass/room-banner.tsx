@@ -18,14 +18,14 @@ export function RoomBanner() {
   }, [where, status]);
   if (where === null) return null;
   return (
-    <div class="banner">
+    <aside class="banner">
       <p>
         <strong>{words.banner.roomAt(where)}</strong> <span class="small">{words.banner.keepWriting}</span>
       </p>
       <Button kind="primary" onPress={lock.goOn}>
         {words.banner.go}
       </Button>
-    </div>
+    </aside>
   );
 }
 

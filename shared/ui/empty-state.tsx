@@ -13,7 +13,7 @@ export function EmptyState({ title, children, action }: EmptyStateProps) {
   return (
     <div class="empty">
       <StemmedGlass />
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <div class="empty-words">{children}</div>
       {action}
     </div>

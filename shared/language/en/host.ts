@@ -186,7 +186,7 @@ export const hostWords = {
     hold: 'Hold',
     resume: 'Resume',
     minute: '+1 min',
-    minuteLabel: 'One minute more',
+    minuteLabel: '+1 min: one minute more',
     jump: {
       title: (what: string) => `Go to “${what}”?`,
       body: 'Everybody’s screen goes there with you. Nobody loses a word.',
