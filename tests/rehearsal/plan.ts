@@ -1,9 +1,9 @@
 import type { PlanInput } from '../../core/tasting.ts';
 import { limits } from '../../core/tasting.ts';
-import { planOf } from '../support/plans.ts';
+import { demoEvening } from '../../shared/demo/evening.ts';
 
 /** The demo evening, laid for as many as come. */
 export const rehearsedPlan = (guests: number): PlanInput => ({
-  ...planOf(6, { blind: true }),
+  ...demoEvening,
   guests: Math.min(guests, limits.guests),
 });
