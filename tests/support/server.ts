@@ -29,6 +29,8 @@ export interface SpawnOptions {
   readonly port?: number;
   /** How many may sit at one table; absent: as many as usual. */
   readonly seats?: number;
+  /** Other origins under which browsers reach it. */
+  readonly origins?: readonly string[];
   /** The bundle that `npm run build` makes, or the sources as they stand. */
   readonly from?: 'bundle' | 'sources';
 }
@@ -40,6 +42,7 @@ export async function spawnServer({
   folder,
   port = 0,
   seats,
+  origins = [],
   from = 'sources',
 }: SpawnOptions): Promise<SpawnedServer> {
   if (from === 'bundle' && !existsSync(built)) {
@@ -53,6 +56,7 @@ export async function spawnServer({
       PORT: String(port),
       HOST: '127.0.0.1',
       QUIETPOUR_DATA: folder,
+      QUIETPOUR_ORIGINS: origins.join(','),
       ...(seats === undefined ? {} : { QUIETPOUR_SEATS: String(seats) }),
     },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -66,7 +70,7 @@ export async function spawnServer({
     'the server said where it listens',
     () => {
       if (child.exitCode !== null) throw new Error(`The server ended at once and said: ${output()}`);
-      return /https?:\/\/[^\s/]*:(\d+)\/host#key=([\w-]+)/.exec(output());
+      return /:\/\/localhost:(\d+)\/host#key=([\w-]+)/.exec(output());
     },
     20_000,
   ).catch(async (error: unknown) => {

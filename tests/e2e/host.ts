@@ -1,0 +1,76 @@
+import type { Browser } from 'playwright-core';
+import type { Cue } from '../../core/running-order/cue.ts';
+import { verbOf } from '../../host/conduct/cue-words.ts';
+import { hostWords as words } from '../../shared/language/en/host.ts';
+import { Person } from './person.ts';
+
+/** The host at a tablet: each step is what a hand would do. */
+export class Host {
+  readonly person: Person;
+  private constructor(person: Person) {
+    this.person = person;
+  }
+
+  static async arrives(browser: Browser, origin: string, houseKey: string): Promise<Host> {
+    const person = await Person.arrives(browser, 'host', 'tablet');
+    await person.page.goto(`${origin}/host#key=${houseKey}`);
+    await person.heading(words.home.title, 1).waitFor();
+    return new Host(person);
+  }
+
+  async startDemo(): Promise<void> {
+    await this.person.button(new RegExp(words.home.demo)).click();
+    await this.person.button(words.doors.open).waitFor();
+  }
+
+  async openDoors(): Promise<void> {
+    await this.person.button(words.doors.open).click();
+    await this.person.page.getByRole('link', { name: words.doors.toRoom }).waitFor();
+  }
+
+  async goAndConduct(): Promise<void> {
+    await this.person.page.getByRole('link', { name: words.doors.toRoom }).click();
+    await this.isAt(words.cue.kinds.gathering);
+  }
+
+  isAt(verb: string): Promise<void> {
+    return this.person.heading(verb, 2).waitFor();
+  }
+
+  /** The big button, whatever stands on it. */
+  async next(to: Cue): Promise<void> {
+    await this.person.button(new RegExp(`^${words.room.next}`)).click();
+    await this.isAt(verbOf(to));
+  }
+
+  async openTalk(): Promise<void> {
+    await this.person.button(new RegExp(`^${words.room.openTalk}`)).click();
+    await this.person.button(words.glasses.closeTalk).waitFor();
+  }
+
+  async tellNames(): Promise<void> {
+    await this.person.button(new RegExp(`^${words.room.tellNames}`)).click();
+    await this.person.button(new RegExp(`^${words.room.next}`)).waitFor();
+  }
+
+  async finish(): Promise<void> {
+    await this.person.button(new RegExp(`^${words.room.finish}`)).click();
+    await this.person.button(words.finish.go).waitFor();
+    await this.person.look('host-finish');
+    await this.person.button(words.finish.go).click();
+    await this.person.heading(words.finished.title, 1).waitFor();
+  }
+
+  /** Opens a drawer, looks at it, and puts it away; the focus is back where it was. */
+  async looksInto(tool: string, screen: string): Promise<void> {
+    const { person } = this;
+    await person.button(tool).click();
+    const drawer = person.page.getByRole('dialog');
+    await drawer.waitFor();
+    await person.look(screen);
+    await person.page.keyboard.press('Escape');
+    await drawer.waitFor({ state: 'hidden' });
+    if (!(await person.button(tool).evaluate((button) => button === document.activeElement)))
+      person.faults.push(`${screen}: the focus did not return to “${tool}”`);
+  }
+}

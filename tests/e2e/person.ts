@@ -1,0 +1,114 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import axe from 'axe-core';
+import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
+
+const pictures = new URL('../screenshots', import.meta.url).pathname;
+
+export const sizes = {
+  tablet: { width: 1024, height: 768 },
+  phone: { width: 360, height: 640 },
+} as const;
+
+/** What the browser itself says of a line that is down; the app has no way to keep it quiet. */
+const aboutTheLine = /net::ERR_|WebSocket connection to|Failed to load resource/;
+
+/** Somebody with a device, as a test sees them: what is on their screen, by role and name, and what goes wrong there. */
+export class Person {
+  readonly name: string;
+  readonly page: Page;
+  /** Whether what is wrong with the line is meant to be wrong now. */
+  lineMayFail = false;
+  readonly faults: string[] = [];
+  readonly #context: BrowserContext;
+
+  private constructor(name: string, context: BrowserContext, page: Page) {
+    this.name = name;
+    this.#context = context;
+    this.page = page;
+    page.setDefaultTimeout(10_000);
+    page.on('pageerror', (error) => this.faults.push(`${name}: ${error.message}`));
+    page.on('console', (message) => {
+      if (message.type() !== 'error' && message.type() !== 'warning') return;
+      if (this.lineMayFail && aboutTheLine.test(message.text())) return;
+      this.faults.push(`${name}: ${message.text()} (${message.location().url})`);
+    });
+  }
+
+  static async arrives(
+    browser: Browser,
+    name: string,
+    size: keyof typeof sizes,
+    theme: 'light' | 'dark' = 'light',
+  ): Promise<Person> {
+    const context = await browser.newContext({
+      viewport: sizes[size],
+      colorScheme: theme,
+      reducedMotion: 'reduce',
+      locale: 'en-GB',
+      hasTouch: true,
+      isMobile: size === 'phone',
+      acceptDownloads: true,
+    });
+    return new Person(name, context, await context.newPage());
+  }
+
+  leaves(): Promise<void> {
+    return this.#context.close();
+  }
+
+  button(name: string | RegExp): Locator {
+    return this.page.getByRole('button', { name, exact: typeof name === 'string' });
+  }
+  field(name: string): Locator {
+    return this.page.getByRole('textbox', { name, exact: true });
+  }
+  heading(name: string, level?: number): Locator {
+    return this.page.getByRole('heading', {
+      name,
+      exact: true,
+      ...(level === undefined ? {} : { level }),
+    });
+  }
+  /** A string means exactly these words, so that “Saved” is not found in “not saved yet”. */
+  text(words: string | RegExp): Locator {
+    return this.page.getByText(words, { exact: typeof words === 'string' });
+  }
+
+  /** Whether something wider than the screen makes it slide sideways. */
+  overflow(): Promise<number> {
+    return this.page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+  }
+
+  /** A picture of the screen for a person to look at. */
+  async photograph(screen: string, whole = false): Promise<void> {
+    mkdirSync(pictures, { recursive: true });
+    const path = join(pictures, `${screen}.png`);
+    await this.page.screenshot({ path, animations: 'disabled', fullPage: whole });
+  }
+
+  /** The picture, and for the test what axe-core finds on the screen. */
+  async look(screen: string, { whole = false } = {}): Promise<void> {
+    await this.photograph(screen, whole);
+    const sideways = await this.overflow();
+    if (sideways > 0) this.faults.push(`${screen}: slides sideways by ${sideways} px`);
+    for (const found of await this.#barriers()) this.faults.push(`${screen}: ${found}`);
+  }
+
+  async #barriers(): Promise<string[]> {
+    // Run by the debugger and not by the page, whose security policy would refuse it.
+    await this.page.evaluate(axe.source);
+    const { violations } = await this.page.evaluate((): Promise<axe.AxeResults> => {
+      const inPage = (globalThis as unknown as { axe: typeof axe }).axe;
+      return inPage.run(document, {
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      });
+    });
+    return violations.map(
+      ({ id, help, nodes }) =>
+        `${id} (${help}) at ${nodes.map((node) => node.html.slice(0, 120)).join(' ; ')}`,
+    );
+  }
+}

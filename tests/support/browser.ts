@@ -1,0 +1,61 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+import { type Browser, chromium } from 'playwright-core';
+
+const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+
+const asRoot = process.getuid?.() === 0;
+
+/**
+ * A Chromium of this machine: the one that CHROMIUM_PATH names, one on the PATH, or playwright's own. On Debian, as
+ * root, it is installed when there is none. Throws a sentence that says what to do when none can be had.
+ */
+export function findChromium(environment: NodeJS.ProcessEnv = process.env): string {
+  const { CHROMIUM_PATH, PATH = '' } = environment;
+  if (CHROMIUM_PATH !== undefined && CHROMIUM_PATH !== '') {
+    if (existsSync(CHROMIUM_PATH)) return CHROMIUM_PATH;
+    throw new Error(
+      `CHROMIUM_PATH names ${CHROMIUM_PATH}, and there is no such file: mend it or leave it out.`,
+    );
+  }
+  const folders = [...PATH.split(delimiter), '/usr/bin'];
+  const onPath = () => folders.flatMap((folder) => names.map((name) => join(folder, name))).find(existsSync);
+  const own = () => (existsSync(chromium.executablePath()) ? chromium.executablePath() : undefined);
+  const found = onPath() ?? own();
+  if (found !== undefined) return found;
+  if (asRoot && existsSync('/etc/debian_version')) installOnDebian();
+  const installed = onPath();
+  if (installed !== undefined) return installed;
+  throw new Error(
+    'The browser tests need Chromium: install it (Debian: "apt-get install -y chromium"; elsewhere "npx playwright-core install chromium"), or name one in CHROMIUM_PATH.',
+  );
+}
+
+function installOnDebian(): void {
+  const quiet = { stdio: 'ignore', env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } } as const;
+  try {
+    execFileSync('apt-get', ['install', '-y', 'chromium'], quiet);
+  } catch {
+    try {
+      // A fresh machine has no list of packages yet.
+      execFileSync('apt-get', ['update'], quiet);
+      execFileSync('apt-get', ['install', '-y', 'chromium'], quiet);
+    } catch {
+      // Said in one sentence by the caller.
+    }
+  }
+}
+
+export const openBrowser = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: findChromium(),
+    args: [
+      ...(asRoot ? ['--no-sandbox'] : []),
+      '--headless=new',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+    ],
+  });
