@@ -1,4 +1,5 @@
 import { type Plan, planSchema } from '../../../core/tasting.ts';
+import { words } from '../words.ts';
 
 export interface FileProblem {
   /** Where in the file, such as `pours 3, abv`; empty for the whole. */
@@ -31,21 +32,46 @@ export function readPlanFile(text: string): OpenedPlan {
   if (typeof content !== 'object' || content === null || Array.isArray(content)) return { is: 'not-json' };
   const parsed = planSchema.safeParse(content);
   if (!parsed.success) {
-    const problems = parsed.error.issues.slice(0, mostProblems).map(({ path, message }) => ({
-      where: path.map((part) => (typeof part === 'number' ? String(part + 1) : String(part))).join(' '),
-      what: message,
+    const problems = parsed.error.issues.slice(0, mostProblems).map((issue) => ({
+      where: issue.path.map((part) => (typeof part === 'number' ? String(part + 1) : String(part))).join(' '),
+      what: sentenceOf(issue),
     }));
     return { is: 'problems', problems };
   }
   const ids = parsed.data.pours.map(({ id }) => id);
   const doubled = ids.findIndex((id, index) => ids.indexOf(id) !== index);
   if (doubled >= 0) {
-    return { is: 'problems', problems: [{ where: `pours ${doubled + 1} id`, what: String(ids[doubled]) }] };
+    return {
+      is: 'problems',
+      problems: [{ where: `pours ${doubled + 1} id`, what: words.copies.issues.doubled }],
+    };
   }
   return {
     is: 'plan',
     plan: { ...parsed.data, pours: parsed.data.pours.map(({ photos: _, ...pour }) => pour) },
   };
+}
+
+type Issue = NonNullable<ReturnType<typeof planSchema.safeParse>['error']>['issues'][number];
+
+/** What is wrong at one place of the file, as a sentence. */
+function sentenceOf(issue: Issue): string {
+  const said = words.copies.issues;
+  switch (issue.code) {
+    case 'too_big':
+      return said.tooBig(String(issue.maximum));
+    case 'too_small':
+      return said.tooSmall(String(issue.minimum));
+    case 'invalid_value':
+      return said.unknownValue(issue.values.map(String).join(', '));
+    case 'unrecognized_keys':
+      return said.unknownKeys(issue.keys.join(', '));
+    case 'invalid_format':
+    case 'custom':
+      return said.format;
+    default:
+      return said.kind;
+  }
 }
 
 /** The same evening to host again: without its date, and with cue edits that still fit, for they go by pour. */

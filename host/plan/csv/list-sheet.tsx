@@ -1,5 +1,5 @@
 import { nanoid } from 'nanoid';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import { pourFromRow, readPourList } from '../../../core/planning/pour-list.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
@@ -36,6 +36,11 @@ export function ListSheet({ desk, onClose }: ListSheetProps) {
   const [chosenLeft, setLeft] = useState<ReadonlySet<number> | undefined>();
   const [replace, setReplace] = useState(false);
   const file = useRef<HTMLInputElement>(null);
+  const preview = useRef<HTMLDivElement>(null);
+  // What was read begins at the top, wherever the pasted text had been scrolled to.
+  useLayoutEffect(() => {
+    if (reading) preview.current?.closest('dialog')?.scrollTo(0, 0);
+  }, [reading]);
 
   const parsed = useMemo(() => parseList(text), [text]);
   const list = useMemo(() => {
@@ -138,7 +143,9 @@ export function ListSheet({ desk, onClose }: ListSheetProps) {
       {!reading && (
         <>
           <p class="soft">{said.lead}</p>
-          <TextArea label={said.paste} hint={said.pasteHint} value={text} rows={6} onInput={setText} />
+          <div class="list-paste">
+            <TextArea label={said.paste} hint={said.pasteHint} value={text} rows={6} onInput={setText} />
+          </div>
           <div>
             <input
               ref={file}
@@ -163,7 +170,7 @@ export function ListSheet({ desk, onClose }: ListSheetProps) {
       )}
       {reading && list.rows.length === 0 && <p>{said.nothing}</p>}
       {reading && list.rows.length > 0 && (
-        <div class="list-preview">
+        <div class="list-preview" ref={preview}>
           <p class="lead">{said.found(list.rows.length, bad)}</p>
           {parsed.cut && <p class="field-error">{said.cut(mostLines)}</p>}
           {!list.columns.some(({ meaning }) => meaning === 'name') && (

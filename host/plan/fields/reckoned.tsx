@@ -28,7 +28,7 @@ export function Reckoned({ of, steps, currency }: ReckonedProps) {
 function Step({ step, currency }: { readonly step: AnyStep; readonly currency: string }) {
   const source = sources[step.source];
   const given = Object.entries<Figure>(step.inputs)
-    .map(([name, figure]) => `${nameOf(name)} ${written(figure, currency)}`)
+    .map(([name, figure]) => `${nameOf(name)} ${written(figure, currency, nameOf(name))}`)
     .join(' · ');
   return (
     <>
@@ -51,7 +51,9 @@ function Step({ step, currency }: { readonly step: AnyStep; readonly currency: s
 const inputNames: Readonly<Record<string, string>> = words.figures.inputs;
 const nameOf = (input: string): string => inputNames[input] ?? input;
 
-function written({ value, unit }: Figure, currency: string): string {
+/** `name`: what stands before the figure; a unit of the same word is not said twice. */
+function written({ value, unit }: Figure, currency: string, name = ''): string {
   if (unit === 'minor units') return money(value, currency);
-  return `${number(value, unit === 'kg/m3' ? 2 : 3)} ${words.figures.units[unit]}`.trim();
+  const word = words.figures.units[unit];
+  return `${number(value, unit === 'kg/m3' ? 2 : 3)} ${word === name ? '' : word}`.trim();
 }

@@ -11,6 +11,7 @@ export interface CourseStretch {
   /** From the opening of the doors. */
   readonly startSeconds: number;
   readonly seconds: number;
+  readonly cues: readonly Cue[];
 }
 
 /** The running order gathered into stretches with their times from the opening of the doors. */
@@ -22,7 +23,11 @@ export function courseOf(plan: Plan): readonly CourseStretch[] {
     const what = cue.kind === 'step' || cue.kind === 'water' ? 'pour' : cue.kind;
     const last = stretches.at(-1);
     if (last !== undefined && last.what === what && last.pour === pour) {
-      stretches[stretches.length - 1] = { ...last, seconds: last.seconds + cue.ideal };
+      stretches[stretches.length - 1] = {
+        ...last,
+        seconds: last.seconds + cue.ideal,
+        cues: [...last.cues, cue],
+      };
     } else {
       const flight = cue.kind === 'step' || cue.kind === 'water' ? { flight: cue.flight } : {};
       stretches.push({
@@ -32,6 +37,7 @@ export function courseOf(plan: Plan): readonly CourseStretch[] {
         ...flight,
         startSeconds: at,
         seconds: cue.ideal,
+        cues: [cue],
       });
     }
     at += cue.ideal;

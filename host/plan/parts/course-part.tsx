@@ -21,7 +21,7 @@ export function CoursePart({ desk }: { readonly desk: Desk }) {
   const said = words.course;
   return (
     <>
-      <Schedule plan={plan} />
+      <Schedule desk={desk} />
       <Choice
         legend={said.talk}
         options={optionsOf(['each-pour', 'each-flight', 'at-the-end'], said.talks)}

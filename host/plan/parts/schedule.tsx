@@ -1,16 +1,23 @@
+import { useState } from 'preact/hooks';
 import type { Plan } from '../../../core/tasting.ts';
+import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { type CourseStretch, courseOf, lengthOf } from '../figures/course.ts';
 import { clockTime, length, words } from '../words.ts';
+import { FinishBy } from './finish-by.tsx';
+import { StretchSheet } from './stretch-sheet.tsx';
 
-/** The evening's length, always in sight, and its stretches by the clock. */
-export function Schedule({ plan }: { readonly plan: Plan }) {
+/** The evening's length, always in sight, and its stretches by the clock; each opens to its steps. */
+export function Schedule({ desk }: { readonly desk: Desk }) {
+  const plan = desk.draft.plan.value;
+  const [opened, setOpened] = useState<string | undefined>();
   const course = courseOf(plan);
   const seconds = lengthOf(course);
   const said = words.course;
   const starts = plan.startsAt === undefined ? undefined : Date.parse(plan.startsAt);
   const at = (from: number): string =>
     starts === undefined ? length(from) : clockTime(starts + from * 1000, plan.timeZone);
+  const stretch = course.find(({ key }) => key === opened);
   return (
     <div class="plan-group">
       <p class="lead">
@@ -20,15 +27,34 @@ export function Schedule({ plan }: { readonly plan: Plan }) {
       <Fold title={said.schedule}>
         {starts === undefined && <p class="soft">{said.noClock}</p>}
         <ol class="schedule">
-          {course.map((stretch) => (
-            <li key={stretch.key} class={`schedule-${stretch.what}`}>
-              <span class="figures soft">{at(stretch.startSeconds)}</span>
-              <span>{nameOf(stretch, plan)}</span>
-              <span class="figures soft">{length(stretch.seconds)}</span>
-            </li>
-          ))}
+          {course.map((each) => {
+            const name = nameOf(each, plan);
+            return (
+              <li key={each.key}>
+                <button
+                  type="button"
+                  class={`schedule-line schedule-${each.what}`}
+                  title={said.stepsOf(name)}
+                  onClick={() => setOpened(each.key)}
+                >
+                  <span class="figures soft">{at(each.startSeconds)}</span>
+                  <span>{name}</span>
+                  <span class="figures soft">{length(each.seconds)}</span>
+                </button>
+              </li>
+            );
+          })}
         </ol>
       </Fold>
+      <FinishBy desk={desk} />
+      {stretch !== undefined && (
+        <StretchSheet
+          desk={desk}
+          title={said.stepsOf(nameOf(stretch, plan))}
+          cues={stretch.cues}
+          onClose={() => setOpened(undefined)}
+        />
+      )}
     </div>
   );
 }

@@ -71,7 +71,6 @@ export const planPours = {
     abvWrong: (most: number) => `Write a number from 0 to ${most}.`,
     abvProof: (value: string, abv: string) =>
       `${value} is more than any drink holds; as US proof it would be ${abv} % vol.`,
-    takeProof: (abv: string) => `Take ${abv} % vol`,
     age: 'Age, years',
     ageWrong: 'Write a number of years from 0 to 150.',
     vintage: 'Vintage',

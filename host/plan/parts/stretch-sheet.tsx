@@ -1,0 +1,82 @@
+import type { Cue } from '../../../core/running-order/cue.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { TextField } from '../../../shared/ui/text-field.tsx';
+import type { Desk } from '../desk.ts';
+import { NumberField } from '../fields/number-field.tsx';
+import { words } from '../words.ts';
+
+interface StretchSheetProps {
+  readonly desk: Desk;
+  readonly title: string;
+  readonly cues: readonly Cue[];
+  readonly onClose: () => void;
+}
+
+/** Every step of a stretch with its seconds and the host's own words to say. */
+export function StretchSheet({ desk, title, cues, onClose }: StretchSheetProps) {
+  const said = words.course;
+  const { cueEdits } = desk.draft.plan.value;
+  const set = (cue: Cue, changed: { seconds?: number | undefined; say?: string | undefined }): void =>
+    desk.edit((now) => {
+      const { seconds, say } = { ...now.cueEdits[cue.id], ...changed };
+      const { [cue.id]: _, ...others } = now.cueEdits;
+      const edit = { ...(seconds === undefined ? {} : { seconds }), ...(say ? { say } : {}) };
+      return { ...now, cueEdits: Object.keys(edit).length === 0 ? others : { ...others, [cue.id]: edit } };
+    });
+  return (
+    <Dialog
+      title={title}
+      onClose={onClose}
+      actions={
+        <Button kind="primary" onPress={onClose}>
+          {words.done}
+        </Button>
+      }
+    >
+      <p class="soft">{said.stepsLead}</p>
+      <ul class="stretch-steps pour-sheet">
+        {cues.map((cue) => (
+          <li key={cue.id} class="stretch-step">
+            <NumberField
+              label={said.stepSeconds(stepName(cue))}
+              value={cueEdits[cue.id]?.seconds ?? cue.ideal}
+              least={leastOf(cue)}
+              most={7200}
+              whole
+              optional
+              wrong={said.secondsWrong(leastOf(cue))}
+              onNumber={(seconds) => set(cue, { seconds })}
+            />
+            <TextField
+              label={said.ownWords(stepName(cue))}
+              value={cueEdits[cue.id]?.say ?? ''}
+              maxLength={1000}
+              onInput={(say) => set(cue, { say })}
+            />
+          </li>
+        ))}
+      </ul>
+    </Dialog>
+  );
+}
+
+/** What cares for people keeps its floor [C2]; anything else may be as short as five seconds. */
+const leastOf = (cue: Cue): number =>
+  cue.kind === 'water' || cue.kind === 'break' || (cue.kind === 'step' && cue.step === 'spit')
+    ? cue.floor
+    : 5;
+
+function stepName(cue: Cue): string {
+  const said = words.course;
+  switch (cue.kind) {
+    case 'step':
+      return cue.sense === undefined ? said.steps[cue.step] : said.writing[cue.sense];
+    case 'practice':
+      return said.steps[cue.step];
+    case 'water':
+      return said.water;
+    default:
+      return said.stretches[cue.kind];
+  }
+}

@@ -1,0 +1,97 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { compile } from '../../../core/running-order/compile.ts';
+import { limits, type Plan } from '../../../core/tasting.ts';
+import { courseOf, lengthOf } from '../../../host/plan/figures/course.ts';
+import { finishWithin } from '../../../host/plan/figures/finish-by.ts';
+import { orderOf } from '../../../host/plan/figures/order.ts';
+import { shoppingFor } from '../../../host/plan/figures/shopping.ts';
+import { strengthOf, withSmallerPours } from '../../../host/plan/figures/strength.ts';
+import { parts, summaryOf } from '../../../host/plan/parts.ts';
+import { planOf } from '../../support/plans.ts';
+
+const abvOnly = (plan: Plan, pourMl: number, abv: number): Plan => ({
+  ...plan,
+  pours: plan.pours.map((pour) => ({ ...pour, pourMl, abv })),
+});
+
+describe('the numbers of a plan', () => {
+  it('are there for any number of guests and pours', () => {
+    for (const pours of [0, 1, limits.pours]) {
+      for (const guests of [0, limits.guests]) {
+        const plan = planOf(pours, { guests, remoteGuests: guests });
+        for (const part of parts) expect(summaryOf(part, plan).text).not.toBe('');
+        expect(orderOf(plan).now.steps).toHaveLength(pours);
+      }
+    }
+  });
+
+  it('say loudly that nine full pours of whisky are too much, and the offer is below the line', () => {
+    // NIAAA: a US standard drink is 14 g of ethanol; 1.5 US fl oz (44.36 mL) of 40 % vol are one.
+    const plan = abvOnly(planOf(9, { level: 'devotees', lawOf: 'US' }), 44.36, 40);
+    const { evening, counted } = strengthOf(plan);
+    expect(evening.total.drinks).toBeCloseTo(9, 0);
+    if (evening.caution.level !== 'loud') throw new Error('It was not said loudly.');
+    const { offer, line } = evening.caution;
+    const smaller = strengthOf(withSmallerPours(plan, counted, offer.volumes));
+    expect(smaller.evening.total.mass).toBeLessThanOrEqual(line.ethanol);
+    expect(smaller.evening.caution.level).not.toBe('loud');
+    expect(summaryOf('strength', plan).loud).toBe(true);
+  });
+
+  it('leave out pours whose strength is not known, and name them', () => {
+    const plan = planOf(3);
+    const [first, ...others] = plan.pours;
+    if (first === undefined) throw new Error('there is no pour');
+    const { abv: _, ...bare } = first;
+    const figures = strengthOf({ ...plan, pours: [bare, ...others] });
+    expect(figures.unknown.map(({ id }) => id)).toEqual(['ash']);
+    expect(figures.counted).toHaveLength(2);
+  });
+
+  it('count bottles for everybody and the host, never short', () => {
+    fc.assert(
+      fc.property(fc.nat(limits.guests), fc.nat(limits.guests), (guests, remoteGuests) => {
+        const { bottles, supplies, kit } = shoppingFor(planOf(2, { guests, remoteGuests }), false);
+        for (const { order } of bottles) {
+          if (order.kind !== 'bottles') throw new Error('a bottle holds no pour');
+          expect(order.bottles * order.fullPoursPerBottle).toBeGreaterThanOrEqual(guests + remoteGuests + 2);
+        }
+        expect(supplies.tastingGlasses).toBeGreaterThanOrEqual((guests + 1) * 2);
+        expect(kit.total).toBe(remoteGuests * 2);
+      }),
+    );
+  });
+});
+
+describe('the course of the evening', () => {
+  it('has all the time of the running order, stretch after stretch', () => {
+    const plan = planOf(7, { flightSizes: [4, 3], ranking: 'each-flight', blind: true });
+    const course = courseOf(plan);
+    const whole = compile(plan).reduce((sum, cue) => sum + cue.ideal, 0);
+    expect(lengthOf(course)).toBe(whole);
+    expect(course.flatMap(({ cues }) => cues).map(({ id }) => id)).toEqual(compile(plan).map(({ id }) => id));
+    let at = 0;
+    for (const stretch of course) {
+      expect(stretch.startSeconds).toBe(at);
+      at += stretch.seconds;
+    }
+  });
+
+  it('[C2] ends in time where it can, and takes nothing from spit, water and breaks below their floors', () => {
+    const plan = planOf(6);
+    const now = lengthOf(courseOf(plan));
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: now + 600 }), (available) => {
+        const fitted = finishWithin(plan, available);
+        const length = lengthOf(courseOf(fitted.plan));
+        if (fitted.status === 'fits') expect(length).toBeLessThanOrEqual(Math.max(available, 0) + 1e-6);
+        else expect(length - available).toBeCloseTo(fitted.over, 6);
+        expect(now - length).toBe(fitted.cut.reduce((sum, { seconds }) => sum + seconds, 0));
+        const floors = new Map(compile(plan).map(({ id, floor }) => [id, floor]));
+        for (const cue of compile(fitted.plan))
+          expect(cue.ideal).toBeGreaterThanOrEqual(floors.get(cue.id) ?? 0);
+      }),
+    );
+  });
+});
