@@ -81,7 +81,10 @@ function Page({ route, house }: { readonly route: Route; readonly house: House }
       return <PlanRoom key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
     case 'doors':
     case 'room':
-      return <TastingPages key={route.tasting} page={route.page} tasting={route.tasting} house={house} />;
+    case 'invite':
+    case 'pouring':
+    case 'print':
+      return <TastingPages key={route.tasting} route={route} house={house} />;
     default:
       return route satisfies never;
   }

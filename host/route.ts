@@ -1,13 +1,21 @@
 import { type TastingId, tastingId } from '../core/ids.ts';
+import { isPaperKind, type PaperKind } from './print/paper-kind.ts';
 
 export type Route =
   | { readonly page: 'home' }
   /** `paste`: the page begins with a field to paste a list of pours into. */
   | { readonly page: 'plan'; readonly tasting: TastingId; readonly paste: boolean }
   | { readonly page: 'doors'; readonly tasting: TastingId }
-  | { readonly page: 'room'; readonly tasting: TastingId };
+  | { readonly page: 'room'; readonly tasting: TastingId }
+  | { readonly page: 'invite'; readonly tasting: TastingId }
+  | { readonly page: 'pouring'; readonly tasting: TastingId }
+  | { readonly page: 'print'; readonly tasting: TastingId; readonly kind: PaperKind };
 
-const ofTasting = /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|doors|room)$/;
+/** The pages that follow the room of one tasting. */
+export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' }>;
+
+const ofTasting =
+  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|doors|room|invite|pouring|print\/[a-z-]+)$/;
 
 /** Reads the part of the address behind the page; whatever is unknown leads home. */
 export function routeOf(hash: string): Route {
@@ -20,9 +28,13 @@ export function routeOf(hash: string): Route {
       return { page: 'plan', tasting, paste: page === 'plan/paste' };
     case 'doors':
     case 'room':
+    case 'invite':
+    case 'pouring':
       return { page, tasting };
-    default:
-      return { page: 'home' };
+    default: {
+      const kind = page?.replace('print/', '') ?? '';
+      return isPaperKind(kind) ? { page: 'print', tasting, kind } : { page: 'home' };
+    }
   }
 }
 
@@ -34,7 +46,11 @@ export function hrefOf(route: Route): string {
       return `#/t/${route.tasting}/plan${route.paste ? '/paste' : ''}`;
     case 'doors':
     case 'room':
+    case 'invite':
+    case 'pouring':
       return `#/t/${route.tasting}/${route.page}`;
+    case 'print':
+      return `#/t/${route.tasting}/print/${route.kind}`;
     default:
       return route satisfies never;
   }

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import { useCallback, useEffect, useMemo } from 'preact/hooks';
-import { commandId, type TastingId } from '../core/ids.ts';
+import { commandId } from '../core/ids.ts';
 import { followAsHost, type HostFollower } from '../shared/follower/host-follower.ts';
 import { watchForWake } from '../shared/follower/wake.ts';
 import { Notice } from '../shared/ui/notice.tsx';
@@ -9,8 +9,11 @@ import type { StoredPlan } from '../shared/wire/http.ts';
 import { type Asking, createAsking } from './conduct/asking.ts';
 import { RoomPage } from './conduct/room-page.tsx';
 import type { House } from './house.ts';
+import { InvitePage } from './invite/invite-page.tsx';
 import { sentenceFor, words } from './language.ts';
-import { hrefOf } from './route.ts';
+import { PouringPage } from './pouring/pouring-page.tsx';
+import { PaperPage } from './print/paper-page.tsx';
+import { hrefOf, type TastingRoute } from './route.ts';
 import { DoorsPage } from './set-up/doors-page.tsx';
 import { Trouble } from './trouble.tsx';
 
@@ -23,8 +26,7 @@ export interface Evening {
 }
 
 interface TastingPagesProps {
-  readonly page: 'doors' | 'room';
-  readonly tasting: TastingId;
+  readonly route: TastingRoute;
   readonly house: House;
 }
 
@@ -33,7 +35,8 @@ type Loaded =
   | { readonly is: 'failed'; readonly sentence: string }
   | { readonly is: 'here'; readonly stored: StoredPlan };
 
-export function TastingPages({ page, tasting, house }: TastingPagesProps) {
+export function TastingPages({ route, house }: TastingPagesProps) {
+  const { tasting } = route;
   const loaded = useSignal<Loaded>({ is: 'loading' });
   const load = useCallback(async (): Promise<void> => {
     const answer = await house.api.plan(tasting);
@@ -60,20 +63,20 @@ export function TastingPages({ page, tasting, house }: TastingPagesProps) {
         </main>
       );
     case 'here':
-      return <Followed page={page} stored={now.stored} house={house} />;
+      return <Followed route={route} stored={now.stored} house={house} />;
     default:
       return now satisfies never;
   }
 }
 
 interface FollowedProps {
-  readonly page: 'doors' | 'room';
+  readonly route: TastingRoute;
   readonly stored: StoredPlan;
   readonly house: House;
 }
 
 /** Holds the link to the room for as long as any page of this tasting is open. */
-function Followed({ page, stored, house }: FollowedProps) {
+function Followed({ route, stored, house }: FollowedProps) {
   const key = house.ring.keyFor(stored.tasting) ?? '';
   const evening = useMemo((): Evening => {
     const follower = followAsHost({ tasting: stored.tasting, key, newId: () => commandId(nanoid()) });
@@ -110,5 +113,22 @@ function Followed({ page, stored, house }: FollowedProps) {
       </main>
     );
   }
-  return page === 'doors' ? <DoorsPage evening={evening} /> : <RoomPage evening={evening} />;
+  return <Page route={route} evening={evening} />;
+}
+
+function Page({ route, evening }: { readonly route: TastingRoute; readonly evening: Evening }) {
+  switch (route.page) {
+    case 'doors':
+      return <DoorsPage evening={evening} />;
+    case 'room':
+      return <RoomPage evening={evening} />;
+    case 'invite':
+      return <InvitePage evening={evening} />;
+    case 'pouring':
+      return <PouringPage evening={evening} />;
+    case 'print':
+      return <PaperPage evening={evening} kind={route.kind} />;
+    default:
+      return route satisfies never;
+  }
 }

@@ -1,9 +1,10 @@
+import type { TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LinkWord } from '../conduct/link-word.tsx';
 import { SeatTile } from '../conduct/seat-tile.tsx';
 import { tableOf } from '../conduct/table.ts';
 import { wakeLockWorks } from '../conduct/wake-lock.ts';
-import { words } from '../language.ts';
+import { inviteWords, paperWords, pouringWords, words } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import type { Evening } from '../tasting-pages.tsx';
 import { Invitation } from './invitation.tsx';
@@ -24,6 +25,7 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
           <a class="button button-quiet" href={hrefOf({ page: 'home' })}>
             {words.doors.toHome}
           </a>
+          {view !== null && <Errands tasting={stored.tasting} />}
           {view === null && (
             <a
               class="button button-quiet"
@@ -58,6 +60,11 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
               ))}
             </ul>
           )}
+          {view === null && (
+            <nav class="doors-errands">
+              <Errands tasting={stored.tasting} />
+            </nav>
+          )}
         </section>
         <Preparations drink={stored.plan.drink} />
         {!wakeLockWorks() && <p class="small soft doors-screen">{words.doors.screen}</p>}
@@ -65,6 +72,20 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
       <DoorsThumb evening={evening} />
     </main>
   );
+}
+
+/** What is done before the evening: the word to the guests, the paper and the pouring. */
+function Errands({ tasting }: { readonly tasting: TastingId }) {
+  const errands = [
+    { words: inviteWords.title, href: hrefOf({ page: 'invite', tasting }) },
+    { words: paperWords.title, href: hrefOf({ page: 'print', tasting, kind: 'mats' }) },
+    { words: pouringWords.title, href: hrefOf({ page: 'pouring', tasting }) },
+  ];
+  return errands.map((errand) => (
+    <a key={errand.href} class="button button-quiet" href={errand.href}>
+      {errand.words}
+    </a>
+  ));
 }
 
 /** The one thing to do next, at the thumb's side. */

@@ -1,0 +1,143 @@
+import { useSignal } from '@preact/signals';
+import { useMemo, useRef } from 'preact/hooks';
+import { invitationFile, invitationText } from '../../core/planning/invitation.ts';
+import { epochMs } from '../../core/units.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { invitationWords, inviteWords } from '../language.ts';
+import { saveAsFile } from '../plan/copies/save-as-file.ts';
+import { hrefOf } from '../route.ts';
+import { guestAddresses } from '../set-up/addresses.ts';
+import { QrCode } from '../set-up/qr-code.tsx';
+import type { Evening } from '../tasting-pages.tsx';
+
+/** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */
+export function InvitePage({ evening }: { readonly evening: Evening }) {
+  const { plan, tasting, code, revision } = evening.stored;
+  const link = guestAddresses(evening.stored, window.location.origin)[0]?.link ?? window.location.origin;
+  const way = useMemo(() => ({ link, code }), [link, code]);
+  const written = useMemo(() => invitationText(plan, way, invitationWords), [plan, way]);
+  const text = useSignal(written);
+  const field = useRef<HTMLTextAreaElement>(null);
+  const { status } = evening.house;
+
+  const copy = async (what: string): Promise<void> => {
+    try {
+      await navigator.clipboard.writeText(what);
+      status.say(inviteWords.copied);
+    } catch {
+      // Over plain http a browser has no clipboard to give.
+      field.current?.focus();
+      field.current?.select();
+      status.say(inviteWords.selected);
+    }
+  };
+  const save = (): void => {
+    const made = { uid: `${tasting}@quietpour`, revision, now: epochMs(Date.now()) };
+    const file = invitationFile(plan, way, invitationWords, made);
+    if (file === undefined) return;
+    const title = plan.title === '' ? invitationWords.untitled : plan.title;
+    saveAsFile(`${title}.ics`, 'text/calendar', file);
+  };
+
+  return (
+    <main class="page">
+      <header class="paper-head">
+        <h1>{inviteWords.title}</h1>
+        <a class="button button-quiet" href={hrefOf({ page: 'doors', tasting })}>
+          {inviteWords.back}
+        </a>
+      </header>
+      <div class="invite">
+        <section class="invite-text">
+          <label class="field-label" for="invitation">
+            {inviteWords.text}
+          </label>
+          <p class="field-hint" id="invitation-hint">
+            {inviteWords.textHint}
+          </p>
+          <textarea
+            id="invitation"
+            class="field-input invite-field"
+            aria-describedby="invitation-hint"
+            ref={field}
+            dir="auto"
+            value={text.value}
+            onInput={(event) => {
+              text.value = event.currentTarget.value;
+            }}
+          />
+          <div class="thumb-bar">
+            {text.value !== written && (
+              <Button
+                kind="quiet"
+                onPress={() => {
+                  text.value = written;
+                }}
+              >
+                {inviteWords.fresh}
+              </Button>
+            )}
+            <Button kind="primary" onPress={() => void copy(text.value)}>
+              {inviteWords.copy}
+            </Button>
+          </div>
+        </section>
+        <div class="stack">
+          <section class="stack" aria-labelledby="invite-link">
+            <h2 id="invite-link">{inviteWords.link}</h2>
+            <QrCode of={link} label={inviteWords.scan(code)} />
+            <p class="invite-address" dir="ltr" translate={false}>
+              {link}
+            </p>
+            <p class="soft small">{inviteWords.linkHint}</p>
+            {plan.remoteGuests > 0 && isLocal(link) && (
+              <Notice kind="caution">
+                <p>{inviteWords.otherNetwork}</p>
+              </Notice>
+            )}
+          </section>
+          <section class="stack" aria-labelledby="invite-calendar">
+            <h2 id="invite-calendar">{inviteWords.calendar}</h2>
+            {plan.startsAt === undefined ? (
+              <>
+                <p class="soft">{inviteWords.noDate}</p>
+                <a class="button" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+                  {inviteWords.toPlan}
+                </a>
+              </>
+            ) : (
+              <>
+                <p class="soft small">{inviteWords.calendarHint}</p>
+                <Button onPress={save}>{inviteWords.download}</Button>
+              </>
+            )}
+          </section>
+          {(plan.callLink !== undefined || plan.remoteGuests > 0) && (
+            <section class="stack" aria-labelledby="invite-call">
+              <h2 id="invite-call">{inviteWords.call}</h2>
+              {plan.callLink === undefined ? (
+                <p class="soft">{inviteWords.noCall}</p>
+              ) : (
+                <>
+                  <p class="soft small">{inviteWords.tryCallHint}</p>
+                  <a class="button" href={plan.callLink} target="_blank" rel="noopener noreferrer">
+                    {inviteWords.tryCall}
+                  </a>
+                </>
+              )}
+            </section>
+          )}
+        </div>
+      </div>
+    </main>
+  );
+}
+
+/** An address of this machine or of a private network (RFC 1918, RFC 6762), which nobody at home can reach. */
+function isLocal(link: string): boolean {
+  const { hostname } = new URL(link);
+  return /^(localhost|127\.|10\.|192\.168\.|169\.254\.|172\.(1[6-9]|2\d|3[01])\.)|\.local$|^\[?(::1|f[cd])/.test(
+    hostname,
+  );
+}

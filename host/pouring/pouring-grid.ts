@@ -1,0 +1,99 @@
+import type { PourId } from '../../core/ids.ts';
+import { type Levels, levelOf, type PouringStep, pouringStepsOf } from '../../core/planning/pouring.ts';
+import { type GlassSet, glassesAt } from '../../core/planning/pouring-order.ts';
+import type { HostView } from '../../core/session/views/host.ts';
+import type { Plan } from '../../core/tasting.ts';
+import { placesTaken } from '../print/places-taken.ts';
+
+/** A bottle's way along the table: one glass at each place, or the three of an odd-one-out. */
+export interface GridColumn {
+  readonly id: PourId;
+  readonly kind: 'pour' | 'trial';
+  readonly flight: number;
+  readonly code: string | null;
+  readonly name: string;
+  readonly steps: readonly PouringStep[];
+}
+
+export interface GridRow {
+  readonly place: number;
+  /** Null until somebody has sat down there. */
+  readonly name: string | null;
+  readonly leftHanded: boolean;
+  /** By column: which glass it is for this guest, or the codes to pour of an odd-one-out. */
+  readonly glasses: ReadonlyMap<PourId, { readonly position: number } | { readonly codes: string }>;
+}
+
+/** Columns in pouring order: flight by flight, each odd-one-out after its flight. */
+export function columnsOf(plan: Plan): GridColumn[] {
+  return glassesAt({ ...plan, ownOrders: false }, 1).flatMap((set): GridColumn[] => {
+    if (set.kind === 'trial') {
+      const trial = plan.trials.find(({ id }) => id === set.trial);
+      const named = (id: PourId | undefined) => plan.pours.find((pour) => pour.id === id)?.name ?? '';
+      const name =
+        trial === undefined
+          ? ''
+          : `${codesOf(trial.codes.a)} ${named(trial.a)}, ${codesOf(trial.codes.b)} ${named(trial.b)}`;
+      const drink = plan.pours.find((pour) => pour.id === trial?.a)?.drink ?? plan.drink;
+      return [
+        { id: set.trial, kind: 'trial', flight: set.flight, code: null, name, steps: pouringStepsOf(drink) },
+      ];
+    }
+    return set.pours
+      .flatMap((id) => plan.pours.find((pour) => pour.id === id) ?? [])
+      .map((pour) => ({
+        id: pour.id,
+        kind: 'pour',
+        flight: set.flight,
+        code: plan.blind ? (plan.codes[pour.id] ?? null) : null,
+        name: pour.name,
+        steps: pouringStepsOf(pour.drink),
+      }));
+  });
+}
+
+const codesOf = (codes: readonly string[]): string => codes.join('/');
+
+/** Places as the plan lays them, and those beyond it that somebody has taken; without the numbers of guests at home. */
+export function rowsOf(plan: Plan, view: HostView | null): GridRow[] {
+  const taken = new Map(placesTaken(view).map(({ place, seat }) => [place, seat]));
+  const atHome = new Set((view?.seats ?? []).flatMap((seat, index) => (seat.remote ? [index + 1] : [])));
+  const rows: GridRow[] = [];
+  const last = Math.max(0, ...taken.keys());
+  for (let place = 1; rows.length < plan.guests || place <= last; place += 1) {
+    if (atHome.has(place)) continue;
+    const seat = taken.get(place);
+    rows.push({
+      place,
+      name: seat?.name ?? null,
+      leftHanded: seat?.leftHanded ?? false,
+      glasses: positionsAt(glassesAt(plan, place)),
+    });
+  }
+  return rows;
+}
+
+function positionsAt(sets: readonly GlassSet[]): GridRow['glasses'] {
+  const glasses = new Map<PourId, { position: number } | { codes: string }>();
+  let position = 0;
+  for (const set of sets) {
+    if (set.kind === 'trial')
+      glasses.set(set.trial, { codes: set.glasses.map(({ code }) => code).join(' ') });
+    else {
+      for (const pour of set.pours) {
+        position += 1;
+        glasses.set(pour, { position });
+      }
+    }
+  }
+  return glasses;
+}
+
+/** How many of the glasses have all of their steps. */
+export function readyIn(levels: Levels, rows: readonly GridRow[], columns: readonly GridColumn[]): number {
+  return columns.reduce(
+    (sum, { id, steps }) =>
+      sum + rows.filter(({ place }) => levelOf(levels, id, place) >= steps.length).length,
+    0,
+  );
+}

@@ -1,0 +1,139 @@
+import type { PourId } from '../../core/ids.ts';
+import { type Levels, levelOf, nextOfGroup } from '../../core/planning/pouring.ts';
+import { pouringWords as words } from '../language.ts';
+import type { GridColumn, GridRow } from './pouring-grid.ts';
+
+interface Group {
+  readonly places: readonly number[];
+  readonly pours: readonly PourId[];
+}
+
+interface PouringTableProps {
+  readonly rows: readonly GridRow[];
+  readonly columns: readonly GridColumn[];
+  readonly levels: Levels;
+  readonly stepsOf: (pour: PourId) => number;
+  readonly onTick: (group: Group) => void;
+}
+
+/** Places down, pours across in pouring order; every glass a button, and every head one for all of its glasses. */
+export function PouringTable(props: PouringTableProps) {
+  const { rows, columns } = props;
+  const places = rows.map(({ place }) => place);
+  return (
+    <section class="pouring-scroll" aria-label={words.table}>
+      <table class="pouring-table">
+        <thead>
+          <tr>
+            <td />
+            {columns.map((column) => (
+              <th key={column.id} scope="col">
+                <span class="pouring-code">
+                  {column.kind === 'trial' ? words.oddOne : (column.code ?? column.name)}
+                </span>
+                {(column.kind === 'trial' || column.code !== null) && (
+                  <span class="pouring-name">{column.name}</span>
+                )}
+                <GroupButton
+                  {...props}
+                  group={{ places, pours: [column.id] }}
+                  label={(step) => words.column(nameOf(column), step)}
+                />
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.place}>
+              <th scope="row">
+                <span class="pouring-code">{row.name ?? words.place(row.place)}</span>
+                {(row.name !== null || row.leftHanded) && (
+                  <span class="pouring-name">
+                    {[
+                      ...(row.name === null ? [] : [words.place(row.place)]),
+                      ...(row.leftHanded ? [words.leftHanded] : []),
+                    ].join(', ')}
+                  </span>
+                )}
+                <GroupButton
+                  {...props}
+                  group={{ places: [row.place], pours: columns.map(({ id }) => id) }}
+                  label={(step) => words.row(whoAt(row), step)}
+                />
+              </th>
+              {columns.map((column) => (
+                <td key={column.id}>
+                  <Glass {...props} row={row} column={column} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+const nameOf = ({ code, name, kind }: GridColumn): string =>
+  kind === 'trial' ? words.oddOne : (code ?? name);
+const whoAt = ({ name, place }: GridRow): string => name ?? words.place(place);
+
+interface GroupButtonProps extends PouringTableProps {
+  readonly group: Group;
+  readonly label: (step: string) => string;
+}
+
+/** The next step for those of a row or a column that are furthest behind. */
+function GroupButton({ columns, levels, stepsOf, onTick, group, label }: GroupButtonProps) {
+  const next = nextOfGroup(levels, group, stepsOf);
+  const step = next && columns.find(({ id }) => next.pours.includes(id))?.steps[next.done - 1];
+  if (step === undefined) return <span class="pouring-all pouring-all-ready">{words.allReady}</span>;
+  return (
+    <button
+      type="button"
+      class="pouring-all"
+      aria-label={label(words.doStep[step])}
+      onClick={() => onTick(group)}
+    >
+      {words.doStep[step]}
+    </button>
+  );
+}
+
+interface GlassProps extends PouringTableProps {
+  readonly row: GridRow;
+  readonly column: GridColumn;
+}
+
+/** One glass with its steps: filled marks for what is done, and the last one in a word. */
+function Glass({ row, column, levels, onTick }: GlassProps) {
+  const { steps } = column;
+  const level = Math.min(levelOf(levels, column.id, row.place), steps.length);
+  const last = steps[level - 1];
+  const ready = level >= steps.length;
+  const glass = row.glasses.get(column.id);
+  const where = glass === undefined ? '' : 'codes' in glass ? glass.codes : words.glassOrder(glass.position);
+  const state = last === undefined ? words.empty : ready ? words.ready : words.steps[last];
+  return (
+    <button
+      type="button"
+      class={`pouring-glass${ready ? ' pouring-glass-ready' : level > 0 ? ' pouring-glass-begun' : ''}`}
+      aria-label={words.glass(whoAt(row), nameOf(column), state)}
+      aria-disabled={ready ? true : undefined}
+      onClick={() => onTick({ places: [row.place], pours: [column.id] })}
+    >
+      <span class="pouring-state">
+        {last === undefined ? words.empty : ready ? words.ready : words.shortSteps[last]}
+      </span>
+      {steps.length > 1 && (
+        <span class="pouring-marks" aria-hidden="true">
+          {steps.map((step, index) => (
+            <span key={step} class={index < level ? 'pouring-mark pouring-mark-done' : 'pouring-mark'} />
+          ))}
+        </span>
+      )}
+      <span class="pouring-where">{where}</span>
+    </button>
+  );
+}

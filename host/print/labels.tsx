@@ -1,0 +1,152 @@
+import { useSignal } from '@preact/signals';
+import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/legal-ages.ts';
+import type { Plan, Pour } from '../../core/tasting.ts';
+import { Choice } from '../../shared/ui/choice.tsx';
+import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { Switch } from '../../shared/ui/switch.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import { paperWords } from '../language.ts';
+import { pourVolume } from '../plan/figures/strength.ts';
+import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
+import { labelOf } from './mat-sheets.ts';
+import { paperSizes } from './paper-size.ts';
+import type { SheetsProps } from './sheets-props.ts';
+import { volumeText } from './volume.ts';
+
+const words = paperWords.labels;
+
+type Preset = 'small' | 'middle' | 'large' | 'own';
+/** Sizes in which sheets of labels are sold, in mm (common practice, no source). */
+const presets: Readonly<Record<Exclude<Preset, 'own'>, LabelSize>> = {
+  small: { widthMm: 38, heightMm: 21 },
+  middle: { widthMm: 50, heightMm: 25 },
+  large: { widthMm: 63.5, heightMm: 38.1 },
+};
+
+/** Labels for the vials of guests at home: all of one pour together, as they are filled. */
+export function Labels({ evening, paper, title }: SheetsProps) {
+  const { plan } = evening.stored;
+  const preset = useSignal<Preset>('middle');
+  const width = useSignal('50');
+  const height = useSignal('25');
+  const edges = useSignal(true);
+  if (plan.remoteGuests === 0) {
+    return (
+      <EmptyState title={words.none}>
+        <p>{words.noneHint}</p>
+      </EmptyState>
+    );
+  }
+  const size =
+    preset.value === 'own'
+      ? { widthMm: Number(width.value.replace(',', '.')), heightMm: Number(height.value.replace(',', '.')) }
+      : presets[preset.value];
+  const grid = labelGrid(paper, size);
+  const labels = plan.pours.flatMap((pour) => Array.from({ length: plan.remoteGuests }, () => pour));
+  const placed = grid === undefined ? [] : labelPlaces(grid, size, labels.length);
+  const sheets = [...new Set(placed.map(({ sheet }) => sheet))];
+  return (
+    <>
+      <section class="paper-settings screen-only" aria-label={paperWords.kinds.labels}>
+        <Choice
+          legend={words.presets}
+          across
+          value={preset.value}
+          options={(['small', 'middle', 'large', 'own'] as const).map((value) => ({
+            value,
+            label: words.sizes[value],
+          }))}
+          onChoose={(value) => {
+            preset.value = value;
+          }}
+        />
+        {preset.value === 'own' && (
+          <>
+            <TextField
+              label={words.width}
+              keys="decimal"
+              value={width.value}
+              error={grid === undefined ? words.wrong(paperWords.sizes[paper]) : undefined}
+              onInput={(typed) => {
+                width.value = typed;
+              }}
+            />
+            <TextField
+              label={words.height}
+              keys="decimal"
+              value={height.value}
+              onInput={(typed) => {
+                height.value = typed;
+              }}
+            />
+          </>
+        )}
+        <Switch
+          label={words.edges}
+          hint={words.edgesHint}
+          on={edges.value}
+          onTurn={(on) => {
+            edges.value = on;
+          }}
+        />
+        <p class="soft">{words.count(labels.length, plan.remoteGuests)}</p>
+        <Notice kind="caution">
+          <p>{words.shipping}</p>
+        </Notice>
+      </section>
+      {sheets.map((sheet) => (
+        <section
+          key={sheet}
+          class="paper-sheet label-sheet"
+          data-paper={`labels-${paper}`}
+          data-theme="linen"
+          aria-label={paperWords.kinds.labels}
+          style={{ width: `${paperSizes[paper].widthMm}mm` }}
+        >
+          {placed.map((place, index) => {
+            const pour = labels[index];
+            if (place.sheet !== sheet || pour === undefined) return null;
+            return (
+              <article
+                key={`${place.xMm}/${place.yMm}`}
+                class={edges.value ? 'label label-edged' : 'label'}
+                style={{
+                  left: `${place.xMm}mm`,
+                  top: `${place.yMm}mm`,
+                  width: `${size.widthMm}mm`,
+                  height: `${size.heightMm}mm`,
+                }}
+              >
+                <Label plan={plan} pour={pour} title={title} />
+              </article>
+            );
+          })}
+        </section>
+      ))}
+    </>
+  );
+}
+
+/** A blind label tells the code and nothing that gives the pour away, strength included. */
+function Label({ plan, pour, title }: { readonly plan: Plan; readonly pour: Pour; readonly title: string }) {
+  const label = labelOf(plan, pour);
+  const volume = volumeText(pourVolume(pour), plan.volumeUnit);
+  const strength = plan.blind || pour.abv === undefined ? [] : [words.strength(pour.abv)];
+  return (
+    <>
+      <p class="label-mark">{label}</p>
+      <div class="label-words">
+        {!plan.blind && <p class="label-name">{pour.name}</p>}
+        <p>{[volume, ...strength].join(' · ')}</p>
+        <p class="label-title">{title}</p>
+        {pour.abv !== 0 && <p class="label-care">{`${words.alcohol} · ${ageOf(plan)}`}</p>}
+      </div>
+    </>
+  );
+}
+
+const isAgeCountry = (country: string): country is AgeCountry => Object.hasOwn(legalAges, country);
+
+const ageOf = ({ lawOf }: Plan): string =>
+  lawOf !== undefined && isAgeCountry(lawOf) ? words.age(ageToAsk(lawOf).age) : words.adults;

@@ -1,0 +1,119 @@
+import { useSignal } from '@preact/signals';
+import { glassesAt, placesDiffer } from '../../core/planning/pouring-order.ts';
+import type { Plan, Pour } from '../../core/tasting.ts';
+import { type TextField, textFields } from '../../shared/notes/entry.ts';
+import { Switch } from '../../shared/ui/switch.tsx';
+import { paperWords } from '../language.ts';
+import { labelOf } from './mat-sheets.ts';
+import type { SheetsProps } from './sheets-props.ts';
+
+const words = paperWords.notes;
+
+/** Ruled lines for each sense; three glasses then stand on one sheet. */
+const linesFor: Readonly<Record<TextField, number>> = { look: 1, nose: 2, palate: 2, finish: 1, thoughts: 1 };
+const glassesOnSheet = 3;
+
+/** Sheets for whoever writes with a pen: by pour and sense, ruled. */
+export function NoteSheets({ evening, paper, title }: SheetsProps) {
+  const { plan } = evening.stored;
+  const each = useSignal(false);
+  const differ = placesDiffer(plan);
+  const places =
+    each.value || differ ? Array.from({ length: Math.max(1, plan.guests) }, (_, at) => at + 1) : [null];
+  const sheets = places.flatMap((place) =>
+    sheetsOf(glassesOf(plan, place ?? 1)).map((glasses) => ({ place, glasses })),
+  );
+  return (
+    <>
+      <section class="paper-settings screen-only" aria-label={paperWords.kinds.notes}>
+        <Switch
+          label={words.each}
+          hint={differ ? paperWords.mats.eachForced : words.eachHint}
+          on={each.value || differ}
+          disabled={differ}
+          onTurn={(on) => {
+            each.value = on;
+          }}
+        />
+      </section>
+      <p class="paper-count soft screen-only">{paperWords.sheets(sheets.length)}</p>
+      {sheets.map(({ place, glasses }) => (
+        <section
+          key={`${place}/${glasses[0]?.position}`}
+          class="paper-sheet note-sheet"
+          data-paper={`upright-${paper}`}
+          data-theme="linen"
+          aria-label={[paperWords.kinds.notes, ...(place === null ? [] : [paperWords.place(place)])].join(
+            ', ',
+          )}
+        >
+          <header class="note-head">
+            <p class="note-title">{place === null ? title : `${title} · ${paperWords.place(place)}`}</p>
+            <p class="note-blank note-name">{words.name}</p>
+            <p class="note-blank">{words.date}</p>
+          </header>
+          {glasses.map((glass) => (
+            <Glass key={glass.position} plan={plan} glass={glass} />
+          ))}
+          <footer class="note-foot">{words.quiet}</footer>
+        </section>
+      ))}
+    </>
+  );
+}
+
+interface NoteGlass {
+  readonly position: number;
+  readonly pour: Pour;
+}
+
+const glassesOf = (plan: Plan, place: number): NoteGlass[] =>
+  glassesAt(plan, place)
+    .flatMap((set) => (set.kind === 'flight' ? set.pours : []))
+    .flatMap((id) => plan.pours.find((pour) => pour.id === id) ?? [])
+    .map((pour, index) => ({ position: index + 1, pour }));
+
+const sheetsOf = (glasses: readonly NoteGlass[]): NoteGlass[][] =>
+  Array.from({ length: Math.ceil(glasses.length / glassesOnSheet) }, (_, at) =>
+    glasses.slice(at * glassesOnSheet, (at + 1) * glassesOnSheet),
+  );
+
+function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; readonly glass: NoteGlass }) {
+  const label = labelOf(plan, pour);
+  const facts = plan.blind
+    ? label === String(position)
+      ? ''
+      : label
+    : [pour.name, pour.producer, pour.abv === undefined ? undefined : paperWords.labels.strength(pour.abv)]
+        .filter((fact) => fact !== undefined)
+        .join(' · ');
+  return (
+    <article class="note-glass">
+      <h3>
+        {paperWords.glass(position)}
+        {facts !== '' && <span class="note-facts">{facts}</span>}
+      </h3>
+      {textFields.map((field) =>
+        Array.from({ length: linesFor[field] }, (_, line) => (
+          <p key={`${field}/${line}`} class={line === 0 ? 'note-line note-line-first' : 'note-line'}>
+            {line === 0 && words.fields[field]}
+          </p>
+        )),
+      )}
+      {plan.liking && <Liking />}
+    </article>
+  );
+}
+
+function Liking() {
+  return (
+    <p class="note-liking">
+      <span>{words.liking}</span>
+      {words.likingScale.map((label, index) => (
+        <span key={String(index)} class="note-mark">
+          {label === '' ? String(index + 1) : label}
+        </span>
+      ))}
+    </p>
+  );
+}

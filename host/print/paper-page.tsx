@@ -1,0 +1,114 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
+import { Choice } from '../../shared/ui/choice.tsx';
+import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import { paperWords } from '../language.ts';
+import { hrefOf } from '../route.ts';
+import type { Evening } from '../tasting-pages.tsx';
+import { Labels } from './labels.tsx';
+import { Mats } from './mats.tsx';
+import { NoteSheets } from './note-sheets.tsx';
+import { type PaperKind, paperKinds } from './paper-kind.ts';
+import { type PaperSize, usualPaper } from './paper-size.ts';
+import { RunSheetPages } from './run-sheet-pages.tsx';
+import type { SheetsProps } from './sheets-props.ts';
+import { Shopping } from './shopping.tsx';
+
+interface PaperPageProps {
+  readonly evening: Evening;
+  readonly kind: PaperKind;
+}
+
+/** Everything that an evening needs on paper, as it will be printed. */
+export function PaperPage({ evening, kind }: PaperPageProps) {
+  const { plan, tasting } = evening.stored;
+  const paper = useSignal<PaperSize>(usualPaper(plan.lawOf, navigator.language));
+  const title = plan.title === '' ? paperWords.untitled : plan.title;
+  useEffect(() => {
+    const before = document.title;
+    // The browser offers it as the name of the file.
+    document.title = `${title} · ${paperWords.kinds[kind]}`;
+    return () => {
+      document.title = before;
+    };
+  }, [title, kind]);
+
+  return (
+    <main class="paper">
+      <header class="paper-head screen-only">
+        <h1>{paperWords.title}</h1>
+        <a class="button button-quiet" href={hrefOf({ page: 'doors', tasting })}>
+          {paperWords.back}
+        </a>
+        <nav class="paper-kinds" aria-label={paperWords.title}>
+          {paperKinds.map((each) => (
+            <a
+              key={each}
+              class="button"
+              href={hrefOf({ page: 'print', tasting, kind: each })}
+              aria-current={each === kind ? 'page' : undefined}
+            >
+              {paperWords.kinds[each]}
+            </a>
+          ))}
+        </nav>
+      </header>
+      {plan.pours.length === 0 ? (
+        <EmptyState
+          title={paperWords.noPours}
+          action={
+            <a class="button button-primary" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+              {paperWords.toPlan}
+            </a>
+          }
+        >
+          <p>{paperWords.noPoursHint}</p>
+        </EmptyState>
+      ) : (
+        <>
+          <div class="paper-top screen-only">
+            <Choice
+              legend={paperWords.size}
+              across
+              value={paper.value}
+              options={(['A4', 'Letter'] as const).map((value) => ({
+                value,
+                label: paperWords.sizes[value],
+              }))}
+              onChoose={(value) => {
+                paper.value = value;
+              }}
+            />
+            <div class="paper-print">
+              <Button kind="primary" size="big" onPress={() => window.print()}>
+                {paperWords.print}
+              </Button>
+              <p class="small soft">{trueSize(kind) ? paperWords.printHow : paperWords.printFlow}</p>
+            </div>
+          </div>
+          <Sheets key={kind} evening={evening} kind={kind} paper={paper.value} title={title} />
+        </>
+      )}
+    </main>
+  );
+}
+
+const trueSize = (kind: PaperKind): boolean => kind === 'mats' || kind === 'labels';
+
+function Sheets({ kind, ...props }: SheetsProps & { readonly kind: PaperKind }) {
+  switch (kind) {
+    case 'mats':
+      return <Mats {...props} />;
+    case 'notes':
+      return <NoteSheets {...props} />;
+    case 'labels':
+      return <Labels {...props} />;
+    case 'run-sheet':
+      return <RunSheetPages {...props} />;
+    case 'shopping':
+      return <Shopping {...props} />;
+    default:
+      return kind satisfies never;
+  }
+}

@@ -1,0 +1,121 @@
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import type { Plan } from '../../core/tasting.ts';
+import { sayOf } from '../../shared/language/say.ts';
+import { PrintPage } from '../../shared/ui/print-page.tsx';
+import { Switch } from '../../shared/ui/switch.tsx';
+import { verbOf } from '../conduct/cue-words.ts';
+import { paperWords, sayBook } from '../language.ts';
+import { labelOf } from './mat-sheets.ts';
+import { type RunBlock, type RunRow, runSheet } from './run-sheet.ts';
+import { runningHead } from './running-head.ts';
+import type { SheetsProps } from './sheets-props.ts';
+
+const words = paperWords.runSheet;
+
+/** The evening on paper for the host's hand: when, what, how long, and what to say. */
+export function RunSheetPages({ evening, paper }: SheetsProps) {
+  const { plan } = evening.stored;
+  const withSay = useSignal(true);
+  const sheet = useMemo(() => runSheet(plan), [plan]);
+  return (
+    <>
+      <section class="paper-settings screen-only" aria-label={paperWords.kinds['run-sheet']}>
+        <Switch
+          label={words.say}
+          hint={words.sayHint}
+          on={withSay.value}
+          onTurn={(on) => {
+            withSay.value = on;
+          }}
+        />
+      </section>
+      <div data-paper={`upright-${paper}`} class="paper-flow">
+        <PrintPage title={paperWords.kinds['run-sheet']} running={runningHead(plan)} foot={words.care}>
+          <p class="soft">
+            {plan.blind && <strong>{words.eyes} </strong>}
+            {!sheet.dated && `${words.fromDoors} `}
+            {words.ends(sheet.ends)}
+          </p>
+          <table class="run">
+            <thead class="run-columns">
+              <tr>
+                <th>{words.columns.at}</th>
+                <th>{words.columns.lasts}</th>
+                <th>{words.columns.what}</th>
+                {withSay.value && <th>{words.columns.say}</th>}
+              </tr>
+            </thead>
+            {sheet.blocks.map((block) => (
+              <Block key={block.rows[0]?.cue.id} plan={plan} block={block} withSay={withSay.value} />
+            ))}
+          </table>
+        </PrintPage>
+      </div>
+    </>
+  );
+}
+
+interface BlockProps {
+  readonly plan: Plan;
+  readonly block: RunBlock;
+  readonly withSay: boolean;
+}
+
+function Block({ plan, block, withSay }: BlockProps) {
+  const { pour, position, practice, rows } = block;
+  const heading =
+    pour === null
+      ? practice
+        ? words.practice
+        : undefined
+      : [
+          paperWords.glass(position),
+          ...(plan.blind && labelOf(plan, pour) !== String(position) ? [labelOf(plan, pour)] : []),
+          pour.name,
+          ...(pour.producer === undefined ? [] : [pour.producer]),
+          ...(pour.abv === undefined ? [] : [paperWords.labels.strength(pour.abv)]),
+        ].join(' · ');
+  return (
+    <tbody>
+      {heading !== undefined && (
+        <tr class="run-heading">
+          <th colSpan={withSay ? 4 : 3} scope="rowgroup">
+            {heading}
+          </th>
+        </tr>
+      )}
+      {rows.map((row) => (
+        <Row key={row.cue.id} plan={plan} row={row} position={position} withSay={withSay} />
+      ))}
+    </tbody>
+  );
+}
+
+function Row({
+  plan,
+  row,
+  position,
+  withSay,
+}: Omit<BlockProps, 'block'> & { row: RunRow; position: number }) {
+  const { cue, at } = row;
+  const drink = plan.pours[position - 1]?.drink ?? plan.drink;
+  const known = position > 1 && cue.kind !== 'water' && cue.say === undefined;
+  return (
+    <tr class={cue.gate ? 'run-gate' : undefined}>
+      <td class="figures">{at}</td>
+      <td class="figures">{words.seconds(cue.ideal)}</td>
+      <td>
+        {verbOf(cue)}
+        {cue.gate && <span class="run-waits">{words.gate}</span>}
+      </td>
+      {withSay && (
+        <td class="run-say">
+          {known
+            ? ''
+            : sayOf(sayBook, cue, { drink, level: plan.level, glass: Math.max(1, position), silent: true })}
+        </td>
+      )}
+    </tr>
+  );
+}

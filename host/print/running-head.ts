@@ -1,0 +1,13 @@
+import { startOf } from '../../core/planning/invitation.ts';
+import { wallTimeIn } from '../../core/planning/invitation-time.ts';
+import type { Plan } from '../../core/tasting.ts';
+import { invitationWords, paperWords } from '../language.ts';
+
+/** What a sheet belongs to: the evening and its date. */
+export function runningHead(plan: Plan): string {
+  const start = startOf(plan);
+  const title = plan.title === '' ? paperWords.untitled : plan.title;
+  if (start === undefined) return title;
+  const { day, time } = wallTimeIn(start, plan.timeZone, invitationWords.language);
+  return `${title} · ${day}, ${time}`;
+}

@@ -1,0 +1,152 @@
+import type { Drink } from '../../../core/tasting.ts';
+import type { TextField } from '../../notes/entry.ts';
+
+const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+/** The words on paper and around it, in English. */
+export const paperWords = {
+  kinds: {
+    mats: 'Mats',
+    notes: 'Note sheets',
+    labels: 'Vial labels',
+    'run-sheet': 'Run sheet',
+    shopping: 'Shopping list',
+  },
+  title: 'On paper',
+  back: 'Back to the doors',
+  print: 'Print',
+  printHow:
+    'Choose “actual size” or 100 % in the print window, and no margins of its own. Then measure the line: it must be 100 mm long.',
+  printFlow: 'The print window of your device shows the pages before they are printed.',
+  sheets: (count: number) => several(count, 'sheet', 'sheets'),
+  size: 'Paper',
+  sizes: { A4: 'A4', Letter: 'US Letter', A3: 'A3' },
+  untitled: 'A tasting',
+  noPours: 'There is no pour in the plan yet',
+  noPoursHint: 'Add the pours in the plan; then there is something to print.',
+  toPlan: 'To the plan',
+
+  glass: (position: number) => `Glass ${position}`,
+  place: (place: number) => `Place ${place}`,
+  hands: { right: 'right hand', left: 'left hand' },
+  flight: (flight: number) => `Flight ${flight}`,
+  oddOne: 'Odd one out',
+  ruler: '100 mm: measure me',
+
+  mats: {
+    foot: 'Foot of a glass, across (mm)',
+    footHint: 'Measure the foot of one glass. The circles are printed at this size.',
+    bowl: 'Widest part of a glass (mm)',
+    bowlHint: 'Leave it empty where the foot is the widest part.',
+    wrong: 'Measure the glass across in millimetres: from 20 to 150.',
+    set: 'On one mat',
+    sets: { evening: 'All glasses of the evening', flight: 'The glasses of one flight' },
+    left: 'Left-handed places',
+    leftHint: 'Their numbers, such as 2, 5. Guests who are here say it on their phone.',
+    leftWrong: (places: number) => `Write numbers from 1 to ${places}, with commas between them.`,
+    each: 'One mat for each place',
+    eachHint: 'Off: one for each hand, to be copied.',
+    eachForced: 'Each place has an order of its own, so each has its own mat.',
+    tooMany: (most: number, paper: string) =>
+      most === 0
+        ? `No glass of this size fits on ${paper}.`
+        : `On ${paper} only ${several(most, 'glass', 'glasses')} of this size can stand.`,
+    tryPaper: (paper: string) => `Take ${paper}.`,
+    tryFlight: 'Take one mat for each flight.',
+    trySmaller: 'Take glasses with a smaller foot, or spread them over two mats.',
+    copy: (hand: 'right' | 'left') => (hand === 'right' ? 'For right-handers' : 'For left-handers'),
+  },
+
+  notes: {
+    name: 'Name',
+    date: 'Date',
+    each: 'One for each place',
+    eachHint: 'Off: one to be copied.',
+    fields: {
+      look: 'Look',
+      nose: 'Nose',
+      palate: 'Palate',
+      finish: 'Finish',
+      thoughts: 'Thoughts',
+    } satisfies Record<TextField, string>,
+    liking: 'How much I like it',
+    likingScale: ['1 dislike extremely', '', '', '', '5 neither', '', '', '', '9 like extremely'],
+    quiet:
+      'Spit every sip, drink water between the glasses, and keep your words to yourself until the talk is open. Any glass may be left out. Nobody drives after a tasting.',
+  },
+
+  labels: {
+    width: 'Width of a label (mm)',
+    height: 'Height of a label (mm)',
+    wrong: (paper: string) =>
+      `Give a size that fits on ${paper}: from 20 to 150 mm wide and from 12 to 150 mm high.`,
+    presets: 'Size',
+    sizes: { small: '38 × 21 mm', middle: '50 × 25 mm', large: '63.5 × 38.1 mm', own: 'Another size' },
+    edges: 'Cutting lines',
+    edgesHint: 'Off for sheets that are cut already.',
+    none: 'Nobody tastes at home',
+    noneHint: 'The plan has no guests at home, so there is no vial to label.',
+    count: (labels: number, guests: number) =>
+      `${several(labels, 'label', 'labels')}: one for each pour and each of ${several(guests, 'guest', 'guests')} at home.`,
+    amount: (volume: string) => volume,
+    strength: (abv: number) => `${abv} % vol`,
+    alcohol: 'Contains alcohol',
+    age: (age: number) => `${age} and over`,
+    adults: 'legal age only',
+    shipping:
+      'Sending alcohol is forbidden or needs a licence in many places. Ask your local authority before you post a kit.',
+  },
+
+  runSheet: {
+    columns: { at: 'At', lasts: 'Lasts', what: 'What', say: 'Say aloud' },
+    say: 'With what to say',
+    sayHint: 'Steps are said in full for the first glass only.',
+    eyes: 'For the host’s eyes: it names the pours.',
+    gate: 'waits for you',
+    ends: (time: string) => `Ends about ${time}.`,
+    fromDoors: 'Times count from the opening of the doors.',
+    practice: 'Practice with water',
+    care: 'Everybody spits. Water stands on every place, and food was eaten before. Nobody who has tasted drives: know how everybody gets home. Pour only for people of legal age. Who is pregnant, breastfeeds, takes medicines or would rather not drink is welcome to look, nose and write. The law where you are and the rules of your licence come first.',
+    seconds: (seconds: number) =>
+      seconds < 60
+        ? `${seconds} s`
+        : `${Math.floor(seconds / 60)} min${seconds % 60 === 0 ? '' : ` ${seconds % 60}`}`,
+  },
+
+  shopping: {
+    drinks: 'To pour',
+    table: 'For the table',
+    home: 'For guests at home',
+    paper: 'On paper',
+    washed: 'Glasses are washed between flights',
+    washedHint: 'Then the glasses of the longest flight are enough.',
+    bottles: (count: number) => several(count, 'bottle', 'bottles'),
+    ofSize: (size: string) => `of ${size}`,
+    assumed: 'usual size taken',
+    pours: (pours: number, each: string) => `${several(pours, 'pour', 'pours')} of ${each}`,
+    tooSmall: (bottle: string, pour: string) => `A bottle of ${bottle} is smaller than a pour of ${pour}.`,
+    reckoned:
+      'Counted for every guest, in the room and at home, one pour for the host to taste ahead, one to taste along, and a reserve of one in ten.',
+    items: {
+      tastingGlasses: (count: number) => several(count, 'tasting glass', 'tasting glasses'),
+      lids: (count: number) => several(count, 'lid', 'lids'),
+      waterGlasses: (count: number) => several(count, 'water glass', 'water glasses'),
+      water: (volume: string) => `${volume} of still water`,
+      spitCups: (count: number) => several(count, 'spit cup', 'spit cups'),
+      napkins: (count: number) => several(count, 'white napkin', 'white napkins'),
+      droppers: (count: number) => several(count, 'dropper', 'droppers'),
+      food: 'Plain bread or crackers, and something to eat before',
+    },
+    vials: (count: number, size: string) => `${several(count, 'vial', 'vials')} of ${size}`,
+    noVial: (name: string) => `No usual vial holds the pour of ${name}.`,
+    mats: (count: number) => several(count, 'mat', 'mats'),
+    noteSheets: (count: number) => `Note sheets for whoever has no phone, up to ${count}`,
+    labels: (count: number) => several(count, 'label', 'labels'),
+    cost: (total: string, seat: string) => `${total} in all, ${seat} for each guest`,
+    unpriced: (count: number) => `without ${several(count, 'pour that has', 'pours that have')} no price yet`,
+    care: 'Spit cups, water and food are no extras. Serving and sending alcohol is subject to local law.',
+  },
+
+  drinks: { spirit: 'spirit', wine: 'wine', beer: 'beer' } satisfies Record<Drink, string>,
+};
+export type PaperWords = typeof paperWords;
