@@ -24,6 +24,7 @@ function wordsOf(keeping: Keeping): string {
       return said[keeping.is];
     case 'failed':
       if (keeping.again) return said.failedAgain;
+      if (keeping.code === 'already-open' || keeping.code === 'finished') return said.doorsOpen;
       return keeping.code === 'wrong-key' ? said.wrongKey : said.failed;
     case 'elsewhere':
       return said.elsewhereTitle;

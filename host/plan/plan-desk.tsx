@@ -41,11 +41,18 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
     window.scrollTo(0, 0);
     if (to !== undefined) requestAnimationFrame(() => heading.current?.focus());
   };
+  /** The list is asked for once; afterwards the address is the plan's own, so that a reload does not ask again. */
+  const [asksForList, setAsksForList] = useState(paste && plan.pours.length === 0);
+  const askedForList = (): void => {
+    setAsksForList(false);
+    if (paste) window.history.replaceState(null, '', `#/t/${stored.tasting}/plan`);
+  };
   useEffect(() => {
     document.title = words.page(plan.title);
   }, [plan.title]);
   const after = parts[parts.indexOf(part) + 1];
   const doors = `#/t/${stored.tasting}/doors`;
+  const fixed = stored.stage !== 'planned';
 
   return (
     <>
@@ -107,7 +114,18 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
           <h2 id="plan-part" ref={heading} tabIndex={-1}>
             {words.parts[part]}
           </h2>
-          <OpenPart key={part} part={part} desk={desk} api={api} paste={paste} />
+          {/* Folds and links go on working in it; fields and buttons do not. */}
+          <fieldset class="plan-fields" disabled={fixed && part !== 'copies'}>
+            <OpenPart
+              key={part}
+              part={part}
+              desk={desk}
+              api={api}
+              fixed={fixed}
+              asksForList={asksForList}
+              onAsked={askedForList}
+            />
+          </fieldset>
           {after !== undefined && plan.pours.length > 0 && (
             <div class="plan-next">
               <Button kind="quiet" onPress={() => go(after)}>
@@ -126,13 +144,16 @@ interface OpenPartProps {
   readonly part: Part;
   readonly desk: Desk;
   readonly api: PlanApi;
-  readonly paste: boolean;
+  /** The doors have been opened: the plan can be read and copied, and not changed. */
+  readonly fixed: boolean;
+  readonly asksForList: boolean;
+  readonly onAsked: () => void;
 }
 
-function OpenPart({ part, desk, api, paste }: OpenPartProps) {
+function OpenPart({ part, desk, api, fixed, asksForList, onAsked }: OpenPartProps) {
   switch (part) {
     case 'pours':
-      return <PoursPart desk={desk} paste={paste} />;
+      return <PoursPart desk={desk} asksForList={asksForList} onAsked={onAsked} />;
     case 'guests':
       return <GuestsPart desk={desk} />;
     case 'evening':
@@ -146,7 +167,7 @@ function OpenPart({ part, desk, api, paste }: OpenPartProps) {
     case 'table':
       return <TablePart desk={desk} />;
     case 'copies':
-      return <CopiesPart desk={desk} api={api} />;
+      return <CopiesPart desk={desk} api={api} fixed={fixed} />;
     default:
       return part satisfies never;
   }

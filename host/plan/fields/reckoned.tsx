@@ -54,6 +54,6 @@ const nameOf = (input: string): string => inputNames[input] ?? input;
 /** `name`: what stands before the figure; a unit of the same word is not said twice. */
 function written({ value, unit }: Figure, currency: string, name = ''): string {
   if (unit === 'minor units') return money(value, currency);
-  const word = words.figures.units[unit];
+  const word = words.figures.unit(value, unit);
   return `${number(value, unit === 'kg/m3' ? 2 : 3)} ${word === name ? '' : word}`.trim();
 }

@@ -16,9 +16,11 @@ import { minorDigits, words } from '../words.ts';
 interface CopiesPartProps {
   readonly desk: Desk;
   readonly api: PlanApi;
+  /** The plan cannot be changed any more, so none is loaded in its place. */
+  readonly fixed: boolean;
 }
 
-export function CopiesPart({ desk, api }: CopiesPartProps) {
+export function CopiesPart({ desk, api, fixed }: CopiesPartProps) {
   const plan = desk.draft.plan.value;
   const said = words.copies;
   const [busy, setBusy] = useState(false);
@@ -89,10 +91,12 @@ export function CopiesPart({ desk, api }: CopiesPartProps) {
           </Button>
         }
       />
-      <Copy
-        hint={said.loadHint}
-        button={<Button onPress={() => file.current?.click()}>{said.load}</Button>}
-      />
+      {!fixed && (
+        <Copy
+          hint={said.loadHint}
+          button={<Button onPress={() => file.current?.click()}>{said.load}</Button>}
+        />
+      )}
       <input
         ref={file}
         class="visually-hidden"

@@ -28,13 +28,14 @@ type Sheet =
 interface PoursPartProps {
   readonly desk: Desk;
   /** Begins with the field for a list. */
-  readonly paste: boolean;
+  readonly asksForList: boolean;
+  readonly onAsked: () => void;
 }
 
-export function PoursPart({ desk, paste }: PoursPartProps) {
+export function PoursPart({ desk, asksForList, onAsked }: PoursPartProps) {
   const plan = desk.draft.plan.value;
   const said = words.pours;
-  const [sheet, setSheet] = useState<Sheet>(paste ? { is: 'list' } : { is: 'closed' });
+  const [sheet, setSheet] = useState<Sheet>(asksForList ? { is: 'list' } : { is: 'closed' });
   const close = () => setSheet({ is: 'closed' });
   const full = plan.pours.length >= limits.pours;
   const opened = sheet.is === 'pour' ? plan.pours.find(({ id }) => id === sheet.id) : undefined;
@@ -79,7 +80,15 @@ export function PoursPart({ desk, paste }: PoursPartProps) {
           <BlindChoice desk={desk} />
         </>
       )}
-      {sheet.is === 'list' && <ListSheet desk={desk} onClose={close} />}
+      {sheet.is === 'list' && (
+        <ListSheet
+          desk={desk}
+          onClose={() => {
+            onAsked();
+            close();
+          }}
+        />
+      )}
       {sheet.is === 'new' && (
         <PourSheet
           key={sheet.count}

@@ -24,6 +24,19 @@ const units: Record<FigureUnit, string> = {
   years: 'years',
 };
 
+/** The units that are counted, for a single one. */
+const unitsOfOne: Partial<Record<FigureUnit, string>> = {
+  drinks: 'standard drink',
+  drops: 'drop',
+  guests: 'guest',
+  seats: 'seat',
+  pours: 'pour',
+  bottles: 'bottle',
+  vials: 'vial',
+  pieces: 'piece',
+  years: 'year',
+};
+
 const steps: Record<StepCode, string> = {
   'ethanol-volume': 'Ethanol in the pour, by volume',
   'ethanol-mass': 'Ethanol in the pour, by mass',
@@ -165,7 +178,7 @@ export const planFigures = {
   reckoned: 'How this was reckoned',
   source: (title: string) => `Source: ${title}`,
   fromMemory: (title: string) => `Source, from memory: ${title}`,
-  units,
+  unit: (value: number, unit: FigureUnit) => (value === 1 ? (unitsOfOne[unit] ?? units[unit]) : units[unit]),
   steps,
   inputs,
   strength: {
@@ -184,7 +197,7 @@ export const planFigures = {
       `${grams} g of ethanol are poured to each person, that is ${drinks}. The lowest published line for one occasion is ${line} g. Smaller pours stay below it.`,
     quiet:
       'This is below the lowest published line for one occasion. That is no permission: no amount is known to be safe.',
-    smaller: (grams: string) => `Pour less of each: ${grams} g`,
+    smaller: (grams: string) => `Pour less of each: ${grams} g in all`,
     smallerTaken: 'The pours are smaller now.',
     fewer: (keep: number, grams: string) =>
       `Even pours of 5 mL are too much together. The first ${several(keep, 'pour', 'pours')} would be ${grams} g: take pours out, or part them over two evenings.`,

@@ -20,8 +20,8 @@ export const planWords = {
   allParts: 'All parts',
   next: (part: string) => `Next: ${part}`,
   underWay:
-    'The evening is under way. What you change here is for your records; the room follows the conducting page.',
-  finished: 'This evening is over. Duplicate it to host it again.',
+    'The doors are open, so the plan stands as it is. What may still change, you change on the conducting page.',
+  finished: 'This evening is over, so its plan stands as it was. Duplicate it to host it again.',
   wrongKey: 'The key of this device does not open this plan. Open the host’s link again.',
   noAnswer: 'The server does not answer. Check that it runs and that this device is on its network.',
   refused: 'The server has refused this. Load the page again, then try once more.',
@@ -32,6 +32,8 @@ export const planWords = {
     sending: 'Being kept',
     failedAgain: 'Not kept yet: the server does not answer. Leave this page open; it tries again by itself.',
     failed: 'Not kept: the server has refused the plan. Undo the last change, or load the page again.',
+    doorsOpen:
+      'Not kept: the doors have been opened in the meantime, and the plan stands as it was then. Load the page again.',
     wrongKey:
       'Not kept: the key of this device does not open this plan any more. Open the host’s link again.',
     elsewhereTitle: 'Another device has changed this plan',

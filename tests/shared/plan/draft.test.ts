@@ -115,13 +115,15 @@ describe('a plan under the finger', () => {
 
   it('tells of another device and sends nothing until one plan is chosen', async () => {
     for (const choice of ['mine', 'theirs'] as const) {
-      const { draft, kept, elsewhere, ring, settle } = desk();
+      const { draft, kept, bases, elsewhere, ring, settle } = desk();
       elsewhere('theirs');
       draft.edit(titled('mine'));
       await ring();
       expect(draft.keeping.value.is).toBe('elsewhere');
       draft.edit(titled('mine, still'));
+      expect(draft.keeping.value.is).toBe('elsewhere');
       await ring();
+      expect(bases).toEqual([1]);
       expect(kept().plan.title).toBe('theirs');
       if (choice === 'mine') draft.keepMine();
       else draft.takeTheirs();
