@@ -17,6 +17,7 @@ const statuses: Partial<Record<RefusalCode, number>> = {
   'no-such-tasting': 404,
   'no-such-seat': 404,
   'too-large': 413,
+  'not-a-photo': 415,
   'too-many-tries': 429,
   'too-fast': 429,
   'not-stored': 503,

@@ -1,31 +1,21 @@
-import { type Request, type Response, Router } from 'express';
+import { Router } from 'express';
 import { seatId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
+import { namedPour } from '../../core/session/views/pour-card.ts';
+import type { Plan } from '../../core/tasting.ts';
 import { takeSeatSchema } from '../../shared/wire/commands.ts';
 import type { Invitation, TakenSeat } from '../../shared/wire/http.ts';
-import { normaliseCode } from '../access/join-code.ts';
 import { hashOf } from '../access/keys.ts';
 import type { Conductor } from '../live/conductor.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
+import type { RowFor } from './row-for-code.ts';
 
 /** What somebody without a seat does: look at the invitation, and sit down. */
-export function seatRoutes({ store, conductors, guesses, chance }: HttpParts): Router {
+export function seatRoutes({ conductors, chance }: HttpParts, rowFor: RowFor): Router {
   const router = Router();
-
-  const rowFor = async (typed: string, request: Request, response: Response): Promise<TastingRow> => {
-    const address = request.ip ?? 'unknown';
-    if (!(await guesses.turn(address))) throw new Refused('too-many-tries');
-    const code = normaliseCode(typed);
-    const row = code === undefined ? undefined : store.tastings.findByCode(code);
-    if (row !== undefined) return row;
-    const wait = guesses.failed(address);
-    if (wait === undefined) throw new Refused('wrong-code');
-    response.set('Retry-After', String(wait));
-    throw new Refused('too-many-tries');
-  };
 
   const conductorOf = ({ tasting }: TastingRow): Conductor => {
     const conductor = conductors.of(tasting);
@@ -63,10 +53,19 @@ function invitation({ tasting, plan }: TastingRow, session: Session): Invitation
     startsAt: shown.startsAt ?? null,
     timeZone: shown.timeZone,
     welcome: shown.welcome,
+    callLink: shown.callLink ?? null,
+    pours: pourList(session, shown),
     drink: shown.drink,
     ...stageAndDoors(session),
   };
 }
+
+/**
+ * The list that goes round before the evening. Blind pours are on no list [Q4], and once the doors are open each pour
+ * comes with its glass [F1].
+ */
+const pourList = (session: Session, plan: Plan): Invitation['pours'] =>
+  session.status === 'unopened' && !plan.blind ? plan.pours.map((pour) => namedPour(pour, null)) : null;
 
 function stageAndDoors(session: Session): Pick<Invitation, 'stage' | 'doors'> {
   switch (session.status) {

@@ -3,8 +3,11 @@ import { answerErrors, sendRefusal } from './answers.ts';
 import { keepsakeRoutes } from './keepsake.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
+import { photoPages, photoRoutes } from './photos.ts';
+import { rowForCode } from './row-for-code.ts';
 import { seatRoutes } from './seats.ts';
 import { ownPagesOnly, securityHeaders } from './security.ts';
+import { surveyRoutes } from './surveys.ts';
 import { tastingRoutes } from './tastings.ts';
 
 const largestBody = '256kb';
@@ -24,9 +27,11 @@ export function createSite(parts: HttpParts): Express {
     next();
   });
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
-  site.use('/api', tastingRoutes(parts), seatRoutes(parts), keepsakeRoutes(parts));
+  const rowFor = rowForCode(parts);
+  site.use('/api', tastingRoutes(parts), seatRoutes(parts, rowFor), keepsakeRoutes(parts));
+  site.use('/api', photoRoutes(parts), surveyRoutes(parts, rowFor));
   site.use('/api', (_request, response) => sendRefusal(response, 'unknown-event'));
-  site.use(pageRoutes(parts.pages));
+  site.use(photoPages(parts), pageRoutes(parts.pages));
   site.use((_request, response) => {
     response.status(404).type('text').send('There is nothing at this address; check it with your host.\n');
   });

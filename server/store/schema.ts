@@ -64,6 +64,20 @@ const tables = `
     seat TEXT,
     expires_at INTEGER
   ) STRICT, WITHOUT ROWID;
+  CREATE TABLE photos (
+    photo TEXT PRIMARY KEY,
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    jpeg BLOB NOT NULL
+  ) STRICT;
+  CREATE INDEX photos_of_tasting ON photos (tasting);
+
+  -- One row a respondent, without a name: the id is made on their device, so that answering again replaces.
+  CREATE TABLE surveys (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    respondent TEXT NOT NULL,
+    answers TEXT NOT NULL,
+    PRIMARY KEY (tasting, respondent)
+  ) STRICT, WITHOUT ROWID;
   CREATE INDEX keys_of_tasting ON keys (tasting);
 `;
 

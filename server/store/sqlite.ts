@@ -2,9 +2,11 @@ import SqliteDatabase from 'better-sqlite3';
 import { documentShelf } from './documents.ts';
 import { keyRing } from './keys.ts';
 import { notebooks } from './notebooks.ts';
+import { photoShelf } from './photos.ts';
 import { laySchema } from './schema.ts';
 import { sessionLog } from './sessions.ts';
 import { type Store, StoreFailure } from './store.ts';
+import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
 import { createWriter, failure } from './writer.ts';
 
@@ -22,6 +24,8 @@ export function openSqliteStore(file: string): Store {
     notebooks: notebooks(db, writer),
     keys,
     documents: documentShelf(db, writer),
+    photos: photoShelf(db, writer),
+    surveys: surveyShelf(db, writer),
     async close() {
       await writer.idle();
       db.close();

@@ -1,4 +1,5 @@
-import type { CommandId, PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { CommandId, PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { SurveyAnswers } from '../../core/planning/crowd.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -18,6 +19,8 @@ export interface Store {
   readonly notebooks: Notebooks;
   readonly keys: KeyRing;
   readonly documents: DocumentShelf;
+  readonly photos: PhotoShelf;
+  readonly surveys: SurveyShelf;
   /** Waits for what is under way and closes the file. */
   close(): Promise<void>;
 }
@@ -144,4 +147,19 @@ export interface DocumentShelf {
   ): { readonly body: unknown; readonly revision: number } | undefined;
   /** The new revision, counted from 1; undefined when `base` (0 before the first) is not the stored one any more. */
   save(tasting: TastingId, name: DocumentName, body: unknown, base: number): Promise<number | undefined>;
+}
+
+/** Label photos, re-encoded before they come here. Whoever knows an id may see the photo, so ids are not guessable. */
+export interface PhotoShelf {
+  add(tasting: TastingId, photo: PhotoId, jpeg: Buffer): Promise<void>;
+  find(photo: PhotoId): Buffer | undefined;
+  count(tasting: TastingId): number;
+  remove(tasting: TastingId, photo: PhotoId): Promise<void>;
+}
+
+/** What the guests who are coming said of themselves, without names. */
+export interface SurveyShelf {
+  answer(tasting: TastingId, respondent: string, answers: SurveyAnswers): Promise<void>;
+  count(tasting: TastingId): number;
+  read(tasting: TastingId): SurveyAnswers[];
 }

@@ -1,4 +1,5 @@
-import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { CrowdAdvice, SurveyAnswers } from '../../core/planning/crowd.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
 import type { Drink, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -18,6 +19,11 @@ import type { Refusal } from './protocol.ts';
  *   POST   /api/tastings/:tasting/keys       host key; NewKey -> IssuedKey
  *   POST   /api/seats                        TakeSeatRequest -> TakenSeat
  *   GET    /api/invitations/:code            -> Invitation
+ *   PUT    /api/invitations/:code/survey     SurveyReply -> 204; the same respondent again replaces
+ *   GET    /api/tastings/:tasting/crowd      host key -> CrowdView
+ *   POST   /api/tastings/:tasting/photos     host key; the bytes of a photo, 8 MiB at most -> KeptPhoto
+ *   DELETE /api/tastings/:tasting/photos/:photo   host key -> 204
+ *   GET    /photos/:photo                    image/jpeg, for whoever was given the id
  *   GET    /api/keepsake/:tasting            seat key -> Keepsake
  *
  * Pages: `/` and `/j/CODE` the guests' app, `/host` the host's app.
@@ -82,6 +88,25 @@ export interface Invitation {
   readonly drink: Drink;
   readonly stage: TastingStage;
   readonly doors: 'not-yet' | 'open' | 'ask' | 'closed';
+  readonly callLink: string | null;
+  /** What will be poured, in order. Null when it is blind, and once the doors are open. */
+  readonly pours: readonly NamedPour[] | null;
+}
+
+/** What somebody who is coming says of themselves; the respondent's id is made on their device and is no name. */
+export interface SurveyReply {
+  readonly respondent: string;
+  readonly answers: SurveyAnswers;
+}
+
+/** How used to tasting the guests are who answered, and the size of evening that fits. */
+export interface CrowdView {
+  readonly answered: number;
+  readonly advice: CrowdAdvice;
+}
+
+export interface KeptPhoto {
+  readonly photo: PhotoId;
 }
 
 /** What a guest takes home: their own notes with the pours that stood in front of the room. */

@@ -32,6 +32,8 @@ export type RefusalCode =
   | 'plan-changed'
   | 'plan-invalid'
   | 'table-full'
+  | 'not-a-photo'
+  | 'too-many-photos'
   | 'not-stored';
 
 export type Ack = { readonly ok: true; readonly version: number } | Refusal;

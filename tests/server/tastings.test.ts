@@ -37,7 +37,7 @@ describe('plans over HTTP', () => {
   });
 
   it('show in an invitation what a guest may know before sitting down', async () => {
-    const made = await house.plan(aPlan({ welcome: 'Come hungry.' }));
+    const made = await house.plan(aPlan({ welcome: 'Come hungry.', blind: true }));
     const path = `/api/invitations/${made.code}`;
     const before = await house.ask<Invitation>('GET', path);
     expect(before.body).toMatchObject({

@@ -40,5 +40,7 @@ export const refusals: Record<RefusalCode, string> = {
   'no-such-tasting': 'This tasting does not exist or has been deleted; ask the host for the right link.',
   'plan-changed': 'Somebody has changed this plan in the meantime; load it again before you save.',
   'plan-invalid': 'This plan cannot be kept as it is; check the marked fields and save again.',
+  'not-a-photo': 'This file cannot be read as a photo: take it again, or choose a JPEG or PNG.',
+  'too-many-photos': 'This tasting has as many photos as it can hold: remove some, then try again.',
   'not-stored': 'This could not be saved on the server; keep this page open and try again in a moment.',
 };

@@ -1,0 +1,34 @@
+import { Router } from 'express';
+import { z } from 'zod';
+import { adviseCrowd, type CrowdQuestion, crowdQuestions } from '../../core/planning/crowd.ts';
+import type { CrowdView } from '../../shared/wire/http.ts';
+import { Refused } from './answers.ts';
+import { hostedTasting, parsed } from './asking.ts';
+import type { HttpParts } from './parts.ts';
+import type { RowFor } from './row-for-code.ts';
+
+const answer = z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]);
+const surveySchema = z.strictObject({
+  respondent: z.string().regex(/^[A-Za-z0-9_-]{20,40}$/),
+  answers: z.partialRecord(z.enum(crowdQuestions), answer),
+});
+
+/** More than the largest table, so that a link that went round cannot fill the disk. */
+const mostRespondents = 400;
+
+/** The guests who are coming say how used they are to tasting; the host sees the spread, never who said what. */
+export function surveyRoutes({ store, keyring }: HttpParts, rowFor: RowFor): Router {
+  const router = Router();
+  router.put('/invitations/:code/survey', async (request, response) => {
+    const { respondent, answers } = parsed(surveySchema, request.body);
+    const { tasting } = await rowFor(String(request.params.code), request, response);
+    if (store.surveys.count(tasting) >= mostRespondents) throw new Refused('table-full');
+    await store.surveys.answer(tasting, respondent, answers as Partial<Record<CrowdQuestion, 0 | 1 | 2 | 3>>);
+    response.status(204).end();
+  });
+  router.get('/tastings/:tasting/crowd', (request, response) => {
+    const surveys = store.surveys.read(hostedTasting(request, keyring));
+    response.json({ answered: surveys.length, advice: adviseCrowd(surveys) } satisfies CrowdView);
+  });
+  return router;
+}

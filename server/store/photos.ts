@@ -1,0 +1,22 @@
+import type { Database } from 'better-sqlite3';
+import type { PhotoShelf } from './store.ts';
+import type { Writer } from './writer.ts';
+
+export function photoShelf(db: Database, writer: Writer): PhotoShelf {
+  const insert = db.prepare<[string, string, Buffer]>('INSERT INTO photos VALUES (?, ?, ?)');
+  const find = db.prepare<[string], Buffer>('SELECT jpeg FROM photos WHERE photo = ?').pluck();
+  const count = db.prepare<[string], number>('SELECT count(*) FROM photos WHERE tasting = ?').pluck();
+  const remove = db.prepare<[string, string]>('DELETE FROM photos WHERE tasting = ? AND photo = ?');
+  return {
+    add: (tasting, photo, jpeg) =>
+      writer.write(() => {
+        insert.run(photo, tasting, jpeg);
+      }),
+    find: (photo) => find.get(photo),
+    count: (tasting) => count.get(tasting) ?? 0,
+    remove: (tasting, photo) =>
+      writer.write(() => {
+        remove.run(tasting, photo);
+      }),
+  };
+}
