@@ -55,6 +55,8 @@ export function App({ ring, notKept, takeKey }: AppProps) {
     wrongKey.value = false;
     keys.value += 1;
   };
+  // Read in any case, so that a key that comes in is noticed by a page that has none.
+  const turn = keys.value;
   const locked = wrongKey.value || !holdsKeyFor(ring, route.value);
   return (
     <>
@@ -62,7 +64,7 @@ export function App({ ring, notKept, takeKey }: AppProps) {
       {locked ? (
         <AskForLink ring={ring} wrong={wrongKey.value} onTaken={taken} />
       ) : (
-        <Page key={keys.value} route={route.value} house={house} />
+        <Page key={turn} route={route.value} house={house} />
       )}
     </>
   );

@@ -17,6 +17,7 @@ import { TablePanel } from './table-panel.tsx';
 import { ThumbControls } from './thumb-controls.tsx';
 import { Tools } from './tools.tsx';
 import { useKeys } from './use-keys.ts';
+import { useSettling } from './use-settling.ts';
 
 interface ConductProps {
   readonly evening: Evening;
@@ -42,6 +43,7 @@ export function Conduct({ evening, view, order }: ConductProps) {
   const cue = order.find(({ id }) => id === view.cue);
   const step = bigStep(view, cue);
   const waiting = asking.waiting.value;
+  const settling = useSettling(view.cue);
   const table = tableOf(view.seats, follower.presence.value);
   const name = cue === undefined ? '' : nameOf(cue, view.pours);
 
@@ -50,7 +52,7 @@ export function Conduct({ evening, view, order }: ConductProps) {
     if (drawer.peek() !== null) return;
     switch (ask) {
       case 'next':
-        return conducting.takeStep(step);
+        return settling ? undefined : conducting.takeStep(step);
       case 'back':
         return view.previous === null ? undefined : conducting.back(view.cue);
       case 'hold':
@@ -63,7 +65,9 @@ export function Conduct({ evening, view, order }: ConductProps) {
     }
   });
   useEffect(() => {
-    if (name !== '') house.status.say(words.room.moved(name), { unseen: true });
+    // What can still be undone stays on the screen; the words for the ear would take its place.
+    const undoable = house.status.message.peek()?.action !== undefined;
+    if (name !== '' && !undoable) house.status.say(words.room.moved(name), { unseen: true });
     // Said once per cue, not again when a glass is dropped and the counting changes.
   }, [view.cue, house]);
 
@@ -77,7 +81,14 @@ export function Conduct({ evening, view, order }: ConductProps) {
       <Tools onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
       <TablePanel table={table} cue={cue} onOpen={open} conducting={conducting} />
-      <ThumbControls view={view} order={order} step={step} waiting={waiting} conducting={conducting} />
+      <ThumbControls
+        view={view}
+        order={order}
+        step={step}
+        waiting={waiting}
+        settling={settling}
+        conducting={conducting}
+      />
       <Drawers
         evening={evening}
         view={view}

@@ -23,7 +23,11 @@ export function SeatTile({ seat: { seat, state }, slim }: SeatTileProps) {
   const mark = marks[state];
   return (
     <span class={`seat seat-${state}${slim ? ' seat-slim' : ''}`}>
-      {mark === undefined ? <span class="seat-hollow" aria-hidden="true" /> : <Icon of={mark} />}
+      {slim && state === 'tasting' ? null : mark === undefined ? (
+        <span class="seat-hollow" aria-hidden="true" />
+      ) : (
+        <Icon of={mark} />
+      )}
       <span class="seat-words">
         <bdi class="seat-name">{seat.name}</bdi>
         <span class={slim ? 'visually-hidden' : 'seat-state'}>{stateWords({ seat, state })}</span>

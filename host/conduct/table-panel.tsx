@@ -25,6 +25,9 @@ export function TablePanel({ table, cue, onOpen, conducting }: TablePanelProps) 
       <header class="table-head">
         <h2 id="table">{words.table.title}</h2>
         <p class="table-counts">
+          {counts.asking > 0 && (
+            <strong class="table-asking">{words.table.counts.asking(counts.asking)}</strong>
+          )}
           <span>{words.table.counts.here(counts.here, counts.seated)}</span>
           <span>
             {cue?.kind === 'ground-rules'

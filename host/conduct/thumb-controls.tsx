@@ -14,13 +14,16 @@ interface ThumbControlsProps {
   readonly order: readonly Cue[];
   readonly step: BigStep;
   readonly waiting: ReadonlySet<HostAsk['type']>;
+  /** The cue has only just changed under the thumb. */
+  readonly settling: boolean;
   readonly conducting: Conducting;
 }
 
 /** Under the thumb: the one big button, and beside it the three small ones that are pressed without looking. */
-export function ThumbControls({ view, order, step, waiting, conducting }: ThumbControlsProps) {
+export function ThumbControls({ view, order, step, waiting, settling, conducting }: ThumbControlsProps) {
   const held = view.clock.kind === 'held';
-  const stepping = waiting.has('Advance') || waiting.has('OpenDiscussion') || waiting.has('Reveal');
+  const stepping =
+    settling || waiting.has('Advance') || waiting.has('OpenDiscussion') || waiting.has('Reveal');
   return (
     <footer class="room-thumb thumb-bar">
       <Button

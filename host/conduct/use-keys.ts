@@ -5,6 +5,8 @@ import { type KeyAsk, keyAsk } from './key-map.ts';
 export function useKeys(onAsk: (ask: KeyAsk) => void): void {
   const latest = useRef(onAsk);
   latest.current = onAsk;
+  /** Whether the focus was last moved with the keyboard; what a finger pressed keeps the focus, but nobody walked there. */
+  const walked = useRef(false);
   useEffect(() => {
     const read = (event: KeyboardEvent): KeyAsk | undefined =>
       keyAsk({
@@ -12,9 +14,10 @@ export function useKeys(onAsk: (ask: KeyAsk) => void): void {
         repeat: event.repeat,
         chord: event.ctrlKey || event.altKey || event.metaKey,
         inField: takesKeys(event.target),
-        onControl: walkedTo(event.target),
+        onControl: walked.current && isControl(event.target),
       });
     const down = (event: KeyboardEvent): void => {
+      if (event.key === 'Tab') walked.current = true;
       const ask = read(event);
       if (ask === undefined) return;
       event.preventDefault();
@@ -24,9 +27,14 @@ export function useKeys(onAsk: (ask: KeyAsk) => void): void {
     const up = (event: KeyboardEvent): void => {
       if (event.key === ' ' && read(event) !== undefined) event.preventDefault();
     };
+    const pointed = (): void => {
+      walked.current = false;
+    };
     document.addEventListener('keydown', down);
     document.addEventListener('keyup', up);
+    document.addEventListener('pointerdown', pointed);
     return () => {
+      document.removeEventListener('pointerdown', pointed);
       document.removeEventListener('keydown', down);
       document.removeEventListener('keyup', up);
     };
@@ -36,6 +44,5 @@ export function useKeys(onAsk: (ask: KeyAsk) => void): void {
 const takesKeys = (target: EventTarget | null): boolean =>
   target instanceof Element && target.closest('input, textarea, select, [contenteditable], dialog') !== null;
 
-/** A control that was last touched with a finger keeps the focus, too, but nobody has walked to it. */
-const walkedTo = (target: EventTarget | null): boolean =>
-  target instanceof Element && target.matches('button, a[href], summary') && target.matches(':focus-visible');
+const isControl = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.matches('button, a[href], summary');

@@ -54,7 +54,10 @@ export function HomePage({ house }: { readonly house: House }) {
     <main class="page">
       <h1>{words.home.title}</h1>
       <div class={now.is === 'here' && now.tastings.length === 0 ? 'home home-first' : 'home'}>
-        <section class="stack" aria-label={words.home.title}>
+        <section class="stack" aria-labelledby="listed">
+          <h2 class="visually-hidden" id="listed">
+            {words.home.list}
+          </h2>
           {now.is === 'loading' && <p class="soft">{words.loading}</p>}
           {now.is === 'failed' && <Trouble sentence={now.sentence} onRetry={() => void load()} />}
           {now.is === 'here' &&

@@ -18,7 +18,7 @@ function Listed({ tasting }: { readonly tasting: ListedTasting }) {
   return (
     <li class={`tasting tasting-${stage}`}>
       <div class="tasting-words">
-        <h2>{tasting.title === '' ? words.untitled : tasting.title}</h2>
+        <h3>{tasting.title === '' ? words.untitled : tasting.title}</h3>
         <p class="soft">
           <span class={`stage stage-${stage}`}>{words.home.stages[stage]}</span>
           {' · '}

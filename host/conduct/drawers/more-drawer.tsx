@@ -3,6 +3,7 @@ import type { Pacing } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
 import {
   applyTheme,
   readTheme,
@@ -37,6 +38,8 @@ export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: Drawe
       <PacingChoice
         pacing={view.pacing}
         onChoose={(pacing) => conducting.just({ type: 'ChoosePacing', pacing })}
+        waitForRemote={view.waitForRemote}
+        onWait={(wait) => conducting.just({ type: 'WaitForRemote', wait })}
       />
       <LightAndHand />
       <nav class="row-of-links">
@@ -54,9 +57,11 @@ export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: Drawe
 interface PacingChoiceProps {
   readonly pacing: Pacing;
   readonly onChoose: (pacing: Pacing) => void;
+  readonly waitForRemote: boolean;
+  readonly onWait: (wait: boolean) => void;
 }
 
-function PacingChoice({ pacing, onChoose }: PacingChoiceProps) {
+function PacingChoice({ pacing, onChoose, waitForRemote, onWait }: PacingChoiceProps) {
   return (
     <>
       <Choice
@@ -80,6 +85,14 @@ function PacingChoice({ pacing, onChoose }: PacingChoiceProps) {
         />
       )}
       <p class="small soft">{words.more.gates}</p>
+      {pacing.by !== 'host' && (
+        <Switch
+          label={words.more.waitForRemote}
+          hint={words.more.waitForRemoteHint}
+          on={waitForRemote}
+          onTurn={onWait}
+        />
+      )}
     </>
   );
 }

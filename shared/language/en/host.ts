@@ -36,6 +36,7 @@ export const hostWords = {
 
   home: {
     title: 'Your evenings',
+    list: 'Planned, under way and past',
     begin: 'Begin a new one',
     demo: 'Look around with the demo evening',
     demoHint: 'An invented evening with six pours. Nothing can break, and nobody is invited.',
