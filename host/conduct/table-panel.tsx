@@ -23,22 +23,27 @@ export function TablePanel({ table, cue, onOpen, conducting }: TablePanelProps) 
   return (
     <section class="room-table" aria-labelledby="table">
       <header class="table-head">
-        <h2 id="table">{words.table.title}</h2>
-        <p class="table-counts">
-          {counts.asking > 0 && (
-            <strong class="table-asking">{words.table.counts.asking(counts.asking)}</strong>
-          )}
-          <span>{words.table.counts.here(counts.here, counts.seated)}</span>
-          <span>
-            {cue?.kind === 'ground-rules'
-              ? words.table.counts.rules(counts.groundRules, counts.seated)
-              : words.table.counts.ready(counts.ready)}
-          </span>
-        </p>
+        <div class="table-words">
+          <h2 id="table">{words.table.title}</h2>
+          <p class="table-counts">
+            {counts.asking > 0 && (
+              <strong class="table-asking">{words.table.counts.asking(counts.asking)}</strong>
+            )}
+            <span>{words.table.counts.here(counts.here, counts.seated)}</span>
+            <span>
+              {cue?.kind === 'ground-rules'
+                ? words.table.counts.rules(counts.groundRules, counts.seated)
+                : words.table.counts.ready(counts.ready)}
+            </span>
+          </p>
+        </div>
+        {(slim || table.gone.length > 0) && (
+          <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
+        )}
       </header>
       <div class="table-body">
         {table.asking.length > 0 && (
-          <ul class="asking">
+          <ul class={slim ? 'asking asking-slim' : 'asking'}>
             {table.asking.map((seat) => (
               <Asks key={seat.seat.id} seat={seat} onOpen={onOpen} conducting={conducting} />
             ))}
@@ -69,9 +74,6 @@ export function TablePanel({ table, cue, onOpen, conducting }: TablePanelProps) 
           </ul>
         )}
       </div>
-      {(slim || table.gone.length > 0) && (
-        <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
-      )}
     </section>
   );
 }
