@@ -1,0 +1,145 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { layOutMat, matSheets } from '../../core/planning/mat-layout.ts';
+import { demoEvening } from '../../shared/demo/evening.ts';
+import { paperWords as words } from '../../shared/language/en/paper.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
+import { type DrawnPage, type DrawnPath, readPdf } from '../support/pdf.ts';
+import { createTasting } from '../support/tasting.ts';
+import { Person } from './person.ts';
+import { Premises } from './premises.ts';
+
+/** A circle that is off by more than this shows beside a glass. */
+const toleranceMm = 0.5;
+
+let premises: Premises;
+let made: CreatedTasting;
+let host: Person;
+let page: Page;
+
+beforeAll(async () => {
+  premises = await Premises.open();
+  made = await createTasting(premises, { ...demoEvening, guests: 2, remoteGuests: 3, lawOf: 'AT' });
+  host = await Person.arrives(premises.browser, 'host', 'tablet');
+  page = host.page;
+  await page.goto(`${premises.room.origin}/host#tasting=${made.tasting}&key=${made.hostKey}`);
+});
+afterAll(() => premises?.close());
+
+/** As the print window makes it: the paper's size is the page's own. */
+async function printed(): Promise<DrawnPage[]> {
+  return readPdf(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+}
+
+async function open(kind: keyof typeof words.kinds): Promise<void> {
+  await page.goto(`${premises.room.origin}/host#/t/${made.tasting}/print/${kind}`);
+  await page.getByRole('button', { name: words.print, exact: true }).waitFor();
+}
+
+async function choosePaper(size: 'A4' | 'Letter'): Promise<void> {
+  await page.getByRole('radio', { name: words.sizes[size], exact: true }).check();
+}
+
+const roundOnes = (drawn: DrawnPage): DrawnPath[] =>
+  drawn.stroked.filter(({ curves, closed }) => curves > 0 && closed);
+const near = (found: number, wanted: number): boolean => Math.abs(found - wanted) <= toleranceMm;
+
+describe('mats from the printer', () => {
+  it.each([
+    ['A4', 60],
+    ['A4', 47.5],
+    ['Letter', 60],
+    ['Letter', 67],
+  ] as const)('on %s have circles of %d mm where the layout has them', async (paper, footMm) => {
+    await open('mats');
+    await choosePaper(paper);
+    await page.getByLabel(words.mats.foot).fill(String(footMm));
+    await page.getByLabel(words.mats.left).fill('2');
+    const pages = await printed();
+    expect(pages).toHaveLength(2);
+    for (const [index, hand] of (['right', 'left'] as const).entries()) {
+      const drawn = pages[index];
+      const layout = layOutMat({ sheet: paper, glasses: 6, footMm, hand });
+      if (drawn === undefined || !layout.fits) throw new Error('There is no mat to measure.');
+      expect(near(drawn.widthMm, matSheets[paper].widthMm)).toBe(true);
+      expect(near(drawn.heightMm, matSheets[paper].heightMm)).toBe(true);
+      const circles = roundOnes(drawn);
+      expect(circles).toHaveLength(6);
+      for (const [glass, circle] of circles.entries()) {
+        const wanted = layout.circles[glass];
+        if (wanted === undefined) throw new Error('There is a circle too many.');
+        const middle = { x: circle.leftMm + circle.widthMm / 2, y: circle.topMm + circle.heightMm / 2 };
+        const measured = `${circle.widthMm} x ${circle.heightMm} at ${middle.x}, ${middle.y}`;
+        expect(near(circle.widthMm, footMm), measured).toBe(true);
+        expect(near(circle.heightMm, footMm), measured).toBe(true);
+        expect(near(middle.x, wanted.xMm) && near(middle.y, wanted.yMm), measured).toBe(true);
+      }
+    }
+  });
+
+  it('have a line of 100 mm to lay a ruler on', async () => {
+    await open('mats');
+    const [drawn] = await printed();
+    const ruler = drawn?.stroked.filter(({ lines, heightMm }) => lines === 1 && heightMm < 0.1) ?? [];
+    expect(ruler.map(({ widthMm }) => near(widthMm, 100))).toEqual([true]);
+  });
+
+  it('are not printed while the glasses do not fit, and the page says what to do', async () => {
+    await open('mats');
+    await choosePaper('A4');
+    await page.getByLabel(words.mats.foot).fill('120');
+    await page.getByText(words.mats.tryPaper(words.sizes.A3)).waitFor();
+    await page.getByLabel(words.mats.foot).fill('150');
+    await page.getByText(words.mats.trySmaller).waitFor();
+    await page.getByLabel(words.mats.foot).fill('7');
+    await page.getByText(words.mats.wrong).waitFor();
+    await page.getByLabel(words.mats.foot).fill('60');
+  });
+});
+
+describe('the other sheets', () => {
+  it.each([
+    ['notes', 'A4', 2],
+    ['notes', 'Letter', 2],
+    ['labels', 'A4', 1],
+    ['labels', 'Letter', 1],
+    ['shopping', 'A4', 1],
+    ['shopping', 'Letter', 1],
+  ] as const)('%s on %s take %d pages of that size', async (kind, paper, count) => {
+    await open(kind);
+    await choosePaper(paper);
+    const pages = await printed();
+    expect(pages).toHaveLength(count);
+    for (const { widthMm, heightMm } of pages) {
+      expect(near(widthMm, matSheets[paper].heightMm) && near(heightMm, matSheets[paper].widthMm)).toBe(true);
+    }
+  });
+
+  it('the run sheet has the whole evening, with what to say', async () => {
+    await open('run-sheet');
+    await page.getByRole('columnheader', { name: words.runSheet.columns.say }).waitFor();
+    const rows = await page.getByRole('row').count();
+    const pages = await printed();
+    expect(rows).toBeGreaterThan(60);
+    expect(pages.length).toBeGreaterThan(1);
+  });
+
+  it('blind labels tell the code and no name', async () => {
+    await open('labels');
+    await page.getByText('418').first().waitFor();
+    expect(await page.getByText('418').count()).toBe(3);
+    expect(await page.getByText('Orchard Wall').count()).toBe(0);
+  });
+
+  it.each(['mats', 'notes', 'labels', 'run-sheet', 'shopping'] as const)(
+    '%s can be used by everybody',
+    async (kind) => {
+      await open(kind);
+      await host.look(`host-paper-${kind}`);
+    },
+  );
+
+  it('nothing went wrong on any of the pages', () => {
+    expect(host.faults).toEqual([]);
+  });
+});
