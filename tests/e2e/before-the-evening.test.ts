@@ -1,0 +1,107 @@
+import { readFile } from 'node:fs/promises';
+import ICAL from 'ical.js';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { demoEvening } from '../../shared/demo/evening.ts';
+import { inviteWords } from '../../shared/language/en/invite.ts';
+import { pouringWords as words } from '../../shared/language/en/pouring.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
+import { createTasting } from '../support/tasting.ts';
+import { Person } from './person.ts';
+import { Premises } from './premises.ts';
+
+let premises: Premises;
+let made: CreatedTasting;
+const here: Person[] = [];
+
+beforeAll(async () => {
+  premises = await Premises.open();
+  made = await createTasting(premises, {
+    ...demoEvening,
+    guests: 4,
+    startsAt: '2031-10-26T02:30:00+01:00',
+    timeZone: 'Europe/Vienna',
+  });
+});
+afterAll(() => premises?.close());
+
+async function device(size: 'tablet' | 'phone', name: string, way: string): Promise<Person> {
+  const person = await Person.arrives(premises.browser, name, size);
+  here.push(person);
+  await person.page.goto(`${premises.room.origin}/host#tasting=${made.tasting}&key=${made.hostKey}`);
+  await person.page.getByRole('link', { name: way, exact: true }).click();
+  return person;
+}
+
+const glass = ({ page }: Person, place: number, code: string, state: string) =>
+  page.getByRole('button', { name: new RegExp(`^${words.glass(words.place(place), code)} ${state} `) });
+
+describe('the pour run on two devices', () => {
+  let tablet: Person;
+  let phone: Person;
+  beforeAll(async () => {
+    tablet = await device('tablet', 'host', words.title);
+    phone = await device('phone', 'helper', words.title);
+  });
+
+  it('shows on the phone what is ticked on the tablet, a whole column with one tap', async () => {
+    await tablet.button(words.column('418', words.doStep.poured)).click();
+    for (const place of [1, 2, 3, 4]) await glass(phone, place, '418', words.steps.poured).waitFor();
+    await glass(phone, 1, '736', words.empty).waitFor();
+  });
+
+  it('loses nothing when both tick at once', async () => {
+    const tapAll = async (person: Person, places: readonly number[]) => {
+      for (const place of places) await glass(person, place, '736', words.empty).click();
+    };
+    await Promise.all([tapAll(tablet, [1, 2]), tapAll(phone, [4, 3])]);
+    for (const person of [tablet, phone]) {
+      for (const place of [1, 2, 3, 4]) await glass(person, place, '736', words.steps.poured).waitFor();
+    }
+  });
+
+  it('takes back the last tap of this device only', async () => {
+    await glass(phone, 2, '152', words.empty).click();
+    await glass(tablet, 2, '152', words.steps.poured).waitFor();
+    await tablet.button(words.row(words.place(1), words.doStep.poured)).click();
+    await glass(phone, 1, '603', words.steps.poured).waitFor();
+    await tablet.button(words.undo).click();
+    await glass(phone, 1, '603', words.empty).waitFor();
+    await glass(phone, 1, '418', words.steps.poured).waitFor();
+    await glass(phone, 2, '152', words.steps.poured).waitFor();
+  });
+
+  it('goes through all steps of a spirit, and no further', async () => {
+    const { poured, lidded, watered, swirled } = words.steps;
+    for (const state of [words.empty, poured, lidded, watered, swirled]) {
+      await glass(tablet, 3, '894', state).click();
+    }
+    await glass(phone, 3, '894', words.ready).waitFor();
+    expect(await glass(phone, 3, '894', words.ready).getAttribute('aria-disabled')).toBe('true');
+    for (const each of [tablet, phone]) await glass(each, 1, '418', words.steps.poured).focus();
+    await tablet.look('host-pouring');
+    await phone.look('helper-pouring');
+  });
+});
+
+describe('word to the guests', () => {
+  it('is a text to copy and a file that a calendar reads', async () => {
+    const host = await device('tablet', 'writer', inviteWords.title);
+    const { page } = host;
+    const text = await page.getByLabel(inviteWords.text, { exact: true }).inputValue();
+    expect(text).toContain(made.code);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: inviteWords.download }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/^Six lanterns.*\.ics$/);
+    const calendar = new ICAL.Component(ICAL.parse(await readFile(await download.path(), 'utf8')));
+    const event = calendar.getFirstSubcomponent('vevent');
+    await host.look('host-invite');
+    // The second half past two of that night, after the clocks have gone back.
+    expect(String(event?.getFirstPropertyValue('dtstart'))).toBe('2031-10-26T01:30:00Z');
+  });
+
+  it('and nothing went wrong on any of the pages', () => {
+    expect(here.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+});
