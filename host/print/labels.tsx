@@ -48,7 +48,7 @@ export function Labels({ evening, paper, title }: SheetsProps) {
   const sheets = [...new Set(placed.map(({ sheet }) => sheet))];
   return (
     <>
-      <section class="paper-settings screen-only" aria-label={paperWords.kinds.labels}>
+      <div class="paper-settings screen-only">
         <Choice
           legend={words.presets}
           across
@@ -94,14 +94,14 @@ export function Labels({ evening, paper, title }: SheetsProps) {
         <Notice kind="caution">
           <p>{words.shipping}</p>
         </Notice>
-      </section>
+      </div>
       {sheets.map((sheet) => (
         <section
           key={sheet}
           class="paper-sheet label-sheet"
           data-paper={`labels-${paper}`}
           data-theme="linen"
-          aria-label={paperWords.kinds.labels}
+          aria-label={paperWords.sheet(paperWords.kinds.labels, sheet + 1)}
           style={{ width: `${paperSizes[paper].widthMm}mm` }}
         >
           {placed.map((place, index) => {

@@ -43,7 +43,7 @@ export function Mats({ evening, paper, title }: SheetsProps) {
 
   return (
     <>
-      <section class="paper-settings screen-only" aria-label={paperWords.kinds.mats}>
+      <div class="paper-settings screen-only">
         <TextField
           label={words.foot}
           hint={words.footHint}
@@ -98,7 +98,7 @@ export function Mats({ evening, paper, title }: SheetsProps) {
           }}
         />
         {found !== 'wrong-size' && !found.fits && <TooSmall found={found} sheet={sheet} />}
-      </section>
+      </div>
       {found !== 'wrong-size' && found.fits && (
         <>
           <p class="paper-count soft screen-only">{paperWords.sheets(found.mats.length)}</p>

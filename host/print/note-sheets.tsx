@@ -25,7 +25,7 @@ export function NoteSheets({ evening, paper, title }: SheetsProps) {
   );
   return (
     <>
-      <section class="paper-settings screen-only" aria-label={paperWords.kinds.notes}>
+      <div class="paper-settings screen-only">
         <Switch
           label={words.each}
           hint={differ ? paperWords.mats.eachForced : words.eachHint}
@@ -35,17 +35,15 @@ export function NoteSheets({ evening, paper, title }: SheetsProps) {
             each.value = on;
           }}
         />
-      </section>
+      </div>
       <p class="paper-count soft screen-only">{paperWords.sheets(sheets.length)}</p>
-      {sheets.map(({ place, glasses }) => (
+      {sheets.map(({ place, glasses }, index) => (
         <section
           key={`${place}/${glasses[0]?.position}`}
           class="paper-sheet note-sheet"
           data-paper={`upright-${paper}`}
           data-theme="linen"
-          aria-label={[paperWords.kinds.notes, ...(place === null ? [] : [paperWords.place(place)])].join(
-            ', ',
-          )}
+          aria-label={paperWords.sheet(paperWords.kinds.notes, index + 1)}
         >
           <header class="note-head">
             <p class="note-title">{place === null ? title : `${title} · ${paperWords.place(place)}`}</p>
@@ -89,10 +87,10 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
         .join(' · ');
   return (
     <article class="note-glass">
-      <h3>
+      <h2>
         {paperWords.glass(position)}
         {facts !== '' && <span class="note-facts">{facts}</span>}
-      </h3>
+      </h2>
       {textFields.map((field) =>
         Array.from({ length: linesFor[field] }, (_, line) => (
           <p key={`${field}/${line}`} class={line === 0 ? 'note-line note-line-first' : 'note-line'}>

@@ -84,7 +84,9 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
               <Button kind="primary" size="big" onPress={() => window.print()}>
                 {paperWords.print}
               </Button>
-              <p class="small soft">{trueSize(kind) ? paperWords.printHow : paperWords.printFlow}</p>
+              <p class="small soft">
+                {kind === 'mats' || kind === 'labels' ? paperWords.printHow[kind] : paperWords.printFlow}
+              </p>
             </div>
           </div>
           <Sheets key={kind} evening={evening} kind={kind} paper={paper.value} title={title} />
@@ -93,8 +95,6 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
     </main>
   );
 }
-
-const trueSize = (kind: PaperKind): boolean => kind === 'mats' || kind === 'labels';
 
 function Sheets({ kind, ...props }: SheetsProps & { readonly kind: PaperKind }) {
   switch (kind) {

@@ -20,7 +20,7 @@ export function RunSheetPages({ evening, paper }: SheetsProps) {
   const sheet = useMemo(() => runSheet(plan), [plan]);
   return (
     <>
-      <section class="paper-settings screen-only" aria-label={paperWords.kinds['run-sheet']}>
+      <div class="paper-settings screen-only">
         <Switch
           label={words.say}
           hint={words.sayHint}
@@ -29,7 +29,7 @@ export function RunSheetPages({ evening, paper }: SheetsProps) {
             withSay.value = on;
           }}
         />
-      </section>
+      </div>
       <div data-paper={`upright-${paper}`} class="paper-flow">
         <PrintPage title={paperWords.kinds['run-sheet']} running={runningHead(plan)} foot={words.care}>
           <p class="soft">

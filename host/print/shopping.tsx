@@ -19,7 +19,7 @@ export function Shopping({ evening, paper }: SheetsProps) {
   const list = shoppingFor(plan, washed.value);
   return (
     <>
-      <section class="paper-settings screen-only" aria-label={paperWords.kinds.shopping}>
+      <div class="paper-settings screen-only">
         <Switch
           label={words.washed}
           hint={words.washedHint}
@@ -28,7 +28,7 @@ export function Shopping({ evening, paper }: SheetsProps) {
             washed.value = on;
           }}
         />
-      </section>
+      </div>
       <div data-paper={`upright-${paper}`} class="paper-flow">
         <PrintPage title={paperWords.kinds.shopping} running={runningHead(plan)} foot={words.care}>
           <h3>{words.drinks}</h3>

@@ -15,9 +15,13 @@ export const paperWords = {
   title: 'On paper',
   back: 'Back to the doors',
   print: 'Print',
-  printHow:
-    'Choose “actual size” or 100 % in the print window, and no margins of its own. Then measure the line: it must be 100 mm long.',
+  printHow: {
+    mats: 'Choose “actual size” or 100 % in the print window, and no margins of its own. Then measure the line: it must be 100 mm long.',
+    labels:
+      'Choose “actual size” or 100 % in the print window, and no margins of its own. Then measure one label before you cut.',
+  },
   printFlow: 'The print window of your device shows the pages before they are printed.',
+  sheet: (kind: string, number: number) => `${kind}, sheet ${number}`,
   sheets: (count: number) => several(count, 'sheet', 'sheets'),
   size: 'Paper',
   sizes: { A4: 'A4', Letter: 'US Letter', A3: 'A3' },
