@@ -93,14 +93,16 @@ export function PouringPage({ evening }: { readonly evening: Evening }) {
               {last !== undefined && <span class="soft"> {last.said}</span>}
             </p>
             <div class="thumb-bar">
-              <Button
-                kind="quiet"
-                onPress={() => {
-                  helping.value = true;
-                }}
-              >
-                {words.helper}
-              </Button>
+              <span class="pouring-helper">
+                <Button
+                  kind="quiet"
+                  onPress={() => {
+                    helping.value = true;
+                  }}
+                >
+                  {words.helper}
+                </Button>
+              </span>
               <Button disabled={last === undefined} onPress={() => void undo()}>
                 {words.undo}
               </Button>

@@ -119,13 +119,11 @@ function Glass({ row, column, levels, onTick }: GlassProps) {
     <button
       type="button"
       class={`pouring-glass${ready ? ' pouring-glass-ready' : level > 0 ? ' pouring-glass-begun' : ''}`}
-      aria-label={words.glass(whoAt(row), nameOf(column), state)}
       aria-disabled={ready ? true : undefined}
       onClick={() => onTick({ places: [row.place], pours: [column.id] })}
     >
-      <span class="pouring-state">
-        {last === undefined ? words.empty : ready ? words.ready : words.shortSteps[last]}
-      </span>
+      <span class="visually-hidden">{words.glass(whoAt(row), nameOf(column))} </span>
+      <span class="pouring-state">{state}</span>
       {steps.length > 1 && (
         <span class="pouring-marks" aria-hidden="true">
           {steps.map((step, index) => (

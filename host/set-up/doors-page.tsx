@@ -61,9 +61,9 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
             </ul>
           )}
           {view === null && (
-            <nav class="doors-errands">
+            <div class="doors-errands">
               <Errands tasting={stored.tasting} />
-            </nav>
+            </div>
           )}
         </section>
         <Preparations drink={stored.plan.drink} />
