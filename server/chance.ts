@@ -1,3 +1,4 @@
+import { randomInt } from 'node:crypto';
 import { customAlphabet, nanoid } from 'nanoid';
 import { codeAlphabet, codeLength } from './access/join-code.ts';
 
@@ -9,6 +10,8 @@ export interface Chance {
   key(): string;
   /** A join code, not yet known to be free. */
   code(): string;
+  /** Two digits that a host reads off a screen across the room. */
+  number(): number;
 }
 
 const randomCode = customAlphabet(codeAlphabet, codeLength);
@@ -17,4 +20,5 @@ export const realChance: Chance = {
   id: () => nanoid(12),
   key: () => nanoid(32),
   code: () => randomCode(),
+  number: () => randomInt(10, 100),
 };

@@ -13,12 +13,14 @@ import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
 import { Deadlines } from './deadlines.ts';
+import { habitsOfHouse } from './habits.ts';
 import { leadFor } from './lead.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
 import { PourRun } from './pour-run.ts';
 import { type Graces, Presence } from './presence.ts';
 import { Publisher } from './publisher.ts';
 import type { LiveServer, LiveSocket } from './rooms.ts';
+import { ScreensAtDoor } from './screens-at-door.ts';
 import { SerialQueue } from './serial-queue.ts';
 
 export interface ConductorParts {
@@ -42,6 +44,7 @@ const askAgainAfter = durationMs(1000);
 export class Conductor {
   readonly tasting: TastingId;
   readonly presence: Presence;
+  readonly screens: ScreensAtDoor;
   readonly publisher: Publisher;
   readonly pouring: PourRun;
   readonly #parts: ConductorParts;
@@ -64,7 +67,9 @@ export class Conductor {
       counted: () => this.#weighRoom(),
       hostGone: () => this.#deadlines.armAgain(this.#session),
     });
-    this.publisher = new Publisher({ ...parts, presence: this.presence }, this.standing);
+    this.screens = new ScreensAtDoor(clock, () => this.publisher.presenceChanged());
+    const { presence, screens } = this;
+    this.publisher = new Publisher({ ...parts, presence, screens }, this.standing);
     this.pouring = new PourRun(parts);
     this.#desk = new NoteDesk({
       ...parts,
@@ -143,6 +148,7 @@ export class Conductor {
   stop(): void {
     this.#deadlines.stop();
     this.presence.stop();
+    this.screens.stop();
     this.publisher.stop();
   }
 
@@ -219,7 +225,7 @@ export class Conductor {
   #withPlan(ask: HostAsk): HostCommand | undefined {
     if (ask.type !== 'OpenDoors') return ask;
     const plan = this.#parts.store.tastings.find(this.tasting)?.plan;
-    return plan && { type: 'OpenDoors', plan };
+    return plan && { type: 'OpenDoors', plan, habits: habitsOfHouse(this.#parts.store) };
   }
 
   /** Those who have left or were removed keep their notes but not their chair; in all there may be five times as many. */
@@ -243,7 +249,7 @@ export class Conductor {
 
   #weighRoom(): void {
     const session = this.#session;
-    if (session.status !== 'under-way' || session.pacing.by !== 'room') return;
+    if (session.status !== 'under-way' || (session.pacing.by !== 'room' && !session.waitForRemote)) return;
     void this.#onClock({ type: 'WeighRoom', cue: cueNow(session).id });
   }
 }

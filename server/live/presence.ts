@@ -122,9 +122,10 @@ export class Presence {
     if (device.bearer.role === 'guest') this.#watch.shown();
   }
 
-  view(): PresenceView {
+  view(): Omit<PresenceView, 'screensAsking'> {
     const seats = [...this.#devicesOfSeat].map(([seat, devices]) => ({ seat, roundTrip: best(devices) }));
-    return { hosts: this.#hosts, seats };
+    const screens = [...this.#devices.values()].filter(({ bearer }) => bearer.role === 'screen').length;
+    return { hosts: this.#hosts, seats, screens };
   }
 
   /** From now on nobody is missed any more. */

@@ -5,14 +5,23 @@ import { hostView, runningOrderView } from '../../core/session/views/host.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { stageView } from '../../core/session/views/stage.ts';
 import { durationMs } from '../../core/units.ts';
-import type { Dismissal } from '../../shared/wire/protocol.ts';
+import type { Dismissal, PresenceView } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { Store } from '../store/store.ts';
 import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
 import { notebookView } from './notes.ts';
 import type { Presence } from './presence.ts';
-import { everybodyAt, followersOf, hostsOf, type LiveServer, type LiveSocket, seatRoom } from './rooms.ts';
+import {
+  everybodyAt,
+  followersOf,
+  hostsOf,
+  type LiveServer,
+  type LiveSocket,
+  screensOf,
+  seatRoom,
+} from './rooms.ts';
+import type { ScreensAtDoor } from './screens-at-door.ts';
 
 export interface Standing {
   readonly session: Session;
@@ -31,6 +40,7 @@ export class Publisher {
   readonly #tasting: TastingId;
   readonly #store: Store;
   readonly #presence: Presence;
+  readonly #screens: ScreensAtDoor;
   readonly #hosts: Coalescer;
   readonly #board: BoardRoom;
   readonly #shown: Coalescer;
@@ -40,13 +50,21 @@ export class Publisher {
   #orderSent: string;
 
   constructor(
-    parts: { io: LiveServer; tasting: TastingId; store: Store; clock: Clock; presence: Presence },
+    parts: {
+      io: LiveServer;
+      tasting: TastingId;
+      store: Store;
+      clock: Clock;
+      presence: Presence;
+      screens: ScreensAtDoor;
+    },
     standing: Standing,
   ) {
     this.#io = parts.io;
     this.#tasting = parts.tasting;
     this.#store = parts.store;
     this.#presence = parts.presence;
+    this.#screens = parts.screens;
     this.#now = standing;
     this.#stageSent = withoutVersion(this.#stage(0));
     this.#hostSent = withoutVersion(this.#host(0));
@@ -54,7 +72,7 @@ export class Publisher {
     this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#sendHost());
     this.#board = new BoardRoom(parts, () => this.#now.session);
     this.#shown = new Coalescer(parts.clock, presencePause, () => {
-      this.#io.to(hostsOf(this.#tasting)).emit('presence', this.#presence.view());
+      this.#io.to(hostsOf(this.#tasting)).emit('presence', this.#present());
     });
   }
 
@@ -92,7 +110,7 @@ export class Publisher {
         this.#sendTo(socket, 'host');
         return;
       case 'screen':
-        socket.join(followersOf(this.#tasting));
+        socket.join([followersOf(this.#tasting), screensOf(this.#tasting)]);
         this.#sendTo(socket, 'screen');
         return;
       case 'guest': {
@@ -104,6 +122,11 @@ export class Publisher {
       default:
         bearer satisfies never;
     }
+  }
+
+  dismissScreens(): void {
+    this.#io.to(screensOf(this.#tasting)).emit('dismissal', 'key-withdrawn');
+    this.#io.in(screensOf(this.#tasting)).disconnectSockets(true);
   }
 
   dismissEverybody(why: Dismissal): void {
@@ -124,7 +147,7 @@ export class Publisher {
       const order = this.#order(version);
       if (view !== undefined) socket.emit('host', view);
       if (order !== undefined) socket.emit('running-order', order);
-      socket.emit('presence', this.#presence.view());
+      socket.emit('presence', this.#present());
     } else {
       const stage = this.#stage(version);
       if (stage !== undefined) socket.emit('stage', stage);
@@ -199,6 +222,10 @@ export class Publisher {
       this.#hostSent = viewText;
       hosts.emit('host', view);
     }
+  }
+
+  #present(): PresenceView {
+    return { ...this.#presence.view(), screensAsking: this.#screens.asking };
   }
 
   #notebook(seat: SeatId) {

@@ -17,6 +17,7 @@ export type LiveSocket = Socket<ClientToServer, ServerToClient, Record<never, ne
 /** Who sees the stage: seated guests, those who have left with their notes, and room screens. */
 export const followersOf = (tasting: TastingId): string => `${tasting}/followers`;
 export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
+export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 /** The devices of one seat. */
 export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
 /** Everybody, waiting guests included. */

@@ -44,8 +44,8 @@ export interface TastingShelf {
   create(row: TastingRow): Promise<void>;
   find(tasting: TastingId): TastingRow | undefined;
   findByCode(code: string): TastingRow | undefined;
-  /** Newest first. */
-  list(): TastingRow[];
+  /** Newest first; at most so many where a number is given. */
+  list(most?: number): TastingRow[];
   /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */
   savePlan(tasting: TastingId, plan: Plan, base: number): Promise<number | undefined>;
   /** With its log, its notebooks and its keys; the bytes are overwritten in the file. */

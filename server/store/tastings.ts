@@ -18,7 +18,10 @@ export function tastingShelf(db: Database, writer: Writer): TastingShelf {
   );
   const byId = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
   const byCode = db.prepare<[string], Row>('SELECT * FROM tastings WHERE code = ?');
-  const all = db.prepare<[], Row>('SELECT * FROM tastings ORDER BY created_at DESC, tasting');
+  // A limit below 0 is none.
+  const newest = db.prepare<[number], Row>(
+    'SELECT * FROM tastings ORDER BY created_at DESC, tasting LIMIT ?',
+  );
   const update = db.prepare<[string, string, number]>(
     'UPDATE tastings SET plan = ?, revision = revision + 1 WHERE tasting = ? AND revision = ?',
   );
@@ -31,7 +34,7 @@ export function tastingShelf(db: Database, writer: Writer): TastingShelf {
       }),
     find: (tasting) => fromRow(byId.get(tasting)),
     findByCode: (code) => fromRow(byCode.get(code)),
-    list: () => all.all().flatMap((row) => fromRow(row) ?? []),
+    list: (most = -1) => newest.all(most).flatMap((row) => fromRow(row) ?? []),
     savePlan: (tasting, plan, base) =>
       writer.write(() =>
         update.run(JSON.stringify(plan), tasting, base).changes === 1 ? base + 1 : undefined,

@@ -46,7 +46,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   const { socket } = connection;
   const view = signal<HostView | null>(null);
   const runningOrder = signal<RunningOrderView | null>(null);
-  const presence = signal<PresenceView>({ hosts: 0, seats: [] });
+  const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = signal<BoardView | null>(null);
   const pouring = signal<PouringView | null>(null);
 

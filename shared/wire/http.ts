@@ -24,6 +24,9 @@ import type { Refusal } from './protocol.ts';
  *   POST   /api/tastings/:tasting/photos     host key; the bytes of a photo, 8 MiB at most -> KeptPhoto
  *   DELETE /api/tastings/:tasting/photos/:photo   host key -> 204
  *   GET    /photos/:photo                    image/jpeg, for whoever was given the id
+ *   POST   /api/screens                      AskScreen -> AskedScreen; 202 while the host has not let it in
+ *   POST   /api/tastings/:tasting/screens/:id     host key; { admit } -> 204
+ *   DELETE /api/tastings/:tasting/screens    host key -> 204; all room screens go dark
  *   GET    /api/keepsake/:tasting            seat key -> Keepsake
  *
  * Pages: `/` and `/j/CODE` the guests' app, `/host` the host's app.
@@ -129,3 +132,12 @@ export interface KeepsakePour {
 }
 
 export type HttpAnswer<Body> = { readonly ok: true; readonly body: Body } | Refusal;
+
+/** A screen for the whole room asks to show the evening; its key is made on the screen and asked with again and again. */
+export interface AskScreen {
+  readonly code: string;
+  readonly key: string;
+}
+export type AskedScreen =
+  | { readonly tasting: TastingId; readonly admitted: true }
+  | { readonly tasting: TastingId; readonly admitted: false; readonly number: number };

@@ -69,6 +69,16 @@ export interface PresenceView {
   readonly hosts: number;
   /** Seats with a device connected; the round trip as last measured by that device, in ms. */
   readonly seats: readonly { readonly seat: SeatId; readonly roundTrip: number | null }[];
+  /** Room screens that show the evening. */
+  readonly screens: number;
+  /** Room screens at the door: the host lets in the one whose number they read on it. */
+  readonly screensAsking: readonly AskingScreen[];
+}
+
+export interface AskingScreen {
+  readonly id: string;
+  /** Two digits. */
+  readonly number: number;
 }
 
 /** Said before the server lets go of a device. */

@@ -14,7 +14,7 @@ function sameChance(): Chance {
     made += 1;
     return String(made).padStart(length, '0');
   };
-  return { id: () => next(12), key: () => next(32), code: () => next(6) };
+  return { id: () => next(12), key: () => next(32), code: () => next(6), number: () => Number(next(2)) };
 }
 
 /** What the writer does at a point of the evening; the rest of the evening is the same in both runs. */

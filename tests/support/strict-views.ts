@@ -251,6 +251,8 @@ export const strictNotebook = z.strictObject({
 export const strictPresence = z.strictObject({
   hosts: number,
   seats: z.array(z.strictObject({ seat: text, roundTrip: maybeNumber })),
+  screens: number,
+  screensAsking: z.array(z.strictObject({ id: text, number })),
 });
 
 /** Everything the server says, by the name of the event. */

@@ -19,6 +19,8 @@ const seat = (id: string, more: Partial<HostSeat> = {}): HostSeat => ({
 const here = (...ids: string[]) => ({
   hosts: 1,
   seats: ids.map((id) => ({ seat: seatId(id), roundTrip: null })),
+  screens: 0,
+  screensAsking: [],
 });
 
 describe('the table', () => {

@@ -1,0 +1,61 @@
+import { Router } from 'express';
+import { z } from 'zod';
+import { durationMs, later } from '../../core/units.ts';
+import type { AskedScreen } from '../../shared/wire/http.ts';
+import { hashOf } from '../access/keys.ts';
+import { Refused } from './answers.ts';
+import { hostedTasting, parsed } from './asking.ts';
+import type { HttpParts } from './parts.ts';
+import type { RowFor } from './row-for-code.ts';
+
+const askSchema = z.strictObject({
+  code: z.string().max(40),
+  /** Made on the screen, so that asking again is harmless. */
+  key: z.string().regex(/^[A-Za-z0-9_-]{22,64}$/),
+});
+const answerSchema = z.strictObject({ admit: z.boolean() });
+
+/** Long enough for one evening and its late goodbye. */
+const goodFor = durationMs(24 * 3600 * 1000);
+
+/** Screens that everybody in the room can see: they show nothing private, and only once the host lets them in. */
+export function screenRoutes(
+  { store, keyring, conductors, chance, clock }: HttpParts,
+  rowFor: RowFor,
+): Router {
+  const router = Router();
+
+  router.post('/screens', async (request, response) => {
+    const { code, key } = parsed(askSchema, request.body);
+    const { tasting } = await rowFor(code, request, response);
+    const known = keyring.identify(key);
+    if (known !== undefined) {
+      if (known.role !== 'screen' || known.tasting !== tasting) throw new Refused('wrong-key');
+      response.json({ tasting, admitted: true } satisfies AskedScreen);
+      return;
+    }
+    const asking = conductors.of(tasting)?.screens.ask(hashOf(key), chance);
+    if (asking === undefined) throw new Refused('table-full');
+    response.status(202).json({ tasting, admitted: false, number: asking.number } satisfies AskedScreen);
+  });
+
+  router.post('/tastings/:tasting/screens/:screen', async (request, response) => {
+    const tasting = hostedTasting(request, keyring);
+    const { admit } = parsed(answerSchema, request.body);
+    const hash = conductors.of(tasting)?.screens.answer(String(request.params.screen));
+    if (hash === undefined) throw new Refused('nothing-to-do');
+    const expiresAt = later(clock.now(), goodFor);
+    if (admit) await store.keys.add({ role: 'screen', hash, tasting, expiresAt });
+    response.status(204).end();
+  });
+
+  /** Every screen of the tasting goes dark. */
+  router.delete('/tastings/:tasting/screens', async (request, response) => {
+    const tasting = hostedTasting(request, keyring);
+    await store.keys.revoke(tasting, { role: 'screen' });
+    conductors.of(tasting)?.publisher.dismissScreens();
+    response.status(204).end();
+  });
+
+  return router;
+}

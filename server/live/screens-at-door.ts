@@ -1,0 +1,73 @@
+import { type DurationMs, durationMs, later } from '../../core/units.ts';
+import type { AskingScreen } from '../../shared/wire/protocol.ts';
+import type { Chance } from '../chance.ts';
+import type { Cancel, Clock } from '../clock.ts';
+
+interface Asking extends AskingScreen {
+  readonly keyHash: string;
+  readonly forget: Cancel;
+}
+
+/** How long a screen may wait for the host to walk over and look. */
+const patience: DurationMs = durationMs(10 * 60_000);
+/** A number is read across a room, so there are never many. */
+const mostAsking = 5;
+
+/**
+ * Screens that ask to show the room. Each shows a number of its own, and the host lets in the one whose number they
+ * read. Not stored: after a restart a screen asks again by itself. A screen that was let in holds a key.
+ */
+export class ScreensAtDoor {
+  readonly #clock: Clock;
+  readonly #changed: () => void;
+  readonly #asking = new Map<string, Asking>();
+
+  constructor(clock: Clock, changed: () => void) {
+    this.#clock = clock;
+    this.#changed = changed;
+  }
+
+  get asking(): AskingScreen[] {
+    return [...this.#asking.values()].map(({ id, number }) => ({ id, number }));
+  }
+
+  /** The same screen asking again keeps its number. Undefined when too many ask already. */
+  ask(keyHash: string, { id: newId, number: draw }: Pick<Chance, 'id' | 'number'>): AskingScreen | undefined {
+    const known = [...this.#asking.values()].find((screen) => screen.keyHash === keyHash);
+    if (known !== undefined) return { id: known.id, number: known.number };
+    if (this.#asking.size >= mostAsking) return undefined;
+    const id = newId();
+    const number = this.#freeNumber(draw);
+    const forget = this.#clock.at(later(this.#clock.now(), patience), () => this.#forget(id));
+    this.#asking.set(id, { id, number, keyHash, forget });
+    this.#changed();
+    return { id, number };
+  }
+
+  /** Takes it off the list. @returns the hash of its key, undefined when it no longer asks */
+  answer(id: string): string | undefined {
+    const screen = this.#asking.get(id);
+    if (screen === undefined) return undefined;
+    screen.forget();
+    this.#forget(id);
+    return screen.keyHash;
+  }
+
+  stop(): void {
+    for (const screen of this.#asking.values()) screen.forget();
+    this.#asking.clear();
+  }
+
+  #forget(id: string): void {
+    this.#asking.delete(id);
+    this.#changed();
+  }
+
+  #freeNumber(draw: () => number): number {
+    const taken = new Set([...this.#asking.values()].map((screen) => screen.number));
+    for (;;) {
+      const number = draw();
+      if (!taken.has(number)) return number;
+    }
+  }
+}

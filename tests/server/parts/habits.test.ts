@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { tastingId } from '../../../core/ids.ts';
+import { noHabits } from '../../../core/running-order/forecast.ts';
+import { epochMs } from '../../../core/units.ts';
+import { habitsOfHouse } from '../../../server/live/habits.ts';
+import { memoryStore } from '../../../server/store/sqlite.ts';
+import { doorsAt, EveningTold } from '../../support/evening.ts';
+import { planOf } from '../../support/plans.ts';
+
+/** An evening in which everything took `factor` times its planned time. */
+function lived(factor: number, finished = true): EveningTold {
+  const evening = new EveningTold(planOf(3));
+  while (evening.cue !== 'farewell') evening.wait((evening.idealMs / 1000) * factor).next();
+  if (finished) evening.host({ type: 'Finish' });
+  return evening;
+}
+
+async function houseWith(...evenings: readonly EveningTold[]) {
+  const store = memoryStore();
+  for (const [index, { events }] of evenings.entries()) {
+    const tasting = tastingId(`evening-${index}`);
+    const createdAt = epochMs(doorsAt + index);
+    await store.tastings.create({ tasting, code: `AAAAA${index}`, plan: planOf(3), revision: 1, createdAt });
+    await store.sessions.append({ tasting, expected: 0, events });
+  }
+  return store;
+}
+
+describe('habits of a house', () => {
+  it('are those of nobody before an evening was finished', async () => {
+    expect(habitsOfHouse(await houseWith())).toEqual(noHabits);
+    expect(habitsOfHouse(await houseWith(lived(2, false)))).toEqual(noHabits);
+  });
+
+  it('learn from finished evenings, the latest counting most', async () => {
+    const slow = habitsOfHouse(await houseWith(lived(1.4))).writing.mean;
+    expect(Math.exp(slow)).toBeGreaterThan(1.3);
+    const slowThenUsual = habitsOfHouse(await houseWith(lived(1.4), lived(1))).writing.mean;
+    const usualThenSlow = habitsOfHouse(await houseWith(lived(1), lived(1.4))).writing.mean;
+    expect(usualThenSlow).toBeGreaterThan(slowThenUsual);
+    expect(slowThenUsual).toBeGreaterThan(0);
+  });
+
+  it('remember five evenings and no more', async () => {
+    const many = Array.from({ length: 5 }, () => lived(1));
+    const without = habitsOfHouse(await houseWith(...many));
+    expect(habitsOfHouse(await houseWith(lived(3), ...many))).toEqual(without);
+  });
+});
