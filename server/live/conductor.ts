@@ -216,7 +216,7 @@ export class Conductor {
     const { presence } = this;
     return {
       now: this.#parts.clock.now(),
-      lead: leadFor(presence.roundTrips()),
+      lead: leadFor(presence.reaches()),
       hostPresent: presence.hostPresent,
       present: presence.present,
     };

@@ -1,6 +1,6 @@
 import type { SeatId } from '../../core/ids.ts';
 import { type DurationMs, later } from '../../core/units.ts';
-import type { PresenceView } from '../../shared/wire/protocol.ts';
+import type { PresenceView, ProbeAsk } from '../../shared/wire/protocol.ts';
 import type { Cancel, Clock } from '../clock.ts';
 
 export type Bearer =
@@ -27,6 +27,8 @@ export interface PresenceWatch {
 interface Device {
   readonly bearer: Bearer;
   roundTrip: number | null;
+  /** Ms that a message may take to it. */
+  reach: number | null;
 }
 
 /** Who is connected to one session. Not in the log: after a restart everybody counts as just lost. */
@@ -71,12 +73,13 @@ export class Presence {
     return this.#devicesOfSeat.keys();
   }
 
-  roundTrips(): number[] {
-    return [...this.#devices.values()].flatMap(({ roundTrip }) => (roundTrip === null ? [] : [roundTrip]));
+  /** One for each device that has measured its own, in ms. */
+  reaches(): number[] {
+    return [...this.#devices.values()].flatMap(({ reach }) => (reach === null ? [] : [reach]));
   }
 
   arrived(id: string, bearer: Bearer): void {
-    const device: Device = { bearer, roundTrip: null };
+    const device: Device = { bearer, roundTrip: null, reach: null };
     this.#devices.set(id, device);
     if (bearer.role === 'host') {
       this.#hosts += 1;
@@ -115,9 +118,12 @@ export class Presence {
     this.#watch.shown();
   }
 
-  measured(id: string, roundTrip: number | null): void {
+  measured(id: string, { roundTrip, reach }: ProbeAsk): void {
     const device = this.#devices.get(id);
-    if (device === undefined || roundTrip === null || device.roundTrip === roundTrip) return;
+    if (device === undefined) return;
+    // A page of before says nothing of its reach: half a round trip is the least that it can be.
+    device.reach = reach ?? (roundTrip === null ? null : roundTrip / 2);
+    if (roundTrip === null || device.roundTrip === roundTrip) return;
     device.roundTrip = roundTrip;
     if (device.bearer.role === 'guest') this.#watch.shown();
   }

@@ -24,7 +24,8 @@ interface Request {
   readonly payload: unknown;
 }
 
-const probeSchema = z.strictObject({ roundTrip: z.number().min(0).max(60_000).nullable() });
+const measured = z.number().min(0).max(60_000).nullable();
+const probeSchema = z.strictObject({ roundTrip: measured, reach: measured.optional() });
 
 /** What each event of a device comes to. Everything that is not in here is unknown. */
 const answers: { readonly [Event in keyof ClientToServer]: (request: Request) => Answer | Promise<Answer> } =
@@ -67,7 +68,7 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const received = clock.now();
       const asked = probeSchema.safeParse(payload);
       if (!asked.success) return notUnderstood(asked.error);
-      conductor.presence.measured(socket.id, asked.data.roundTrip);
+      conductor.presence.measured(socket.id, asked.data);
       return { received, sent: clock.now() };
     },
   };

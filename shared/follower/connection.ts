@@ -14,7 +14,9 @@ import type {
   RefusalCode,
   ServerToClient,
 } from '../wire/protocol.ts';
-import { createServerClock, type ServerClock } from './server-clock.ts';
+import { createProbing } from './probing.ts';
+import { createServerClock, deviceClock, type LocalClock, type ServerClock } from './server-clock.ts';
+import { type After, after as afterMs } from './timer.ts';
 
 export type FollowerSocket = Socket<ServerToClient, ClientToServer>;
 
@@ -52,6 +54,10 @@ export interface ConnectionOptions {
   readonly origin?: string;
   readonly credentials: Credentials;
   readonly clock?: ServerClock;
+  readonly local?: LocalClock;
+  readonly after?: After;
+  /** Absent: over the network. */
+  readonly open?: (credentials: Credentials) => FollowerSocket;
   /** Ms between probes once the clock is known; each also proves that the socket is alive. */
   readonly probeEvery?: number;
   /** Gets the socket before it connects: for whoever watches the wire, or plays dead Wi-Fi. */
@@ -60,34 +66,32 @@ export interface ConnectionOptions {
 
 const answerWithin = 5000;
 const patienceOfPeople = 10_000;
-/** Probes in quick succession after connecting: eight make a full set of samples. */
-const burst = { count: 8, every: 150 };
+/** Before asking again, in ms. */
+const beforeAnother = 250;
 
 export function connect(options: ConnectionOptions): Connection {
-  const clock = options.clock ?? createServerClock();
+  const { local = deviceClock, after = afterMs } = options;
+  const clock = options.clock ?? createServerClock(local);
   const link = signal<LinkState>({ status: 'connecting' });
-  const socket: FollowerSocket = io(options.origin ?? window.location.origin, {
-    auth: { ...options.credentials },
-    transports: ['websocket', 'polling'],
-    tryAllTransports: true,
-    timeout: 5000,
-    reconnectionDelay: 400,
-    reconnectionDelayMax: 4000,
-    forceNew: true,
-  });
+  const socket = options.open?.(options.credentials) ?? overTheNetwork(options);
   options.onSocket?.(socket);
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let probing = 0;
   let closed = false;
+  const probing = createProbing({
+    probe: () => clock.probe((measured) => socket.timeout(answerWithin).emitWithAck('probe', measured)),
+    // A socket that looks open but answers nothing is dead: phones leave those behind when they sleep.
+    onSilence: () => socket.io.engine.close(),
+    after,
+    rarely: options.probeEvery,
+  });
 
   socket.on('connect', () => {
     link.value = { status: 'live' };
-    startProbing(burst.count);
+    probing.start();
   });
   socket.on('disconnect', (reason) => {
-    clearTimeout(timer);
+    probing.stop();
     if (final(link.peek())) return;
-    link.value = { status: 'lost', since: Date.now() };
+    link.value = { status: 'lost', since: local.wall() };
     // The server let go without a word: it may be restarting.
     if (reason === 'io server disconnect' && !closed) socket.connect();
   });
@@ -97,7 +101,7 @@ export function connect(options: ConnectionOptions): Connection {
       link.value = { status: 'refused', code };
       socket.disconnect();
     } else if (link.peek().status !== 'lost') {
-      link.value = { status: 'lost', since: Date.now() };
+      link.value = { status: 'lost', since: local.wall() };
     }
   });
   socket.on('dismissal', (why) => {
@@ -106,32 +110,12 @@ export function connect(options: ConnectionOptions): Connection {
     socket.disconnect();
   });
 
-  function startProbing(quick: number): void {
-    clearTimeout(timer);
-    // One chain of probes at a time: one that still waits for its answer ends with it when a new one has begun.
-    probing += 1;
-    const mine = probing;
-    const probeOnce = async (left: number): Promise<void> => {
-      const answered = await clock.probe((roundTrip) =>
-        socket.timeout(answerWithin).emitWithAck('probe', { roundTrip }),
-      );
-      if (closed || !socket.connected || mine !== probing) return;
-      // A socket that looks open but answers nothing is dead: phones leave those behind when they sleep.
-      if (!answered) return void socket.io.engine.close();
-      timer = setTimeout(
-        () => void probeOnce(left - 1),
-        left > 1 ? burst.every : (options.probeEvery ?? 15_000),
-      );
-    };
-    void probeOnce(quick);
-  }
-
   async function persist<Answer>(once: () => Promise<Answer>, patience: number): Promise<Answer | NoAnswer> {
-    const giveUpAt = performance.now() + patience;
-    while (!closed && !final(link.peek()) && performance.now() < giveUpAt) {
+    const giveUpAt = local.steady() + patience;
+    while (!closed && !final(link.peek()) && local.steady() < giveUpAt) {
       const answer = socket.connected ? await once().catch(() => undefined) : undefined;
       if (answer !== undefined) return answer;
-      await new Promise((resolve) => setTimeout(resolve, 250));
+      await new Promise<void>((resolve) => after(beforeAnother, resolve));
     }
     return { ok: false, code: 'no-answer' };
   }
@@ -151,15 +135,27 @@ export function connect(options: ConnectionOptions): Connection {
     shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share), patienceOfPeople),
     wake() {
       clock.slept();
-      if (socket.connected) startProbing(burst.count);
+      if (socket.connected) probing.start();
       else if (!final(link.peek()) && !closed) socket.connect();
     },
     close() {
       closed = true;
-      clearTimeout(timer);
+      probing.stop();
       socket.disconnect();
     },
   };
+}
+
+function overTheNetwork({ origin, credentials }: ConnectionOptions): FollowerSocket {
+  return io(origin ?? window.location.origin, {
+    auth: { ...credentials },
+    transports: ['websocket', 'polling'],
+    tryAllTransports: true,
+    timeout: 5000,
+    reconnectionDelay: 400,
+    reconnectionDelayMax: 4000,
+    forceNew: true,
+  });
 }
 
 const final = (state: LinkState): boolean => state.status === 'refused' || state.status === 'dismissed';

@@ -8,6 +8,7 @@ import type { Sharing } from '../wire/notebook.ts';
 import { type Ack, protocolVersion } from '../wire/protocol.ts';
 import {
   type Connection,
+  type ConnectionOptions,
   connect,
   envelope,
   type FollowerSocket,
@@ -17,6 +18,7 @@ import {
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
+import { type After, after as afterMs } from './timer.ts';
 
 /** Everything a guest's device follows, and everything it may ask. Free of any screen, so that stand-ins use it too. */
 export interface GuestFollower {
@@ -42,6 +44,9 @@ export interface GuestFollowerOptions {
   readonly keep: NoteKeep;
   readonly newId: () => CommandId;
   readonly local?: LocalClock;
+  readonly after?: After;
+  /** See `ConnectionOptions`. */
+  readonly open?: ConnectionOptions['open'];
   /** See `ConnectionOptions`. */
   readonly onSocket?: (socket: FollowerSocket) => void;
 }
@@ -52,9 +57,13 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     ...(options.origin === undefined ? {} : { origin: options.origin }),
     credentials: { protocol: protocolVersion, role: 'guest', tasting: options.tasting, key: options.key },
     clock,
+    ...(options.local === undefined ? {} : { local: options.local }),
+    ...(options.after === undefined ? {} : { after: options.after }),
+    ...(options.open === undefined ? {} : { open: options.open }),
     ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
   });
   const { socket } = connection;
+  const after = options.after ?? afterMs;
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);
   const board = signal<BoardView | null>(null);
@@ -103,9 +112,4 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
       connection.close();
     },
   };
-}
-
-export function after(ms: number, run: () => void): () => void {
-  const timer = setTimeout(run, ms);
-  return () => clearTimeout(timer);
 }

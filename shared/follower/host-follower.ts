@@ -5,8 +5,16 @@ import type { BoardView } from '../wire/board.ts';
 import type { HostAsk } from '../wire/commands.ts';
 import type { PouringAsk, PouringView } from '../wire/pouring.ts';
 import { type Ack, type PresenceView, protocolVersion } from '../wire/protocol.ts';
-import { connect, envelope, type FollowerSocket, type LinkState, type NoAnswer } from './connection.ts';
+import {
+  type ConnectionOptions,
+  connect,
+  envelope,
+  type FollowerSocket,
+  type LinkState,
+  type NoAnswer,
+} from './connection.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
+import type { After } from './timer.ts';
 
 /** Everything a host's device follows, and everything it may ask. */
 export interface HostFollower {
@@ -31,6 +39,9 @@ export interface HostFollowerOptions {
   readonly key: string;
   readonly newId: () => CommandId;
   readonly local?: LocalClock;
+  readonly after?: After;
+  /** See `ConnectionOptions`. */
+  readonly open?: ConnectionOptions['open'];
   /** See `ConnectionOptions`. */
   readonly onSocket?: (socket: FollowerSocket) => void;
 }
@@ -41,6 +52,9 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     ...(options.origin === undefined ? {} : { origin: options.origin }),
     credentials: { protocol: protocolVersion, role: 'host', tasting: options.tasting, key: options.key },
     clock,
+    ...(options.local === undefined ? {} : { local: options.local }),
+    ...(options.after === undefined ? {} : { after: options.after }),
+    ...(options.open === undefined ? {} : { open: options.open }),
     ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
   });
   const { socket } = connection;

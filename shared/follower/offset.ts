@@ -25,22 +25,37 @@ export function sampleOf({ t1, t2, t3, t4 }: Probe): Sample | undefined {
   return { offset: durationMs((t2 - t1 + (t3 - t4)) / 2), delay: durationMs(delay) };
 }
 
-/** How many samples a device keeps, as RFC 5905's clock filter does (section 10). */
-export const samplesKept = 8;
-const fastest = 3;
-
 /**
- * The mean offset of the three fastest of the samples kept. RFC 5905 takes the single fastest; in a simulation of LAN,
- * Wi-Fi and 4G the mean of three had the smaller error in every network tried.
- * Undefined without samples. Equal delays: the earlier sample first.
+ * The server's offset from many samples: a mean in which a sample counts the less, the longer its round trip took above
+ * the shortest. The filter of RFC 5905, section 10, trusts the fastest alone, its combining (section 11.2.3) weighs by
+ * the reciprocal of the distance; the square of that did best, or within a tenth of best, over LAN, Wi-Fi and 4G with
+ * normal and lognormal delays. What counts as long is taken from the samples' own lower quartile.
+ * Undefined without samples.
  */
 export function offsetFrom(samples: readonly Sample[]): DurationMs | undefined {
-  const best = samples.toSorted((a, b) => a.delay - b.delay).slice(0, fastest);
-  if (best.length === 0) return undefined;
-  return durationMs(best.reduce((sum, sample) => sum + sample.offset, 0) / best.length);
+  const delays = samples.map((sample) => sample.delay).toSorted((a, b) => a - b);
+  const least = delays[0];
+  if (least === undefined) return undefined;
+  const usual = (delays[Math.floor(delays.length / 4)] ?? least) - least + 1;
+  let [sum, weights] = [0, 0];
+  for (const { offset, delay } of samples) {
+    const weight = (1 + (delay - least) / usual) ** -2;
+    sum += weight * offset;
+    weights += weight;
+  }
+  return durationMs(sum / weights);
 }
 
 /** The sample with the least delay, the earliest of equals: the clock filter of RFC 5905, section 10. */
 export function fastestOf(samples: readonly Sample[]): Sample | undefined {
   return samples.toSorted((a, b) => a.delay - b.delay)[0];
+}
+
+/**
+ * How long a message may take to this device, in ms: of the slowest round trip, all but what the way back takes at its
+ * best. Undefined without samples.
+ */
+export function reachFrom(samples: readonly Sample[]): DurationMs | undefined {
+  const delays = samples.map((sample) => sample.delay);
+  return delays.length === 0 ? undefined : durationMs(Math.max(...delays) - Math.min(...delays) / 2);
 }

@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { ProbeReply } from '../wire/protocol.ts';
-import { fastestOf, offsetFrom, type Sample, sampleOf, samplesKept } from './offset.ts';
+import { fastestOf, offsetFrom, reachFrom, type Sample, sampleOf } from './offset.ts';
 
 /** This device's own clocks. */
 export interface LocalClock {
@@ -19,21 +19,35 @@ export const deviceClock: LocalClock = {
 /** How far wall and steady clock may drift apart before this device must have slept or been set. */
 const sleepTolerance = 300;
 
+/** How many samples tell the offset, and for how long, in ms: two quartz clocks part by some 10 ms in that time at worst. */
+export const samplesKept = 48;
+const keptFor = 240_000;
+/** How many of the latest tell what the network is like now. */
+export const samplesOfNow = 16;
+
+/** What a device tells the server of its network, with each probe. */
+export interface Measured {
+  /** The best round trip of late, in ms; null before the first. */
+  readonly roundTrip: number | null;
+  /** How long a message may take to this device, in ms; null before the first. */
+  readonly reach: number | null;
+}
+
 export interface ServerClock {
   /** The server's time as best known: the device's own wall clock until the first probe has come back. */
   now(): EpochMs;
-  /** Best round trip among the kept probes, in ms; null before the first. */
+  /** Best round trip of late, in ms; null before the first. */
   readonly roundTrip: ReadonlySignal<number | null>;
   /** True once at least one probe has come back since the start or the last sleep. */
   readonly known: ReadonlySignal<boolean>;
   /** Sends one probe and takes in its answer; false when no answer came. */
-  probe(send: (roundTrip: number | null) => Promise<ProbeReply>): Promise<boolean>;
+  probe(send: (measured: Measured) => Promise<ProbeReply>): Promise<boolean>;
   /** Whether the device has slept or its clock was set since the last look; forgets the samples if so. */
   slept(): boolean;
 }
 
 export function createServerClock(local: LocalClock = deviceClock): ServerClock {
-  let samples: Sample[] = [];
+  let samples: readonly (Sample & { readonly at: number })[] = [];
   let gap = local.wall() - local.steady();
   const roundTrip = signal<number | null>(null);
   const known = signal(false);
@@ -50,12 +64,17 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
     known,
     async probe(send) {
       const t1 = local.steady();
-      const reply = await send(roundTrip.peek()).catch(() => undefined);
+      const ofNow = samples.slice(-samplesOfNow);
+      const measured = { roundTrip: roundTrip.peek(), reach: reachFrom(ofNow) ?? null };
+      const reply = await send(measured).catch(() => undefined);
       if (reply === undefined) return false;
-      const sample = sampleOf({ t1, t2: reply.received, t3: reply.sent, t4: local.steady() });
+      const t4 = local.steady();
+      const sample = sampleOf({ t1, t2: reply.received, t3: reply.sent, t4 });
       if (sample !== undefined) {
-        samples = [...samples, sample].slice(-samplesKept);
-        roundTrip.value = fastestOf(samples)?.delay ?? null;
+        samples = [...samples, { ...sample, at: t4 }]
+          .filter(({ at }) => t4 - at <= keptFor)
+          .slice(-samplesKept);
+        roundTrip.value = fastestOf(samples.slice(-samplesOfNow))?.delay ?? null;
         known.value = true;
       }
       return true;

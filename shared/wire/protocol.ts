@@ -58,6 +58,13 @@ export interface Envelope<Ask> {
   readonly ask: Ask;
 }
 
+export interface ProbeAsk {
+  /** The best this device has measured of late, in ms; shown to the host. */
+  readonly roundTrip: number | null;
+  /** How long a message may take to this device, in ms; sizes the lead of a change of cue [F4]. */
+  readonly reach?: number | null | undefined;
+}
+
 /** Server time of receiving and of answering a probe, T2 and T3 of RFC 5905. */
 export interface ProbeReply {
   readonly received: EpochMs;
@@ -103,8 +110,7 @@ export interface ClientToServer {
   'guest:ask': (envelope: Envelope<GuestAsk>, ack: (answer: Ack) => void) => void;
   'note:save': (save: NoteSave, ack: (answer: NoteAck) => void) => void;
   'note:share': (share: NoteShare, ack: (answer: Ack) => void) => void;
-  /** `roundTrip`: the best this device has measured so far, for the host and for sizing the lead. */
-  probe: (probe: { readonly roundTrip: number | null }, ack: (reply: ProbeReply) => void) => void;
+  probe: (probe: ProbeAsk, ack: (reply: ProbeReply) => void) => void;
 }
 
 /** What a device shows at the door of the socket. */

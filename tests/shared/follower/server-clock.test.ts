@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { epochMs } from '../../../core/units.ts';
-import { samplesKept } from '../../../shared/follower/offset.ts';
-import { createServerClock } from '../../../shared/follower/server-clock.ts';
+import { createServerClock, samplesOfNow } from '../../../shared/follower/server-clock.ts';
 
 /** A device whose clocks a test turns, and a server that is `ahead` of its steady clock. */
 function device(ahead: number) {
@@ -53,18 +52,18 @@ describe('the server’s time on a device', () => {
     );
   });
 
-  it('leaves slow probes out when there are faster ones', async () => {
+  it('hardly minds slow probes when there are faster ones', async () => {
     const phone = device(50);
     await phone.probe(500, 0);
     for (let count = 0; count < 3; count += 1) await phone.probe(10, 10);
-    expect(phone.clock.now()).toBe(phone.truth());
+    expect(phone.clock.now()).toBeCloseTo(phone.truth(), 2);
     expect(phone.clock.roundTrip.peek()).toBe(20);
   });
 
-  it('forgets the oldest probes, so that a change of network is noticed', async () => {
+  it('judges the network by the latest probes, so that a change of it is noticed', async () => {
     const phone = device(50);
     await phone.probe(1, 1);
-    for (let count = 0; count < samplesKept; count += 1) await phone.probe(40, 40);
+    for (let count = 0; count < samplesOfNow; count += 1) await phone.probe(40, 40);
     expect(phone.clock.roundTrip.peek()).toBe(80);
   });
 

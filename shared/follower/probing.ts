@@ -1,0 +1,57 @@
+import type { After } from './timer.ts';
+
+/**
+ * When a device probes the server's clock: in quick succession after connecting and after waking, so that the first
+ * change of cue is near; spread over the minute that follows, so that the mean is good on a poor network; and from then
+ * on so rarely that it costs nothing, but often enough to follow the drift of two clocks.
+ */
+const quick = { count: 8, every: 150 };
+const spread = { count: 40, every: 1500 };
+const steady = 8000;
+
+/** Ms to wait after the `count`th probe, counted from 1. */
+export function pauseAfter(count: number, rarely = steady): number {
+  if (count < quick.count) return quick.every;
+  return count < quick.count + spread.count ? spread.every : rarely;
+}
+
+export interface Probing {
+  /** Begins anew, with quick ones. */
+  start(): void;
+  stop(): void;
+}
+
+export interface ProbingOptions {
+  /** Sends one; false when nobody answered. */
+  readonly probe: () => Promise<boolean>;
+  /** Nobody answered: the connection only looks open. Probing has stopped. */
+  readonly onSilence: () => void;
+  readonly after: After;
+  /** Ms between probes once the clock is known. */
+  readonly rarely?: number | undefined;
+}
+
+export function createProbing({ probe, onSilence, after, rarely }: ProbingOptions): Probing {
+  /** One chain of probes at a time: one that still waits for its answer ends with it when a new one has begun. */
+  let chain = 0;
+  let cancel: () => void = () => undefined;
+
+  async function once(mine: number, count: number): Promise<void> {
+    const answered = await probe();
+    if (mine !== chain) return;
+    if (!answered) return onSilence();
+    cancel = after(pauseAfter(count, rarely), () => void once(mine, count + 1));
+  }
+
+  const stop = (): void => {
+    chain += 1;
+    cancel();
+  };
+  return {
+    start() {
+      stop();
+      void once(chain, 1);
+    },
+    stop,
+  };
+}

@@ -1,0 +1,156 @@
+import { describe, expect, it } from 'vitest';
+import { cueId } from '../../core/ids.ts';
+import { stageView } from '../../core/session/views/stage.ts';
+import { epochMs } from '../../core/units.ts';
+import { leadFor } from '../../server/live/lead.ts';
+import { createProbing } from '../../shared/follower/probing.ts';
+import { createServerClock, type ServerClock } from '../../shared/follower/server-clock.ts';
+import { createStageGate } from '../../shared/follower/stage-gate.ts';
+import { Chances } from '../attack/chances.ts';
+import { VirtualTime } from '../attack/virtual-time.ts';
+import { EveningTold } from '../support/evening.ts';
+
+/**
+ * [F4] One moment on every screen, measured in virtual time through the follower's own clock, probing and gate and the
+ * server's own lead. Delays are one way, in ms, drawn anew for each message.
+ */
+interface Network {
+  readonly name: string;
+  readonly up: (chances: Chances) => number;
+  readonly down: (chances: Chances) => number;
+  /** At p99, in ms. Half the asymmetry cannot be seen by any exchange of messages (RFC 5905, section 8). */
+  readonly goal: number;
+}
+
+const positive = (ms: number): number => Math.max(1, ms);
+const networks: readonly Network[] = [
+  { name: 'LAN', up: (any) => any.between(0, 4), down: (any) => any.between(0, 4), goal: 5 },
+  { name: 'Wi-Fi', up: (any) => any.logNormal(15, 0.6), down: (any) => any.logNormal(15, 0.6), goal: 8 },
+  {
+    name: 'Wi-Fi, long tail',
+    up: (any) => any.logNormal(15, 1),
+    down: (any) => any.logNormal(15, 1),
+    goal: 8,
+  },
+  {
+    name: '4G',
+    up: (any) => positive(any.normal(90, 30)),
+    down: (any) => positive(any.normal(70, 30)),
+    goal: 10 + 12,
+  },
+];
+
+/** The worst that two common quartz clocks part, as a fraction. */
+const drift = 40e-6;
+
+class Phone {
+  readonly clock: ServerClock;
+  readonly network: Network;
+  readonly turned: number[] = [];
+  readonly arrived: number[] = [];
+  reach: number | null = null;
+  readonly #time: VirtualTime;
+  readonly #chances: Chances;
+  readonly #gate;
+
+  constructor(time: VirtualTime, chances: Chances, network: Network, serverNow: () => number) {
+    this.#time = time;
+    this.#chances = chances;
+    this.network = network;
+    const begun = chances.between(0, 1e6);
+    const rate = 1 + chances.between(-drift, drift);
+    // Browsers give time in steps of 0.1 ms and wake a timer late, never early.
+    const steady = () => Math.floor((begun + time.now * rate) * 10) / 10;
+    this.clock = createServerClock({ steady, wall: () => steady() + 600_000 });
+    const after = (ms: number, run: () => void) => time.after(Math.ceil(ms / rate), run);
+    this.#gate = createStageGate({ now: this.clock.now, after });
+    this.#gate.stage.subscribe((view) => {
+      if (view !== null) this.turned.push(time.now);
+    });
+    const probing = createProbing({
+      probe: () =>
+        this.clock.probe(async ({ reach }) => {
+          await this.#travel(network.up(chances));
+          this.reach = reach;
+          const at = epochMs(serverNow());
+          await this.#travel(network.down(chances));
+          return { received: at, sent: at };
+        }),
+      onSilence: () => undefined,
+      after,
+    });
+    time.after(chances.between(0, 500), probing.start);
+  }
+
+  hears(view: ReturnType<typeof stageView>): void {
+    this.#time.after(this.network.down(this.#chances), () => {
+      this.arrived.push(this.#time.now);
+      this.#gate.receive(view);
+    });
+  }
+
+  #travel(ms: number): Promise<void> {
+    return new Promise((resolve) => this.#time.after(ms, resolve));
+  }
+}
+
+/** A room a minute after everybody came in; how far from the intended moment each screen turned. */
+async function evening(seed: number, clients: readonly Network[]) {
+  const time = new VirtualTime();
+  const chances = new Chances(seed);
+  const serverNow = () => Math.floor(1_900_000_000_000 + time.now);
+  const told = new EveningTold();
+  told.goTo('ash/first/look');
+  const phones = clients.map((network) => new Phone(time, chances, network, serverNow));
+  for (const phone of phones) phone.hears(stageView(told.underWay, told.events.length));
+  await time.pass(60_000 + chances.between(0, 500));
+  const tappedAt = time.now;
+  told.lead = leadFor(phones.flatMap(({ reach }) => (reach === null ? [] : [reach])));
+  told.now = serverNow();
+  told.host({ type: 'JumpTo', cue: cueId('ash/first/nose') });
+  const intended = told.underWay.enteredAt - 1_900_000_000_000;
+  for (const phone of phones) phone.hears(stageView(told.underWay, told.events.length));
+  await time.pass(3000);
+  return phones.map((phone) => ({
+    network: phone.network.name,
+    offBy: Math.abs((phone.turned.at(-1) ?? Number.NaN) - intended),
+    onArrival: (phone.arrived.at(-1) ?? Number.NaN) - tappedAt,
+    lead: told.lead,
+  }));
+}
+
+const p99 = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[Math.ceil(0.99 * values.length) - 1] ?? Number.NaN;
+
+type Turned = Awaited<ReturnType<typeof evening>>;
+
+async function rooms(count: number, from: number, clients: readonly Network[]): Promise<Turned> {
+  const all: Turned = [];
+  for (let room = 0; room < count; room += 1) all.push(...(await evening(from + room, clients)));
+  return all;
+}
+
+function told(what: string, turned: Turned): string {
+  const [off, arrival] = [p99(turned.map((each) => each.offBy)), p99(turned.map((each) => each.onArrival))];
+  const lead = Math.max(...turned.map((each) => each.lead));
+  return `${what}: ${off.toFixed(1)} ms; on arrival ${arrival.toFixed(1)} ms; lead at most ${lead} ms`;
+}
+
+describe('[F4] the moment at which screens turn, a minute after joining, at p99', () => {
+  it.each(networks)('$name: within $goal ms', { timeout: 30_000 }, async (network) => {
+    const turned = await rooms(25, 1, Array(20).fill(network));
+    console.log(told(network.name, turned));
+    expect(p99(turned.map((each) => each.offBy))).toBeLessThanOrEqual(network.goal);
+    expect(p99(turned.map((each) => each.offBy))).toBeLessThan(p99(turned.map((each) => each.onArrival)));
+  });
+
+  it('holds for each of them in one room with all the others', { timeout: 30_000 }, async () => {
+    const mixed = networks.flatMap((network) => Array<Network>(5).fill(network));
+    const turned = await rooms(50, 1000, mixed);
+    for (const { name, goal } of networks) {
+      const own = turned.filter((each) => each.network === name);
+      console.log(told(`${name}, among others`, own));
+      expect(p99(own.map((each) => each.offBy)), name).toBeLessThanOrEqual(goal);
+    }
+  });
+});
