@@ -1,7 +1,8 @@
 import { computed, effect, type Signal, signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import { after, followAsGuest, type GuestFollower } from '../../shared/follower/guest-follower.ts';
+import { followAsGuest, type GuestFollower } from '../../shared/follower/guest-follower.ts';
+import { after } from '../../shared/follower/timer.ts';
 import { watchForWake } from '../../shared/follower/wake.ts';
 import { type KeptSeat, keepSeat } from '../../shared/seats/kept-seats.ts';
 import { newCommandId } from '../../shared/seats/new-id.ts';
