@@ -80,7 +80,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;
   });
   socket.on('board', (view) => {
-    board.value = view;
+    if (view.version >= (board.peek()?.version ?? 0)) board.value = view;
   });
   socket.on('notebook', (view) => {
     notebook.level(view);

@@ -74,7 +74,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     presence.value = next;
   });
   socket.on('board', (next) => {
-    board.value = next;
+    if (next.version >= (board.peek()?.version ?? 0)) board.value = next;
   });
 
   socket.on('pouring', (next) => {
