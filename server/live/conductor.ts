@@ -132,8 +132,12 @@ export class Conductor {
     return this.#queue.add(async () => this.#told(seat, from, await this.#desk.save(seat, save)), seat);
   }
 
-  shareNotes(seat: SeatId, share: NoteShare, from?: LiveSocket): Promise<Ack> {
-    return this.#queue.add(async () => this.#told(seat, from, await this.#desk.share(seat, share)), seat);
+  /** All devices of the seat are told what is shared before this is answered, the one that asked too. */
+  shareNotes(seat: SeatId, share: NoteShare): Promise<Ack> {
+    return this.#queue.add(
+      async () => this.#told(seat, undefined, await this.#desk.share(seat, share)),
+      seat,
+    );
   }
 
   /** Runs when nothing else does, and nothing else runs meanwhile. */

@@ -60,9 +60,7 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const { bearer } = socket.data;
       if (bearer.role !== 'guest') return refusal('wrong-role');
       const asked = noteShareSchema.safeParse(payload);
-      return asked.success
-        ? conductor.shareNotes(bearer.seat, asked.data, socket)
-        : notUnderstood(asked.error);
+      return asked.success ? conductor.shareNotes(bearer.seat, asked.data) : notUnderstood(asked.error);
     },
     probe: ({ socket, conductor, clock, payload }) => {
       const received = clock.now();

@@ -17,6 +17,7 @@ import {
 } from './connection.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
+import { createSharing } from './sharing.ts';
 import { createStageGate } from './stage-gate.ts';
 import { type After, after as afterMs } from './timer.ts';
 
@@ -67,7 +68,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);
   const board = signal<BoardView | null>(null);
-  const sharings = signal<ReadonlyMap<PourId, Sharing>>(new Map());
+  const sharing = createSharing({ send: connection.shareNotes, newId: options.newId, after });
   const notebook = createNotebook({
     keep: options.keep,
     send: connection.saveNote,
@@ -84,7 +85,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   });
   socket.on('notebook', (view) => {
     notebook.level(view);
-    sharings.value = new Map(view.sharings.map((each) => [each.pour, each.sharing]));
+    sharing.level(view);
   });
 
   return {
@@ -94,21 +95,16 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     seat,
     board,
     notebook,
-    sharings,
+    sharings: sharing.sharings,
     ask: (ask) => connection.askGuest(envelope(options.newId(), ask)),
-    async share(pour, sharing) {
-      const before = sharings.peek();
-      sharings.value = new Map([...before, [pour, sharing]]);
-      const answer = await connection.shareNotes({ id: options.newId(), pour, sharing });
-      if (!answer.ok) sharings.value = before;
-      return answer;
-    },
+    share: sharing.share,
     wake() {
       connection.wake();
       notebook.flush();
     },
     close() {
       gate.close();
+      sharing.close();
       connection.close();
     },
   };
