@@ -1,6 +1,6 @@
 import type { ClockCommand } from '../../core/session/command.ts';
 import { type Deadline, deadlinesOf } from '../../core/session/deadlines.ts';
-import type { Session } from '../../core/session/state.ts';
+import type { Session, UnderWay } from '../../core/session/state.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { Cancel, Clock } from '../clock.ts';
 
@@ -21,10 +21,8 @@ export class Deadlines {
   constructor(clock: Clock, loaded: Session, ask: (command: ClockCommand) => void) {
     this.#clock = clock;
     this.#ask = ask;
-    const passed = deadlinesOf(loaded).some(
-      ({ at, ask: { type } }) => type === 'ExpireCue' && this.#isOver(at),
-    );
-    if (passed && loaded.status === 'under-way') this.#overtimeSince = loaded.enteredAt;
+    if (loaded.status === 'under-way' && isOvertime(loaded, clock.now()))
+      this.#overtimeSince = loaded.enteredAt;
   }
 
   /** Sets the alarms of the session as it now stands. */
@@ -75,5 +73,9 @@ export class Deadlines {
     return at <= this.#clock.now();
   }
 }
+
+/** Of a held clock too: what is resumed after its time has been over just the same. */
+const isOvertime = ({ clock }: UnderWay, now: EpochMs): boolean =>
+  clock.kind === 'held' ? clock.remaining <= 0 : clock.endsAt <= now;
 
 const nameOf = ({ at, ask }: Deadline): string => `${ask.type} ${ask.cue} ${at}`;
