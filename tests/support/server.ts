@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { build } from 'vite';
 import { until } from './until.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
@@ -33,6 +34,8 @@ export interface SpawnOptions {
   readonly origins?: readonly string[];
   /** The bundle that `npm run build` makes, or the sources as they stand. */
   readonly from?: 'bundle' | 'sources';
+  /** Another bundle, made by `bundleServer`. */
+  readonly bundle?: string;
 }
 
 export const temporaryFolder = (): Promise<string> => mkdtemp(join(tmpdir(), 'quietpour-'));
@@ -44,11 +47,13 @@ export async function spawnServer({
   seats,
   origins = [],
   from = 'sources',
+  bundle,
 }: SpawnOptions): Promise<SpawnedServer> {
   if (from === 'bundle' && !existsSync(built)) {
     throw new Error('There is no built server in dist/; run `npm run build` first.');
   }
-  const code = from === 'bundle' ? [built] : ['--import', 'tsx', join(root, 'server/main.ts')];
+  const own = bundle ?? (from === 'bundle' ? built : undefined);
+  const code = own !== undefined ? [own] : ['--import', 'tsx', join(root, 'server/main.ts')];
   const child = spawn(process.execPath, code, {
     cwd: root,
     env: {
@@ -89,6 +94,17 @@ export async function spawnServer({
     },
     stop: () => stopped(child, ended),
   };
+}
+
+/** Bundles the sources as they stand, for a test that starts many servers: one starts in a third of the time. */
+export async function bundleServer(name: string): Promise<string> {
+  const folder = join(root, 'dist', name);
+  await build({
+    configFile: join(root, 'server/vite.config.ts'),
+    logLevel: 'silent',
+    build: { outDir: folder, emptyOutDir: true, sourcemap: false },
+  });
+  return join(folder, 'main.js');
 }
 
 async function stopped(child: ChildProcess, ended: Promise<void>): Promise<void> {
