@@ -8,7 +8,9 @@ interface Attack {
 }
 
 const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
+  crash: () => import('./crash/main.ts'),
   secrets: () => import('./secrets/main.ts'),
+  simulate: () => import('./simulation/main.ts'),
 };
 
 async function main([name = '', ...words]: readonly string[]): Promise<number> {

@@ -101,7 +101,7 @@ export class CrashGuest {
     const id = newId();
     for (;;) {
       const answer = await this.connection.saveNote({ id, pour, field, value, base });
-      if (answer.ok) return answer.value;
+      if (answer.ok) return String(answer.value);
       if (answer.code !== 'no-answer') throw new Error(`A note was refused: ${answer.code}.`);
     }
   }

@@ -1,0 +1,123 @@
+import { type CommandId, type PourId, pourId, type SeatId, seatId } from '../../../core/ids.ts';
+import type { SessionEvent } from '../../../core/session/event.ts';
+import { epochMs } from '../../../core/units.ts';
+import {
+  type PermittedPage,
+  type Store,
+  type StoredEntry,
+  StoreFailure,
+} from '../../../server/store/store.ts';
+import type { Ack, NoteAck } from '../../../shared/wire/protocol.ts';
+import type { Disk, Power } from './disk.ts';
+
+/** The store as one life of the server sees the disk. Reads see what is committed; nothing is shared with the disk. */
+export function diskStore(
+  disk: Disk,
+  power: Power,
+  boot: number,
+  now: () => number,
+  hostHere = () => false,
+): Store {
+  const write = disk.writer(power);
+  const stamp = () => ({ boot, now: now(), hostHere: hostHere() });
+  const row = { tasting: disk.tasting, code: 'ABC234', plan: disk.plan, revision: 1, createdAt: epochMs(0) };
+  const entriesOf = (seat: SeatId): StoredEntry[] =>
+    [...disk.notes.values()].filter((each) => each.seat === seat).map(withoutSeat);
+  const remember = (scope: string, command: CommandId, ack: Ack | NoteAck): void => {
+    disk.answers.set(`${scope} ${command}`, structuredClone(ack));
+  };
+  const fresh = (scope: string, command: CommandId | undefined): void => {
+    if (!disk.forgetful && command !== undefined && disk.answers.has(`${scope} ${command}`))
+      throw new StoreFailure('This command was answered before.');
+  };
+
+  return {
+    tastings: {
+      create: never,
+      find: (tasting) => (tasting === disk.tasting ? row : undefined),
+      findByCode: (code) => (code === row.code ? row : undefined),
+      list: () => [row],
+      savePlan: never,
+      remove: never,
+    },
+    sessions: {
+      version: () => disk.events.length,
+      read: () => JSON.parse(JSON.stringify(disk.events)) as SessionEvent[],
+      append({ expected, events, answered, key }) {
+        const decided = stamp();
+        return write(() => {
+          if (disk.events.length !== expected) throw new StoreFailure('Two writers share one session.');
+          fresh('', answered?.command);
+          disk.events.push(...events);
+          if (answered !== undefined) remember('', answered.command, answered.ack);
+          if (key !== undefined) disk.keys.set(key.hash, key);
+          const { command, ack } = answered ?? { command: undefined, ack: undefined };
+          disk.journal.push({ ...decided, kind: 'append', before: expected, events, command, ack });
+        });
+      },
+      answerTo: (_, command) => disk.answers.get(` ${command}`) as Ack | undefined,
+    },
+    notebooks: {
+      read: (_, seat) => ({
+        entries: entriesOf(seat),
+        sharings: [...disk.shares].flatMap(([key, sharing]) =>
+          key.startsWith(`${seat} `) ? [{ pour: pourOf(key), sharing }] : [],
+        ),
+      }),
+      find(_, seat, pour, field) {
+        const found = disk.notes.get(`${seat} ${pour} ${field}`);
+        return found && withoutSeat(found);
+      },
+      readPermitted: (_, pours) =>
+        pours.flatMap((pour) =>
+          [...disk.shares]
+            .filter(([key]) => pourOf(key) === pour)
+            .map(([key, sharing]): PermittedPage => {
+              const seat = seatId(key.split(' ')[0] ?? '');
+              return { seat, pour, sharing, entries: entriesOf(seat).filter((each) => each.pour === pour) };
+            }),
+        ),
+      save({ seat, entry, answered }) {
+        const decided = stamp();
+        return write(() => {
+          fresh(seat, answered.command);
+          disk.notes.set(`${seat} ${entry.pour} ${entry.field}`, { ...entry, seat });
+          remember(seat, answered.command, answered.ack);
+          disk.journal.push({ ...decided, kind: 'save', seat, entry, command: answered.command });
+        });
+      },
+      share({ seat, pour, sharing, answered }) {
+        const decided = stamp();
+        return write(() => {
+          fresh(seat, answered.command);
+          if (sharing === 'private') disk.shares.delete(`${seat} ${pour}`);
+          else disk.shares.set(`${seat} ${pour}`, sharing);
+          remember(seat, answered.command, answered.ack);
+          disk.journal.push({ ...decided, kind: 'share', seat, pour, sharing, command: answered.command });
+        });
+      },
+      answerTo: (_, seat, command) => disk.answers.get(`${seat} ${command}`),
+    },
+    keys: { add: never, find: (hash) => disk.keys.get(hash), revoke: never },
+    documents: {
+      read: (_, name) => disk.documents.get(name),
+      save: (_, name, body, base) =>
+        write(() => {
+          if ((disk.documents.get(name)?.revision ?? 0) !== base) return undefined;
+          disk.documents.set(name, { body, revision: base + 1 });
+          return base + 1;
+        }),
+    },
+    photos: { add: never, find: () => undefined, count: () => 0, remove: never },
+    surveys: { answer: never, count: () => 0, read: () => [] },
+    close: async () => undefined,
+  };
+}
+
+const pourOf = (share: string): PourId => pourId(share.split(' ')[1] ?? '');
+const withoutSeat = ({ seat: _, ...entry }: StoredEntry & { readonly seat: SeatId }): StoredEntry => entry;
+
+/** Nothing in an evening asks for this. */
+const never = (): never => {
+  throw new Error('This disk holds one tasting, and cannot do that.');
+};

@@ -1,0 +1,142 @@
+import type { Badge, LiveServer } from '../../../server/live/rooms.ts';
+import type { Wire } from './wire.ts';
+
+type Next = (error?: Error & { readonly data?: unknown }) => void;
+type Middleware = (socket: ServerEnd, next: Next) => void;
+
+/** The server's end of one connection, as far as the house uses one. */
+export class ServerEnd {
+  readonly id: string;
+  readonly handshake: { readonly auth: unknown };
+  data: Badge | undefined;
+  readonly #board: Switchboard;
+  readonly #wire: Wire;
+  #receive: (packet: readonly unknown[]) => void = () => undefined;
+  #onDisconnect: () => void = () => undefined;
+
+  constructor(board: Switchboard, id: string, auth: unknown, wire: Wire) {
+    this.#board = board;
+    this.id = id;
+    this.handshake = { auth };
+    this.#wire = wire;
+  }
+
+  use(receive: (packet: readonly unknown[]) => void): void {
+    this.#receive = receive;
+  }
+  on(event: string, run: () => void): void {
+    if (event === 'disconnect') this.#onDisconnect = run;
+  }
+  join(room: string): void {
+    this.#board.seat(this, room);
+  }
+  to(room: string) {
+    return this.#board.to(room, this);
+  }
+  emit(event: string, payload: unknown): void {
+    if (!this.#board.power.on) return;
+    this.#wire.down({ event, payload });
+    this.#board.overheard?.(this, event, payload);
+  }
+  disconnect(): void {
+    this.gone();
+    this.#wire.close('server', 'io server disconnect');
+  }
+
+  /** The process is gone: the machine resets the connection. */
+  dies(): void {
+    this.#wire.reset();
+  }
+
+  hears(event: string, payload: unknown, answer: (value: unknown) => void): void {
+    this.#receive([event, payload, answer]);
+  }
+  gone(): void {
+    if (this.#board.forget(this)) this.#onDisconnect();
+  }
+}
+
+/** Stands where socket.io's server stands, for one life of the server: rooms, broadcasts and the door. */
+export class Switchboard {
+  readonly power: { readonly on: boolean };
+  readonly sockets = { adapter: { rooms: new Map<string, Set<ServerEnd>>() } };
+  /** A planted fault that passes on what it hears. */
+  overheard: ((by: ServerEnd, event: string, payload: unknown) => void) | undefined;
+  readonly #ends = new Set<ServerEnd>();
+  #middleware: Middleware = (_, next) => next();
+  #welcome: (socket: ServerEnd) => void = () => undefined;
+  #count = 0;
+
+  constructor(power: { readonly on: boolean }) {
+    this.power = power;
+  }
+
+  /** The same, by the name under which the house knows it. */
+  get io(): LiveServer {
+    return this as unknown as LiveServer;
+  }
+
+  use(middleware: Middleware): void {
+    this.#middleware = middleware;
+  }
+  on(_event: 'connection', welcome: (socket: ServerEnd) => void): void {
+    this.#welcome = welcome;
+  }
+
+  /** Who comes in, or the refusal that the device is told. */
+  admit(auth: unknown, wire: Wire): ServerEnd | unknown {
+    this.#count += 1;
+    const end = new ServerEnd(this, `socket-${this.#count}`, auth, wire);
+    let refused: unknown;
+    this.#middleware(end, (error) => {
+      refused = error?.data;
+    });
+    if (refused !== undefined) return refused;
+    this.#ends.add(end);
+    return end;
+  }
+
+  /** After the device has been told that it is in. */
+  welcome(end: ServerEnd): void {
+    this.#welcome(end);
+  }
+
+  to(rooms: string | readonly string[], except?: ServerEnd) {
+    return {
+      emit: (event: string, payload: unknown): void => {
+        const members = new Set([rooms].flat().flatMap((room) => [...this.#members(room)]));
+        for (const end of members) if (end !== except) end.emit(event, payload);
+      },
+    };
+  }
+
+  in(room: string) {
+    return {
+      socketsJoin: (other: string): void => {
+        for (const end of [...this.#members(room)]) this.seat(end, other);
+      },
+      disconnectSockets: (): void => {
+        for (const end of [...this.#members(room)]) end.disconnect();
+      },
+    };
+  }
+
+  seat(end: ServerEnd, room: string): void {
+    const { rooms } = this.sockets.adapter;
+    rooms.set(room, (rooms.get(room) ?? new Set()).add(end));
+  }
+
+  /** False when it was gone already. */
+  forget(end: ServerEnd): boolean {
+    for (const members of this.sockets.adapter.rooms.values()) members.delete(end);
+    return this.#ends.delete(end);
+  }
+
+  get connected(): ReadonlySet<ServerEnd> {
+    return this.#ends;
+  }
+
+  #members(room: string): ReadonlySet<ServerEnd> {
+    return this.sockets.adapter.rooms.get(room) ?? new Set();
+  }
+}
