@@ -20,7 +20,7 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
     <main class="doors">
       <header class="doors-head">
         <h1>{stored.plan.title === '' ? words.untitled : stored.plan.title}</h1>
-        <nav class="doors-nav">
+        <nav class="doors-nav" aria-label={words.doors.elsewhere}>
           <LinkWord link={follower.link.value} hosts={follower.presence.value.hosts} />
           <a class="button button-quiet" href={hrefOf({ page: 'home' })}>
             {words.doors.toHome}

@@ -42,7 +42,7 @@ export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: Drawe
         onWait={(wait) => conducting.just({ type: 'WaitForRemote', wait })}
       />
       <LightAndHand />
-      <nav class="row-of-links">
+      <nav class="row-of-links" aria-label={words.doors.elsewhere}>
         <a class="button" href={hrefOf({ page: 'doors', tasting: evening.stored.tasting })}>
           {words.doors.title}
         </a>

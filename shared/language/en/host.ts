@@ -60,6 +60,7 @@ export const hostWords = {
   doors: {
     title: 'The doors',
     toPlan: 'Plan',
+    elsewhere: 'Other pages',
     toHome: 'All evenings',
     code: 'The code',
     address: 'The guests’ address',
