@@ -11,26 +11,27 @@ export interface Addresses {
   readonly data: string;
 }
 
-/** What a host reads in the terminal: where to go, where guests go, and a code for their cameras. */
+/**
+ * What a host reads in the terminal: for every network that this machine is on, where the host goes, where guests go,
+ * and a square for their cameras.
+ */
 export function announcement({ scheme, port, external, origins, houseKey, data }: Addresses): string {
   const local = `${scheme}://localhost:${port}`;
   const reached = [...origins, ...external.map((name) => `${scheme}://${name}:${port}`)];
-  const host = [...reached, local].map((origin) => `  ${origin}/host#key=${houseKey}`);
-  const guests = (reached.length > 0 ? reached : [local]).map((origin) => `  ${origin}/`);
-  const best = reached[0] ?? local;
-  const alone =
-    reached.length > 0 ? [] : ['', 'This machine is on no network: phones cannot reach it until it is.'];
+  const places = reached.length > 0 ? reached : [local];
   return [
     'Quietpour is running. Keep the host’s address to yourself: it opens every tasting here.',
     '',
-    'Host, on this machine or a tablet:',
-    ...host,
-    '',
-    'Guests, on the same network:',
-    ...guests,
-    ...alone,
-    '',
-    renderUnicodeCompact(`${best}/`, { ecc: 'M', border: 2 }),
+    ...places.flatMap((origin) => [
+      `  Host     ${origin}/host#key=${houseKey}`,
+      `  Guests   ${origin}/`,
+      '',
+      renderUnicodeCompact(`${origin}/`, { ecc: 'M', border: 2 }),
+      '',
+    ]),
+    ...(reached.length > 0
+      ? [`On this machine itself the host also finds it at ${local}/host#key=${houseKey}`]
+      : ['This machine is on no network: phones cannot reach it until it is.']),
     '',
     `Everything is kept in ${data}. Stop with Ctrl+C.`,
     '',

@@ -1,6 +1,9 @@
 import type { PlanInput } from '../../core/tasting.ts';
 
-/** An invented evening in an invented place: six spirits of producers that do not exist, from light to smoky. */
+/**
+ * An invented evening in an invented place: six spirits of producers that do not exist, from light to smoky, in pours
+ * small enough to set a good example.
+ */
 export const demoEvening: PlanInput = {
   title: 'Six lanterns: an evening from orchard to smoke',
   hostName: 'Maren',
@@ -34,6 +37,7 @@ export const demoEvening: PlanInput = {
       cask: 'first-fill maple-toasted oak',
       peat: 0,
       bottleMl: 700,
+      pourMl: 15,
       priceMinor: 4600,
       story: 'The still stands against a pear orchard, and in a warm autumn the door is left open.',
       marks: { pungency: 2, dryness: 4 },
@@ -50,6 +54,7 @@ export const demoEvening: PlanInput = {
       cask: 'refill oak',
       peat: 0,
       bottleMl: 700,
+      pourMl: 15,
       priceMinor: 6900,
       story: 'Three sisters took turns at the fire, and never agreed about the cut.',
       marks: { pungency: 3, dryness: 5 },
@@ -66,6 +71,7 @@ export const demoEvening: PlanInput = {
       cask: 'sweet-wine butt',
       peat: 0,
       bottleMl: 700,
+      pourMl: 15,
       priceMinor: 9800,
       marks: { pungency: 4, dryness: 3 },
     },
@@ -81,6 +87,7 @@ export const demoEvening: PlanInput = {
       cask: 'refill oak, warehouse by the sea',
       peat: 1,
       bottleMl: 700,
+      pourMl: 15,
       priceMinor: 7200,
       marks: { pungency: 5, dryness: 6 },
     },
@@ -96,6 +103,7 @@ export const demoEvening: PlanInput = {
       cask: 'first-fill oak',
       peat: 2,
       bottleMl: 700,
+      pourMl: 15,
       priceMinor: 7800,
       marks: { pungency: 7, dryness: 7 },
     },
@@ -111,6 +119,7 @@ export const demoEvening: PlanInput = {
       cask: 'small charred oak',
       peat: 3,
       bottleMl: 500,
+      pourMl: 15,
       priceMinor: 8400,
       story: 'Cut strong and bottled young, because the founder could not wait.',
       marks: { pungency: 9, dryness: 8 },

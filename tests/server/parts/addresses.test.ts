@@ -13,6 +13,8 @@ const ipv4 = (address: string, internal = false): NetworkInterfaceInfo => ({
   cidr: `${address}/24`,
 });
 
+const common = { scheme: 'http', port: 4680, origins: [], houseKey: 'the-key', data: '/data' } as const;
+
 describe('the addresses that are printed', () => {
   it('are all external ones, those where guests are first', () => {
     const found = externalAddresses({
@@ -27,13 +29,21 @@ describe('the addresses that are printed', () => {
   });
 
   it('say where host and guests go, and when no phone can come', () => {
-    const common = { scheme: 'http', port: 4680, origins: [], houseKey: 'the-key', data: '/data' } as const;
     const open = announcement({ ...common, external: ['192.168.1.20'] });
     expect(open).toContain('http://192.168.1.20:4680/host#key=the-key');
     expect(open).toContain('http://localhost:4680/host#key=the-key');
-    expect(open).toMatch(/^ {2}http:\/\/192\.168\.1\.20:4680\/$/m);
     expect(open).toMatch(/[█▀▄]{10}/);
     expect(announcement({ ...common, external: [] })).toMatch(/on no network/);
+  });
+
+  it('has an address for host and guests and a square for every network', () => {
+    const said = announcement({ ...common, external: ['192.168.1.20', '10.0.0.7'] });
+    for (const name of ['192.168.1.20', '10.0.0.7']) {
+      expect(said).toMatch(new RegExp(`Host +http://${name}:\\d+/host#key=`));
+      expect(said).toMatch(new RegExp(`Guests +http://${name}:\\d+/\n`));
+    }
+    // A square of 25 modules with its border has 15 lines of half blocks, the first one all light.
+    expect(said.split('\n').filter((line) => /^█+$/.test(line)).length).toBe(2);
   });
 });
 
