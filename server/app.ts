@@ -57,7 +57,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const log = options.log ?? stderrLog('warn');
   const houseKey = options.houseKey ?? chance.key();
   const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
-  const io = createLiveServer(http, origins);
+  const io = createLiveServer(origins);
   const graces = {
     host: durationMs(options.hostGrace ?? 30_000),
     seat: durationMs(options.seatGrace ?? 15_000),
@@ -90,6 +90,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     secure,
   });
   http.on('request', site);
+  // After the site: whoever comes second takes the requests of its own path away from the first.
+  io.attach(http);
   openGateway({ io, conductors, keyring, clock, log });
   const connections = tracked(http);
   try {

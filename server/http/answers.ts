@@ -41,8 +41,13 @@ export function sendRefusal(response: Response, code: RefusalCode, sentence?: st
 /** Every error of every route ends here: one short sentence, and nothing of what was sent in the log. */
 export const answerErrors =
   (log: Log): ErrorRequestHandler =>
-  (error: unknown, request, response, next) => {
-    if (response.headersSent) return next(error);
+  (error: unknown, request, response, _next) => {
+    if (response.headersSent) {
+      // Express's own last resort would print the error as it is.
+      log.error({ method: request.method, reason: nameOf(error) }, 'an answer broke off');
+      response.destroy();
+      return;
+    }
     if (error instanceof Refused) return sendRefusal(response, error.code, error.message);
     if (error instanceof StoreFailure) {
       log.error({ reason: error.message }, 'not stored');

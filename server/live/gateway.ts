@@ -1,4 +1,3 @@
-import type { Server as HttpServer } from 'node:http';
 import { Server } from 'socket.io';
 import { largestFrame, type RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Keyring } from '../access/keys.ts';
@@ -15,8 +14,9 @@ import { TokenBucket } from './token-bucket.ts';
 /** Per device. A phone asks a few times a minute and probes eight times on connecting. */
 const allowed = { perSecond: 20, burst: 60 };
 
-export function createLiveServer(http: HttpServer, origins: readonly string[]): LiveServer {
-  return new Server(http, {
+/** Not yet attached to a server. */
+export function createLiveServer(origins: readonly string[]): LiveServer {
+  return new Server({
     serveClient: false,
     // A phone that slept is found out within fifteen seconds.
     pingInterval: 10_000,

@@ -1,4 +1,3 @@
-import { createServer } from 'node:http';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, cueId, tastingId } from '../../../core/ids.ts';
 import { durationMs } from '../../../core/units.ts';
@@ -20,7 +19,7 @@ beforeEach(async () => {
   clock = new ManualClock();
   store = memoryStore();
   const graces = { host: durationMs(30_000), seat: durationMs(15_000) };
-  const io = createLiveServer(createServer(), []);
+  const io = createLiveServer([]);
   const log = listeningLog();
   conductors = new Conductors({
     store,
