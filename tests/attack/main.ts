@@ -11,6 +11,7 @@ const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
   crash: () => import('./crash/main.ts'),
   secrets: () => import('./secrets/main.ts'),
   simulate: () => import('./simulation/main.ts'),
+  fuzz: () => import('./fuzz/main.ts'),
 };
 
 async function main([name = '', ...words]: readonly string[]): Promise<number> {

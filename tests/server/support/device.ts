@@ -59,6 +59,8 @@ export class Device {
         this.close();
         reject(error.data ?? error);
       });
+      // Hung up on before a word was said: nothing else would tell.
+      this.socket.io.once('close', (reason) => reject(new Error(reason)));
     });
   }
 
