@@ -56,11 +56,11 @@ export class Device {
     return new Promise((resolve, reject) => {
       this.socket.once('connect', () => resolve(this));
       this.socket.once('connect_error', (error: Error & { data?: Refusal }) => {
-        this.close();
         reject(error.data ?? error);
+        this.close();
       });
-      // Hung up on before a word was said: nothing else would tell.
-      this.socket.io.once('close', (reason) => reject(new Error(reason)));
+      // Hung up on before a word was said: nothing else would tell. A refusal, when there is one, comes right after.
+      this.socket.io.once('close', (reason) => setImmediate(() => reject(new Error(reason))));
     });
   }
 
