@@ -7,7 +7,7 @@ import type { KeyRow, Store } from '../store/store.ts';
 export const hashOf = (key: string): string => createHash('sha256').update(key, 'utf8').digest('hex');
 
 /** Whose key it is. The house key opens every tasting of this server as a host would. */
-export type Identity = { readonly role: 'house' } | KeyRow;
+export type Identity = { readonly role: 'house'; readonly hash: string } | KeyRow;
 
 const longestKey = 128;
 
@@ -26,7 +26,16 @@ export class Keyring {
   identify(key: string): Identity | undefined {
     if (key.length === 0 || key.length > longestKey) return undefined;
     const hash = hashOf(key);
-    if (timingSafeEqual(Buffer.from(hash, 'hex'), this.#house)) return { role: 'house' };
+    if (timingSafeEqual(Buffer.from(hash, 'hex'), this.#house)) return { role: 'house', hash };
+    return this.#valid(hash);
+  }
+
+  /** Whether the key with this hash still opens what it did: keys are withdrawn and grow old while devices are connected. */
+  stands(hash: string): boolean {
+    return timingSafeEqual(Buffer.from(hash, 'hex'), this.#house) || this.#valid(hash) !== undefined;
+  }
+
+  #valid(hash: string): KeyRow | undefined {
     const row = this.#store.keys.find(hash);
     if (row === undefined) return undefined;
     return row.expiresAt !== null && row.expiresAt <= this.#clock.now() ? undefined : row;

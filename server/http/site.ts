@@ -1,6 +1,7 @@
 import express, { type Express } from 'express';
 import { answerErrors, sendRefusal } from './answers.ts';
 import { keepsakeRoutes } from './keepsake.ts';
+import { keyRoutes } from './keys.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { photoPages, photoRoutes } from './photos.ts';
@@ -29,7 +30,7 @@ export function createSite(parts: HttpParts): Express {
   });
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
   const rowFor = rowForCode(parts);
-  site.use('/api', tastingRoutes(parts), seatRoutes(parts, rowFor), keepsakeRoutes(parts));
+  site.use('/api', tastingRoutes(parts), keyRoutes(parts), seatRoutes(parts, rowFor), keepsakeRoutes(parts));
   site.use('/api', photoRoutes(parts), surveyRoutes(parts, rowFor), screenRoutes(parts, rowFor));
   site.use('/api', (_request, response) => sendRefusal(response, 'unknown-event'));
   site.use(photoPages(parts), pageRoutes(parts.pages));

@@ -1,11 +1,10 @@
 import { Router } from 'express';
 import { z } from 'zod';
-import { seatId, type TastingId, tastingId } from '../../core/ids.ts';
+import { type TastingId, tastingId } from '../../core/ids.ts';
 import { planSchema } from '../../core/tasting.ts';
-import { durationMs, later } from '../../core/units.ts';
-import type { CreatedTasting, IssuedKey, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
+import type { CreatedTasting, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
 import { hashOf } from '../access/keys.ts';
-import type { KeyRole, TastingRow } from '../store/store.ts';
+import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, identityOf, parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
@@ -13,14 +12,6 @@ import { Stages } from './stages.ts';
 
 const planBody = z.strictObject({ plan: planSchema });
 const savedPlanBody = z.strictObject({ plan: planSchema, base: z.number().int().min(0) });
-const newKeyBody = z.discriminatedUnion('for', [
-  z.strictObject({ for: z.literal('host') }),
-  z.strictObject({ for: z.literal('seat'), seat: z.string().max(40).transform(seatId) }),
-]);
-
-/** A second device's key outlives the evening, so that the keepsake can still be fetched with it. */
-const issuedFor = durationMs(30 * 24 * 3600 * 1000);
-
 /** What hosts do with tastings. */
 export function tastingRoutes(parts: HttpParts): Router {
   const { store, keyring, conductors, chance, clock } = parts;
@@ -83,22 +74,6 @@ export function tastingRoutes(parts: HttpParts): Router {
     rowOf(tasting);
     await conductors.remove(tasting);
     response.status(204).end();
-  });
-
-  router.post('/tastings/:tasting/keys', async (request, response) => {
-    const tasting = hostedTasting(request, keyring);
-    rowOf(tasting);
-    const wanted = parsed(newKeyBody, request.body);
-    if (wanted.for === 'seat') {
-      const session = conductors.of(tasting)?.standing.session;
-      const seats = session === undefined || session.status === 'unopened' ? {} : session.seats;
-      if (!Object.hasOwn(seats, wanted.seat)) throw new Refused('no-such-seat');
-    }
-    const role: KeyRole = wanted.for === 'host' ? { role: 'host' } : { role: 'seat', seat: wanted.seat };
-    const key = chance.key();
-    const expiresAt = later(clock.now(), issuedFor);
-    await store.keys.add({ ...role, hash: hashOf(key), tasting, expiresAt });
-    response.status(201).json({ key, expiresAt } satisfies IssuedKey);
   });
 
   return router;

@@ -8,7 +8,7 @@ import { refusal } from '../refusal.ts';
 import type { Conductors } from './conductors.ts';
 import { admit } from './handshake.ts';
 import { answerTo, isKnown } from './requests.ts';
-import type { Badge, LiveServer, LiveSocket } from './rooms.ts';
+import { type Badge, type LiveServer, type LiveSocket, letGo } from './rooms.ts';
 import { TokenBucket } from './token-bucket.ts';
 
 /** Per device. A phone asks a few times a minute and probes eight times on connecting. */
@@ -71,8 +71,12 @@ export function openGateway({ io, conductors, keyring, clock, log }: GatewayPart
     if (!socket.data.allowance.take()) return answer(refusal('too-fast'));
     if (!isKnown(event)) return answer(refusal('unknown-event'));
     if (packet.length !== 3) return answer(refusal('malformed'));
-    const { tasting } = socket.data;
+    const { tasting, hash } = socket.data;
     try {
+      if (!keyring.stands(hash)) {
+        answer(refusal('wrong-key'));
+        return letGo(socket, 'key-withdrawn');
+      }
       const conductor = conductors.of(tasting);
       if (conductor === undefined) return answer(refusal('no-such-tasting'));
       answer(await answerTo(event, { socket, conductor, clock, payload }));

@@ -23,7 +23,7 @@ export function admit(
   shown: unknown,
   keyring: Keyring,
   conductors: Conductors,
-): Pick<Badge, 'tasting' | 'bearer'> | RefusalCode {
+): Pick<Badge, 'tasting' | 'bearer' | 'hash'> | RefusalCode {
   const protocol = protocolSchema.safeParse(shown);
   if (!protocol.success) return 'malformed';
   if (protocol.data.protocol !== protocolVersion) return 'wrong-protocol';
@@ -33,21 +33,24 @@ export function admit(
   const identity = keyring.identify(key);
   // Without a key that opens something nobody learns which tastings exist.
   if (identity === undefined || !isFor(identity, tasting)) return 'wrong-key';
+  const { hash } = identity;
   const conductor = conductors.of(tasting);
   if (conductor === undefined) return 'no-such-tasting';
   switch (role) {
     case 'host':
-      return mayHost(identity, tasting) ? { tasting, bearer: { role } } : 'wrong-role';
+      return mayHost(identity, tasting) ? { tasting, hash, bearer: { role } } : 'wrong-role';
     case 'screen':
       return identity.role === 'screen' || mayHost(identity, tasting)
-        ? { tasting, bearer: { role } }
+        ? { tasting, hash, bearer: { role } }
         : 'wrong-role';
     case 'guest': {
       if (identity.role !== 'seat') return 'wrong-role';
       const { session } = conductor.standing;
       const seat = session.status === 'unopened' ? undefined : session.seats[identity.seat];
       if (seat === undefined) return 'no-such-seat';
-      return seat.presence === 'removed' ? 'not-seated' : { tasting, bearer: { role, seat: identity.seat } };
+      return seat.presence === 'removed'
+        ? 'not-seated'
+        : { tasting, hash, bearer: { role, seat: identity.seat } };
     }
     default:
       return role satisfies never;

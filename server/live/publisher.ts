@@ -18,6 +18,7 @@ import {
   hostsOf,
   type LiveServer,
   type LiveSocket,
+  letGo,
   screensOf,
   seatRoom,
 } from './rooms.ts';
@@ -127,6 +128,14 @@ export class Publisher {
   dismissScreens(): void {
     this.#io.to(screensOf(this.#tasting)).emit('dismissal', 'key-withdrawn');
     this.#io.in(screensOf(this.#tasting)).disconnectSockets(true);
+  }
+
+  /** Hangs up on every device whose key does not stand any more. */
+  dismissWithdrawn(stands: (hash: string) => boolean): void {
+    for (const id of this.#io.sockets.adapter.rooms.get(everybodyAt(this.#tasting)) ?? []) {
+      const socket = this.#io.sockets.sockets.get(id);
+      if (socket !== undefined && !stands(socket.data.hash)) letGo(socket, 'key-withdrawn');
+    }
   }
 
   dismissEverybody(why: Dismissal): void {

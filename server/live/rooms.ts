@@ -1,6 +1,6 @@
 import type { Server, Socket } from 'socket.io';
 import type { SeatId, TastingId } from '../../core/ids.ts';
-import type { ClientToServer, ServerToClient } from '../../shared/wire/protocol.ts';
+import type { ClientToServer, Dismissal, ServerToClient } from '../../shared/wire/protocol.ts';
 import type { Bearer } from './presence.ts';
 import type { TokenBucket } from './token-bucket.ts';
 
@@ -8,6 +8,8 @@ import type { TokenBucket } from './token-bucket.ts';
 export interface Badge {
   readonly tasting: TastingId;
   readonly bearer: Bearer;
+  /** Hash of the key that was shown. */
+  readonly hash: string;
   readonly allowance: TokenBucket;
 }
 
@@ -22,3 +24,9 @@ export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
 /** Everybody, waiting guests included. */
 export const everybodyAt = (tasting: TastingId): string => `${tasting}/all`;
+
+/** Says why before it hangs up. */
+export function letGo(socket: LiveSocket, why: Dismissal): void {
+  socket.emit('dismissal', why);
+  socket.disconnect(true);
+}

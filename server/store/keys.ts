@@ -22,8 +22,8 @@ export function keyRing(db: Database, writer: Writer): SqliteKeyRing {
     'INSERT INTO keys VALUES (?, ?, ?, ?, ?)',
   );
   const byHash = db.prepare<[string], Row>('SELECT * FROM keys WHERE hash = ?');
-  const revoke = db.prepare<[string, string, string | null]>(
-    'DELETE FROM keys WHERE tasting = ? AND role = ? AND seat IS ?',
+  const revoke = db.prepare<[string, string, string | null, string]>(
+    'DELETE FROM keys WHERE tasting = ? AND role = ? AND seat IS ? AND hash <> ?',
   );
   const addNow = (key: KeyRow): void => {
     insert.run(key.hash, key.tasting, key.role, seatOf(key), key.expiresAt);
@@ -35,9 +35,9 @@ export function keyRing(db: Database, writer: Writer): SqliteKeyRing {
       const row = byHash.get(hash);
       return row && fromRow(row);
     },
-    revoke: (tasting, which) =>
+    revoke: (tasting, which, spared = '') =>
       writer.write(() => {
-        revoke.run(tasting, which.role, seatOf(which));
+        revoke.run(tasting, which.role, seatOf(which), spared);
       }),
   };
 }

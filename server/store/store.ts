@@ -131,8 +131,8 @@ export type KeyRow = KeyRole & {
 export interface KeyRing {
   add(key: KeyRow): Promise<void>;
   find(hash: string): KeyRow | undefined;
-  /** All keys of a tasting, or only those of one seat. */
-  revoke(tasting: TastingId, which: KeyRole): Promise<void>;
+  /** All keys of a role, or of one seat, but for the one with the hash `spared`. */
+  revoke(tasting: TastingId, which: KeyRole, spared?: string): Promise<void>;
 }
 
 /** What a small document is called. */

@@ -17,6 +17,7 @@ import type { Refusal } from './protocol.ts';
  *   PUT    /api/tastings/:tasting/plan       host key; SavePlan -> { revision }; 409 `plan-changed`
  *   DELETE /api/tastings/:tasting            host key -> 204, with everything in it
  *   POST   /api/tastings/:tasting/keys       host key; NewKey -> IssuedKey
+ *   DELETE /api/tastings/:tasting/keys/host | seat/:seat      host key -> 204; their devices are let go
  *   POST   /api/seats                        TakeSeatRequest -> TakenSeat
  *   GET    /api/invitations/:code            -> Invitation
  *   PUT    /api/invitations/:code/survey     SurveyReply -> 204; the same respondent again replaces
@@ -67,8 +68,11 @@ export interface SavePlan {
   readonly base: number;
 }
 
-export type NewKey = { readonly for: 'host' } | { readonly for: 'seat'; readonly seat: SeatId };
-/** A key for a second device. A seat's key is good for one guest's new phone; the old one goes on working. */
+/** `replaces`: every earlier key of the same kind is withdrawn, and the devices that hold one are let go. */
+export type NewKey = ({ readonly for: 'host' } | { readonly for: 'seat'; readonly seat: SeatId }) & {
+  readonly replaces?: boolean;
+};
+/** A key for a second device. A seat's key is good for one guest's new phone; the old one goes on working unless it is replaced. */
 export interface IssuedKey {
   readonly key: string;
   readonly expiresAt: EpochMs | null;
