@@ -1,11 +1,15 @@
 import { mkdirSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { houseKeyIn } from './access/house-key.ts';
 import { externalAddresses } from './addresses.ts';
 import { announcement } from './announce.ts';
 import { startServer } from './app.ts';
 import { realChance } from './chance.ts';
 import { stderrLog } from './log.ts';
+import { backUp } from './ops/backup.ts';
+import { openBackupDoor } from './ops/backup-door.ts';
+import { storeIn } from './ops/data-folder.ts';
+import { restore } from './ops/restore.ts';
 import { type Settings, settingsFrom } from './settings.ts';
 import { openSqliteStore } from './store/sqlite.ts';
 import { StoreFailure } from './store/store.ts';
@@ -15,6 +19,8 @@ async function main(): Promise<void> {
   // What people write is nobody else's on this machine.
   process.umask(0o077);
   const settings = settingsFrom(process.env);
+  const [task, file] = process.argv.slice(2);
+  if (task !== undefined) return void console.log(await errand(task, file, settings));
   const log = stderrLog(settings.logLevel);
   const { houseKey, store } = openData(settings.data);
   const server = await startServer({
@@ -42,7 +48,10 @@ async function main(): Promise<void> {
     }),
   );
 
+  const closeDoor = await openBackupDoor(settings.data, store, log);
+
   const stop = async () => {
+    await closeDoor();
     await server.stop();
     process.exit(0);
   };
@@ -50,11 +59,20 @@ async function main(): Promise<void> {
   process.once('SIGTERM', () => void stop());
 }
 
+/** What can be asked for instead of a server. */
+async function errand(task: string, file: string | undefined, { data }: Settings): Promise<string> {
+  if (task !== 'backup' && task !== 'restore') {
+    throw new Error('Say "backup FILE" or "restore FILE", or nothing at all to start the server.');
+  }
+  if (file === undefined) throw new Error(`Name a file: npm run ${task} -- quietpour-backup.db`);
+  return task === 'backup' ? backUp(data, resolve(file)) : restore(data, resolve(file), new Date());
+}
+
 function openData(folder: string) {
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     // The store first: its lock keeps a second server away.
-    const store = openSqliteStore(join(folder, 'quietpour.db'));
+    const store = openSqliteStore(storeIn(folder));
     return { store, houseKey: houseKeyIn(folder, realChance) };
   } catch (error) {
     if (error instanceof StoreFailure || !(error instanceof Error && 'code' in error)) throw error;

@@ -10,11 +10,16 @@ import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
 import { createWriter, failure } from './writer.ts';
 
+export interface SqliteStore extends Store {
+  /** Writes everything that is on disk at this moment into a new file, while the store goes on working. */
+  backup(file: string): Promise<void>;
+}
+
 /**
  * A store in one SQLite file. The lock is held for as long as the server runs, so a second server on the same file is
  * refused at once, and a killed one leaves nothing to clean up. Throws `StoreFailure` with a sentence.
  */
-export function openSqliteStore(file: string): Store {
+export function openSqliteStore(file: string): SqliteStore {
   const db = open(file);
   const writer = createWriter(db);
   const keys = keyRing(db, writer);
@@ -26,6 +31,17 @@ export function openSqliteStore(file: string): Store {
     documents: documentShelf(db, writer),
     photos: photoShelf(db, writer),
     surveys: surveyShelf(db, writer),
+    async backup(copy) {
+      try {
+        await db.backup(copy);
+        // One file that stands by itself, without a write-ahead log beside it.
+        const written = new SqliteDatabase(copy);
+        written.pragma('journal_mode = DELETE');
+        written.close();
+      } catch (error) {
+        throw failure(error);
+      }
+    },
     async close() {
       await writer.idle();
       db.close();

@@ -1,0 +1,73 @@
+import { accessSync, constants, createWriteStream, existsSync, renameSync, rmSync } from 'node:fs';
+import { connect } from 'node:net';
+import { dirname } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { checkCopy } from '../store/check-copy.ts';
+import { openSqliteStore, type SqliteStore } from '../store/sqlite.ts';
+import { backupDoorOf, storeIn } from './data-folder.ts';
+
+/**
+ * Writes everything in the data folder's store into `file`, whether the server runs or not, and reads it back before
+ * saying so. The house key is not in it. Throws a sentence that says what to do.
+ */
+export async function backUp(folder: string, file: string): Promise<string> {
+  if (existsSync(file))
+    throw new Error(`${file} exists already: name a new file, so that no backup is lost.`);
+  const source = storeIn(folder);
+  if (!existsSync(source)) {
+    throw new Error(`There is no store in ${folder}: name its folder in QUIETPOUR_DATA.`);
+  }
+  const part = `${file}.part`;
+  try {
+    accessSync(dirname(file), constants.W_OK);
+    const store = openUnlessServed(source);
+    if (store === undefined) await fetchFromServer(folder, part);
+    else await store.backup(part).finally(() => store.close());
+    const tastings = checkCopy(part);
+    renameSync(part, file);
+    return `${file} holds ${tastings} ${tastings === 1 ? 'tasting' : 'tastings'} and was read back without a fault. Guests’ private notes are in it: keep it as you would keep them.`;
+  } catch (error) {
+    rmSync(part, { force: true });
+    throw withoutRoom(error, file);
+  }
+}
+
+/** Undefined when a server holds the store. */
+export function openUnlessServed(source: string): SqliteStore | undefined {
+  try {
+    return openSqliteStore(source);
+  } catch (error) {
+    if (error instanceof Error && error.message.includes('(SQLITE_BUSY')) return undefined;
+    throw error;
+  }
+}
+
+async function fetchFromServer(folder: string, part: string): Promise<void> {
+  const socket = connect(backupDoorOf(folder));
+  try {
+    await new Promise<void>((resolve, reject) => {
+      socket.once('connect', resolve);
+      socket.once('error', reject);
+    });
+  } catch (error) {
+    throw new Error(
+      'A server uses this store and cannot be asked for a backup: stop it, then back up again.',
+      {
+        cause: error,
+      },
+    );
+  }
+  await pipeline(socket, createWriteStream(part, { mode: 0o600 }));
+}
+
+function withoutRoom(error: unknown, file: string): unknown {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  if (code === 'ENOSPC')
+    return new Error(`There is no room for ${file}: free some space, then back up again.`);
+  if (/^(ENOENT|EACCES|EROFS|ENOTDIR)$/.test(code)) {
+    return new Error(`${file} cannot be written (${code}): name a file in a folder of yours.`, {
+      cause: error,
+    });
+  }
+  return error;
+}
