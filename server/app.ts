@@ -11,7 +11,9 @@ import { type Clock, wallClock } from './clock.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
+import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
+import { Metrics } from './ops/metrics.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
@@ -76,6 +78,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const scheme = secure ? 'https' : 'http';
   let port = options.port ?? 0;
   const guestOrigins = () => [...origins, ...externalAddresses().map((ip) => `${scheme}://${ip}:${port}`)];
+  const metrics = new Metrics();
   const site = createSite({
     store,
     keyring,
@@ -84,6 +87,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     chance,
     clock,
     log,
+    metrics,
+    standing: () => ({ devices: devicesIn(io), sessions: conductors.working }),
     origins,
     guestOrigins,
     pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
@@ -92,12 +97,13 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   http.on('request', site);
   // After the site: whoever comes second takes the requests of its own path away from the first.
   io.attach(http);
-  openGateway({ io, conductors, keyring, clock, log });
+  openGateway({ io, conductors, keyring, clock, log, metrics });
   const connections = tracked(http);
   try {
     port = await listen(http, port, options.host);
   } catch (error) {
     await conductors.stop();
+    metrics.stop();
     throw error;
   }
 
@@ -113,6 +119,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     http.closeIdleConnections();
     await closed;
     await conductors.stop();
+    metrics.stop();
     await store.close();
   };
   return {

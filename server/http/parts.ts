@@ -4,6 +4,7 @@ import type { Chance } from '../chance.ts';
 import type { Clock } from '../clock.ts';
 import type { Conductors } from '../live/conductors.ts';
 import type { Log } from '../log.ts';
+import type { Metrics, Standing } from '../ops/metrics.ts';
 import type { Store } from '../store/store.ts';
 
 /** What the routes are made of. */
@@ -15,6 +16,8 @@ export interface HttpParts {
   readonly chance: Chance;
   readonly clock: Clock;
   readonly log: Log;
+  readonly metrics: Metrics;
+  readonly standing: () => Standing;
   /** Origins of other addresses whose pages may write here. */
   readonly origins: readonly string[];
   /** Addresses at which guests reach this server, best first. */

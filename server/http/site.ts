@@ -2,6 +2,7 @@ import express, { type Express } from 'express';
 import { answerErrors, sendRefusal } from './answers.ts';
 import { keepsakeRoutes } from './keepsake.ts';
 import { keyRoutes } from './keys.ts';
+import { countAnswers, metricsRoute } from './metrics.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { photoPages, photoRoutes } from './photos.ts';
@@ -20,10 +21,12 @@ export function createSite(parts: HttpParts): Express {
   site.disable('x-powered-by');
   // A reverse proxy on this machine says whom it speaks for; nobody else is believed.
   site.set('trust proxy', 'loopback');
+  site.use(countAnswers(parts));
   site.use(securityHeaders(parts.secure));
   site.get('/healthz', (_request, response) => {
     response.set('Cache-Control', 'no-store').json({ ok: true, server: 'quietpour' });
   });
+  site.get('/metrics', metricsRoute(parts));
   site.use('/api', (_request, response, next) => {
     response.set('Cache-Control', 'no-store');
     next();

@@ -4,10 +4,11 @@ import type { Keyring } from '../access/keys.ts';
 import { originAllowed } from '../access/origin.ts';
 import type { Clock } from '../clock.ts';
 import type { Log } from '../log.ts';
+import type { Metrics, Outcome } from '../ops/metrics.ts';
 import { refusal } from '../refusal.ts';
 import type { Conductors } from './conductors.ts';
 import { admit } from './handshake.ts';
-import { answerTo, isKnown } from './requests.ts';
+import { type Answer, answerTo, isKnown } from './requests.ts';
 import { type Badge, type LiveServer, type LiveSocket, letGo } from './rooms.ts';
 import { TokenBucket } from './token-bucket.ts';
 
@@ -39,10 +40,11 @@ export interface GatewayParts {
   readonly keyring: Keyring;
   readonly clock: Clock;
   readonly log: Log;
+  readonly metrics: Pick<Metrics, 'asked'>;
 }
 
 /** The door for devices: who is this, what may they ask, and one short answer to everything. */
-export function openGateway({ io, conductors, keyring, clock, log }: GatewayParts): void {
+export function openGateway({ io, conductors, keyring, clock, log, metrics }: GatewayParts): void {
   io.use((socket, next) => {
     const admitted = tried(() => admit(socket.handshake.auth, keyring, conductors));
     if (typeof admitted === 'string') return next(refused(admitted));
@@ -65,9 +67,13 @@ export function openGateway({ io, conductors, keyring, clock, log }: GatewayPart
 
   async function receive(socket: LiveSocket, packet: readonly unknown[]): Promise<void> {
     const [event, payload] = packet;
-    const answer = packet.at(-1);
+    const reply = packet.at(-1);
     // Without a way to answer nothing is done: no device of ours asks like this.
-    if (typeof answer !== 'function') return;
+    if (typeof reply !== 'function') return;
+    const answer = (said: Answer): void => {
+      metrics.asked(isKnown(event) ? event : 'unknown', outcomeOf(said));
+      reply(said);
+    };
     if (!socket.data.allowance.take()) return answer(refusal('too-fast'));
     if (!isKnown(event)) return answer(refusal('unknown-event'));
     if (packet.length !== 3) return answer(refusal('malformed'));
@@ -98,6 +104,11 @@ export function openGateway({ io, conductors, keyring, clock, log }: GatewayPart
       return 'not-stored';
     }
   }
+}
+
+function outcomeOf(said: Answer): Outcome {
+  if (!('ok' in said) || said.ok) return 'done';
+  return said.code === 'not-stored' ? 'not-stored' : 'refused';
 }
 
 /** The client gets `data` with the error. */

@@ -15,7 +15,7 @@ import { refusal } from '../refusal.ts';
 import type { Conductor } from './conductor.ts';
 import type { LiveSocket } from './rooms.ts';
 
-type Answer = Ack | NoteAck | ProbeReply | Refusal;
+export type Answer = Ack | NoteAck | ProbeReply | Refusal;
 
 interface Request {
   readonly socket: LiveSocket;

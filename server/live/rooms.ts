@@ -30,3 +30,10 @@ export function letGo(socket: LiveSocket, why: Dismissal): void {
   socket.emit('dismissal', why);
   socket.disconnect(true);
 }
+
+/** How many devices are connected in each role. */
+export function devicesIn(io: LiveServer): Record<Bearer['role'], number> {
+  const devices = { host: 0, guest: 0, screen: 0 };
+  for (const { data } of io.sockets.sockets.values()) devices[data.bearer.role] += 1;
+  return devices;
+}

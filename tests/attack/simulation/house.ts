@@ -73,7 +73,14 @@ export class House {
       seatLimit: 200,
       sweepEvery: durationMs(300_000),
     });
-    openGateway({ io, conductors, keyring: new Keyring(store, clock, hostKey), clock, log });
+    openGateway({
+      io,
+      conductors,
+      keyring: new Keyring(store, clock, hostKey),
+      clock,
+      log,
+      metrics: { asked: () => undefined },
+    });
     this.#life = { boot, bootedAt: this.now(), power, board, conductors };
     this.lives.push(this.#life);
   }
