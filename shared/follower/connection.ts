@@ -65,6 +65,10 @@ export interface ConnectionOptions {
 }
 
 const answerWithin = 5000;
+/** A device that may have slept is not kept waiting for a socket that is probably dead. */
+const wakeAnswerWithin = 800;
+/** Ms between attempts; each is varied by half of it, so that a roomful does not come at once. */
+const attempts = { first: 400, longest: 1000 };
 const patienceOfPeople = 10_000;
 /** Before asking again, in ms. */
 const beforeAnother = 250;
@@ -77,7 +81,8 @@ export function connect(options: ConnectionOptions): Connection {
   options.onSocket?.(socket);
   let closed = false;
   const probing = createProbing({
-    probe: () => clock.probe((measured) => socket.timeout(answerWithin).emitWithAck('probe', measured)),
+    probe: (within = answerWithin) =>
+      clock.probe((measured) => socket.timeout(within).emitWithAck('probe', measured)),
     // A socket that looks open but answers nothing is dead: phones leave those behind when they sleep.
     onSilence: () => socket.io.engine.close(),
     after,
@@ -134,8 +139,10 @@ export function connect(options: ConnectionOptions): Connection {
     saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save), patienceOfPeople),
     shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share), patienceOfPeople),
     wake() {
+      const usual = clock.roundTrip.peek() ?? 0;
       clock.slept();
-      if (socket.connected) probing.start();
+      const soon = Math.min(answerWithin, Math.max(wakeAnswerWithin, 3 * usual));
+      if (socket.connected) probing.start(soon);
       else if (!final(link.peek()) && !closed) socket.connect();
     },
     close() {
@@ -152,8 +159,8 @@ function overTheNetwork({ origin, credentials }: ConnectionOptions): FollowerSoc
     transports: ['websocket', 'polling'],
     tryAllTransports: true,
     timeout: 5000,
-    reconnectionDelay: 400,
-    reconnectionDelayMax: 4000,
+    reconnectionDelay: attempts.first,
+    reconnectionDelayMax: attempts.longest,
     forceNew: true,
   });
 }

@@ -63,6 +63,8 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
   const entries = signal<ReadonlyMap<string, LocalEntry>>(readKept(keep));
   const kept = signal(true);
   const sending = new Set<string>();
+  /** Asked to be sent now while an older text was on its way: follows it without a pause. */
+  const hurried = new Set<string>();
   /**
    * Sent, and whether it arrived is not known. It is asked again just as it was: the same id gets the same answer,
    * so that a text is never taken for two that must be merged.
@@ -119,7 +121,8 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
       ? { status: 'saved' }
       : { status: 'on-this-phone' };
     put({ ...entry, value, base: answer.revision, state });
-    if (state.status === 'on-this-phone') plan(key, pause);
+    const hurry = hurried.delete(key);
+    if (state.status === 'on-this-phone') plan(key, hurry ? 0 : pause);
   }
 
   return {
@@ -150,7 +153,8 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
         if (entry.state.status === 'on-this-phone') {
           planned.get(key)?.();
           planned.delete(key);
-          void sendOne(key);
+          if (sending.has(key)) hurried.add(key);
+          else void sendOne(key);
         }
       }
     },

@@ -16,14 +16,14 @@ export function pauseAfter(count: number, rarely = steady): number {
 }
 
 export interface Probing {
-  /** Begins anew, with quick ones. */
-  start(): void;
+  /** Begins anew, with quick ones; the first is answered within this many ms or not at all. */
+  start(firstWithin?: number): void;
   stop(): void;
 }
 
 export interface ProbingOptions {
-  /** Sends one; false when nobody answered. */
-  readonly probe: () => Promise<boolean>;
+  /** Sends one; false when nobody answered, within the usual time unless another is given in ms. */
+  readonly probe: (within?: number) => Promise<boolean>;
   /** Nobody answered: the connection only looks open. Probing has stopped. */
   readonly onSilence: () => void;
   readonly after: After;
@@ -36,8 +36,8 @@ export function createProbing({ probe, onSilence, after, rarely }: ProbingOption
   let chain = 0;
   let cancel: () => void = () => undefined;
 
-  async function once(mine: number, count: number): Promise<void> {
-    const answered = await probe();
+  async function once(mine: number, count: number, within?: number): Promise<void> {
+    const answered = await probe(within);
     if (mine !== chain) return;
     if (!answered) return onSilence();
     cancel = after(pauseAfter(count, rarely), () => void once(mine, count + 1));
@@ -48,9 +48,9 @@ export function createProbing({ probe, onSilence, after, rarely }: ProbingOption
     cancel();
   };
   return {
-    start() {
+    start(firstWithin) {
       stop();
-      void once(chain, 1);
+      void once(chain, 1, firstWithin);
     },
     stop,
   };

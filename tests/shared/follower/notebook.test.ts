@@ -127,6 +127,26 @@ describe('a notebook on one device', () => {
     });
   });
 
+  it('sends what was asked for at once right after the older text that is on its way', async () => {
+    const server = notebookServer();
+    const onTheirWay: (() => void)[] = [];
+    const { notebook, time } = device({
+      send: (save) => new Promise((resolve) => onTheirWay.push(() => resolve(server.take(save)))),
+    });
+    notebook.write(pour, 'nose', 'smoke');
+    await time.pass(700);
+    notebook.write(pour, 'nose', 'smoke and tar');
+    notebook.flush();
+    expect(onTheirWay).toHaveLength(1);
+    onTheirWay[0]?.();
+    await time.pass(0);
+    await time.pass(0);
+    expect(onTheirWay).toHaveLength(2);
+    onTheirWay[1]?.();
+    await time.pass(0);
+    expect(server.stored.get(key)?.value).toBe('smoke and tar');
+  });
+
   it('tries again after a server that could not store, and keeps what it will not take', async () => {
     const refusals = ['not-stored', 'too-fast', 'not-seated'] as const;
     let asked = 0;
