@@ -12,6 +12,7 @@ const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
   secrets: () => import('./secrets/main.ts'),
   simulate: () => import('./simulation/main.ts'),
   fuzz: () => import('./fuzz/main.ts'),
+  faults: () => import('./faults/main.ts'),
 };
 
 async function main([name = '', ...words]: readonly string[]): Promise<number> {
