@@ -28,8 +28,8 @@ export type LikingResult<Pour> = PanelResult<
 
 /** How well each pour was liked, how far opinions spread, and whether the room liked one better. */
 export function likingRecap<Pour>({ pours, answers, guests }: LikingQuestion<Pour>): LikingResult<Pour> {
-  const onScale = answers.map(({ consent, answer }) => ({
-    consent,
+  const onScale = answers.map(({ answer, ...permission }) => ({
+    ...permission,
     answer: pours.map((_, index) => {
       const rating = answer[index];
       return isLikingRating(rating) ? rating : null;
@@ -43,7 +43,7 @@ export function likingRecap<Pour>({ pours, answers, guests }: LikingQuestion<Pou
   // Anonymous guests must hide each other for each pour, not only over the evening.
   const perPour = pours.map((pour, index) => ({
     pour,
-    liking: summariseLiking(usableAnswers(onScale, (row) => row[index] ?? null).answers),
+    liking: summariseLiking(usableAnswers(onScale, (row) => row[index] ?? null, index).answers),
   }));
   const complete = usableAnswers(onScale, (row) => completeRow(row, pours.length));
   const compared = compareOrders(complete.answers, pours, { better: 'higher' });

@@ -2,8 +2,12 @@
  * An answer that its guest allows into the recap. There is no third consent: what a guest keeps cannot be put
  * into these words, so it cannot be passed on by mistake.
  */
+export type Consent = 'shared' | 'anonymous';
+
 export interface PermittedAnswer<Answer> {
-  readonly consent: 'shared' | 'anonymous';
+  readonly consent: Consent;
+  /** For an answer of several parts that were permitted one by one: each part's consent, null where it is empty. */
+  readonly byPart?: readonly (Consent | null)[];
   readonly answer: Answer;
 }
 
@@ -21,23 +25,53 @@ export interface UsableAnswers<Answer> {
   readonly unhidden: number;
 }
 
-/** What may be counted: `usable` picks out of an answer what the question needs, null where it is not there. */
+/**
+ * What may be counted: `usable` picks out of an answer what the question needs, null where it is not there. `part`:
+ * the question is about this part only.
+ *
+ * Anonymous guests must hide each other in every part. Where too few do, their whole answers go; that may leave
+ * another part with too few, so it is looked at again until nothing more has to go.
+ */
 export function usableAnswers<Given, Usable>(
   permitted: readonly PermittedAnswer<Given>[],
   usable: (answer: Given) => Usable | null,
+  part?: number,
 ): UsableAnswers<Usable> {
-  const found = permitted.flatMap(({ consent, answer }) => {
-    const value = usable(answer);
-    return value === null ? [] : [{ consent, value }];
+  const found = permitted.flatMap((each) => {
+    const value = usable(each.answer);
+    return value === null ? [] : [{ consents: consentsOf(each, part), value }];
   });
-  const anonymous = found.filter(({ consent }) => consent === 'anonymous').length;
-  const hidden = anonymous >= LEAST_ANONYMOUS;
-  const counted = found.filter(({ consent }) => consent === 'shared' || hidden);
+  let counted = found;
+  for (let exposed = exposedParts(counted); exposed.size > 0; exposed = exposedParts(counted)) {
+    const gone = exposed;
+    counted = counted.filter(
+      ({ consents }) => !consents.some((consent, index) => consent === 'anonymous' && gone.has(index)),
+    );
+  }
   return {
     answers: counted.map(({ value }) => value),
     incomplete: permitted.length - found.length,
-    unhidden: hidden ? 0 : anonymous,
+    unhidden: found.length - counted.length,
   };
+}
+
+function consentsOf(
+  { consent, byPart }: PermittedAnswer<unknown>,
+  part: number | undefined,
+): readonly (Consent | null)[] {
+  if (byPart === undefined) return [consent];
+  return part === undefined ? byPart : [byPart[part] ?? null];
+}
+
+/** Parts with an anonymous answer or two. */
+function exposedParts(found: readonly { readonly consents: readonly (Consent | null)[] }[]): Set<number> {
+  const anonymous = new Map<number, number>();
+  for (const { consents } of found) {
+    consents.forEach((consent, index) => {
+      if (consent === 'anonymous') anonymous.set(index, (anonymous.get(index) ?? 0) + 1);
+    });
+  }
+  return new Set([...anonymous].filter(([, count]) => count < LEAST_ANONYMOUS).map(([index]) => index));
 }
 
 /** The row when it has a finite number for each of `length` pours, else null. */

@@ -129,7 +129,7 @@ export function wordsRecap<Pour>({ pours, answers, guests }: WordsQuestion<Pour>
   const figures: WordsFigures<Pour> = {
     // Anonymous guests must hide each other for each pour, not only over the evening.
     pours: pours.map((pour, index) => {
-      const sets = usableAnswers(answers, (byPour) => byPour[index] ?? null);
+      const sets = usableAnswers(answers, (byPour) => byPour[index] ?? null, index);
       return { pour, ...figuresOfPour(sets.answers) };
     }),
     tests,
