@@ -1,6 +1,6 @@
 import type { PourId } from '../ids.ts';
 import { limitsOfPanel, type PanelResult, PROPER_PANEL } from '../panel/recap/panel-result.ts';
-import { type UsableAnswers, usableAnswers } from '../panel/recap/permitted-answers.ts';
+import { type UsableAnswers, usableAnswers, usableParts } from '../panel/recap/permitted-answers.ts';
 import { rowsOf, type TableOfPages } from './table-of-pages.ts';
 
 export interface ColoursOfPour {
@@ -38,7 +38,7 @@ export type StructureResult = Counted<'structure', StructureOfPour>;
 /** Which colours were named for each pour, and by how many. */
 export function coloursRecap(table: TableOfPages, pours: readonly PourId[]): ColoursResult {
   const rows = rowsOf(table, pours, ({ colour }) => colour);
-  const any = usableAnswers(rows, someOf);
+  const any = usableParts(rows);
   const figures = pours.map((pour, index): ColoursOfPour => {
     const { answers } = usableAnswers(rows, (row) => row[index] ?? null, index);
     const named = new Map<string, number>();
@@ -56,7 +56,7 @@ export function structureRecap(table: TableOfPages, pours: readonly PourId[]): S
   const rows = rowsOf(table, pours, ({ structure }) =>
     Object.keys(structure).length > 0 ? structure : null,
   );
-  const any = usableAnswers(rows, someOf);
+  const any = usableParts(rows);
   const codes = [
     ...new Set(rows.flatMap(({ answer }) => answer.flatMap((marks) => Object.keys(marks ?? {})))),
   ];
@@ -70,8 +70,6 @@ export function structureRecap(table: TableOfPages, pours: readonly PourId[]): S
   });
   return counted('structure', any, table, figures);
 }
-
-const someOf = <Value>(row: readonly (Value | null)[]) => (row.some((value) => value !== null) ? row : null);
 
 const steps = [1, 2, 3, 4, 5] as const;
 const stepOf = (value: number | undefined): number | null =>

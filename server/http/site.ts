@@ -6,6 +6,7 @@ import { countAnswers, metricsRoute } from './metrics.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { photoPages, photoRoutes } from './photos.ts';
+import { recapRoutes } from './recap/routes.ts';
 import { rowForCode } from './row-for-code.ts';
 import { screenRoutes } from './screens.ts';
 import { seatRoutes } from './seats.ts';
@@ -34,7 +35,13 @@ export function createSite(parts: HttpParts): Express {
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
   const rowFor = rowForCode(parts);
   site.use('/api', tastingRoutes(parts), keyRoutes(parts), seatRoutes(parts, rowFor), keepsakeRoutes(parts));
-  site.use('/api', photoRoutes(parts), surveyRoutes(parts, rowFor), screenRoutes(parts, rowFor));
+  site.use(
+    '/api',
+    photoRoutes(parts),
+    surveyRoutes(parts, rowFor),
+    screenRoutes(parts, rowFor),
+    recapRoutes(parts),
+  );
   site.use('/api', (_request, response) => sendRefusal(response, 'unknown-event'));
   site.use(photoPages(parts), pageRoutes(parts.pages));
   site.use((_request, response) => {

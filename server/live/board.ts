@@ -19,7 +19,7 @@ export function boardOf(session: Session, pages: readonly PermittedPage[]): Boar
   if (session.status === 'unopened') return [];
   return openBoards(session).map((pour) => ({
     pour,
-    notes: notesOf(
+    notes: sharedNotes(
       session,
       pour,
       pages.filter((page) => page.pour === pour),
@@ -28,7 +28,7 @@ export function boardOf(session: Session, pages: readonly PermittedPage[]): Boar
 }
 
 /** Only what is shared with a name; what is merely counted never comes near the board. */
-function notesOf(evening: Evening, pour: PourId, pages: readonly PermittedPage[]): BoardNote[] {
+export function sharedNotes(evening: Evening, pour: PourId, pages: readonly PermittedPage[]): BoardNote[] {
   const trial = evening.plan.trials.find((each) => each.id === pour);
   return Object.values(evening.seats).flatMap((seat) => {
     const page = pages.find((each) => each.seat === seat.id && each.sharing === 'shared');

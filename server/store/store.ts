@@ -48,7 +48,10 @@ export interface TastingShelf {
   list(most?: number): TastingRow[];
   /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */
   savePlan(tasting: TastingId, plan: Plan, base: number): Promise<number | undefined>;
-  /** With its log, its notebooks and its keys; the bytes are overwritten in the file. */
+  /**
+   * With its log, its notebooks and its keys; the bytes are overwritten in the file. Rejects with `StoreFailure` when
+   * anything of it is still there afterwards.
+   */
   remove(tasting: TastingId): Promise<void>;
 }
 

@@ -1,7 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import { tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
-import type { TastingRow, TastingShelf } from './store.ts';
+import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
 import type { Writer } from './writer.ts';
 
 interface Row {
@@ -26,6 +26,9 @@ export function tastingShelf(db: Database, writer: Writer): TastingShelf {
     'UPDATE tastings SET plan = ?, revision = revision + 1 WHERE tasting = ? AND revision = ?',
   );
   const remove = db.prepare<[string]>('DELETE FROM tastings WHERE tasting = ?');
+  const counts = tablesOf(db).map((table) =>
+    db.prepare<[string], number>(`SELECT count(*) FROM ${table} WHERE tasting = ?`).pluck(),
+  );
 
   return {
     create: (row) =>
@@ -45,9 +48,20 @@ export function tastingShelf(db: Database, writer: Writer): TastingShelf {
       });
       // The write-ahead log still holds the pages as they were: fold it in and cut it off.
       db.pragma('wal_checkpoint(TRUNCATE)');
+      if (counts.some((count) => count.get(tasting) !== 0))
+        throw new StoreFailure('Something of a deleted tasting is still in the store.');
     },
   };
 }
+
+/** Every table that keeps something of a tasting, also one that is added later. */
+const tablesOf = (db: Database): string[] =>
+  db
+    .prepare<[], string>(
+      "SELECT m.name FROM sqlite_schema m JOIN pragma_table_info(m.name) c WHERE m.type = 'table' AND c.name = 'tasting'",
+    )
+    .pluck()
+    .all();
 
 /** Plans were parsed before they were stored, and only the current schema is ever stored. */
 const fromRow = (row: Row | undefined): TastingRow | undefined =>

@@ -1,9 +1,11 @@
 import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { CrowdAdvice, SurveyAnswers } from '../../core/planning/crowd.ts';
+import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
 import type { Drink, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry } from '../notes/entry.ts';
+import type { BoardNote } from './board.ts';
 import type { Refusal } from './protocol.ts';
 
 /**
@@ -15,7 +17,10 @@ import type { Refusal } from './protocol.ts';
  *   GET    /api/tastings                     house key -> ListedTasting[]
  *   GET    /api/tastings/:tasting/plan       host key -> StoredPlan
  *   PUT    /api/tastings/:tasting/plan       host key; SavePlan -> { revision }; 409 `plan-changed`
- *   DELETE /api/tastings/:tasting            host key -> 204, with everything in it
+ *   DELETE /api/tastings/:tasting            host key -> 204, with everything in it and once nothing of it is left
+ *   GET    /api/tastings/:tasting/recap      host key -> EveningRecap; 409 `not-open`, `not-finished`
+ *   GET    /api/tastings/:tasting/recap.json host key -> RecapExport, as a file
+ *   GET    /api/tastings/:tasting/recap.csv  host key -> the same, one measure to a line
  *   POST   /api/tastings/:tasting/keys       host key; NewKey -> IssuedKey
  *   DELETE /api/tastings/:tasting/keys/host | seat/:seat      host key -> 204; their devices are let go
  *   POST   /api/seats                        TakeSeatRequest -> TakenSeat
@@ -133,6 +138,23 @@ export interface KeepsakePour {
   readonly facts: NamedPour | null;
   readonly code: string | null;
   readonly entries: readonly NoteEntry[];
+}
+
+/**
+ * What a host takes away. Nothing of a private page is in it: of those that only count, figures without a name; of
+ * those that are shared, the notes with it.
+ */
+export interface RecapExport {
+  readonly format: 1;
+  readonly recap: EveningRecap;
+  readonly notes: readonly SharedNotes[];
+}
+export interface SharedNotes {
+  /** A pour, or an odd-one-out by its id. */
+  readonly pour: PourId;
+  readonly notes: readonly (Pick<BoardNote, 'remote' | 'oddGlass' | 'sealed' | 'addedLater'> & {
+    readonly guest: string;
+  })[];
 }
 
 export type HttpAnswer<Body> = { readonly ok: true; readonly body: Body } | Refusal;

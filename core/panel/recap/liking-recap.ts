@@ -1,7 +1,7 @@
 import { isLikingRating, type Liking, summariseLiking } from '../liking.ts';
 import { compareOrders, type OrderFigures, type OrderMeaning, type OrderMethod } from './order-comparison.ts';
 import { limitsOfPanel, type PanelResult, PROPER_PANEL } from './panel-result.ts';
-import { completeRow, type PermittedAnswer, usableAnswers } from './permitted-answers.ts';
+import { completeRow, type PermittedAnswer, usableAnswers, usableParts } from './permitted-answers.ts';
 
 export interface LikingQuestion<Pour> {
   readonly pours: readonly Pour[];
@@ -35,7 +35,7 @@ export function likingRecap<Pour>({ pours, answers, guests }: LikingQuestion<Pou
       return isLikingRating(rating) ? rating : null;
     }),
   }));
-  const anyRating = usableAnswers(onScale, (row) => (row.some((rating) => rating !== null) ? row : null));
+  const anyRating = usableParts(onScale);
   const n = anyRating.answers.length;
   const panel = limitsOfPanel(anyRating, { guests, proper: PROPER_PANEL.liking });
   if (n === 0) return { subject: 'liking', outcome: 'none', n, reason: 'no-answers', limits: panel };

@@ -52,13 +52,13 @@ export type PanelResult<Subject extends string, Figures, Method, Meaning, NoResu
 
 /** Limits that come from who answered, whatever the question. `guests`: all who could have answered. */
 export function limitsOfPanel(
-  { answers, incomplete, unhidden }: UsableAnswers<unknown>,
+  { answers, incomplete, unhidden, cut = 0 }: UsableAnswers<unknown>,
   { guests, proper }: { readonly guests: number; readonly proper: number },
 ): LimitCode[] {
   const limits: LimitCode[] = [];
   if (answers.length < proper) limits.push('small-panel');
   if (incomplete > 0) limits.push('incomplete-left-out');
-  if (unhidden > 0) limits.push('anonymous-left-out');
+  if (unhidden + cut > 0) limits.push('anonymous-left-out');
   if (answers.length + incomplete + unhidden < guests) limits.push('not-everyone-shared');
   return limits;
 }

@@ -23,6 +23,8 @@ export interface UsableAnswers<Answer> {
   readonly incomplete: number;
   /** Anonymous answers left out because too few would hide each other. */
   readonly unhidden: number;
+  /** Answers that lost a part for the same reason, and are still in it. */
+  readonly cut?: number;
 }
 
 /**
@@ -72,6 +74,35 @@ function exposedParts(found: readonly { readonly consents: readonly (Consent | n
     });
   }
   return new Set([...anonymous].filter(([, count]) => count < LEAST_ANONYMOUS).map(([index]) => index));
+}
+
+/**
+ * For a question that looks at each part by itself: an anonymous part that too few have goes, and the rest of the
+ * answer stays.
+ */
+export function usableParts<Part>(
+  permitted: readonly PermittedAnswer<readonly (Part | null)[]>[],
+): UsableAnswers<readonly (Part | null)[]> {
+  const found = permitted.flatMap(({ consent, byPart, answer }) => {
+    if (answer.every((part) => part === null)) return [];
+    const consents = answer.map((part, index) => (part === null ? null : byPart ? byPart[index] : consent));
+    return [{ answer, consents: consents.map((each) => each ?? null) }];
+  });
+  const exposed = exposedParts(found);
+  const kept = found.map(({ answer, consents }) =>
+    answer.map((part, index) => (consents[index] === 'anonymous' && exposed.has(index) ? null : part)),
+  );
+  const answers = kept.filter((answer) => answer.some((part) => part !== null));
+  const losers = found.filter(({ consents }) =>
+    consents.some((consent, index) => consent === 'anonymous' && exposed.has(index)),
+  );
+  const unhidden = found.length - answers.length;
+  return {
+    answers,
+    incomplete: permitted.length - found.length,
+    unhidden,
+    cut: losers.length - unhidden,
+  };
 }
 
 /** The row when it has a finite number for each of `length` pours, else null. */

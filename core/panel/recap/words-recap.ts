@@ -5,7 +5,7 @@ import { krippendorffAlpha } from '../krippendorff-alpha.ts';
 import { EXACT_BUDGET } from '../row-permutations.ts';
 import { meanJaccard } from '../word-overlap.ts';
 import { limitsOfPanel, type PanelResult, PROPER_PANEL, RECAP_ALPHA } from './panel-result.ts';
-import { type PermittedAnswer, type UsableAnswers, usableAnswers } from './permitted-answers.ts';
+import { type PermittedAnswer, type UsableAnswers, usableAnswers, usableParts } from './permitted-answers.ts';
 
 type WordsByPour = readonly (readonly string[] | null)[];
 
@@ -115,8 +115,11 @@ function agreementOn(answers: readonly WordsByPour[], pourCount: number): WordsF
 
 /** Which words came up for which pour, and whether the room used them to tell pours apart. */
 export function wordsRecap<Pour>({ pours, answers, guests }: WordsQuestion<Pour>): WordsResult<Pour> {
-  const usable: UsableAnswers<WordsByPour> = usableAnswers(answers, (byPour) =>
-    pours.some((_, index) => (byPour[index] ?? null) !== null) ? byPour : null,
+  const usable: UsableAnswers<WordsByPour> = usableParts(
+    answers.map(({ answer, ...permission }) => ({
+      ...permission,
+      answer: pours.map((_, index) => answer[index] ?? null),
+    })),
   );
   const n = usable.answers.length;
   const limits = limitsOfPanel(usable, { guests, proper: PROPER_PANEL.liking });

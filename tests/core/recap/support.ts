@@ -1,0 +1,42 @@
+import { pourId, seatId } from '../../../core/ids.ts';
+import { asPlanned } from '../../../core/recap/as-planned.ts';
+import { type EveningRecap, eveningRecap } from '../../../core/recap/evening-recap.ts';
+import { blankMarks, type PageMarks, type PermittedPage } from '../../../core/recap/permitted-page.ts';
+import type { EveningTold } from '../../support/evening.ts';
+
+/** A page of an evening's test; sealed as it is unless told otherwise. */
+export function page(
+  seat: string,
+  pour: string,
+  marks: Partial<PageMarks>,
+  {
+    consent = 'shared',
+    sealed = marks,
+  }: { consent?: PermittedPage['consent']; sealed?: Partial<PageMarks> } = {},
+): PermittedPage {
+  return {
+    seat: seatId(seat),
+    pour: pourId(pour),
+    consent,
+    sealed: { ...blankMarks, ...sealed },
+    current: { ...blankMarks, ...marks },
+  };
+}
+
+export const counted = { consent: 'anonymous' } as const;
+
+/** Opens the talk about these pours, ends the evening, and looks back. */
+export function lookBack(
+  evening: EveningTold,
+  pages: readonly PermittedPage[],
+  talkedAbout: readonly string[] = [],
+): EveningRecap {
+  if (talkedAbout.length > 0) {
+    const asked = { type: 'OpenDiscussion', pours: talkedAbout.map(pourId) } as const;
+    if (evening.host(asked) !== 'done') throw new Error('The talk could not be opened.');
+  }
+  if (evening.session.status === 'under-way') evening.host({ type: 'Finish' });
+  const { session } = evening;
+  if (session.status !== 'finished') throw new Error('The evening is not over.');
+  return eveningRecap({ session, planned: asPlanned(evening.events), pages });
+}
