@@ -1,4 +1,5 @@
 import type { TastingId } from '../core/ids.ts';
+import type { EveningRecap } from '../core/recap/evening-recap.ts';
 import type { Plan } from '../core/tasting.ts';
 import type {
   CreatedTasting,
@@ -24,6 +25,10 @@ export interface HostApi {
   plan(tasting: TastingId): Promise<Answer<StoredPlan>>;
   savePlan(tasting: TastingId, save: SavePlan): Promise<Answer<{ readonly revision: number }>>;
   issueKey(tasting: TastingId, wanted: NewKey): Promise<Answer<IssuedKey>>;
+  recap(tasting: TastingId): Promise<Answer<EveningRecap>>;
+  /** The text of the file. */
+  recapFile(tasting: TastingId, kind: 'csv' | 'json'): Promise<Answer<string>>;
+  deleteTasting(tasting: TastingId): Promise<Answer<null>>;
 }
 
 export interface HostApiOptions {
@@ -34,7 +39,10 @@ export interface HostApiOptions {
   readonly patience?: number;
 }
 
-type Method = 'GET' | 'POST' | 'PUT';
+type Method = 'GET' | 'POST' | 'PUT' | 'DELETE';
+
+/** How an answer that was granted is read. */
+type Reading = 'json' | 'text' | 'nothing';
 
 export function createHostApi(options: HostApiOptions): HostApi {
   const send = options.fetch ?? ((input, init) => fetch(input, init));
@@ -44,6 +52,7 @@ export function createHostApi(options: HostApiOptions): HostApi {
     path: string,
     key: string | undefined,
     body?: unknown,
+    reading: Reading = 'json',
   ): Promise<Answer<Body>> {
     if (key === undefined) return { ok: false, code: 'wrong-key' };
     try {
@@ -57,9 +66,8 @@ export function createHostApi(options: HostApiOptions): HostApi {
         signal: AbortSignal.timeout(options.patience ?? 10_000),
         cache: 'no-store',
       });
-      const answer: unknown = await response.json();
-      if (response.ok) return { ok: true, body: answer as Body };
-      return { ok: false, code: codeIn(answer) };
+      if (!response.ok) return { ok: false, code: codeIn(await response.json()) };
+      return { ok: true, body: (await bodyOf(response, reading)) as Body };
     } catch {
       return { ok: false, code: 'no-answer' };
     }
@@ -72,7 +80,23 @@ export function createHostApi(options: HostApiOptions): HostApi {
     plan: (tasting) => ask('GET', `/${tasting}/plan`, keyFor(tasting)),
     savePlan: (tasting, save) => ask('PUT', `/${tasting}/plan`, keyFor(tasting), save),
     issueKey: (tasting, wanted) => ask('POST', `/${tasting}/keys`, keyFor(tasting), wanted),
+    recap: (tasting) => ask('GET', `/${tasting}/recap`, keyFor(tasting)),
+    recapFile: (tasting, kind) => ask('GET', `/${tasting}/recap.${kind}`, keyFor(tasting), undefined, 'text'),
+    deleteTasting: (tasting) => ask('DELETE', `/${tasting}`, keyFor(tasting), undefined, 'nothing'),
   };
+}
+
+function bodyOf(response: Response, reading: Reading): Promise<unknown> {
+  switch (reading) {
+    case 'json':
+      return response.json();
+    case 'text':
+      return response.text();
+    case 'nothing':
+      return Promise.resolve(null);
+    default:
+      return reading satisfies never;
+  }
 }
 
 /** What stands between, such as a proxy, answers without a code of ours: then the server itself has not answered. */

@@ -9,6 +9,7 @@ import { HomePage } from './home/home-page.tsx';
 import type { House } from './house.ts';
 import { words } from './language.ts';
 import { PlanRoom } from './plan-room.tsx';
+import { RecapRoom } from './recap/recap-room.tsx';
 import { type Route, routeOf } from './route.ts';
 import { TastingPages } from './tasting-pages.tsx';
 
@@ -81,6 +82,8 @@ function Page({ route, house }: { readonly route: Route; readonly house: House }
       return <HomePage house={house} />;
     case 'plan':
       return <PlanRoom key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
+    case 'recap':
+      return <RecapRoom key={route.tasting} tasting={route.tasting} house={house} />;
     case 'doors':
     case 'room':
     case 'invite':

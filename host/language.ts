@@ -7,6 +7,7 @@ import {
 } from '../shared/language/en/invite.ts';
 import { type PaperWords, paperWords as paperInEnglish } from '../shared/language/en/paper.ts';
 import { type PouringWords, pouringWords as pouringInEnglish } from '../shared/language/en/pouring.ts';
+import { type RecapWords, recapWords as recapInEnglish } from '../shared/language/en/recap.ts';
 import { refusals } from '../shared/language/en/refusals.ts';
 import { say } from '../shared/language/en/say.ts';
 import type { SayBook } from '../shared/language/say.ts';
@@ -19,6 +20,7 @@ export const invitationWords: InvitationWords = invitationInEnglish;
 export const inviteWords: InviteWords = inviteInEnglish;
 export const paperWords: PaperWords = paperInEnglish;
 export const pouringWords: PouringWords = pouringInEnglish;
+export const recapWords: RecapWords = recapInEnglish;
 
 /** The sentence that says what to do about a failure. */
 export function sentenceFor(code: FailureCode): string {

@@ -8,6 +8,7 @@ import './pouring/pouring.css';
 import './print/sheets.css';
 import './print/lists.css';
 import './print/paper.css';
+import './recap/recap.css';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { keyLinkOf } from './access/key-link.ts';
 import { type KeyRing, openKeyRing } from './access/key-ring.ts';

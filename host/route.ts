@@ -9,13 +9,14 @@ export type Route =
   | { readonly page: 'room'; readonly tasting: TastingId }
   | { readonly page: 'invite'; readonly tasting: TastingId }
   | { readonly page: 'pouring'; readonly tasting: TastingId }
+  | { readonly page: 'recap'; readonly tasting: TastingId }
   | { readonly page: 'print'; readonly tasting: TastingId; readonly kind: PaperKind };
 
 /** The pages that follow the room of one tasting. */
-export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' }>;
+export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'recap' }>;
 
 const ofTasting =
-  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|doors|room|invite|pouring|print\/[a-z-]+)$/;
+  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|doors|room|invite|pouring|recap|print\/[a-z-]+)$/;
 
 /** Reads the part of the address behind the page; whatever is unknown leads home. */
 export function routeOf(hash: string): Route {
@@ -30,6 +31,7 @@ export function routeOf(hash: string): Route {
     case 'room':
     case 'invite':
     case 'pouring':
+    case 'recap':
       return { page, tasting };
     default: {
       const kind = page?.replace('print/', '') ?? '';
@@ -48,6 +50,7 @@ export function hrefOf(route: Route): string {
     case 'room':
     case 'invite':
     case 'pouring':
+    case 'recap':
       return `#/t/${route.tasting}/${route.page}`;
     case 'print':
       return `#/t/${route.tasting}/print/${route.kind}`;

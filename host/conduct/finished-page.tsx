@@ -1,7 +1,7 @@
 import type { HostFinished } from '../../core/session/views/host.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
-import { timeOfDay, words } from '../language.ts';
+import { recapWords, timeOfDay, words } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import type { Evening } from '../tasting-pages.tsx';
 
@@ -11,7 +11,7 @@ interface FinishedPageProps {
 }
 
 /** After the evening; a host who finished by mistake goes on from here. */
-export function FinishedPage({ evening: { asking }, view }: FinishedPageProps) {
+export function FinishedPage({ evening: { asking, stored }, view }: FinishedPageProps) {
   const tasted = view.pours.filter((pour) => pour.reached && !pour.dropped).length;
   return (
     <main class="page page-narrow stack">
@@ -33,8 +33,11 @@ export function FinishedPage({ evening: { asking }, view }: FinishedPageProps) {
         <Button busy={asking.waiting.value.has('Reopen')} onPress={() => void asking.ask({ type: 'Reopen' })}>
           {words.finished.reopen}
         </Button>
-        <a class="button button-primary" href={hrefOf({ page: 'home' })}>
+        <a class="button" href={hrefOf({ page: 'home' })}>
           {words.finished.toHome}
+        </a>
+        <a class="button button-primary" href={hrefOf({ page: 'recap', tasting: stored.tasting })}>
+          {recapWords.open}
         </a>
       </div>
     </main>

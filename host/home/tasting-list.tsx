@@ -1,5 +1,5 @@
 import type { ListedTasting } from '../../shared/wire/http.ts';
-import { dayOf, timeOfDay, words } from '../language.ts';
+import { dayOf, recapWords, timeOfDay, words } from '../language.ts';
 import { hrefOf } from '../route.ts';
 
 export function TastingList({ tastings }: { readonly tastings: readonly ListedTasting[] }) {
@@ -61,7 +61,10 @@ function linksOf({ tasting, stage }: ListedTasting): StageLink[] {
         { ...room, main: true },
       ];
     case 'finished':
-      return [{ ...room, label: words.home.recap, main: false }];
+      return [
+        { ...room, label: recapWords.toRoom, main: false },
+        { href: hrefOf({ page: 'recap', tasting }), label: words.home.recap, main: true },
+      ];
     default:
       return stage satisfies never;
   }

@@ -96,7 +96,10 @@ function DoorsThumb({ evening }: { readonly evening: Evening }) {
     return (
       <footer class="doors-thumb">
         <p>{view.status === 'finished' ? words.doors.isFinished : words.doors.isOpen}</p>
-        <a class="button button-primary button-big" href={hrefOf({ page: 'room', tasting: stored.tasting })}>
+        <a
+          class="button button-primary button-big"
+          href={hrefOf({ page: view.status === 'finished' ? 'recap' : 'room', tasting: stored.tasting })}
+        >
           {view.status === 'finished' ? words.home.recap : words.doors.toRoom}
         </a>
       </footer>

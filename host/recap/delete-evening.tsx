@@ -1,0 +1,93 @@
+import { useSignal } from '@preact/signals';
+import type { TastingId } from '../../core/ids.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Dialog } from '../../shared/ui/dialog.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { bin } from '../../shared/ui/strokes.ts';
+import { Switch } from '../../shared/ui/switch.tsx';
+import type { House } from '../house.ts';
+import { sentenceFor, recapWords as words } from '../language.ts';
+
+interface DeleteEveningProps {
+  readonly tasting: TastingId;
+  readonly title: string;
+  readonly house: House;
+  /** Once the server has nothing left of it. */
+  readonly onGone: () => void;
+}
+
+/** The one thing without an undo: said plainly, then asked twice. */
+export function DeleteEvening({ tasting, title, house, onGone }: DeleteEveningProps) {
+  const asking = useSignal(false);
+  const understood = useSignal(false);
+  const busy = useSignal(false);
+  const close = (): void => {
+    asking.value = false;
+    understood.value = false;
+  };
+  const remove = async (): Promise<void> => {
+    busy.value = true;
+    const answer = await house.api.deleteTasting(tasting);
+    // Asked again, so that "deleted" is what the server says and not what this page hopes.
+    const again = await house.api.plan(tasting);
+    busy.value = false;
+    close();
+    if (isGone(again)) return onGone();
+    house.status.say(answer.ok || again.ok ? words.remove.notSure : sentenceFor(answer.code));
+  };
+  return (
+    <section class="recap-delete stack screen-only" aria-labelledby="delete-evening">
+      <h2 id="delete-evening">{words.remove.title}</h2>
+      <p>{words.remove.lead}</p>
+      <div>
+        <Button
+          kind="danger"
+          onPress={() => {
+            asking.value = true;
+          }}
+        >
+          <Icon of={bin} />
+          {words.remove.begin}
+        </Button>
+      </div>
+      {asking.value && (
+        <Dialog
+          title={words.remove.sure(title)}
+          onClose={close}
+          actions={
+            <>
+              <Button
+                kind="danger"
+                disabled={!understood.value}
+                busy={busy.value}
+                onPress={() => void remove()}
+              >
+                {words.remove.go}
+              </Button>
+              <Button kind="primary" onPress={close}>
+                {words.remove.keep}
+              </Button>
+            </>
+          }
+        >
+          <ul class="marks">
+            {words.remove.goes.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+          <Switch
+            label={words.remove.understood}
+            on={understood.value}
+            onTurn={(on) => {
+              understood.value = on;
+            }}
+          />
+        </Dialog>
+      )}
+    </section>
+  );
+}
+
+/** With the house's key the tasting is unknown; a key of its own went with it and opens nothing any more. */
+const isGone = (again: Awaited<ReturnType<House['api']['plan']>>): boolean =>
+  !again.ok && (again.code === 'no-such-tasting' || again.code === 'wrong-key');

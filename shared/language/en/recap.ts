@@ -1,0 +1,292 @@
+import type { DifferenceMethod } from '../../../core/panel/ranking-differences.ts';
+import type { NoOrder, OrderMeaning, OrderMethod } from '../../../core/panel/recap/order-comparison.ts';
+import type { LimitCode } from '../../../core/panel/recap/panel-result.ts';
+import type { WordsResult } from '../../../core/panel/recap/words-recap.ts';
+import type { RecapPour } from '../../../core/recap/evening-recap.ts';
+import type { PartKind } from '../../../core/recap/parts.ts';
+import type { Timing } from '../../../core/recap/timing.ts';
+
+const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+const small = 'Nobody One Two Three Four Five Six Seven Eight Nine Ten Eleven Twelve'.split(' ');
+const people = (count: number): string =>
+  count === 1 ? 'One person' : `${small[count] ?? String(count)} people`;
+
+const listed = new Intl.ListFormat('en', { type: 'conjunction' });
+const inRow = (names: readonly string[]): string => listed.format(names);
+
+/** A chance as one would say it over a table. */
+const byLuck = (p: number): string => {
+  const often = Math.round(p * 100);
+  return often < 1 ? 'in fewer than 1 of 100 evenings' : `in about ${often} of 100 evenings`;
+};
+
+type WordsMeaning = Extract<WordsResult<never>, { outcome: 'result' }>['meaning'];
+
+/** The words of the recap, in English: every code of its results has a plain sentence here. */
+export const recapWords = {
+  title: 'Looking back',
+  untitled: 'An evening without a title',
+  toHome: 'All evenings',
+  toRoom: 'The room',
+  open: 'Look back on the evening',
+  loading: 'One moment.',
+  notYet: 'The recap comes when the evening is finished. Finish it in the room, then look back.',
+  guests: (guests: number, remote: number) =>
+    `${several(guests, 'guest', 'guests')}${remote > 0 ? `, ${remote} of them at home` : ''}`,
+  when: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
+  onlyPermitted:
+    'Only what guests shared or let count is in here. What they keep private stays theirs; nobody can look it up.',
+  silent: (names: readonly string[]) =>
+    `The talk was never opened for ${inRow(names)}, so those notes stay with the guests.`,
+  glass: (position: number) => `Glass ${position}`,
+  code: (code: string) => `code ${code}`,
+  standings: {
+    counted: '',
+    silent: 'talk not opened',
+    dropped: 'dropped',
+    'not-reached': 'not tasted',
+  } satisfies Record<RecapPour['standing'], string>,
+  asTable: 'The same as a table',
+  reckoned: 'How this was reckoned',
+  answers: (n: number, guests: number) => `From ${n} of ${several(guests, 'guest', 'guests')}.`,
+  pour: 'Pour',
+
+  ranking: {
+    title: 'Which pour won',
+    titleOf: (number: number) => `Which pour won, round ${number}`,
+    noRanking: 'The room was not asked to put the glasses in order.',
+    headline: {
+      'clear-favourite': (best: readonly string[]) => `${inRow(best)} won.`,
+      'favourites-share': (best: readonly string[]) => `${inRow(best)} came first, but not alone.`,
+      'no-agreement-shown': (best: readonly string[]) =>
+        `No clear winner. ${inRow(best)} stood first by a little.`,
+    } satisfies Record<OrderMeaning, (best: readonly string[]) => string>,
+    sure: {
+      'clear-favourite': (p: number) =>
+        `The room agreed: luck alone would give so much agreement ${byLuck(p)}. The first stands apart from every other pour.`,
+      'favourites-share': (p: number) =>
+        `The room agreed on something: luck alone would do this ${byLuck(p)}. But the first does not stand apart from all others.`,
+      'no-agreement-shown': (p: number) =>
+        `Tastes went different ways: luck alone would give this much agreement ${byLuck(p)}.`,
+    } satisfies Record<OrderMeaning, (p: number) => string>,
+    apart: (better: string, worse: string) => `${better} stands apart from ${worse}.`,
+    none: {
+      'no-answers': 'No guest whose answer may be counted put all the glasses in order.',
+      'one-guest': 'Only one guest’s order may be counted, and one taste is not a room’s.',
+      'one-pour': 'Only one pour may be counted, and one alone cannot win.',
+      'all-tied': 'Everybody put all pours level, so there is no first.',
+    } satisfies Record<NoOrder, string>,
+    picture: (pour: string, mean: string, of: number) => `${pour}: mean place ${mean} of ${of}`,
+    axis: (of: number) => `Mean place, from 1 (all put it first) to ${of} (all put it last)`,
+    place: 'Place',
+    meanPlace: 'Mean place',
+    rankSum: 'Sum of places',
+  },
+
+  methods: {
+    'friedman-exact': 'Friedman’s test with ties; the chance was counted exactly, case by case.',
+    'friedman-chi-square': 'Friedman’s test with ties; the chance is from the chi-square curve.',
+    'exact-binomial': 'Exact binomial test against picking one of three glasses by luck.',
+    'cochran-q-holm': 'Cochran’s Q for each word, the chances raised by Holm’s rule.',
+    'counts-only': 'Counted, not tested.',
+    'summary-only': 'Summed up, not tested: too few guests rated all pours.',
+  } satisfies Record<
+    OrderMethod | 'exact-binomial' | 'cochran-q-holm' | 'counts-only' | 'summary-only',
+    string
+  >,
+  pairMethods: {
+    'rank-sum-lsd': (gap: string) =>
+      `Two pours stand apart when their sums of places differ by more than ${gap} (least significant difference, each pair by itself).`,
+    nemenyi: (gap: string) =>
+      `Two pours stand apart when their sums of places differ by more than ${gap} (Nemenyi’s difference, all pairs at once).`,
+  } satisfies Record<DifferenceMethod, (gap: string) => string>,
+  figures: (chi2: string, df: number, p: string, w: string) =>
+    `Chi square ${chi2} with ${df} degrees of freedom, p = ${p}. Kendall’s W is ${w}: 0 is no agreement, 1 is one mind.`,
+  limits: {
+    'small-panel': (n: number) => `${people(n)}: this is a party, not proof.`,
+    'panel-too-small-to-show': () => 'So few answers could not have shown anything, even of one mind.',
+    'not-shown-is-not-same': () => 'That nothing was shown does not mean that the pours are the same.',
+    'approximate-p': () => 'There were too many cases to count, so the chance is an approximation.',
+    'pairs-not-corrected': () =>
+      'Each pair of pours was judged by itself; among many, some stand apart by chance.',
+    'incomplete-left-out': () => 'Answers with gaps are not in the comparison.',
+    'anonymous-left-out': () =>
+      'Where fewer than three answers came without a name, they are left out: they could have been guessed.',
+    'not-everyone-shared': () => 'Some guests kept their answers; those here may not speak for them.',
+    'many-words-tested': () => 'Many words were tested at once; the chances are raised for that.',
+  } satisfies Record<LimitCode, (n: number) => string>,
+
+  liking: {
+    title: 'How well each was liked',
+    headline: {
+      'clear-favourite': (best: readonly string[]) => `${inRow(best)} was liked best.`,
+      'favourites-share': (best: readonly string[]) => `${inRow(best)} was liked best, but not by far.`,
+      'no-agreement-shown': () => 'No pour was clearly liked better than the others.',
+      'summary-only': () => 'Each pour by itself; too few rated them all to compare them.',
+    } satisfies Record<OrderMeaning | 'summary-only', (best: readonly string[]) => string>,
+    none: 'No rating may be counted.',
+    axis: '1 dislike extremely · 5 neither · 9 like extremely',
+    shapes: {
+      divided: 'opinions divided',
+      liked: 'liked',
+      disliked: 'disliked',
+      neither: 'neither liked nor disliked',
+    },
+    picture: (pour: string, median: string, least: number, most: number, n: number) =>
+      `${pour}: median ${median}, from ${least} to ${most}, ${several(n, 'rating', 'ratings')}`,
+    unrated: (pour: string) => `${pour}: no rating may be counted`,
+    columns: {
+      n: 'Ratings',
+      mean: 'Mean',
+      median: 'Median',
+      range: 'From … to',
+      sd: 'Spread (s.d.)',
+      shape: 'In a word',
+    },
+    legend: 'Bars: how many chose each point. The line marks the median.',
+  },
+
+  trials: {
+    title: 'The odd one out',
+    pair: (a: string, b: string) => `${a} and ${b}`,
+    headline: {
+      'room-told-them-apart': 'The room told them apart.',
+      'no-difference-shown': 'The room did not show that it can tell them apart.',
+    },
+    none: 'No pick may be counted.',
+    right: (correct: number, n: number, expected: string) =>
+      `${correct} of ${n} found the odd glass; by luck one expects ${expected}.`,
+    critical: (critical: number | null) =>
+      critical === null
+        ? 'With so few, no number of right answers would have been enough.'
+        : `From ${critical} right answers on, luck is no good explanation (fewer than 5 of 100 evenings).`,
+    share: (share: string, lower: string, upper: string) =>
+      `Lucky guesses taken off, about ${share} truly tell them apart (roughly ${lower} to ${upper}).`,
+    p: (p: string) => `p = ${p}.`,
+    picture: (correct: number, n: number, critical: number | null) =>
+      `${correct} of ${n} right${critical === null ? '' : `; ${critical} would have been enough`}`,
+    columns: { right: 'Right', wrong: 'Wrong', luck: 'By luck', enough: 'Enough' },
+    enough: 'enough',
+  },
+
+  words: {
+    title: 'Words the room shared',
+    headline: {
+      'words-tell-pours-apart': 'The room’s words tell the pours apart.',
+      'no-word-shown-to-tell-pours-apart': 'No word was shown to belong to one pour more than to others.',
+      'counts-only': 'These words came up.',
+    } satisfies Record<WordsMeaning, string>,
+    none: 'No words may be counted.',
+    agreed: (words: readonly string[]) => `Telling: ${inRow(words)}.`,
+    noShared: 'No two guests chose the same word here.',
+    nobody: 'No words for this one.',
+    overlap: (share: string) => `Two guests had ${share} of their words in common, on average.`,
+    agreement: {
+      'fleiss-kappa': (value: string) =>
+        `Agreement on which word belongs where, beyond chance: ${value} (Fleiss’s kappa; 1 is full agreement, 0 is chance).`,
+      'krippendorff-alpha': (value: string) =>
+        `Agreement on which word belongs where, beyond chance: ${value} (Krippendorff’s alpha, which bears gaps; 1 is full agreement, 0 is chance).`,
+    },
+    count: (word: string, guests: number, n: number) => `${word}: ${guests} of ${n}`,
+    columns: { word: 'Word', guests: 'Guests', of: 'Of' },
+  },
+
+  colours: {
+    title: 'Colours the room saw',
+    none: 'No colour may be counted.',
+    picture: (pour: string, named: readonly string[]) => `${pour}: ${named.join(', ')}`,
+    count: (colour: string, guests: number) => (guests === 1 ? colour : `${colour} × ${guests}`),
+    columns: { colour: 'Colour', guests: 'Guests' },
+  },
+
+  structure: {
+    title: 'In the mouth',
+    none: 'No marks may be counted.',
+    axis: 'From 1 to 5. The bar spans all marks, the line is the median.',
+    picture: (mark: string, median: string, least: number, most: number, n: number) =>
+      `${mark}: median ${median}, from ${least} to ${most}, ${several(n, 'guest', 'guests')}`,
+    columns: { mark: 'Mark', median: 'Median', range: 'From … to', n: 'Guests' },
+  },
+
+  timing: {
+    title: 'The time it took',
+    headline: {
+      'as-planned': () => 'The evening went as planned.',
+      'ran-over': (over: string) => `The evening ran over by ${over}.`,
+      'ended-early': (over: string) => `The evening was over ${over} early.`,
+      'never-began': () => 'The evening ended before it began.',
+    } satisfies Record<Timing['meaning'], (over: string) => string>,
+    sums: (planned: string, took: string) => `Planned ${planned} from the welcome on; it took ${took}.`,
+    breaks: (taken: number, planned: number, called: number, time: string) =>
+      `${several(taken, 'break', 'breaks')} of ${planned + called}${called > 0 ? `, ${called} called by you` : ''}, ${time} in all.`,
+    noBreaks: (planned: number) =>
+      planned === 0 ? 'No break was planned, and none was taken.' : 'No break was taken.',
+    reckoned:
+      'Planned is the running order as the doors opened; what you changed, fitted or called later counts as taken. The gathering is in no sum. “As planned” means within five minutes or a twentieth.',
+    planned: 'Planned',
+    took: 'Taken',
+    difference: 'Difference',
+    part: 'Part of the evening',
+    skipped: 'skipped',
+    parts: {
+      gathering: 'Gathering',
+      opening: 'Welcome and practice',
+      glass: 'Glass',
+      choosing: 'Order and odd ones',
+      talk: 'Talk and names',
+      break: 'Break',
+      farewell: 'Farewell',
+    } satisfies Record<PartKind, string>,
+    calledBreak: 'Break, called',
+    /** One letter on the picture; glasses have their number. */
+    letters: {
+      gathering: 'G',
+      opening: 'W',
+      glass: '',
+      choosing: 'O',
+      talk: 'T',
+      break: 'B',
+      farewell: 'F',
+    } satisfies Record<PartKind, string>,
+    numbers: 'Numbers are glasses.',
+    picture: (which: string, parts: readonly string[]) => `${which}: ${parts.join('; ')}`,
+    partTime: (part: string, time: string) => `${part}, ${time}`,
+    hours: (hours: number, minutes: number) =>
+      hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
+    more: (time: string) => `+${time}`,
+    less: (time: string) => `−${time}`,
+    perStep: 'Step by step',
+    step: 'Step',
+  },
+
+  take: {
+    title: 'Take it home',
+    print: 'Print',
+    csv: 'Table (CSV)',
+    json: 'Everything (JSON)',
+    hint: 'Names stand only beside notes that were shared with a name.',
+    saved: 'The file is on its way to your downloads.',
+    fileName: (title: string) => `Recap ${title}`,
+  },
+
+  remove: {
+    title: 'Delete this evening',
+    lead: 'The plan, the running order, every seat, every note and every link to them. This is the one thing here that cannot be undone.',
+    begin: 'Delete this evening …',
+    sure: (title: string) => `Delete “${title}” for good?`,
+    goes: [
+      'Your guests lose their notes too: their links open nothing afterwards.',
+      'What you have not saved as a file or printed is gone.',
+      'Nobody can bring it back, and there is no undo.',
+    ],
+    understood: 'I know that this cannot be undone',
+    go: 'Delete for good',
+    keep: 'Keep it',
+    gone: 'The evening is deleted',
+    goneBody: 'The server was asked again and has nothing left of it.',
+    notSure:
+      'The server was told to delete it but still answers for it. Look at the list of evenings, and try again.',
+  },
+};
+export type RecapWords = typeof recapWords;
