@@ -20,7 +20,7 @@ export function ColoursFinding({ result, guests, names }: ColoursFindingProps) {
   return (
     <Finding
       title={title}
-      said={words.answers(result.n, guests)}
+      said={words.colours.said}
       table={{
         caption: title,
         columns: [words.pour, columns.colour, columns.guests],

@@ -8,11 +8,9 @@ export const oneDecimal = (value: number): string => one.format(value);
 export const twoDecimals = (value: number): string => two.format(value);
 export const percent = (value: number): string => share.format(value);
 
-/** A chance: three decimals, and never 0, which none is. */
+/** A chance with its sign: three decimals, and never 0, which none is. */
 export const chance = (p: number): string =>
-  p < 0.001
-    ? `< ${new Intl.NumberFormat(undefined, { minimumFractionDigits: 3 }).format(0.001)}`
-    : three.format(p);
+  p < 0.001 ? `< ${three.format(0.001)}` : `= ${three.format(p)}`;
 const three = new Intl.NumberFormat(undefined, { minimumFractionDigits: 3, maximumFractionDigits: 3 });
 
 /** A length of time in hours and minutes, to the minute; its sign is left to the words around it. */

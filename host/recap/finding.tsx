@@ -30,7 +30,7 @@ export function Finding({ title, said, children, table, reckoned }: FindingProps
           </details>
         )}
         {reckoned.length > 0 && (
-          <details>
+          <details data-print="open">
             <summary>{words.reckoned}</summary>
             <ul class="marks reckoned">
               {reckoned.map((sentence) => (
@@ -54,7 +54,7 @@ interface TableProps {
 export function Table({ caption, columns, rows }: TableProps) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where the screen is narrow, also by the keyboard
-    <section class="table-frame" aria-label={caption} tabIndex={0}>
+    <section class="table-frame" aria-label={`${caption}: ${words.asTable}`} tabIndex={0}>
       <table>
         <caption class="visually-hidden">{caption}</caption>
         <thead>

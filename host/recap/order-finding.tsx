@@ -40,7 +40,10 @@ export function OrderFinding({ title, result, guests, names }: OrderFindingProps
       }}
       reckoned={[...reckonedOrder(figures, names), words.methods[method], ...limitsOf(result, guests)]}
     >
-      <p>{words.ranking.sure[meaning](figures.p)}</p>
+      <p>
+        {words.ranking.sure[meaning](figures.p)}
+        {result.limits.includes('small-panel') && ` ${words.limits['small-panel'](n)}`}
+      </p>
       <Rows
         rows={figures.places.map(({ pour, rankSum }) => {
           const mean = rankSum / n;
@@ -72,7 +75,12 @@ export const bestOf = ({ places }: OrderFigures<PourId>): PourId[] =>
   places.filter(({ place }) => place === places[0]?.place).map(({ pour }) => pour);
 
 export const reckonedOrder = (figures: OrderFigures<PourId>, names: Names): string[] => [
-  ...figures.apart.map(({ better, worse }) => words.ranking.apart(names.pour(better), names.pour(worse))),
+  ...figures.places.flatMap(({ pour }) => {
+    const behind = figures.apart
+      .filter(({ better }) => better === pour)
+      .map(({ worse }) => names.pour(worse));
+    return behind.length === 0 ? [] : [words.ranking.apart(names.pour(pour), behind)];
+  }),
   words.figures(oneDecimal(figures.chi2), figures.df, chance(figures.p), twoDecimals(figures.kendallW)),
   words.pairMethods[figures.differences.method](oneDecimal(figures.differences.threshold)),
 ];

@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
@@ -14,6 +15,7 @@ import { StructureFinding } from './structure-finding.tsx';
 import { TakeAway } from './take-away.tsx';
 import { TimingFinding } from './timing-finding.tsx';
 import { TrialFinding } from './trial-finding.tsx';
+import { unfoldForPaper } from './unfold-for-paper.ts';
 import { WordsFinding } from './words-finding.tsx';
 
 interface RecapPageProps {
@@ -28,6 +30,7 @@ interface RecapPageProps {
 export function RecapPage({ tasting, recap, names, house, onGone }: RecapPageProps) {
   const { guests, rankings, liking, timing } = recap;
   const title = recap.title === '' ? words.untitled : recap.title;
+  useEffect(unfoldForPaper, []);
   const silent = recap.pours.filter(({ standing }) => standing === 'silent').map(({ name }) => name);
   return (
     <main class="recap">

@@ -23,7 +23,7 @@ export function StructureFinding({ result, guests, names }: StructureFindingProp
   return (
     <Finding
       title={title}
-      said={words.answers(result.n, guests)}
+      said={words.structure.said}
       table={{
         caption: title,
         columns: [words.pour, columns.mark, columns.median, columns.range, columns.n],

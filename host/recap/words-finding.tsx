@@ -45,7 +45,7 @@ export function WordsFinding({ result, guests, names }: WordsFindingProps) {
         words.methods[result.method],
         ...tests
           .slice(0, mostShown)
-          .map(({ word, adjustedP }) => `${names.word(word)}: p = ${chance(adjustedP)}`),
+          .map(({ word, adjustedP }) => `${names.word(word)}: p ${chance(adjustedP)}`),
         ...(agreement === null
           ? []
           : [words.words.agreement[agreement.method](twoDecimals(agreement.value))]),

@@ -78,8 +78,8 @@ async function notesDuring(cue: Cue, guests: readonly Guest[], random: () => num
       }
     }
   }
-  if (cue.kind === 'step' && cue.step === 'reflect') {
-    const glass = plan.pours.findIndex(({ id }) => id === cue.pour);
+  if (cue.kind === 'water') {
+    const glass = plan.pours.findIndex(({ id }) => id === cue.after);
     for (const [row, guest] of guests.entries()) await fillPage(guest, row, glass, random);
   }
 }

@@ -35,8 +35,7 @@ export const recapWords = {
   guests: (guests: number, remote: number) =>
     `${several(guests, 'guest', 'guests')}${remote > 0 ? `, ${remote} of them at home` : ''}`,
   when: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
-  onlyPermitted:
-    'Only what guests shared or let count is in here. What they keep private stays theirs; nobody can look it up.',
+  onlyPermitted: 'Only what guests shared or let count is in here. Pages that they keep private are not.',
   silent: (names: readonly string[]) =>
     `The talk was never opened for ${inRow(names)}, so those notes stay with the guests.`,
   glass: (position: number) => `Glass ${position}`,
@@ -58,7 +57,10 @@ export const recapWords = {
     noRanking: 'The room was not asked to put the glasses in order.',
     headline: {
       'clear-favourite': (best: readonly string[]) => `${inRow(best)} won.`,
-      'favourites-share': (best: readonly string[]) => `${inRow(best)} came first, but not alone.`,
+      'favourites-share': (best: readonly string[]) =>
+        best.length > 1
+          ? `${inRow(best)} share the first place.`
+          : `${inRow(best)} came first, but not clearly ahead of all others.`,
       'no-agreement-shown': (best: readonly string[]) =>
         `No clear winner. ${inRow(best)} stood first by a little.`,
     } satisfies Record<OrderMeaning, (best: readonly string[]) => string>,
@@ -70,7 +72,7 @@ export const recapWords = {
       'no-agreement-shown': (p: number) =>
         `Tastes went different ways: luck alone would give this much agreement ${byLuck(p)}.`,
     } satisfies Record<OrderMeaning, (p: number) => string>,
-    apart: (better: string, worse: string) => `${better} stands apart from ${worse}.`,
+    apart: (better: string, worse: readonly string[]) => `${better} stands apart from ${inRow(worse)}.`,
     none: {
       'no-answers': 'No guest whose answer may be counted put all the glasses in order.',
       'one-guest': 'Only one guest’s order may be counted, and one taste is not a room’s.',
@@ -102,7 +104,7 @@ export const recapWords = {
       `Two pours stand apart when their sums of places differ by more than ${gap} (Nemenyi’s difference, all pairs at once).`,
   } satisfies Record<DifferenceMethod, (gap: string) => string>,
   figures: (chi2: string, df: number, p: string, w: string) =>
-    `Chi square ${chi2} with ${df} degrees of freedom, p = ${p}. Kendall’s W is ${w}: 0 is no agreement, 1 is one mind.`,
+    `Chi square ${chi2} with ${df} degrees of freedom, p ${p}. Kendall’s W is ${w}: 0 is no agreement, 1 is one mind.`,
   limits: {
     'small-panel': (n: number) => `${people(n)}: this is a party, not proof.`,
     'panel-too-small-to-show': () => 'So few answers could not have shown anything, even of one mind.',
@@ -120,8 +122,10 @@ export const recapWords = {
   liking: {
     title: 'How well each was liked',
     headline: {
-      'clear-favourite': (best: readonly string[]) => `${inRow(best)} was liked best.`,
-      'favourites-share': (best: readonly string[]) => `${inRow(best)} was liked best, but not by far.`,
+      'clear-favourite': (best: readonly string[]) =>
+        `${inRow(best)} ${best.length > 1 ? 'were' : 'was'} liked best.`,
+      'favourites-share': (best: readonly string[]) =>
+        `${inRow(best)} ${best.length > 1 ? 'were' : 'was'} liked best, but not clearly more than all others.`,
       'no-agreement-shown': () => 'No pour was clearly liked better than the others.',
       'summary-only': () => 'Each pour by itself; too few rated them all to compare them.',
     } satisfies Record<OrderMeaning | 'summary-only', (best: readonly string[]) => string>,
@@ -163,7 +167,7 @@ export const recapWords = {
         : `From ${critical} right answers on, luck is no good explanation (fewer than 5 of 100 evenings).`,
     share: (share: string, lower: string, upper: string) =>
       `Lucky guesses taken off, about ${share} truly tell them apart (roughly ${lower} to ${upper}).`,
-    p: (p: string) => `p = ${p}.`,
+    p: (p: string) => `p ${p}.`,
     picture: (correct: number, n: number, critical: number | null) =>
       `${correct} of ${n} right${critical === null ? '' : `; ${critical} would have been enough`}`,
     columns: { right: 'Right', wrong: 'Wrong', luck: 'By luck', enough: 'Enough' },
@@ -194,6 +198,7 @@ export const recapWords = {
 
   colours: {
     title: 'Colours the room saw',
+    said: 'Each piece of a strip is as wide as the number of guests who saw that colour.',
     none: 'No colour may be counted.',
     picture: (pour: string, named: readonly string[]) => `${pour}: ${named.join(', ')}`,
     count: (colour: string, guests: number) => (guests === 1 ? colour : `${colour} × ${guests}`),
@@ -202,6 +207,7 @@ export const recapWords = {
 
   structure: {
     title: 'In the mouth',
+    said: 'How the room found each pour, and how far apart it was about that.',
     none: 'No marks may be counted.',
     axis: 'From 1 to 5. The bar spans all marks, the line is the median.',
     picture: (mark: string, median: string, least: number, most: number, n: number) =>

@@ -14,6 +14,15 @@ const guests = ['ada', 'ben', 'cleo', 'dai', 'eve', 'fay', 'gil', 'hal', 'ivo'];
 const pours = ['ash', 'birch', 'cedar'];
 const plan = planOf(3, { practice: false, ranking: 'each-flight', liking: true });
 
+const trial = {
+  id: pourId('juniper'),
+  flight: 0,
+  a: pourId('ash'),
+  b: pourId('birch'),
+  codes: { a: ['417', '952'], b: ['638', '285'] },
+  orders: [...TRIANGLE_ORDERS],
+} satisfies Plan['trials'][number];
+
 /** Everybody has had every glass. */
 const tasted = (of: Plan = plan, names: readonly string[] = guests) =>
   pours.reduce((evening, pour) => evening.goTo(`${pour}/first/look`), new EveningTold(of).sit(...names));
@@ -83,6 +92,12 @@ describe('the recap of an evening', () => {
     expect(recap.rankings[0]?.pours).toEqual(['ash', 'birch']);
   });
 
+  it('[Q1] leaves an odd-one-out whose talk was never opened in the notebooks', () => {
+    const evening = tasted({ ...plan, trials: [trial] }).goTo('juniper/odd-one-out');
+    const pages = guests.map((seat) => page(seat, 'juniper', { oddGlass: 1 }));
+    expect(lookBack(evening, pages, pours).trials).toMatchObject([{ result: { outcome: 'none', n: 0 } }]);
+  });
+
   it('leaves out a guest who was taken off the table', () => {
     const evening = tasted();
     evening.host({ type: 'RemoveSeat', seat: seatId('ada') });
@@ -91,14 +106,6 @@ describe('the recap of an evening', () => {
   });
 
   it('reckons an odd-one-out by what stood in front of each seat', () => {
-    const trial = {
-      id: pourId('juniper'),
-      flight: 0,
-      a: pourId('ash'),
-      b: pourId('birch'),
-      codes: { a: ['417', '952'], b: ['638', '285'] },
-      orders: [...TRIANGLE_ORDERS],
-    } satisfies Plan['trials'][number];
     const evening = tasted({ ...plan, trials: [trial] }).goTo('juniper/odd-one-out');
     const pages = guests.map((seat, row) =>
       page(seat, 'juniper', {
