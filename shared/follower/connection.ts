@@ -68,7 +68,7 @@ const answerWithin = 5000;
 /** A device that may have slept is not kept waiting for a socket that is probably dead. */
 const wakeAnswerWithin = 800;
 /** Ms between attempts; each is varied by half of it, so that a roomful does not come at once. */
-const attempts = { first: 400, longest: 1000 };
+const attempts = { first: 300, longest: 700 };
 const patienceOfPeople = 10_000;
 /** Before asking again, in ms. */
 const beforeAnother = 250;
