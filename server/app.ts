@@ -14,6 +14,7 @@ import { createLiveServer, openGateway } from './live/gateway.ts';
 import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
 import { Metrics } from './ops/metrics.ts';
+import { startRetention } from './ops/retention.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
@@ -33,6 +34,8 @@ export interface ServerOptions {
   readonly pages?: string;
   readonly tls?: { readonly key: Buffer | string; readonly cert: Buffer | string };
   readonly seatLimit?: number;
+  /** Ms after which a tasting that nobody touches is deleted; absent: kept until somebody deletes it. */
+  readonly keepFor?: number;
   /** Ms after which a host without a device counts as gone [P8]. */
   readonly hostGrace?: number;
   /** Ms after which a seat without a device no longer counts for the pace of the room. */
@@ -107,8 +110,14 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     throw error;
   }
 
+  const endRetention =
+    options.keepFor === undefined
+      ? () => undefined
+      : startRetention({ store, conductors, clock, log, keepFor: durationMs(options.keepFor) });
+
   let stopped: Promise<void> | undefined;
   const stop = async () => {
+    endRetention();
     io.emit('dismissal', 'server-stopping');
     await conductors.stop();
     // Also closes the HTTP server; what is kept alive without a request would hold it open.

@@ -31,6 +31,7 @@ async function main(): Promise<void> {
     seatLimit: settings.seatLimit,
     origins: settings.origins,
     pages: pagesFolder(import.meta.dirname),
+    ...(settings.keepDays === undefined ? {} : { keepFor: settings.keepDays * 24 * 3600 * 1000 }),
     ...(settings.host === undefined ? {} : { host: settings.host }),
     ...(settings.tls === undefined ? {} : { tls: settings.tls }),
   }).catch(async (error: unknown) => {

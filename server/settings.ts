@@ -12,6 +12,8 @@ export interface Settings {
   readonly logLevel: string;
   /** How many may sit at one table. */
   readonly seatLimit: number;
+  /** Days after which a tasting that nobody touches is deleted; undefined: never. */
+  readonly keepDays: number | undefined;
 }
 
 const levels = ['trace', 'debug', 'info', 'warn', 'error', 'fatal', 'silent'];
@@ -30,9 +32,14 @@ export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
   if (!/^\d{1,4}$/.test(QUIETPOUR_SEATS) || seatLimit < 1 || seatLimit > 1000) {
     throw new Error('QUIETPOUR_SEATS must be a number from 1 to 1000: how many may sit at one table.');
   }
+  const { QUIETPOUR_KEEP_DAYS } = environment;
+  if (QUIETPOUR_KEEP_DAYS && !/^[1-9]\d{0,3}$/.test(QUIETPOUR_KEEP_DAYS)) {
+    throw new Error('QUIETPOUR_KEEP_DAYS must be a number from 1 to 9999; leave it out to keep everything.');
+  }
   return {
     port,
     seatLimit,
+    keepDays: QUIETPOUR_KEEP_DAYS ? Number(QUIETPOUR_KEEP_DAYS) : undefined,
     host: HOST === '' ? undefined : HOST,
     data: isAbsolute(QUIETPOUR_DATA) ? QUIETPOUR_DATA : resolve(QUIETPOUR_DATA),
     origins: QUIETPOUR_ORIGINS.split(/[\s,]+/).flatMap((origin) => (origin === '' ? [] : [checked(origin)])),
