@@ -1,3 +1,4 @@
+import { accessSync, constants, existsSync } from 'node:fs';
 import SqliteDatabase from 'better-sqlite3';
 import { documentShelf } from './documents.ts';
 import { keyRing } from './keys.ts';
@@ -10,6 +11,11 @@ import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
 import { createWriter, failure } from './writer.ts';
 
+export interface StoreLimits {
+  /** Of 4 kB: a file that would grow larger is answered as a full disk is. */
+  readonly pages?: number;
+}
+
 export interface SqliteStore extends Store {
   /** Writes everything that is on disk at this moment into a new file, while the store goes on working. */
   backup(file: string): Promise<void>;
@@ -19,8 +25,9 @@ export interface SqliteStore extends Store {
  * A store in one SQLite file. The lock is held for as long as the server runs, so a second server on the same file is
  * refused at once, and a killed one leaves nothing to clean up. Throws `StoreFailure` with a sentence.
  */
-export function openSqliteStore(file: string): SqliteStore {
+export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteStore {
   const db = open(file);
+  if (limits.pages !== undefined) db.pragma(`max_page_count = ${limits.pages}`);
   const writer = createWriter(db);
   const keys = keyRing(db, writer);
   return {
@@ -54,6 +61,8 @@ export const memoryStore = (): Store => openSqliteStore(':memory:');
 
 function open(file: string): InstanceType<typeof SqliteDatabase> {
   try {
+    // A file that may only be read would be taken for a disk that does not answer.
+    if (existsSync(file)) accessSync(file, constants.W_OK);
     const db = new SqliteDatabase(file, { timeout: 500 });
     try {
       db.pragma('locking_mode = EXCLUSIVE');

@@ -78,9 +78,14 @@ export function failure(error: unknown): StoreFailure {
   return new StoreFailure(`${sentence} (${said})`, { cause: error });
 }
 
+const unwritable = 'The data folder cannot be written: give this user the right to write there.';
+
 const sentences: readonly (readonly [string, string])[] = [
   ['SQLITE_FULL', 'The disk is full: free some space, then try again.'],
-  ['SQLITE_READONLY', 'The data folder cannot be written: give this user the right to write there.'],
+  ['SQLITE_READONLY', unwritable],
+  ['SQLITE_CANTOPEN', unwritable],
+  ['EACCES', unwritable],
+  ['EROFS', unwritable],
   ['SQLITE_IOERR', 'The disk does not answer as it should: check it, then start again from a backup.'],
   ['SQLITE_CORRUPT', 'The store is damaged: stop the server and put a backup in its place.'],
   ['SQLITE_NOTADB', 'The store is not a store of Quietpour: choose another data folder.'],

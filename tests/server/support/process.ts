@@ -18,11 +18,13 @@ export class ServerProcess {
   stdout = '';
   stderr = '';
 
-  constructor(data: string, environment: Record<string, string> = {}) {
+  /** @param user other than the one who runs the tests, by number */
+  constructor(data: string, environment: Record<string, string> = {}, user?: number) {
     this.#child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
       cwd: root,
       env: { ...process.env, QUIETPOUR_DATA: data, PORT: '0', HOST: '127.0.0.1', ...environment },
       stdio: ['ignore', 'pipe', 'pipe'],
+      ...(user === undefined ? {} : { uid: user, gid: user }),
     });
     this.#child.stdout?.on('data', (text) => {
       this.stdout += String(text);
