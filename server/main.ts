@@ -38,6 +38,16 @@ async function main(): Promise<void> {
     await store.close();
     throw await withSentence(error, settings);
   });
+  const closeDoor = await openBackupDoor(settings.data, store, log);
+
+  const stop = async () => {
+    await closeDoor();
+    await server.stop();
+    process.exit(0);
+  };
+  process.once('SIGINT', () => void stop());
+  process.once('SIGTERM', () => void stop());
+  // Last: whoever reads it may ask the server to stop at once.
   console.log(
     announcement({
       scheme: settings.tls === undefined ? 'http' : 'https',
@@ -48,16 +58,6 @@ async function main(): Promise<void> {
       data: settings.data,
     }),
   );
-
-  const closeDoor = await openBackupDoor(settings.data, store, log);
-
-  const stop = async () => {
-    await closeDoor();
-    await server.stop();
-    process.exit(0);
-  };
-  process.once('SIGINT', () => void stop());
-  process.once('SIGTERM', () => void stop());
 }
 
 /** What can be asked for instead of a server. */
