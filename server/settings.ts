@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { isAbsolute, resolve } from 'node:path';
+import { createSecureContext } from 'node:tls';
 
 /** What the environment says about how to run, as plain values. */
 export interface Settings {
@@ -58,6 +59,20 @@ function tlsFrom(key: string | undefined, cert: string | undefined): Settings['t
   if (!key || !cert) {
     throw new Error('For https give both files: QUIETPOUR_TLS_KEY and QUIETPOUR_TLS_CERT.');
   }
+  const files = readBoth(key, cert);
+  try {
+    // What the server would only find out when it starts to listen, in words of a library.
+    createSecureContext(files);
+  } catch (error) {
+    throw new Error(
+      'QUIETPOUR_TLS_KEY and QUIETPOUR_TLS_CERT do not fit together: they must name a private key and its certificate, both in PEM.',
+      { cause: error },
+    );
+  }
+  return files;
+}
+
+function readBoth(key: string, cert: string): { readonly key: Buffer; readonly cert: Buffer } {
   try {
     return { key: readFileSync(key), cert: readFileSync(cert) };
   } catch (error) {

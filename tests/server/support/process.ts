@@ -44,7 +44,7 @@ export class ServerProcess {
     });
     gone.catch(() => undefined);
     for (;;) {
-      const printed = /(http:\/\/localhost:\d+)\/host#key=(\S+)/.exec(this.stdout);
+      const printed = /(https?:\/\/localhost:\d+)\/host#key=(\S+)/.exec(this.stdout);
       if (printed?.[1] !== undefined && printed[2] !== undefined) {
         return { url: printed[1].replace('localhost', '127.0.0.1'), houseKey: printed[2] };
       }
