@@ -70,6 +70,8 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
    * so that a text is never taken for two that must be merged.
    */
   const unanswered = new Map<string, NoteSave>();
+  /** Newer than what stands here, come while a save was on its way: its answer may be older than this. */
+  const ahead = new Map<string, { readonly value: NoteValue; readonly revision: number }>();
   const planned = new Map<string, () => void>();
 
   const put = (entry: LocalEntry): void => {
@@ -114,13 +116,17 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
       else plan(key, pause);
       return;
     }
+    const heard = ahead.get(key);
+    ahead.delete(key);
+    // A save that is asked again is answered as it was the first time, whatever another device has written since.
+    const server = heard !== undefined && heard.revision > answer.revision ? heard : answer;
     const value = sameValue(entry.value, sent)
-      ? answer.value
-      : joined(entry.field, answer.value, entry.value, sent);
-    const state: EntryState = sameValue(value, answer.value)
+      ? server.value
+      : joined(entry.field, server.value, entry.value, sent);
+    const state: EntryState = sameValue(value, server.value)
       ? { status: 'saved' }
       : { status: 'on-this-phone' };
-    put({ ...entry, value, base: answer.revision, state });
+    put({ ...entry, value, base: server.revision, state });
     const hurry = hurried.delete(key);
     if (state.status === 'on-this-phone') plan(key, hurry ? 0 : pause);
   }
@@ -141,7 +147,9 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     },
     level(view) {
       for (const { pour, field, value, revision } of view.entries) {
-        const mine = entries.peek().get(entryKey(pour, field));
+        const key = entryKey(pour, field);
+        const mine = entries.peek().get(key);
+        if (mine?.state.status === 'on-this-phone') ahead.set(key, { value, revision });
         if (mine === undefined || (mine.state.status === 'saved' && mine.base < revision)) {
           put({ pour, field, value, base: revision, state: { status: 'saved' } });
         }

@@ -1,82 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { commandId, type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
-import type { NoAnswer } from '../../../shared/follower/connection.ts';
-import { createNotebook, entryKey, type NoteKeep } from '../../../shared/follower/notebook.ts';
-import { longestText, type NoteField, type NoteValue } from '../../../shared/notes/entry.ts';
-import { mergeValues } from '../../../shared/notes/merge.ts';
-import type { NotebookView, NoteSave } from '../../../shared/wire/notebook.ts';
-import type { NoteAck } from '../../../shared/wire/protocol.ts';
-import { handClock } from './hand-clock.ts';
+import { entryKey, type NoteKeep } from '../../../shared/follower/notebook.ts';
+import { longestText } from '../../../shared/notes/entry.ts';
+import type { NoteSave } from '../../../shared/wire/notebook.ts';
+import { device, memoryKeep, noAnswer, notebookServer, pour } from './notebook-device.ts';
 
-const pour = pourId('p1');
 const key = entryKey(pour, 'nose');
-
-/** The server's side of a notebook as the wire promises it: one revision a save, merging what grew from an older one. */
-function notebookServer() {
-  const stored = new Map<string, { value: NoteValue; revision: number }>();
-  const answers = new Map<string, NoteAck>();
-  return {
-    stored,
-    saves: [] as NoteSave[],
-    take(save: NoteSave): NoteAck {
-      this.saves.push(save);
-      const answered = answers.get(save.id);
-      if (answered !== undefined) return answered;
-      const before = stored.get(entryKey(save.pour, save.field)) ?? { value: '', revision: 0 };
-      const value =
-        save.base < before.revision ? mergeValues(save.field, before.value, save.value) : save.value;
-      const next = { value, revision: before.revision + 1 };
-      stored.set(entryKey(save.pour, save.field), next);
-      const ack: NoteAck = { ok: true, ...next, savedAt: epochMs(1) };
-      answers.set(save.id, ack);
-      return ack;
-    },
-    view(): NotebookView {
-      return {
-        seat: seatId('s1'),
-        sharings: [],
-        entries: [...stored].map(([name, { value, revision }]) => {
-          const [of = '', field = 'nose'] = name.split('/');
-          return { pour: pourId(of), field: field as NoteField, value, revision, savedAt: epochMs(1) };
-        }),
-      };
-    },
-  };
-}
-
-function memoryKeep(start: string | null = null): NoteKeep & { text: string | null } {
-  return {
-    text: start,
-    read() {
-      return this.text;
-    },
-    write(text) {
-      this.text = text;
-      return true;
-    },
-  };
-}
-
-const noAnswer: NoAnswer = { ok: false, code: 'no-answer' };
-let ids = 0;
-
-interface DeviceOptions {
-  readonly keep?: NoteKeep;
-  readonly send: (save: NoteSave) => Promise<NoteAck | NoAnswer>;
-}
-
-function device({ keep = memoryKeep(), send }: DeviceOptions) {
-  const time = handClock();
-  const newId = () => {
-    ids += 1;
-    return commandId(`note-${ids}-xxxxxx`);
-  };
-  const notebook = createNotebook({ keep, send, newId, after: time.after });
-  const entry = (of: PourId = pour) => notebook.entries.peek().get(entryKey(of, 'nose'));
-  return { notebook, time, entry };
-}
 
 describe('a notebook on one device', () => {
   it('keeps a text on the device before it sends it, and says where it is', async () => {
