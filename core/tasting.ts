@@ -97,6 +97,11 @@ export const pourSchema = z.strictObject({
   /** Price of one bottle in the plan's currency, in minor units (cents). */
   priceMinor: z.number().int().min(0).max(100_000_000).optional(),
   link: webLink.optional(),
+  /** What the host recommends to read at home: about the region, the making, the maker. */
+  reading: z
+    .array(z.strictObject({ title: line(limits.line).pipe(z.string().min(1)), link: webLink }))
+    .max(5)
+    .optional(),
   /** What the host wants to say about this pour, once it may be known. */
   story: text(limits.text).optional(),
   /** A line from tasting ahead; the host's own, never shown to guests. */

@@ -1,10 +1,10 @@
 import type { TastingId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
 import { durationMs } from '../../core/units.ts';
-import type { BoardPour, BoardView } from '../../shared/wire/board.ts';
+import type { BoardView } from '../../shared/wire/board.ts';
 import type { Clock } from '../clock.ts';
 import type { Store } from '../store/store.ts';
-import { boardOf, openBoards } from './board.ts';
+import { boardOf, openBoards, tableOf } from './board.ts';
 import { Coalescer } from './coalescer.ts';
 import { followersOf, hostsOf, type LiveServer } from './rooms.ts';
 
@@ -20,7 +20,7 @@ export class BoardRoom {
   readonly #sending: Coalescer;
   /** Begins at the time of loading, so that it also grows over restarts. */
   #version: number;
-  #pours: readonly BoardPour[];
+  #shown: Shown;
 
   constructor(
     parts: {
@@ -36,13 +36,13 @@ export class BoardRoom {
     this.#store = parts.store;
     this.#session = session;
     this.#version = parts.clock.now();
-    this.#pours = this.#read();
+    this.#shown = this.#read();
     this.#sending = new Coalescer(parts.clock, pause, () => this.#send());
   }
 
   /** As it was last sent: a device that joins sees what the others see. */
   view(): BoardView {
-    return { version: this.#version, pours: this.#pours };
+    return { version: this.#version, ...this.#shown };
   }
 
   /** After a change of the session: what is opened or closed shows at once, a changed name soon. */
@@ -52,9 +52,10 @@ export class BoardRoom {
     else if (is.length > 0 && seatsOf(before) !== seatsOf(after)) this.#sending.soon();
   }
 
-  /** After a change of notes that are on it. */
-  notesChanged(): void {
-    this.#sending.soon();
+  /** After a change of notes that are on it; what is withdrawn goes at once [Q2]. */
+  notesChanged(withdrawn: boolean): void {
+    if (withdrawn) this.#sending.now();
+    else this.#sending.soon();
   }
 
   stop(): void {
@@ -62,20 +63,21 @@ export class BoardRoom {
   }
 
   #send(): void {
-    const pours = this.#read();
-    if (JSON.stringify(pours) === JSON.stringify(this.#pours)) return;
-    this.#pours = pours;
+    const next = this.#read();
+    if (JSON.stringify(next) === JSON.stringify(this.#shown)) return;
+    this.#shown = next;
     this.#version += 1;
     this.#io.to([followersOf(this.#tasting), hostsOf(this.#tasting)]).emit('board', this.view());
   }
 
-  #read(): BoardPour[] {
+  #read(): Shown {
     const session = this.#session();
     const open = openBoards(session);
-    return open.length === 0
-      ? []
-      : boardOf(session, this.#store.notebooks.readPermitted(this.#tasting, open));
+    const pages = open.length === 0 ? [] : this.#store.notebooks.readPermitted(this.#tasting, open);
+    return { table: tableOf(session), pours: boardOf(session, pages) };
   }
 }
+
+type Shown = Omit<BoardView, 'version'>;
 
 const seatsOf = (session: Session) => (session.status === 'unopened' ? undefined : session.seats);

@@ -3,7 +3,7 @@ import { oddGlassOf } from '../../core/session/serving.ts';
 import type { Evening, Session } from '../../core/session/state.ts';
 import type { NoteValue } from '../../shared/notes/entry.ts';
 import { addedSince, isBlank } from '../../shared/notes/value.ts';
-import type { BoardEntry, BoardNote, BoardPour } from '../../shared/wire/board.ts';
+import type { BoardEntry, BoardNote, BoardPour, BoardSpeaker } from '../../shared/wire/board.ts';
 import type { PermittedPage, StoredEntry } from '../store/store.ts';
 
 /** The pours whose board is open, in order of tasting. */
@@ -17,14 +17,21 @@ export const openBoards = (session: Session): PourId[] =>
 /** What guests chose to share of the open pours, in the order in which they sat down [Q1, Q2]. */
 export function boardOf(session: Session, pages: readonly PermittedPage[]): BoardPour[] {
   if (session.status === 'unopened') return [];
-  return openBoards(session).map((pour) => ({
-    pour,
-    notes: sharedNotes(
-      session,
-      pour,
-      pages.filter((page) => page.pour === pour),
-    ),
-  }));
+  return openBoards(session).flatMap((pour) => {
+    const discussion = session.discussions[pour];
+    if (discussion === undefined) return [];
+    const drink = session.plan.pours.find((each) => each.id === pour)?.drink ?? null;
+    const ofPour = pages.filter((page) => page.pour === pour);
+    return [{ pour, drink, sealedAt: discussion.sealedAt, notes: sharedNotes(session, pour, ofPour) }];
+  });
+}
+
+/** Who may be asked to speak while a board is open; nobody's name is told before. */
+export function tableOf(session: Session): BoardSpeaker[] {
+  if (session.status === 'unopened' || openBoards(session).length === 0) return [];
+  return Object.values(session.seats)
+    .filter(({ presence }) => presence === 'seated')
+    .map(({ id, name, remote }) => ({ seat: id, name, remote }));
 }
 
 /** Only what is shared with a name; what is merely counted never comes near the board. */

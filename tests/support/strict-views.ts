@@ -46,6 +46,7 @@ const namedPour = z.strictObject({
   cask: maybeText,
   link: maybeText,
   story: maybeText,
+  reading: z.array(z.strictObject({ title: text, link: text })),
   photos: z.strictObject({ front: maybeText, back: maybeText }),
 });
 export const strictPourCard = z.discriminatedUnion('kind', [codedPour, namedPour]);
@@ -63,6 +64,7 @@ const stageBase = {
   callLink: maybeText,
   ownOrders: z.boolean(),
   liking: z.boolean(),
+  extraWords: z.array(text),
   glasses: z.array(
     z.strictObject({
       position: number,
@@ -223,9 +225,12 @@ const noteValue = z.union([
 const boardEntries = z.array(z.strictObject({ field: text, value: noteValue }));
 export const strictBoard = z.strictObject({
   version: number,
+  table: z.array(z.strictObject({ seat: text, name: text, remote: z.boolean() })),
   pours: z.array(
     z.strictObject({
       pour: text,
+      drink: drink.nullable(),
+      sealedAt: number,
       notes: z.array(
         z.strictObject({
           seat: text,

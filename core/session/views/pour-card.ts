@@ -29,6 +29,8 @@ export interface NamedPour {
   readonly cask: string | null;
   readonly link: string | null;
   readonly story: string | null;
+  /** For reading at home. */
+  readonly reading: readonly { readonly title: string; readonly link: string }[];
   readonly photos: { readonly front: PhotoId | null; readonly back: PhotoId | null };
 }
 
@@ -61,5 +63,6 @@ export const namedPour = (pour: Pour, code: string | null): NamedPour => ({
   cask: pour.cask ?? null,
   link: pour.link ?? null,
   story: pour.story ?? null,
+  reading: pour.reading ?? [],
   photos: { front: pour.photos?.front ?? null, back: pour.photos?.back ?? null },
 });

@@ -24,9 +24,11 @@ interface StageBase {
   readonly ownOrders: boolean;
   /** Guests are asked how much they like each pour. */
   readonly liking: boolean;
+  /** The host's own additions to the word boards of this evening. */
+  readonly extraWords: readonly string[];
   /** The arc, in order of tasting, dropped pours left out. */
   readonly glasses: readonly GlassView[];
-  /** Pours whose board is open. */
+  /** Pours and odd-one-outs whose board is open. */
   readonly openBoards: readonly PourId[];
   /** Pours whose notes are sealed: what is written now is marked as added later. */
   readonly sealed: readonly PourId[];
@@ -82,7 +84,7 @@ export interface GlassView {
 }
 
 export function stageView(session: UnderWay | Finished, version: number): StageView {
-  const pours = session.plan.pours.map((pour) => pour.id);
+  const pages = [...session.plan.pours, ...session.plan.trials].map((each) => each.id);
   const base: StageBase = {
     version,
     title: session.plan.title,
@@ -91,9 +93,10 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     callLink: session.plan.callLink ?? null,
     ownOrders: servedInOwnOrders(session.plan),
     liking: session.plan.liking,
+    extraWords: session.plan.extraWords,
     glasses: commonGlasses(session),
-    openBoards: pours.filter((pour) => session.discussions[pour]?.open === true),
-    sealed: pours.filter((pour) => session.discussions[pour] !== undefined),
+    openBoards: pages.filter((pour) => session.discussions[pour]?.open === true),
+    sealed: pages.filter((pour) => session.discussions[pour] !== undefined),
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }

@@ -11,6 +11,7 @@ const base = {
   blind: false,
   ownOrders: false,
   liking: false,
+  extraWords: [],
   callLink: null,
   glasses: [],
   openBoards: [],

@@ -36,6 +36,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
   callLink: null,
   ownOrders,
   liking: false,
+  extraWords: [],
   glasses: [
     glass(1, true, ownOrders ? null : coded('a')),
     glass(2, true, ownOrders ? null : coded('b')),
