@@ -1,0 +1,56 @@
+import type { BoardSpeaker } from '../wire/board.ts';
+
+/**
+ * Who speaks when, everybody once. Drawn by lot from what every screen knows, so that all of them draw the same
+ * without being told. Each seat draws for itself, so that who comes late or leaves shuffles nobody else. Somebody at
+ * home is not left for the end, where a call is easily forgotten, unless everybody is at home.
+ *
+ * @param seed the moment at which the talk was opened, and its first pour
+ */
+export function speakingOrder(table: readonly BoardSpeaker[], seed: string): BoardSpeaker[] {
+  const lots = table.map((speaker) => ({ speaker, lot: lotOf(`${seed}/${speaker.seat}`) }));
+  const drawn = lots
+    .sort((one, other) => one.lot - other.lot || (one.speaker.seat < other.speaker.seat ? -1 : 1))
+    .map(({ speaker }) => speaker);
+  const lastHere = drawn.findLastIndex(({ remote }) => !remote);
+  if (lastHere === -1 || lastHere === drawn.length - 1) return drawn;
+  return [...drawn.slice(0, lastHere), ...drawn.slice(lastHere + 1), ...drawn.slice(lastHere, lastHere + 1)];
+}
+
+/**
+ * A number from 0 to 2^32 - 1 for a text: FNV-1a (Fowler, Noll, Vo), then the finaliser of MurmurHash3 (Appleby), for
+ * texts that differ only at the end would otherwise draw neighbouring lots.
+ */
+function lotOf(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let index = 0; index < text.length; index += 1) {
+    hash = Math.imul(hash ^ text.charCodeAt(index), 0x01000193);
+  }
+  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+  return (hash ^ (hash >>> 16)) >>> 0;
+}
+
+/** What the talk's clock says, in epoch ms. */
+export interface TalkTime {
+  readonly from: number;
+  readonly until: number;
+}
+
+/**
+ * Whose turn it would be if all had the same share of the time, as an index; the last one's when it is over. For a
+ * talk about several pours the order is gone through once for each.
+ */
+export function turnAt(now: number, { from, until }: TalkTime, speakers: number, rounds = 1): number {
+  if (speakers < 1) return -1;
+  const turns = speakers * Math.max(1, rounds);
+  const share = (until - from) / turns;
+  const turn = share > 0 ? Math.floor((now - from) / share) : turns - 1;
+  return Math.min(Math.max(turn, 0), turns - 1) % speakers;
+}
+
+/** Seconds for each, rounded down to what people can feel; at least ten. */
+export function shareOf({ from, until }: TalkTime, speakers: number, rounds = 1): number {
+  const seconds = (until - from) / 1000 / Math.max(1, speakers * rounds);
+  return Math.max(10, Math.floor(seconds / 5) * 5);
+}

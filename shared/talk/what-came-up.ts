@@ -1,0 +1,81 @@
+import type { NoteField, NoteValues, OddPick, WordField } from '../notes/entry.ts';
+import { wordFields } from '../notes/entry.ts';
+import type { BoardNote } from '../wire/board.ts';
+
+/** Something that several people named, with everybody who did. */
+export interface Named {
+  readonly code: string;
+  readonly by: readonly BoardNote[];
+}
+
+/** The value of a field as it stood when the talk was opened; undefined where there is none. */
+export function sealedOf<Field extends NoteField>(
+  note: Pick<BoardNote, 'sealed'>,
+  field: Field,
+): NoteValues[Field] | undefined {
+  return note.sealed.find((entry) => entry.field === field)?.value as NoteValues[Field] | undefined;
+}
+
+/**
+ * The words that came up and by how many, the most shared first. Only what was put down before the talk counts: after
+ * it people repeat each other [Q3]. Who has a word for several senses counts once.
+ */
+export function wordsThatCameUp(
+  notes: readonly BoardNote[],
+  fields: readonly WordField[] = wordFields,
+): Named[] {
+  return gathered(notes, (note) => fields.flatMap((field) => Object.keys(sealedOf(note, field) ?? {})));
+}
+
+/** The colours, in the order of the drink's swatches; what is none of them comes last. */
+export function coloursSeen(
+  notes: readonly BoardNote[],
+  swatches: readonly { readonly word: string }[],
+): Named[] {
+  const place = (code: string): number => {
+    const found = swatches.findIndex(({ word }) => word === code);
+    return found === -1 ? swatches.length : found;
+  };
+  return gathered(notes, (note) => [sealedOf(note, 'colour') ?? []].flat()).sort(
+    (one, other) => place(one.code) - place(other.code),
+  );
+}
+
+export interface Placed {
+  readonly note: BoardNote;
+  readonly place: number;
+}
+
+/** Who put this pour where in the ranking, the best places first. */
+export const placesGiven = (notes: readonly BoardNote[]): Placed[] =>
+  notes
+    .flatMap((note) => {
+      const place = sealedOf(note, 'place');
+      return typeof place === 'number' ? [{ note, place }] : [];
+    })
+    .sort((one, other) => one.place - other.place);
+
+export interface Picked {
+  readonly note: BoardNote;
+  readonly pick: OddPick;
+  readonly right: boolean;
+}
+
+/** Who picked which glass of an odd-one-out, those who were right first. What was changed in the talk does not count. */
+export const oddPicks = (notes: readonly BoardNote[]): Picked[] =>
+  notes
+    .flatMap((note) => {
+      const pick = sealedOf(note, 'odd-one-out');
+      return pick ? [{ note, pick, right: pick.glass === note.oddGlass }] : [];
+    })
+    .sort((one, other) => Number(other.right) - Number(one.right));
+
+function gathered(notes: readonly BoardNote[], codesOf: (note: BoardNote) => readonly string[]): Named[] {
+  const by = new Map<string, BoardNote[]>();
+  for (const note of notes) {
+    for (const code of new Set(codesOf(note))) by.set(code, [...(by.get(code) ?? []), note]);
+  }
+  return [...by]
+    .map(([code, people]) => ({ code, by: people }))
+    .sort((one, other) => other.by.length - one.by.length);
+}
