@@ -1,9 +1,10 @@
-import { Router } from 'express';
-import { reachedBy, servedTo } from '../../core/session/serving.ts';
+import { type Request, Router } from 'express';
+import { oddGlassOf, reachedBy, servedTo, trialGlasses } from '../../core/session/serving.ts';
 import type { Finished, Seat, UnderWay } from '../../core/session/state.ts';
 import { namedPour } from '../../core/session/views/pour-card.ts';
 import type { Pour } from '../../core/tasting.ts';
-import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
+import type { OddPick } from '../../shared/notes/entry.ts';
+import type { Keepsake, KeepsakePour, KeepsakeTrial } from '../../shared/wire/http.ts';
 import { ownEntry } from '../live/notes.ts';
 import type { StoredEntry } from '../store/store.ts';
 import { Refused } from './answers.ts';
@@ -13,14 +14,22 @@ import type { HttpParts } from './parts.ts';
 /** A guest's own notes with what may be known of the pours, at any time of the evening and after it. */
 export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Router {
   const router = Router();
-  router.get('/keepsake/:tasting', (request, response) => {
+
+  /** Whose notes are asked for, by the key of the seat. */
+  const own = (request: Request) => {
     const tasting = tastingIn(request);
     const identity = identityOf(request, keyring);
     if (identity.role !== 'seat') throw new Refused('wrong-role');
     if (identity.tasting !== tasting) throw new Refused('wrong-key');
-    const session = conductors.of(tasting)?.standing.session;
-    if (session === undefined) throw new Refused('no-such-tasting');
-    const seat = session.status === 'unopened' ? undefined : session.seats[identity.seat];
+    const conductor = conductors.of(tasting);
+    if (conductor === undefined) throw new Refused('no-such-tasting');
+    return { tasting, conductor, seat: identity.seat };
+  };
+
+  router.get('/keepsake/:tasting', (request, response) => {
+    const { tasting, conductor, seat: id } = own(request);
+    const { session } = conductor.standing;
+    const seat = session.status === 'unopened' ? undefined : session.seats[id];
     if (session.status === 'unopened' || seat === undefined) throw new Refused('no-such-seat');
     if (seat.presence !== 'seated' && seat.presence !== 'left') throw new Refused('not-seated');
     const { plan } = session;
@@ -32,8 +41,17 @@ export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Route
       startsAt: plan.startsAt ?? null,
       timeZone: plan.timeZone,
       guest: seat.name,
+      drink: plan.drink,
       pours: poursOf(session, seat, entries),
+      trials: trialsOf(session, seat, entries),
     } satisfies Keepsake);
+  });
+
+  // Also for somebody who was shown the door: the words are theirs.
+  router.delete('/keepsake/:tasting', async (request, response) => {
+    const { conductor, seat } = own(request);
+    if (!(await conductor.forgetNotes(seat))) throw new Refused('not-stored');
+    response.status(204).end();
   });
   return router;
 }
@@ -57,9 +75,29 @@ function poursOf(session: UnderWay | Finished, seat: Seat, entries: readonly Sto
       return {
         position: place(pour) + 1,
         pour: pour.id,
+        drink: pour.drink,
         facts: known ? namedPour(pour, code) : null,
         code,
         entries: entries.filter((entry) => entry.pour === pour.id).map(ownEntry),
+      };
+    });
+}
+
+/** The odd-one-outs that were served; which glass it was is told once their talk has been opened. */
+function trialsOf(
+  session: UnderWay | Finished,
+  seat: Seat,
+  entries: readonly StoredEntry[],
+): KeepsakeTrial[] {
+  return session.plan.trials
+    .filter(({ id }) => session.reached.includes(id))
+    .map((trial) => {
+      const pick = entries.find(({ pour, field }) => pour === trial.id && field === 'odd-one-out');
+      return {
+        trial: trial.id,
+        glasses: trialGlasses(trial, seat).map((glass) => glass.code),
+        picked: (pick?.value ?? null) as OddPick | null,
+        odd: session.discussions[trial.id] === undefined ? null : oddGlassOf(trial, seat),
       };
     });
 }

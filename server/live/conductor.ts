@@ -140,6 +140,16 @@ export class Conductor {
     );
   }
 
+  /** Everything that the seat has put down goes, with every key that opens it. @returns whether it is so on disk */
+  async forgetNotes(seat: SeatId): Promise<boolean> {
+    const { store, tasting } = this.#parts;
+    const forget = () => this.#queue.add(() => this.#keep(() => store.notebooks.forget(tasting, seat)));
+    // The second time for a save that was let in while the keys still stood.
+    const forgotten = (await forget()) && (await forget());
+    if (forgotten) this.#tell(() => this.publisher.seatForgotten(seat));
+    return forgotten;
+  }
+
   /** Runs when nothing else does, and nothing else runs meanwhile. */
   alone<Result>(task: () => Promise<Result>): Promise<Result> {
     return this.#queue.add(task);
@@ -191,7 +201,7 @@ export class Conductor {
     from: LiveSocket | undefined,
     { answer, changed }: NoteOutcome<Answer>,
   ): Answer {
-    if (changed !== undefined) this.#tell(() => this.publisher.notesChanged(seat, from, changed.onBoard));
+    if (changed !== undefined) this.#tell(() => this.publisher.notesChanged(seat, from, changed));
     return answer;
   }
 

@@ -21,8 +21,15 @@ export interface NoteDeskParts {
 export type NoteOutcome<Answer> = {
   readonly answer: Answer;
   /** Absent when nothing changed. */
-  readonly changed?: { readonly onBoard: boolean };
+  readonly changed?: NotesChange;
 };
+
+export interface NotesChange {
+  /** Of a pour whose board is open. */
+  readonly onBoard: boolean;
+  /** A page is not shared with its name any more. */
+  readonly withdrawn: boolean;
+}
 
 /**
  * Takes in notes and the choice to share them. They go from the guest to the store and nowhere else: not into the
@@ -52,7 +59,9 @@ export class NoteDesk {
     const answered = { command: save.id, ack };
     const kept = await keep(() => store.notebooks.save({ tasting, seat, entry, answered }));
     if (!kept) return { answer: refusal('not-stored') };
-    return entry === stored ? { answer: ack } : { answer: ack, changed: onBoard(session, save.pour) };
+    return entry === stored
+      ? { answer: ack }
+      : { answer: ack, changed: { onBoard: isOpen(session, save.pour), withdrawn: false } };
   }
 
   async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<Ack>> {
@@ -68,7 +77,8 @@ export class NoteDesk {
     const ack: Ack = { ok: true, version };
     const answered = { command: share.id, ack };
     const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, sharing, answered }));
-    return kept ? { answer: ack, changed: onBoard(session, pour) } : { answer: refusal('not-stored') };
+    if (!kept) return { answer: refusal('not-stored') };
+    return { answer: ack, changed: { onBoard: isOpen(session, pour), withdrawn: sharing !== 'shared' } };
   }
 }
 
@@ -76,4 +86,4 @@ export class NoteDesk {
 const isSealed = (session: Session, pour: PourId): boolean =>
   session.status !== 'unopened' && session.discussions[pour] !== undefined;
 
-const onBoard = (session: Session, pour: PourId) => ({ onBoard: openBoards(session).includes(pour) });
+const isOpen = (session: Session, pour: PourId): boolean => openBoards(session).includes(pour);

@@ -10,6 +10,7 @@ import type { Clock } from '../clock.ts';
 import type { Store } from '../store/store.ts';
 import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
+import type { NotesChange } from './note-desk.ts';
 import { notebookView } from './notes.ts';
 import type { Presence } from './presence.ts';
 import {
@@ -89,12 +90,12 @@ export class Publisher {
   }
 
   /** A guest's own notes changed: their other devices follow, and nobody else unless the board is open [Q1]. */
-  notesChanged(seat: SeatId, from: LiveSocket | undefined, onBoard: boolean): void {
+  notesChanged(seat: SeatId, from: LiveSocket | undefined, { onBoard, withdrawn }: NotesChange): void {
     const own = seatRoom(this.#tasting, seat);
     if ((this.#io.sockets.adapter.rooms.get(own)?.size ?? 0) > 1 || from === undefined) {
       (from ?? this.#io).to(own).emit('notebook', this.#notebook(seat));
     }
-    if (onBoard) this.#board.notesChanged();
+    if (onBoard) this.#board.notesChanged(withdrawn);
   }
 
   presenceChanged(): void {
@@ -136,6 +137,14 @@ export class Publisher {
       const socket = this.#io.sockets.sockets.get(id);
       if (socket !== undefined && !stands(socket.data.hash)) letGo(socket, 'key-withdrawn');
     }
+  }
+
+  /** Its devices are let go, and what it had shared is taken down. */
+  seatForgotten(seat: SeatId): void {
+    const devices = seatRoom(this.#tasting, seat);
+    this.#io.to(devices).emit('dismissal', 'key-withdrawn');
+    this.#io.in(devices).disconnectSockets(true);
+    this.#board.notesChanged(true);
   }
 
   dismissEverybody(why: Dismissal): void {

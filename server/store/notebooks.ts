@@ -4,7 +4,7 @@ import { epochMs } from '../../core/units.ts';
 import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
 import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
-import type { Writer } from './writer.ts';
+import { cutLog, type Writer } from './writer.ts';
 
 interface Row {
   readonly seat: string;
@@ -53,6 +53,13 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
     )
     .pluck();
 
+  const forgotten = [
+    'notes WHERE tasting = ? AND seat',
+    'shares WHERE tasting = ? AND seat',
+    'keys WHERE tasting = ? AND seat',
+    'answers WHERE tasting = ? AND scope',
+  ].map((of) => db.prepare<[string, string]>(`DELETE FROM ${of} = ?`));
+
   return {
     read: (tasting, seat) => ({
       entries: ofSeat.all(tasting, seat).map(fromRow),
@@ -87,6 +94,12 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
     answerTo(tasting, seat, command) {
       const found = answered.get(tasting, seat, command);
       return found === undefined ? undefined : (JSON.parse(found) as NoteAck | Ack);
+    },
+    async forget(tasting, seat) {
+      await writer.write(() => {
+        for (const removal of forgotten) removal.run(tasting, seat);
+      });
+      cutLog(db);
     },
   };
 }

@@ -105,6 +105,8 @@ export interface Notebooks {
     readonly answered: { readonly command: CommandId; readonly ack: Ack };
   }): Promise<void>;
   answerTo(tasting: TastingId, seat: SeatId, command: CommandId): NoteAck | Ack | undefined;
+  /** Removes all that this seat has written, permitted and been answered, and its keys; the bytes are overwritten. */
+  forget(tasting: TastingId, seat: SeatId): Promise<void>;
 }
 
 export interface StoredSharing {

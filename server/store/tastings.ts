@@ -2,7 +2,7 @@ import type { Database } from 'better-sqlite3';
 import { tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
-import type { Writer } from './writer.ts';
+import { cutLog, type Writer } from './writer.ts';
 
 interface Row {
   readonly tasting: string;
@@ -46,8 +46,7 @@ export function tastingShelf(db: Database, writer: Writer): TastingShelf {
       await writer.write(() => {
         remove.run(tasting);
       });
-      // The write-ahead log still holds the pages as they were: fold it in and cut it off.
-      db.pragma('wal_checkpoint(TRUNCATE)');
+      cutLog(db);
       if (counts.some((count) => count.get(tasting) !== 0))
         throw new StoreFailure('Something of a deleted tasting is still in the store.');
     },

@@ -68,6 +68,11 @@ export function createWriter(db: Database): Writer {
   };
 }
 
+/** After a removal the write-ahead log still holds the pages as they were: folds it in and cuts it off. */
+export function cutLog(db: Database): void {
+  db.pragma('wal_checkpoint(TRUNCATE)');
+}
+
 /** What the database said, as a sentence for the log; it never holds a value that was to be written. */
 export function failure(error: unknown): StoreFailure {
   if (error instanceof StoreFailure) return error;

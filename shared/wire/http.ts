@@ -4,7 +4,7 @@ import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
 import type { Drink, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { NoteEntry } from '../notes/entry.ts';
+import type { NoteEntry, OddPick } from '../notes/entry.ts';
 import type { BoardNote } from './board.ts';
 import type { Refusal } from './protocol.ts';
 
@@ -34,6 +34,7 @@ import type { Refusal } from './protocol.ts';
  *   POST   /api/tastings/:tasting/screens/:id     host key; { admit } -> 204
  *   DELETE /api/tastings/:tasting/screens    host key -> 204; all room screens go dark
  *   GET    /api/keepsake/:tasting            seat key -> Keepsake
+ *   DELETE /api/keepsake/:tasting            seat key -> 204; the seat's notes and its keys are gone
  *
  * Pages: `/` and `/j/CODE` the guests' app, `/host` the host's app.
  */
@@ -129,11 +130,14 @@ export interface Keepsake {
   readonly startsAt: string | null;
   readonly timeZone: string;
   readonly guest: string;
+  readonly drink: Drink;
   readonly pours: readonly KeepsakePour[];
+  readonly trials: readonly KeepsakeTrial[];
 }
 export interface KeepsakePour {
   readonly position: number;
   readonly pour: PourId;
+  readonly drink: Drink;
   /** Absent while the pour is blind and the evening is not over. */
   readonly facts: NamedPour | null;
   readonly code: string | null;
@@ -155,6 +159,16 @@ export interface SharedNotes {
   readonly notes: readonly (Pick<BoardNote, 'remote' | 'oddGlass' | 'sealed' | 'addedLater'> & {
     readonly guest: string;
   })[];
+}
+
+/** An odd-one-out as this guest met it. */
+export interface KeepsakeTrial {
+  readonly trial: PourId;
+  /** Codes from the left. */
+  readonly glasses: readonly string[];
+  readonly picked: OddPick | null;
+  /** Which of the glasses it was, from 1; null until its talk has been opened. */
+  readonly odd: number | null;
 }
 
 export type HttpAnswer<Body> = { readonly ok: true; readonly body: Body } | Refusal;

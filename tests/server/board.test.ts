@@ -53,8 +53,9 @@ describe('the board', () => {
     await noor.share();
     await clock.advance(500);
     await tomas.until('board', (board) => notesOn(board).length === 1);
+    await noor.save({ value: 'apples and pears', base: 1 });
+    // Not even the pause that gathers changes is waited for.
     await noor.share({ sharing: 'private' });
-    await clock.advance(500);
     await tomas.until('board', (board) => notesOn(board).length === 0);
   });
 

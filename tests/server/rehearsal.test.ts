@@ -83,6 +83,7 @@ describe('a rehearsal notices', () => {
         readPermitted: (...which) => store.notebooks.readPermitted(...which),
         share: (write) => store.notebooks.share(write),
         answerTo: (...which) => store.notebooks.answerTo(...which),
+        forget: (...which) => store.notebooks.forget(...which),
         save: async (write) => {
           if (write.entry.field === 'finish' && lost < 1) lost += 1;
           else await store.notebooks.save(write);

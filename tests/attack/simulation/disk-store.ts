@@ -97,6 +97,7 @@ export function diskStore(
         });
       },
       answerTo: (_, seat, command) => disk.answers.get(`${seat} ${command}`),
+      forget: never,
     },
     keys: { add: never, find: (hash) => disk.keys.get(hash), revoke: never },
     documents: {

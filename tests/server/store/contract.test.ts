@@ -141,6 +141,34 @@ describe.each(stores)('%s', (_, openIn) => {
     ]);
   });
 
+  it('forgets one seat with its notes, its choices, its answers and its keys, and nobody else', async () => {
+    const entry = {
+      pour: pourId('ash'),
+      field: 'nose',
+      value: 'slate',
+      revision: 1,
+      savedAt: epochMs(5),
+    } as const;
+    const ack = { ok: true, revision: 1, value: 'slate', savedAt: epochMs(5) } as const;
+    for (const seat of ['seat-1', 'seat-2'].map(seatId)) {
+      const command = commandId(`note-of-${seat}`);
+      await store.notebooks.save({ tasting, seat, entry, answered: { command, ack } });
+      const said = { command: commandId(`share-of-${seat}`), ack: { ok: true, version: 1 } } as const;
+      await store.notebooks.share({ tasting, seat, pour: entry.pour, sharing: 'counted', answered: said });
+      await store.keys.add({ hash: `key of ${seat}`, tasting, role: 'seat', seat, expiresAt: null });
+    }
+    await store.keys.add({ hash: 'key of the host', tasting, role: 'host', expiresAt: null });
+    await store.notebooks.forget(tasting, seatId('seat-1'));
+    expect(store.notebooks.read(tasting, seatId('seat-1'))).toEqual({ entries: [], sharings: [] });
+    expect(store.notebooks.answerTo(tasting, seatId('seat-1'), commandId('note-of-seat-1'))).toBeUndefined();
+    expect(store.keys.find('key of seat-1')).toBeUndefined();
+    expect(store.notebooks.read(tasting, seatId('seat-2'))).toMatchObject({ entries: [entry] });
+    expect(store.notebooks.answerTo(tasting, seatId('seat-2'), commandId('note-of-seat-2'))).toEqual(ack);
+    expect(store.notebooks.readPermitted(tasting, [entry.pour]).map(({ seat }) => seat)).toEqual(['seat-2']);
+    expect(store.keys.find('key of seat-2')).toBeDefined();
+    expect(store.keys.find('key of the host')).toBeDefined();
+  });
+
   it('keeps keys by their hash and withdraws them by whom they are for', async () => {
     const key = { hash: 'aa', tasting, role: 'host', expiresAt: epochMs(9) } as const;
     await store.keys.add(key);

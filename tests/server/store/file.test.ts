@@ -70,4 +70,33 @@ describe('the file of a store', () => {
     expect(bytes()).not.toContain('canary-of-the-cellar');
     await store.close();
   });
+
+  it('leaves no byte of a guest’s notes behind after they are forgotten, and the other guests’ untouched', async () => {
+    const store = openSqliteStore(file);
+    await store.tastings.create(row);
+    const note = (seat: string, value: string) =>
+      store.notebooks.save({
+        tasting,
+        seat: seatId(seat),
+        entry: {
+          pour: pourId('ash'),
+          field: 'nose',
+          value,
+          sealedValue: `${value}-sealed`,
+          revision: 1,
+          savedAt: epochMs(5),
+        },
+        answered: {
+          command: commandId('note-0001'),
+          ack: { ok: true, revision: 1, value, savedAt: epochMs(5) },
+        },
+      });
+    await note('seat-1', 'canary-of-the-cellar');
+    await note('seat-2', 'robin-of-the-yard');
+    expect(bytes()).toContain('canary-of-the-cellar');
+    await store.notebooks.forget(tasting, seatId('seat-1'));
+    expect(bytes()).not.toContain('canary-of-the-cellar');
+    expect(bytes()).toContain('robin-of-the-yard');
+    await store.close();
+  });
 });

@@ -13,10 +13,13 @@ const keepsake: Keepsake = {
   startsAt: '2026-11-25T19:30:00+00:00',
   timeZone: 'Pacific/Auckland',
   guest: 'Ingrid',
+  drink: 'spirit',
+  trials: [],
   pours: [
     {
       position: 1,
       pour: pourId('p1'),
+      drink: 'spirit',
       code: '417',
       facts: {
         kind: 'named',
@@ -34,6 +37,7 @@ const keepsake: Keepsake = {
         cask: null,
         link: null,
         story: null,
+        reading: [],
         photos: { front: null, back: null },
       },
       entries: [
@@ -41,7 +45,7 @@ const keepsake: Keepsake = {
         { pour: pourId('p1'), field: 'look', value: 'pale straw', revision: 1, savedAt: epochMs(1) },
       ],
     },
-    { position: 2, pour: pourId('p2'), code: '283', facts: null, entries: [] },
+    { position: 2, pour: pourId('p2'), drink: 'spirit', code: '283', facts: null, entries: [] },
   ],
 } as Keepsake;
 
