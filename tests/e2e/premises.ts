@@ -20,9 +20,9 @@ export class Premises {
     this.#folder = folder;
   }
 
-  static async open(): Promise<Premises> {
+  static async open(options: { readonly pageCache?: boolean } = {}): Promise<Premises> {
     const [room, wifi] = [await layLine(), await layLine()];
-    const premises = new Premises(await openBrowser(), room, wifi, await temporaryFolder());
+    const premises = new Premises(await openBrowser(options), room, wifi, await temporaryFolder());
     await premises.serve();
     return premises;
   }

@@ -47,8 +47,10 @@ function installOnDebian(): void {
   }
 }
 
-export const openBrowser = (): Promise<Browser> =>
+/** @param pageCache keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without */
+export const openBrowser = ({ pageCache = false } = {}): Promise<Browser> =>
   chromium.launch({
+    ...(pageCache ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
     executablePath: findChromium(),
     args: [
       ...(asRoot ? ['--no-sandbox'] : []),
