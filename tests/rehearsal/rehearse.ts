@@ -6,7 +6,7 @@ import { createTasting } from './ask-server.ts';
 import { habitsFor, nameFor } from './habits.ts';
 import { Ledger } from './ledger.ts';
 import { type RehearsalReport, reportOf } from './report.ts';
-import { RollCall, type Room } from './room.ts';
+import { type Company, RollCall, type Room } from './room.ts';
 import { careTrouble } from './running-order-check.ts';
 import { StandInGuest } from './stand-in-guest.ts';
 import { StandInHost } from './stand-in-host.ts';
@@ -35,10 +35,18 @@ export async function rehearse(rehearsal: Rehearsal): Promise<RehearsalReport> {
   const roll = new RollCall();
   const { tasting, code, hostKey } = await createTasting(origin, houseKey, plan);
   const room: Room = { origin, tasting, code, speed, ledger, roll };
-  const host = new StandInHost(room, hostKey, chance);
   const guests = habitsFor(rehearsal.guests, chance).map(
     (habit, index) => new StandInGuest(room, nameFor(index), habit, seededRandom(seed + 2 + index)),
   );
+  const company: Company = {
+    get settled() {
+      return guests.every((guest) => guest.settled);
+    },
+    get boards() {
+      return guests.flatMap(({ present, follower }) => (present && follower ? [follower.board.peek()] : []));
+    },
+  };
+  const host = new StandInHost(room, hostKey, company, chance);
   try {
     await host.openDoors();
     roll.tap(host.view.cue);

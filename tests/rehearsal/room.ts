@@ -1,5 +1,14 @@
 import type { CueId, TastingId } from '../../core/ids.ts';
+import type { BoardView } from '../../shared/wire/board.ts';
 import type { Ledger } from './ledger.ts';
+
+/** What the host of a rehearsal sees on looking up from the tablet. */
+export interface Company {
+  /** Pens down: every note that was written has been answered. */
+  readonly settled: boolean;
+  /** The boards on the phones of everybody who is connected. */
+  readonly boards: readonly (BoardView | null)[];
+}
 
 /** What all stand-ins of one evening share. */
 export interface Room {

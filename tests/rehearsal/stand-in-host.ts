@@ -7,7 +7,7 @@ import type { HostAsk } from '../../shared/wire/commands.ts';
 import { cameTrue, until } from '../support/until.ts';
 import { boardTrouble } from './board-check.ts';
 import { newCommandId, tapped } from './device.ts';
-import type { Room } from './room.ts';
+import type { Company, Room } from './room.ts';
 
 /** How long the host looks up from the tablet before going on without somebody, in ms. */
 const patience = 3000;
@@ -20,10 +20,12 @@ export class StandInHost {
   readonly tablet: HostFollower;
   readonly phone: HostFollower;
   readonly #room: Room;
+  readonly #company: Company;
   readonly #chance: () => number;
 
-  constructor(room: Room, key: string, chance: () => number) {
+  constructor(room: Room, key: string, company: Company, chance: () => number) {
     this.#room = room;
+    this.#company = company;
     this.#chance = chance;
     this.tablet = this.#follow(room.tasting, key);
     this.phone = this.#follow(room.tasting, key);
@@ -114,8 +116,11 @@ export class StandInHost {
   }
 
   async #arrive(cue: CueId): Promise<void> {
-    const there = await cameTrue(() => this.view.cue === cue, patience);
-    if (!there) this.#room.ledger.break('P1', `The room is at ${this.view.cue} instead of ${cue}.`);
+    if (await cameTrue(() => this.view.cue === cue, patience)) return;
+    this.#room.ledger.break('P1', `The room is at ${this.view.cue} instead of ${cue}.`);
+    // The rest of the evening is still worth watching.
+    await this.mustDo({ type: 'JumpTo', cue });
+    await until('the room is back in step', () => this.view.cue === cue);
   }
 
   /** [P4] The clock of this machine is the server's: what was left when it stopped is left when it goes on. */
@@ -150,11 +155,12 @@ export class StandInHost {
     ledger.opens(pours);
     await this.mustDo({ type: 'OpenDiscussion', pours: [...pours] });
     await pause(length);
-    const trouble = () => boardTrouble(this.tablet.board.peek(), ledger, pours);
-    if (!(await cameTrue(() => trouble() === undefined, patience))) {
-      const [rule = 'Q2', what = ''] = (trouble() ?? '').replace(/^\[/, '').split('] ');
-      if (what !== '') ledger.break(rule, what);
-    }
+    // At high speed the talk is over before the phones have sent their words.
+    await cameTrue(() => this.#company.settled, patience);
+    const boards = () => [this.tablet.board.peek(), ...this.#company.boards];
+    const trouble = () => boards().flatMap((board) => boardTrouble(board, ledger, pours) ?? []);
+    await cameTrue(() => trouble().length === 0, patience);
+    for (const { rule, what } of trouble()) ledger.break(rule, what);
     // Half of all hosts leave the closing to the next glass [Q5].
     if (this.#chance() < 0.5) await this.mustDo({ type: 'CloseDiscussion', pours: [...pours] });
   }
