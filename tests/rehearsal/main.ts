@@ -52,6 +52,8 @@ function inWords(report: Awaited<ReturnType<typeof rehearse>>, faults: number): 
   ].join('\n');
 }
 
+// Whatever ends this process before the verdict is in, it has not gone well.
+process.exitCode = 1;
 main().then(
   (code) => process.exit(code),
   (error: unknown) => {

@@ -3,6 +3,7 @@ import { type PlanInput, planSchema } from '../../core/tasting.ts';
 import { seededRandom } from '../support/seeded-random.ts';
 import { cameTrue, until } from '../support/until.ts';
 import { createTasting } from './ask-server.ts';
+import { comeAndGo } from './come-and-go.ts';
 import { habitsFor, nameFor } from './habits.ts';
 import { Ledger } from './ledger.ts';
 import { type RehearsalReport, reportOf } from './report.ts';
@@ -95,36 +96,8 @@ async function leadThrough(
   for (const [index, cue] of cues.entries()) {
     await trick?.(host, cue, ledger);
     await host.next(cue);
-    await comeAndGo(guests, cue, index / cues.length);
+    await comeAndGo(guests, cue.kind, index / cues.length);
     await host.conduct(cue);
-  }
-}
-
-/** What happens around the table at this point of the evening, given as a share of all cues. */
-async function comeAndGo(guests: readonly StandInGuest[], cue: Cue, share: number): Promise<void> {
-  for (const [index, guest] of guests.entries()) {
-    const spread = (index % 7) / 50;
-    switch (guest.habit) {
-      case 'late':
-        if (share > 0.3 + spread && guest.follower === undefined) await guest.sitDown();
-        break;
-      case 'sleeps': {
-        const asleep = share > 0.45 + spread && share < 0.6 + spread;
-        if (asleep && guest.follower !== undefined) guest.fallAsleep();
-        if (!asleep && guest.follower === undefined) guest.open();
-        break;
-      }
-      case 'second-device':
-        if (share > 0.2 + spread) guest.openSecondDevice();
-        break;
-      case 'steady':
-      case 'reloads':
-      case 'drops':
-        break;
-      default:
-        guest.habit satisfies never;
-    }
-    if (cue.kind === 'farewell' && guest.follower === undefined) guest.open();
   }
 }
 

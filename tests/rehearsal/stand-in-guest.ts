@@ -24,6 +24,7 @@ export class StandInGuest {
   #unfollow: Array<() => void> = [];
   #version = 0;
   #justOpened = true;
+  #sitting = false;
   #cue: CueId | undefined;
   #timers = new Set<NodeJS.Timeout>();
 
@@ -43,12 +44,19 @@ export class StandInGuest {
     return this.#room.roll.isHere(this.name);
   }
 
-  /** Rejects with `ServerRefused` while the doors are not open. */
+  /** Rejects with `ServerRefused` while the doors are not open. Once is enough, however often it is asked. */
   async sitDown(): Promise<void> {
+    if (this.#sitting) return;
+    this.#sitting = true;
     const { origin, code } = this.#room;
     const [name, leftHanded, remote] = [this.name, this.#leftHanded, this.#remote];
-    await takeSeat(origin, { code, key: this.#key, name, leftHanded, remote });
-    this.open();
+    try {
+      await takeSeat(origin, { code, key: this.#key, name, leftHanded, remote });
+      this.open();
+    } catch (error) {
+      this.#sitting = false;
+      throw error;
+    }
   }
 
   /** Opens the page with what this phone has kept. */

@@ -4,6 +4,7 @@ import { seededRandom } from '../support/seeded-random.ts';
 import { spawnServer } from '../support/server.ts';
 import type { RehearsalArguments } from './arguments.ts';
 import { createTasting, ServerRefused } from './ask-server.ts';
+import { comeAndGo } from './come-and-go.ts';
 import { habitsFor, nameFor } from './habits.ts';
 import { Ledger } from './ledger.ts';
 import { rehearsedPlan } from './plan.ts';
@@ -38,16 +39,32 @@ export async function watch({ guests, speed, seed }: RehearsalArguments, folder:
     process.once('SIGTERM', resolve);
   });
   const arriving = new AbortController();
-  const arrivals = comeIn(company, arriving.signal);
+  const [eyes] = company;
+  const arrivals = comeIn(
+    company.filter(({ habit }) => habit !== 'late'),
+    arriving.signal,
+  ).then(() => eyes && followTable(eyes, company));
   await stopped;
   arriving.abort();
-  await arrivals;
+  (await arrivals)?.();
   for (const guest of company) guest.close();
   await server.stop();
   return 0;
 }
 
-/** One by one, as soon as the doors are open; the late ones and the restless go on by themselves. */
+/** One guest who never leaves sees how far the evening is; the others come and go by that. */
+function followTable(eyes: StandInGuest, company: readonly StandInGuest[]): (() => void) | undefined {
+  return eyes.follower?.stage.subscribe((stage) => {
+    if (stage?.status !== 'under-way') return;
+    const { cue, of } = stage.progress;
+    comeAndGo(company, stage.cue.kind, cue / of).catch((error: unknown) => {
+      // Somebody who came late to closed doors tries again at the next cue.
+      if (!(error instanceof ServerRefused || error instanceof TypeError)) throw error;
+    });
+  });
+}
+
+/** One by one, as soon as the doors are open. */
 async function comeIn(company: readonly StandInGuest[], stop: AbortSignal): Promise<void> {
   for (const guest of company) {
     while (!stop.aborted) {
