@@ -9,6 +9,9 @@ export type Offer =
   | { readonly kind: 'drop-closing-pass'; readonly saves: Seconds }
   | { readonly kind: 'shorten-discussions'; readonly saves: Seconds };
 
+/** A discussion of a minute still lets the room agree to go on talking afterwards (own estimate, no source). */
+export const shortTalk = seconds(60);
+
 /**
  * Most saved first. A pour is offered only while none of its cues has begun, and never the last one; the later pour
  * first where two save the same. Seconds are at the floors, where an evening that is too long already stands.
@@ -31,10 +34,9 @@ export function offersFor(remaining: readonly Cue[], pace: Pace = () => 1): Offe
       (pour): Offer => ({ kind: 'drop-pour', pour, saves: length(ofPour(pour)) }),
     ),
     { kind: 'drop-closing-pass', saves: length(closing) },
-    // A discussion of a minute still lets the room agree to go on talking afterwards.
     {
       kind: 'shorten-discussions',
-      saves: seconds(talks.reduce((sum, cue) => sum + Math.max(0, cue.floor - 60) * pace(cue), 0)),
+      saves: seconds(talks.reduce((sum, cue) => sum + Math.max(0, cue.floor - shortTalk) * pace(cue), 0)),
     },
   ];
   return offers.filter((offer) => offer.saves > 0).toSorted((a, b) => b.saves - a.saves);

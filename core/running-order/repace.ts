@@ -13,7 +13,7 @@ import type { Cue } from './cue.ts';
 export interface Fit {
   readonly status: 'fits' | 'too-long';
   /** New lengths, in whole seconds, of the cues that change. */
-  readonly lengths: readonly { readonly cue: CueId; readonly seconds: Seconds }[];
+  readonly lengths: Lengths;
   /** Expected seconds of the remaining cues after fitting. */
   readonly expected: Seconds;
   /** Expected seconds by which even the floors are too long; 0 when it fits. */
@@ -21,6 +21,9 @@ export interface Fit {
   /** The share λ that was needed; 0 when nothing had to be cut. */
   readonly share: number;
 }
+
+/** Lengths of single cues. */
+export type Lengths = readonly { readonly cue: CueId; readonly seconds: Seconds }[];
 
 /** Seconds this room is expected to take for one planned second of a cue; 1 when nothing is known. */
 export type Pace = (cue: Cue) => number;

@@ -32,6 +32,13 @@ export type HostCommand =
   /** Fits what remains so that the evening ends then [C2]. */
   | { readonly type: 'FitTo'; readonly endsAt: EpochMs }
   | { readonly type: 'UndoFit' }
+  /** The end against which the evening is seen to run late; null for none. */
+  | { readonly type: 'WishEnd'; readonly endsAt: EpochMs | null }
+  | { readonly type: 'DropClosingPass' }
+  | { readonly type: 'RestoreClosingPass' }
+  /** Cuts the discussions still to come to a minute. */
+  | { readonly type: 'ShortenDiscussions' }
+  | { readonly type: 'RestoreDiscussions' }
   | { readonly type: 'WaitForRemote'; readonly wait: boolean }
   | { readonly type: 'SetDoors'; readonly doors: Doors }
   | { readonly type: 'AdmitSeat'; readonly seat: SeatId }

@@ -72,6 +72,11 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'EditCue':
     case 'FitTo':
     case 'UndoFit':
+    case 'WishEnd':
+    case 'DropClosingPass':
+    case 'RestoreClosingPass':
+    case 'ShortenDiscussions':
+    case 'RestoreDiscussions':
       return decidePlan(session, ask, moment);
     case 'Remind':
     case 'ClearReminder':

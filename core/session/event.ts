@@ -1,9 +1,10 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { BreakCue, Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
+import type { Lengths } from '../running-order/repace.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
-import type { Doors, KitItem, Lengths, ReminderKind, Seat, Signal } from './state.ts';
+import type { Doors, KitItem, ReminderKind, Seat, Signal } from './state.ts';
 
 /**
  * What happened, in the past tense. Everything that a replay needs stands in the event, the compiled running order
@@ -44,8 +45,19 @@ export type SessionEvent =
       readonly floor: Seconds;
       readonly say?: string;
     }
-  | { readonly type: 'RunningOrderFitted'; readonly lengths: Lengths; readonly was: Lengths }
+  | {
+      readonly type: 'RunningOrderFitted';
+      readonly lengths: Lengths;
+      readonly was: Lengths;
+      /** The end it was fitted to; absent in logs of earlier versions. */
+      readonly endsAt?: EpochMs;
+    }
   | { readonly type: 'FitUndone' }
+  | { readonly type: 'EndWished'; readonly endsAt: EpochMs | null }
+  | { readonly type: 'ClosingPassDropped' }
+  | { readonly type: 'ClosingPassRestored' }
+  | { readonly type: 'DiscussionsShortened'; readonly cues: readonly CueId[]; readonly to: Seconds }
+  | { readonly type: 'DiscussionsRestored' }
   | { readonly type: 'RemoteAwaited'; readonly wait: boolean }
   | { readonly type: 'DoorsSet'; readonly doors: Doors }
   | { readonly type: 'SeatTaken'; readonly seat: Seat }

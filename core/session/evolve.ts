@@ -2,8 +2,15 @@ import type { PourId, SeatId } from '../ids.ts';
 import { type Cue, poursOf } from '../running-order/cue.ts';
 import { durationMs, type EpochMs, later, toMs } from '../units.ts';
 import type { SessionEvent } from './event.ts';
+import {
+  cueEdited,
+  discussionsRestored,
+  discussionsShortened,
+  fitUndone,
+  withLengths,
+} from './evolve/lengths.ts';
 import { indexOfCue } from './position.ts';
-import type { Evening, Finished, Lengths, Seat, Session, Signal, UnderWay } from './state.ts';
+import type { Evening, Finished, Seat, Session, Signal, UnderWay } from './state.ts';
 
 /** What is true after an event. Never refuses: what stands in the log has happened. */
 export function evolve(session: Session, event: SessionEvent): Session {
@@ -38,6 +45,9 @@ function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'Doors
     breaksCalled: 0,
     habits,
     fitted: null,
+    shortTalks: [],
+    closingDropped: false,
+    wishedEnd: null,
     waitForRemote: false,
   };
   return entered(bare, 0, at);
@@ -77,15 +87,26 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
       return { ...session, dropped: session.dropped.filter((pour) => pour !== event.pour) };
     case 'PacingChosen':
       return { ...session, pacing: event.pacing };
-    case 'CueEdited': {
-      const { ideal, floor, say } = event;
-      const edit = (cue: Cue): Cue => ({ ...cue, ideal, floor, ...(say === undefined ? {} : { say }) });
-      return { ...session, cues: session.cues.map((cue) => (cue.id === event.cue ? edit(cue) : cue)) };
-    }
+    case 'CueEdited':
+      return cueEdited(session, event);
     case 'RunningOrderFitted':
-      return { ...withLengths(session, event.lengths), fitted: event.was };
+      return {
+        ...withLengths(session, event.lengths),
+        fitted: event.was.length === 0 ? null : event.was,
+        wishedEnd: event.endsAt ?? session.wishedEnd,
+      };
     case 'FitUndone':
-      return { ...withLengths(session, session.fitted ?? []), fitted: null };
+      return fitUndone(session);
+    case 'EndWished':
+      return { ...session, wishedEnd: event.endsAt };
+    case 'ClosingPassDropped':
+      return { ...session, closingDropped: true };
+    case 'ClosingPassRestored':
+      return { ...session, closingDropped: false };
+    case 'DiscussionsShortened':
+      return discussionsShortened(session, event);
+    case 'DiscussionsRestored':
+      return discussionsRestored(session);
     case 'RemoteAwaited':
       return { ...session, waitForRemote: event.wait };
     case 'DoorsSet':
@@ -143,11 +164,6 @@ function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
   };
 }
 
-function withLengths(session: UnderWay, lengths: Lengths): UnderWay {
-  const byCue = new Map(lengths.map((each) => [each.cue, each.seconds]));
-  return { ...session, cues: session.cues.map((cue) => ({ ...cue, ideal: byCue.get(cue.id) ?? cue.ideal })) };
-}
-
 function timeGiven(session: UnderWay, by: number): UnderWay {
   const { clock } = session;
   return clock.kind === 'held'
@@ -203,6 +219,9 @@ const eveningOf = (session: UnderWay | Finished): Evening => ({
   breaksCalled: session.breaksCalled,
   habits: session.habits,
   fitted: session.fitted,
+  shortTalks: session.shortTalks,
+  closingDropped: session.closingDropped,
+  wishedEnd: session.wishedEnd,
   waitForRemote: session.waitForRemote,
 });
 

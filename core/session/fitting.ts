@@ -1,18 +1,9 @@
-import type { Cue } from '../running-order/cue.ts';
-import { forecast, type Habits, learn, livedSoFar, paceFrom } from '../running-order/forecast.ts';
-import { type Fit, fitInto } from '../running-order/repace.ts';
-import { between, type EpochMs, epochMs } from '../units.ts';
+import { type Ahead, fitAhead } from '../running-order/fit-ahead.ts';
+import { forecast, type Habits, learn, livedSoFar } from '../running-order/forecast.ts';
+import type { Fit, Lengths } from '../running-order/repace.ts';
+import { type EpochMs, epochMs } from '../units.ts';
 import { playable } from './position.ts';
-import type { Entry, UnderWay } from './state.ts';
-
-/** What both the server and a host's preview know of an evening under way, enough to look ahead. */
-export interface Ahead {
-  /** When the current cue ends as things stand: never in the past. */
-  readonly from: EpochMs;
-  /** The cues still to come, without the current one. */
-  readonly remaining: readonly Cue[];
-  readonly habits: Habits;
-}
+import type { Evening, UnderWay } from './state.ts';
 
 export function aheadOf(session: UnderWay, now: EpochMs): Ahead {
   const endsAt =
@@ -20,17 +11,28 @@ export function aheadOf(session: UnderWay, now: EpochMs): Ahead {
   return {
     from: epochMs(Math.max(now, endsAt)),
     remaining: playable(session).flatMap((index) => (index > session.at ? (session.cues[index] ?? []) : [])),
-    habits: habitsNow(session.habits, session.cues, session.timeline),
+    unfitted: unfittedOf(session),
+    habits: habitsNow(session),
   };
 }
 
 /** What earlier evenings and this one so far say of the room. */
-export const habitsNow = (habits: Habits, cues: readonly Cue[], timeline: readonly Entry[]): Habits =>
-  learn(habits, livedSoFar(cues, timeline));
+export const habitsNow = ({
+  habits,
+  cues,
+  timeline,
+}: Pick<Evening, 'habits' | 'cues' | 'timeline'>): Habits => learn(habits, livedSoFar(cues, timeline));
 
-export function fitTo(session: UnderWay, endsAt: EpochMs, now: EpochMs): Fit {
+/** The lengths from which a new fitting starts. A discussion that was cut to a minute stays at that. */
+export const unfittedOf = ({ fitted, shortTalks }: Pick<Evening, 'fitted' | 'shortTalks'>): Lengths =>
+  (fitted ?? []).filter(({ cue }) => !shortTalks.some((talk) => talk.cue === cue));
+
+/** [P13] The fit to an end; `lengths` are those that become others, `was` is what undoing gives back. */
+export function fitTo(session: UnderWay, endsAt: EpochMs, now: EpochMs): Fit & { readonly was: Lengths } {
   const ahead = aheadOf(session, now);
-  return fitInto(ahead.remaining, between(ahead.from, endsAt) / 1000, paceFrom(ahead.habits));
+  const { changes, was, ...fit } = fitAhead(ahead, endsAt);
+  const kept = (session.fitted ?? []).filter((each) => !ahead.unfitted.includes(each));
+  return { ...fit, lengths: changes, was: [...was, ...kept] };
 }
 
 export const forecastOf = (session: UnderWay, now: EpochMs) => {

@@ -1,12 +1,15 @@
-import type { CueId, PourId } from '../ids.ts';
+import type { CueId } from '../ids.ts';
 import { type Cue, pourOf } from '../running-order/cue.ts';
 import type { UnderWay } from './state.ts';
 
-/** Whether everything this cue is about has been dropped. */
-function dropped(cue: Cue, gone: readonly PourId[]): boolean {
+type Dropping = Pick<UnderWay, 'dropped' | 'closingDropped'>;
+
+/** Whether everything this cue is about has been dropped, or the cue itself with the closing passes [P14]. */
+function dropped(cue: Cue, { dropped: gone, closingDropped }: Dropping): boolean {
   switch (cue.kind) {
     case 'step':
     case 'water': {
+      if (closingDropped && cue.kind === 'step' && cue.pass === 'closing') return true;
       const pour = pourOf(cue);
       return pour !== undefined && gone.includes(pour);
     }
@@ -34,10 +37,10 @@ function dropped(cue: Cue, gone: readonly PourId[]): boolean {
  * Indices of the cues that are still to be played, in order: without dropped pours, and without a planned break
  * that would follow another break because everything between them was dropped.
  */
-export function playable(session: Pick<UnderWay, 'cues' | 'dropped'>): number[] {
+export function playable(session: Pick<UnderWay, 'cues'> & Dropping): number[] {
   const kept: number[] = [];
   session.cues.forEach((cue, index) => {
-    if (dropped(cue, session.dropped)) return;
+    if (dropped(cue, session)) return;
     const before = session.cues[kept.at(-1) ?? -1];
     const doubled = cue.kind === 'break' && !cue.called && before?.kind === 'break' && !before.called;
     if (!doubled) kept.push(index);

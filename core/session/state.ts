@@ -1,6 +1,7 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
+import type { Lengths } from '../running-order/repace.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
 
@@ -49,13 +50,24 @@ export interface Evening {
   readonly breaksCalled: number;
   /** What earlier evenings taught about how long a room takes, as it was when the doors opened. */
   readonly habits: Habits;
-  /** The lengths before the running order was last fitted to an end, for undoing it. */
+  /** The lengths before the running order was fitted to an end, for undoing it. */
   readonly fitted: Lengths | null;
+  /** The discussions that were cut to a minute, as they were before. */
+  readonly shortTalks: readonly TalkBefore[];
+  /** The closing passes are left out. */
+  readonly closingDropped: boolean;
+  /** When the host would like the evening to end. */
+  readonly wishedEnd: EpochMs | null;
   /** With pacing by the clock or the room: nobody goes on before the remote guests are ready. */
   readonly waitForRemote: boolean;
 }
 
-export type Lengths = readonly { readonly cue: CueId; readonly seconds: Seconds }[];
+/** What a discussion was before it was cut to a minute. */
+export interface TalkBefore {
+  readonly cue: CueId;
+  readonly ideal: Seconds;
+  readonly floor: Seconds;
+}
 
 export type Clock =
   | { readonly kind: 'running'; readonly endsAt: EpochMs }

@@ -17,6 +17,8 @@ const aCue = z
   .regex(/^[A-Za-z0-9_/-]{1,120}$/)
   .transform(cueId);
 const somePours = z.array(aPour).min(1).max(limits.pours);
+/** An instant up to the year 2096; whether it is past is for the rules to say. */
+const anEnd = z.number().int().min(0).max(4e12).transform(epochMs);
 const length = (from: number, to: number) => z.number().int().min(from).max(to).transform(seconds);
 
 export const commandIdSchema = z
@@ -62,8 +64,13 @@ export const hostAskSchema = z.discriminatedUnion('type', [
     seconds: length(5, 7200).optional(),
     say: z.string().max(1000).transform(cleanText).optional(),
   }),
-  z.strictObject({ type: z.literal('FitTo'), endsAt: z.number().int().min(0).max(4e12).transform(epochMs) }),
+  z.strictObject({ type: z.literal('FitTo'), endsAt: anEnd }),
   noDetails('UndoFit'),
+  z.strictObject({ type: z.literal('WishEnd'), endsAt: anEnd.nullable() }),
+  noDetails('DropClosingPass'),
+  noDetails('RestoreClosingPass'),
+  noDetails('ShortenDiscussions'),
+  noDetails('RestoreDiscussions'),
   z.strictObject({ type: z.literal('WaitForRemote'), wait: z.boolean() }),
   z.strictObject({ type: z.literal('SetDoors'), doors: z.enum(['open', 'ask', 'closed']) }),
   withSeat('AdmitSeat'),

@@ -175,6 +175,9 @@ export const strictHost = z.discriminatedUnion('status', [
     doors: z.enum(['open', 'ask', 'closed']),
     reminder,
     fitted: z.boolean(),
+    wishedEnd: maybeNumber,
+    closingPass: z.enum(['none', 'kept', 'dropped']),
+    shortTalks: z.boolean(),
     waitForRemote: z.boolean(),
   }),
   z.strictObject({ ...hostBase, status: z.literal('finished'), finishedAt: number }),
@@ -190,6 +193,7 @@ const cueBase = {
 };
 export const strictRunningOrder = z.strictObject({
   version: number,
+  unfitted: z.array(z.strictObject({ cue: text, seconds: number })),
   cues: z.array(
     z.discriminatedUnion('kind', [
       z.strictObject({ ...cueBase, kind: z.enum(['gathering', 'welcome', 'ground-rules', 'farewell']) }),

@@ -1,5 +1,6 @@
 import { type CueId, cueId } from '../../ids.ts';
 import type { BreakCue } from '../../running-order/cue.ts';
+import { readySeatsNeeded } from '../../running-order/room-share.ts';
 import { between, durationMs, later, type Seconds, seconds, toMs } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
@@ -72,10 +73,7 @@ export function roomIsReady(session: UnderWay, moment: Moment): boolean {
   if (now < later(session.enteredAt, toMs(cue.floor)) || remoteAwaited(session, moment)) return false;
   const here = seated(session).filter((seat) => present.has(seat.id));
   const ready = here.filter((seat) => session.signals[seat.id] === 'ready');
-  // Rounding guards against 0.7 * 10 = 7.000000000000001.
-  return (
-    here.length > 0 && ready.length >= Math.ceil(Number((session.pacing.share * here.length).toFixed(6)))
-  );
+  return here.length > 0 && ready.length >= readySeatsNeeded(session.pacing.share, here.length);
 }
 
 export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment): Decision {

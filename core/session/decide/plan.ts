@@ -1,16 +1,29 @@
 import type { PourId } from '../../ids.ts';
 import { type Cue, pourOf } from '../../running-order/cue.ts';
+import { shortTalk } from '../../running-order/offers.ts';
 import { seconds } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
 import { fitTo } from '../fitting.ts';
-import { cueAfter, indexOfCue } from '../position.ts';
+import { cueAfter, indexOfCue, playable } from '../position.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { entering } from './entering.ts';
 
 type PlanCommand = Extract<
   HostCommand,
-  { type: 'DropPour' | 'RestorePour' | 'EditCue' | 'FitTo' | 'UndoFit' }
+  {
+    type:
+      | 'DropPour'
+      | 'RestorePour'
+      | 'EditCue'
+      | 'FitTo'
+      | 'UndoFit'
+      | 'WishEnd'
+      | 'DropClosingPass'
+      | 'RestoreClosingPass'
+      | 'ShortenDiscussions'
+      | 'RestoreDiscussions';
+  }
 >;
 
 /** Changes of the plan while the evening runs [P6]. */
@@ -35,16 +48,35 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
       });
     }
     case 'FitTo': {
-      const { lengths } = fitTo(session, ask.endsAt, moment.now);
-      if (lengths.length === 0) return rejected('nothing-to-do');
-      const was = lengths.flatMap(({ cue }) => {
-        const now = session.cues[indexOfCue(session.cues, cue)];
-        return now === undefined ? [] : [{ cue, seconds: now.ideal }];
-      });
-      return happened({ type: 'RunningOrderFitted', lengths, was });
+      const { endsAt } = ask;
+      const { lengths, was } = fitTo(session, endsAt, moment.now);
+      return lengths.length === 0
+        ? rejected('nothing-to-do')
+        : happened({ type: 'RunningOrderFitted', lengths, was, endsAt });
     }
     case 'UndoFit':
       return session.fitted === null ? rejected('not-fitted') : happened({ type: 'FitUndone' });
+    case 'WishEnd':
+      return session.wishedEnd === ask.endsAt
+        ? rejected('nothing-to-do')
+        : happened({ type: 'EndWished', endsAt: ask.endsAt });
+    case 'DropClosingPass':
+      return dropClosingPass(session, moment);
+    case 'RestoreClosingPass':
+      return session.closingDropped ? happened({ type: 'ClosingPassRestored' }) : rejected('not-dropped');
+    case 'ShortenDiscussions': {
+      const ahead = playable(session).flatMap((index) =>
+        index > session.at ? (session.cues[index] ?? []) : [],
+      );
+      const cues = ahead.filter((cue) => cue.kind === 'discussion' && cue.floor > shortTalk);
+      return cues.length === 0
+        ? rejected('nothing-to-do')
+        : happened({ type: 'DiscussionsShortened', cues: cues.map(({ id }) => id), to: shortTalk });
+    }
+    case 'RestoreDiscussions':
+      return session.shortTalks.length === 0
+        ? rejected('nothing-to-do')
+        : happened({ type: 'DiscussionsRestored' });
     default:
       return ask satisfies never;
   }
@@ -66,6 +98,20 @@ function dropPour(session: UnderWay, pour: PourId, moment: Moment): Decision {
   const next = pourOf(cueNow(session)) === pour ? cueAfter(without) : undefined;
   return happened(
     { type: 'PourDropped', pour },
+    ...(next === undefined ? [] : entering(without, next, 'host', moment)),
+  );
+}
+
+/** [P14] In the middle of a closing pass the room moves on to what comes after it. */
+function dropClosingPass(session: UnderWay, moment: Moment): Decision {
+  if (session.closingDropped) return rejected('already-dropped');
+  const closing = (cue: Cue) => cue.kind === 'step' && cue.pass === 'closing';
+  const without: UnderWay = { ...session, closingDropped: true };
+  if (!session.cues.some((cue, index) => index >= session.at && closing(cue)))
+    return rejected('nothing-to-do');
+  const next = closing(cueNow(session)) ? cueAfter(without) : undefined;
+  return happened(
+    { type: 'ClosingPassDropped' },
     ...(next === undefined ? [] : entering(without, next, 'host', moment)),
   );
 }

@@ -1,8 +1,10 @@
 import type { CueId, PourId, SeatId } from '../../ids.ts';
 import type { Cue } from '../../running-order/cue.ts';
 import type { Habits } from '../../running-order/forecast.ts';
+import type { Lengths } from '../../running-order/repace.ts';
 import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
+import { habitsNow, unfittedOf } from '../fitting.ts';
 import { playable } from '../position.ts';
 import {
   cueNow,
@@ -31,7 +33,7 @@ interface HostBase {
   /** When which cue was entered. */
   readonly timeline: readonly Entry[];
   readonly openedAt: EpochMs;
-  /** What earlier evenings taught; the forecast adds this evening to it. */
+  /** What earlier evenings and this one so far taught, as the server fits by it. */
   readonly habits: Habits;
 }
 
@@ -46,6 +48,11 @@ export interface HostUnderWay extends HostBase {
   readonly reminder: Reminder | null;
   /** Whether the running order was fitted to an end and can be put back. */
   readonly fitted: boolean;
+  readonly wishedEnd: EpochMs | null;
+  /** Whether what is still to come has closing passes, and whether they are left out. */
+  readonly closingPass: 'none' | 'kept' | 'dropped';
+  /** Whether discussions were cut to a minute. */
+  readonly shortTalks: boolean;
   readonly waitForRemote: boolean;
 }
 
@@ -99,6 +106,8 @@ export interface RunningOrderView {
   readonly version: number;
   /** Those still to be played or already played, in order; the dropped ones left out. */
   readonly cues: readonly Cue[];
+  /** Lengths before the running order was fitted to an end, of the cues that a new fitting starts from. */
+  readonly unfitted: Lengths;
 }
 
 export function hostView(session: UnderWay | Finished, version: number): HostView {
@@ -112,7 +121,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     trials: session.plan.trials.map((trial) => hostTrial(session, trial)),
     timeline: session.timeline,
     openedAt: session.openedAt,
-    habits: session.habits,
+    habits: habitsNow(session),
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }
@@ -122,6 +131,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
 export const runningOrderView = (session: UnderWay | Finished, version: number): RunningOrderView => ({
   version,
   cues: playable(session).flatMap((index) => session.cues[index] ?? []),
+  unfitted: unfittedOf(session),
 });
 
 function underWay(session: UnderWay, base: HostBase): HostUnderWay {
@@ -139,8 +149,17 @@ function underWay(session: UnderWay, base: HostBase): HostUnderWay {
     doors: session.doors,
     reminder: session.reminder,
     fitted: session.fitted !== null,
+    wishedEnd: session.wishedEnd,
+    closingPass: closingPassOf(session),
+    shortTalks: session.shortTalks.length > 0,
     waitForRemote: session.waitForRemote,
   };
+}
+
+function closingPassOf(session: UnderWay): HostUnderWay['closingPass'] {
+  if (session.closingDropped) return 'dropped';
+  const ahead = session.cues.slice(session.at);
+  return ahead.some((cue) => cue.kind === 'step' && cue.pass === 'closing') ? 'kept' : 'none';
 }
 
 function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {

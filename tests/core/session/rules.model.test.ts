@@ -79,7 +79,16 @@ const drafts = (plan: Plan): fc.Arbitrary<Draft> =>
       host({ type: 'ClearReminder' }),
       host({ type: 'Finish' }),
       host({ type: 'Reopen' }),
+      host({ type: 'UndoFit' }),
+      host({ type: 'DropClosingPass' }),
+      host({ type: 'RestoreClosingPass' }),
+      host({ type: 'ShortenDiscussions' }),
+      host({ type: 'RestoreDiscussions' }),
+      host({ type: 'WishEnd', endsAt: null }),
     ),
+    fc
+      .tuple(fc.constantFrom('FitTo', 'WishEnd'), fc.integer({ min: -3600, max: 14_400 }))
+      .map(([type, after]) => host({ type, endsAt: epochMs(1_800_000_000_000 + after * 1000) })),
     fc.integer({ min: 5, max: 900 }).map((s) => host({ type: 'GiveTime', seconds: seconds(s) })),
     fc.integer({ min: 30, max: 900 }).map((s) => host({ type: 'CallBreak', seconds: seconds(s) })),
     fc.constantFrom('water', 'spit', 'quiet').map((kind) => host({ type: 'Remind', kind })),

@@ -1,0 +1,169 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cueId, pourId } from '../../../core/ids.ts';
+import type { HostCommand } from '../../../core/session/command.ts';
+import { aheadOf, fitTo, forecastOf } from '../../../core/session/fitting.ts';
+import { playable } from '../../../core/session/position.ts';
+import { epochMs, seconds } from '../../../core/units.ts';
+import { EveningTold } from '../../support/evening.ts';
+import { planOf } from '../../support/plans.ts';
+
+const evening = () =>
+  new EveningTold(planOf(6, { level: 'devotees', discussion: 'each-flight' })).goTo('birch/first/nose');
+const likelyEnd = (told: EveningTold) => forecastOf(told.underWay, epochMs(told.now)).end.likely;
+const sooner = (told: EveningTold, minutes: number) => epochMs(likelyEnd(told) - minutes * 60_000);
+const lengths = (told: EveningTold) =>
+  told.underWay.cues.map(({ id, ideal, floor }) => ({ id, ideal, floor }));
+const played = (told: EveningTold) =>
+  playable(told.underWay).map((index) => String(told.underWay.cues[index]?.id));
+
+describe('[P13] fitting again', () => {
+  it('gives time back for a later end, and all of it when nothing needs to be shortened any more', () => {
+    const told = evening();
+    const whole = lengths(told);
+    const [soon, later] = [sooner(told, 20), sooner(told, 10)];
+    expect(told.host({ type: 'FitTo', endsAt: soon })).toBe('done');
+    const tight = aheadOf(told.underWay, epochMs(told.now)).remaining;
+    expect(told.host({ type: 'FitTo', endsAt: later })).toBe('done');
+    const looser = aheadOf(told.underWay, epochMs(told.now)).remaining;
+    const total = (cues: typeof tight) => cues.reduce((sum, { ideal }) => sum + ideal, 0);
+    expect(total(looser)).toBeGreaterThan(total(tight) + 300);
+    // The same as if it had been fitted to the later end at once.
+    const atOnce = evening();
+    atOnce.host({ type: 'FitTo', endsAt: later });
+    expect(lengths(told)).toEqual(lengths(atOnce));
+    expect(told.host({ type: 'FitTo', endsAt: epochMs(likelyEnd(told) + 3_600_000) })).toBe('done');
+    expect(lengths(told)).toEqual(whole);
+    expect(told.host({ type: 'UndoFit' })).toBe('not-fitted');
+  });
+
+  it('is undone to the lengths before the first one, over a second and over cues that are behind by then', () => {
+    const told = evening();
+    const whole = lengths(told);
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    told.goTo('cedar/first/nose').host({ type: 'FitTo', endsAt: sooner(told, 5) });
+    expect(told.host({ type: 'UndoFit' })).toBe('done');
+    expect(lengths(told)).toEqual(whole);
+  });
+
+  it('never takes back what the host has set by hand in the meantime', () => {
+    const told = evening();
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    told.host({ type: 'EditCue', cue: cueId('fir/first/nose'), seconds: seconds(200) });
+    told.host({ type: 'UndoFit' });
+    expect(lengths(told).find(({ id }) => id === 'fir/first/nose')?.ideal).toBe(200);
+  });
+
+  it('keeps the wished end in sight, also when it is undone [P16]', () => {
+    const told = evening();
+    const endsAt = sooner(told, 15);
+    told.host({ type: 'FitTo', endsAt });
+    expect(told.underWay.wishedEnd).toBe(endsAt);
+    told.host({ type: 'UndoFit' });
+    expect(told.underWay.wishedEnd).toBe(endsAt);
+    expect(told.host({ type: 'WishEnd', endsAt })).toBe('nothing-to-do');
+    expect(told.host({ type: 'WishEnd', endsAt: null })).toBe('done');
+    expect(told.underWay.wishedEnd).toBeNull();
+  });
+});
+
+describe('[P14] leaving out the closing passes', () => {
+  it('leaves every one of them out and puts them back, and keeps the rest of the order', () => {
+    const told = evening();
+    const order = played(told);
+    expect(told.host({ type: 'DropClosingPass' })).toBe('done');
+    expect(played(told)).toEqual(order.filter((id) => !id.includes('/closing/')));
+    expect(told.cue).toBe('birch/first/nose');
+    expect(told.host({ type: 'DropClosingPass' })).toBe('already-dropped');
+    expect(told.host({ type: 'RestoreClosingPass' })).toBe('done');
+    expect(played(told)).toEqual(order);
+    expect(told.host({ type: 'RestoreClosingPass' })).toBe('not-dropped');
+  });
+
+  it('moves a room that is in one on to the water', () => {
+    const told = evening().goTo('birch/closing/review');
+    expect(told.host({ type: 'DropClosingPass' })).toBe('done');
+    expect(told.cue).toBe('birch/water');
+  });
+
+  it('has nothing to leave out where the crowd has none, or when the last one is behind', () => {
+    const none = new EveningTold(planOf(3, { level: 'newcomers' }));
+    expect(none.host({ type: 'DropClosingPass' })).toBe('nothing-to-do');
+    const late = evening().goTo('farewell');
+    expect(late.host({ type: 'DropClosingPass' })).toBe('nothing-to-do');
+  });
+});
+
+describe('[P15] cutting the discussions to a minute', () => {
+  it('touches only those to come, and restores ideal and floor to the second', () => {
+    const told = evening().goTo('flight-1/discussion');
+    const whole = lengths(told);
+    expect(told.host({ type: 'ShortenDiscussions' })).toBe('done');
+    const cut = told.underWay.cues.filter((cue) => cue.kind === 'discussion');
+    expect(cut.map(({ ideal, floor }) => [ideal, floor])).toEqual([
+      [480, 180],
+      [60, 60],
+    ]);
+    expect(told.host({ type: 'ShortenDiscussions' })).toBe('nothing-to-do');
+    expect(told.host({ type: 'RestoreDiscussions' })).toBe('done');
+    expect(lengths(told)).toEqual(whole);
+    expect(told.host({ type: 'RestoreDiscussions' })).toBe('nothing-to-do');
+  });
+
+  it('leaves no trace after any mixture of shortening, fitting and undoing [P13]', () => {
+    const asks = fc.array(
+      fc.constantFrom<HostCommand['type'] | number>(
+        'ShortenDiscussions',
+        'RestoreDiscussions',
+        'UndoFit',
+        5,
+        15,
+        30,
+        600,
+      ),
+      { maxLength: 12 },
+    );
+    fc.assert(
+      fc.property(asks, (list) => {
+        const told = evening();
+        const whole = lengths(told);
+        const end = likelyEnd(told);
+        for (const each of list) {
+          if (typeof each === 'number') told.host({ type: 'FitTo', endsAt: epochMs(end - each * 60_000) });
+          else told.host({ type: each } as HostCommand);
+          for (const cue of told.underWay.cues) expect(cue.ideal).toBeGreaterThanOrEqual(cue.floor);
+        }
+        told.host({ type: 'UndoFit' });
+        told.host({ type: 'RestoreDiscussions' });
+        expect(lengths(told)).toEqual(whole);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('stays a minute through a fitting that would have room for more', () => {
+    const told = evening();
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    told.host({ type: 'ShortenDiscussions' });
+    told.host({ type: 'FitTo', endsAt: epochMs(likelyEnd(told) + 7_200_000) });
+    for (const cue of told.underWay.cues) if (cue.kind === 'discussion') expect(cue.ideal).toBe(60);
+  });
+});
+
+describe('an end that cannot be reached', () => {
+  it('says by how much, and what is left out makes up for it', () => {
+    const told = evening();
+    const endsAt = sooner(told, 55);
+    const over = () => fitTo(told.underWay, endsAt, epochMs(told.now)).over;
+    const most = over();
+    expect(most).toBeGreaterThan(0);
+    told.host({ type: 'DropClosingPass' });
+    const withoutClosing = over();
+    expect(withoutClosing).toBeLessThan(most);
+    told.host({ type: 'ShortenDiscussions' });
+    const shortTalks = over();
+    expect(shortTalks).toBeLessThan(withoutClosing);
+    told.host({ type: 'DropPour', pour: pourId('fir') });
+    expect(over()).toBeLessThan(shortTalks);
+  });
+});
