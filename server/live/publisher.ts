@@ -232,13 +232,14 @@ export class Publisher {
     const hosts = this.#io.to(hostsOf(this.#tasting));
     const [view, order] = [this.#host(version), this.#order(version)];
     const [viewText, orderText] = [withoutVersion(view), withoutVersion(order)];
-    if (order !== undefined && orderText !== this.#orderSent) {
-      this.#orderSent = orderText;
-      hosts.emit('running-order', order);
-    }
+    // The view first: an order that belongs to a cue which does not show yet waits for it on the device [F4].
     if (view !== undefined && viewText !== this.#hostSent) {
       this.#hostSent = viewText;
       hosts.emit('host', view);
+    }
+    if (order !== undefined && orderText !== this.#orderSent) {
+      this.#orderSent = orderText;
+      hosts.emit('running-order', order);
     }
   }
 

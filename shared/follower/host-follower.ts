@@ -13,14 +13,15 @@ import {
   type LinkState,
   type NoAnswer,
 } from './connection.ts';
+import { createHostGate } from './host-gate.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
-import type { After } from './timer.ts';
+import { type After, after as afterMs } from './timer.ts';
 
 /** Everything a host's device follows, and everything it may ask. */
 export interface HostFollower {
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
-  /** Null before the doors are open. */
+  /** The room as it should show now: a new cue appears at the moment set for everybody [F4]. Null before the doors are open. */
   readonly view: ReadonlySignal<HostView | null>;
   readonly runningOrder: ReadonlySignal<RunningOrderView | null>;
   readonly presence: ReadonlySignal<PresenceView>;
@@ -58,18 +59,13 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
   });
   const { socket } = connection;
-  const view = signal<HostView | null>(null);
-  const runningOrder = signal<RunningOrderView | null>(null);
+  const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = signal<BoardView | null>(null);
   const pouring = signal<PouringView | null>(null);
 
-  socket.on('host', (next) => {
-    if (next.version >= (view.peek()?.version ?? 0)) view.value = next;
-  });
-  socket.on('running-order', (next) => {
-    if (next.version >= (runningOrder.peek()?.version ?? 0)) runningOrder.value = next;
-  });
+  socket.on('host', gate.receiveView);
+  socket.on('running-order', gate.receiveOrder);
   socket.on('presence', (next) => {
     presence.value = next;
   });
@@ -84,14 +80,17 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   return {
     link: connection.link,
     clock,
-    view,
-    runningOrder,
+    view: gate.view,
+    runningOrder: gate.runningOrder,
     presence,
     board,
     pouring,
     ask: (ask) => connection.askHost(envelope(options.newId(), ask)),
     askAboutPouring: (id, ask) => connection.askAboutPouring(envelope(id, ask)),
     wake: connection.wake,
-    close: connection.close,
+    close() {
+      gate.close();
+      connection.close();
+    },
   };
 }
