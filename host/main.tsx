@@ -3,6 +3,7 @@ import '../shared/ui/look.css';
 import './pages.css';
 import './conduct/room.css';
 import './conduct/table.css';
+import './conduct/pace.css';
 import './invite/invite.css';
 import './pouring/pouring.css';
 import './print/sheets.css';

@@ -76,11 +76,11 @@ export function Conduct({ evening, view, order }: ConductProps) {
   };
   return (
     <main class="room">
-      <RoomHead evening={evening} view={view} order={order} />
-      <NowPanel evening={evening} view={view} cue={cue} step={step} conducting={conducting} />
+      <RoomHead evening={evening} view={view} order={order} onOpen={open} />
+      <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} conducting={conducting} />
       <Tools onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
-      <TablePanel table={table} cue={cue} onOpen={open} conducting={conducting} />
+      <TablePanel table={table} cue={cue} pacing={view.pacing} onOpen={open} conducting={conducting} />
       <ThumbControls
         view={view}
         order={order}

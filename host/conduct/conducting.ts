@@ -2,7 +2,7 @@ import type { CueId, PourId, SeatId } from '../../core/ids.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import type { ReminderKind } from '../../core/session/state.ts';
 import type { HostPour, HostUnderWay } from '../../core/session/views/host.ts';
-import { seconds } from '../../core/units.ts';
+import { type EpochMs, seconds } from '../../core/units.ts';
 import type { Status } from '../../shared/ui/status.ts';
 import type { HostAsk } from '../../shared/wire/commands.ts';
 import { words } from '../language.ts';
@@ -22,10 +22,18 @@ export interface Conducting {
   openTalk(pours: readonly PourId[]): void;
   closeTalk(pours: readonly PourId[]): void;
   drop(pour: HostPour, at: Cue | undefined): void;
+  /** Fits what remains to an end; `said` tells what came of it. */
+  fit(endsAt: EpochMs, before: EndBefore, said: string): void;
+  wishEnd(endsAt: EpochMs, before: EndBefore, said: string): void;
+  dropClosing(at: Cue | undefined): void;
+  shortenTalks(): void;
   removeSeat(seat: SeatId, name: string): void;
   /** For everything that neither needs a word nor an undo. */
   just(ask: HostAsk): void;
 }
+
+/** What undoing gives back: the wished end as it was, and whether the running order was fitted to it. */
+export type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
 
 interface ConductingOptions {
   readonly asking: Asking;
@@ -95,6 +103,28 @@ export function createConducting({ asking, status, onFinish }: ConductingOptions
         ...there,
       );
     },
+    fit(endsAt, before, said) {
+      const wished =
+        before.wishedEnd === endsAt ? [] : [{ type: 'WishEnd', endsAt: before.wishedEnd } as const];
+      const fitted =
+        before.fitted && before.wishedEnd !== null
+          ? [{ type: 'FitTo', endsAt: before.wishedEnd } as const]
+          : [{ type: 'UndoFit' } as const, ...wished];
+      void done({ type: 'FitTo', endsAt }, said, ...fitted);
+    },
+    wishEnd: (endsAt, before, said) =>
+      void done({ type: 'WishEnd', endsAt }, said, { type: 'WishEnd', endsAt: before.wishedEnd }),
+    dropClosing(at) {
+      const inOne = at?.kind === 'step' && at.pass === 'closing';
+      void done(
+        { type: 'DropClosingPass' },
+        words.pace.closingDropped,
+        { type: 'RestoreClosingPass' },
+        ...(inOne ? [{ type: 'JumpTo', cue: at.id } as const] : []),
+      );
+    },
+    shortenTalks: () =>
+      void done({ type: 'ShortenDiscussions' }, words.pace.talksCut, { type: 'RestoreDiscussions' }),
     removeSeat: (seat, name) =>
       void done({ type: 'RemoveSeat', seat }, words.table.removed(name), { type: 'RestoreSeat', seat }),
     just,

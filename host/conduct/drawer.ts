@@ -13,6 +13,7 @@ export type Drawer =
   | { readonly shows: 'doorway' }
   | { readonly shows: 'more' }
   | { readonly shows: 'finish' }
+  | { readonly shows: 'finish-by' }
   | { readonly shows: 'keys' }
   | { readonly shows: 'whole-table' }
   | { readonly shows: 'seat'; readonly seat: SeatId }

@@ -1,5 +1,6 @@
 import type { Drawer, DrawerProps } from './drawer.ts';
 import { DoorwayDrawer } from './drawers/doorway-drawer.tsx';
+import { FinishByDrawer } from './drawers/finish-by-drawer.tsx';
 import { FinishDrawer } from './drawers/finish-drawer.tsx';
 import { GlassesDrawer } from './drawers/glasses-drawer.tsx';
 import { JumpDrawer } from './drawers/jump-drawer.tsx';
@@ -29,6 +30,8 @@ export function Drawers({ drawer, ...props }: DrawersProps) {
       return <MoreDrawer {...props} />;
     case 'finish':
       return <FinishDrawer {...props} />;
+    case 'finish-by':
+      return <FinishByDrawer {...props} />;
     case 'keys':
       return <KeysDrawer {...props} />;
     case 'whole-table':

@@ -14,17 +14,20 @@ import type { BigStep } from './big-step.ts';
 import { BoardPanel } from './board-panel.tsx';
 import type { Conducting } from './conducting.ts';
 import { placesOf, pourIn, verbOf, whereOf } from './cue-words.ts';
+import { LastOnes } from './last-ones.tsx';
+import type { Table } from './table.ts';
 
 interface NowPanelProps {
   readonly evening: Evening;
   readonly view: HostUnderWay;
   readonly cue: Cue | undefined;
   readonly step: BigStep;
+  readonly table: Table;
   readonly conducting: Conducting;
 }
 
 /** What the room does now: the verb, the time, and what to say aloud; the board while a talk is open. */
-export function NowPanel({ evening, view, cue, step, conducting }: NowPanelProps) {
+export function NowPanel({ evening, view, cue, step, table, conducting }: NowPanelProps) {
   const open = [...view.pours, ...view.trials].filter(({ discussion }) => discussion === 'open');
   const talks = open.length > 0;
   const showsBoard = useSignal(talks);
@@ -90,6 +93,13 @@ export function NowPanel({ evening, view, cue, step, conducting }: NowPanelProps
           {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
         </div>
       )}
+      <LastOnes
+        now={evening.follower.clock.now}
+        view={view}
+        cue={cue}
+        counts={table.counts}
+        conducting={conducting}
+      />
     </section>
   );
 }

@@ -1,8 +1,10 @@
 import type { Cue } from '../../core/running-order/cue.ts';
+import type { Pacing } from '../../core/tasting.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { words } from '../language.ts';
 import type { Conducting } from './conducting.ts';
 import type { OpenDrawer } from './drawer.ts';
+import { Readiness } from './readiness.tsx';
 import { SeatTile } from './seat-tile.tsx';
 import type { Table, TableSeat } from './table.ts';
 
@@ -12,12 +14,13 @@ const mostTiles = 14;
 interface TablePanelProps {
   readonly table: Table;
   readonly cue: Cue | undefined;
+  readonly pacing: Pacing;
   readonly onOpen: OpenDrawer;
   readonly conducting: Conducting;
 }
 
 /** The table of seats: who wants something first, then everybody in their places. */
-export function TablePanel({ table, cue, onOpen, conducting }: TablePanelProps) {
+export function TablePanel({ table, cue, pacing, onOpen, conducting }: TablePanelProps) {
   const { counts } = table;
   const slim = table.others.length + table.asking.length > mostTiles;
   return (
@@ -26,21 +29,17 @@ export function TablePanel({ table, cue, onOpen, conducting }: TablePanelProps) 
         <div class="table-words">
           <h2 id="table">{words.table.title}</h2>
           <p class="table-counts">
-            {counts.asking > 0 && (
-              <strong class="table-asking">{words.table.counts.asking(counts.asking)}</strong>
-            )}
             <span>{words.table.counts.here(counts.here, counts.seated)}</span>
-            <span>
-              {cue?.kind === 'ground-rules'
-                ? words.table.counts.rules(counts.groundRules, counts.seated)
-                : words.table.counts.ready(counts.ready)}
-            </span>
+            {cue?.kind === 'ground-rules' && (
+              <span>{words.table.counts.rules(counts.groundRules, counts.seated)}</span>
+            )}
           </p>
         </div>
         {(slim || table.gone.length > 0) && (
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}
       </header>
+      <Readiness counts={counts} cue={cue} pacing={pacing} />
       <div class="table-body">
         {table.asking.length > 0 && (
           <ul class={slim ? 'asking asking-slim' : 'asking'}>

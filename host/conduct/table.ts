@@ -21,7 +21,10 @@ export interface Table {
   readonly counts: {
     readonly seated: number;
     readonly here: number;
+    /** Of those who are here. */
     readonly ready: number;
+    readonly moreTime: number;
+    readonly needHost: number;
     readonly asking: number;
     readonly groundRules: number;
   };
@@ -58,7 +61,9 @@ export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Tab
     counts: {
       seated: seated.length,
       here: seated.filter(({ here }) => here).length,
-      ready: seated.filter(({ seat }) => seat.signal === 'ready').length,
+      ready: seated.filter(({ seat, here }) => here && seat.signal === 'ready').length,
+      moreTime: seated.filter(({ state }) => state === 'more-time').length,
+      needHost: seated.filter(({ state }) => state === 'needs-host').length,
       asking: asking.length,
       groundRules: seated.filter(({ seat }) => seat.groundRulesAccepted).length,
     },

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { readySeatsNeeded } from '../../../core/running-order/room-share.ts';
 import type { Pacing } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
@@ -18,7 +19,7 @@ import { chooseHand, type Hand, readHand } from '../hand.ts';
 
 const shares = ['0.5', '0.75', '1'] as const;
 
-export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: DrawerProps) {
+export function MoreDrawer({ evening, view, table, conducting, onOpen, onClose }: DrawerProps) {
   return (
     <Dialog
       title={words.more.title}
@@ -37,6 +38,7 @@ export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: Drawe
     >
       <PacingChoice
         pacing={view.pacing}
+        here={table.counts.here}
         onChoose={(pacing) => conducting.just({ type: 'ChoosePacing', pacing })}
         waitForRemote={view.waitForRemote}
         onWait={(wait) => conducting.just({ type: 'WaitForRemote', wait })}
@@ -56,12 +58,14 @@ export function MoreDrawer({ evening, view, conducting, onOpen, onClose }: Drawe
 
 interface PacingChoiceProps {
   readonly pacing: Pacing;
+  /** Guests who are here now. */
+  readonly here: number;
   readonly onChoose: (pacing: Pacing) => void;
   readonly waitForRemote: boolean;
   readonly onWait: (wait: boolean) => void;
 }
 
-function PacingChoice({ pacing, onChoose, waitForRemote, onWait }: PacingChoiceProps) {
+function PacingChoice({ pacing, here, onChoose, waitForRemote, onWait }: PacingChoiceProps) {
   return (
     <>
       <Choice
@@ -81,7 +85,12 @@ function PacingChoice({ pacing, onChoose, waitForRemote, onWait }: PacingChoiceP
           across
           value={shares.find((share) => Number(share) === pacing.share)}
           onChoose={(share) => onChoose({ by: 'room', share: Number(share) })}
-          options={shares.map((share) => ({ value: share, label: words.more.shares[share] }))}
+          options={shares.map((share) => ({
+            value: share,
+            label: words.more.shares[share],
+            hint:
+              here === 0 ? undefined : words.readiness.shareNow(readySeatsNeeded(Number(share), here), here),
+          }))}
         />
       )}
       <p class="small soft">{words.more.gates}</p>

@@ -2,6 +2,7 @@ import type { Move, Pass, RoundCue, Sense, Step } from '../../../core/running-or
 import type { ReminderKind } from '../../../core/session/state.ts';
 import type { TextField } from '../../notes/entry.ts';
 import type { Dismissal } from '../../wire/protocol.ts';
+import { hostPace } from './host-pace.ts';
 import { hostAtTable } from './host-table.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
@@ -174,7 +175,6 @@ export const hostWords = {
     time: 'Time left for this step',
     phasesAtGate: { running: 'left, then it waits', held: 'held', over: 'over, it waits for you' },
     phases: { running: 'left', held: 'held', over: 'over time' },
-    ends: (time: string) => `ends about ${time}`,
     order: 'The evening',
     now: 'now',
     next: 'Next',
@@ -237,6 +237,7 @@ export const hostWords = {
   },
 
   ...hostAtTable,
+  ...hostPace,
 };
 
 export type HostWords = typeof hostWords;

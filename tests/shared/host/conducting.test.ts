@@ -4,9 +4,7 @@ import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
 import { planSchema } from '../../../core/tasting.ts';
-import { durationMs, epochMs } from '../../../core/units.ts';
 import { bigStep } from '../../../host/conduct/big-step.ts';
-import { clockTimes } from '../../../host/conduct/clock-times.ts';
 import { keyAsk } from '../../../host/conduct/key-map.ts';
 import { stretchesOf } from '../../../host/conduct/stretches.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
@@ -85,63 +83,6 @@ describe('the big button', () => {
     expect(bigStep({ cue: cueId('farewell'), next: null, pours: [], trials: [] }, last)).toEqual({
       does: 'finish',
     });
-  });
-});
-
-describe('times on the wall clock', () => {
-  const now = epochMs(1_000_000);
-  const [gathering, welcome, rules] = order;
-  if (!gathering || !welcome || !rules) throw new Error('The demo begins with three cues.');
-  const timeline = [{ cue: gathering.id, at: epochMs(400_000) }];
-  const running = (endsAt: number) => ({
-    cue: gathering.id,
-    timeline,
-    clock: { kind: 'running', startsAt: epochMs(400_000), endsAt: epochMs(endsAt) } as const,
-  });
-
-  it('adds the ideal times to the deadline of the current cue', () => {
-    const { starts } = clockTimes(order, running(1_060_000), now);
-    expect(starts.get(gathering.id)).toBe(400_000);
-    expect(starts.get(welcome.id)).toBe(1_060_000);
-    expect(starts.get(rules.id)).toBe(1_060_000 + welcome.ideal * 1000);
-  });
-
-  it('ends when the last cue is over', () => {
-    const after = order.slice(1).reduce((sum, cue) => sum + cue.ideal, 0);
-    expect(clockTimes(order, running(1_060_000), now).ends).toBe(1_060_000 + after * 1000);
-  });
-
-  it('moves with a cue that is over its time', () => {
-    expect(clockTimes(order, running(900_000), now).starts.get(welcome.id)).toBe(now);
-  });
-
-  it('waits while the clock is held, and never for less than nothing', () => {
-    const held = (remaining: number) => ({
-      cue: gathering.id,
-      timeline,
-      clock: { kind: 'held', startsAt: epochMs(400_000), remaining: durationMs(remaining) } as const,
-    });
-    expect(clockTimes(order, held(30_000), now).starts.get(welcome.id)).toBe(1_030_000);
-    expect(clockTimes(order, held(-5_000), now).starts.get(welcome.id)).toBe(now);
-  });
-
-  it('shows when a cue was last entered, and nothing for one that was skipped', () => {
-    const view = {
-      cue: rules.id,
-      timeline: [
-        { cue: gathering.id, at: epochMs(1) },
-        { cue: rules.id, at: epochMs(500) },
-        { cue: gathering.id, at: epochMs(700) },
-        { cue: rules.id, at: epochMs(900) },
-      ],
-      clock: { kind: 'running', startsAt: epochMs(900), endsAt: epochMs(2_000_000) } as const,
-    };
-    const { starts } = clockTimes(order, view, now);
-    expect([starts.get(gathering.id), starts.get(welcome.id), starts.get(rules.id)]).toEqual([
-      700,
-      undefined,
-      900,
-    ]);
   });
 });
 

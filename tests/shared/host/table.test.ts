@@ -64,7 +64,15 @@ describe('the table', () => {
       seat('e', { presence: 'removed' }),
     ];
     const table = tableOf(seats, here('a', 'c'));
-    expect(table.counts).toEqual({ seated: 2, here: 1, ready: 1, asking: 1, groundRules: 1 });
+    expect(table.counts).toEqual({
+      seated: 2,
+      here: 1,
+      ready: 1,
+      moreTime: 0,
+      needHost: 0,
+      asking: 1,
+      groundRules: 1,
+    });
     expect(table.gone.map(({ id }) => id)).toEqual(['d', 'e']);
   });
 });

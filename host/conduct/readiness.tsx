@@ -1,0 +1,74 @@
+import type { Cue } from '../../core/running-order/cue.ts';
+import { readySeatsNeeded } from '../../core/running-order/room-share.ts';
+import type { Pacing } from '../../core/tasting.ts';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { clock, hand, ready as readyMark } from '../../shared/ui/strokes.ts';
+import { words } from '../language.ts';
+import type { Table } from './table.ts';
+import { asksForReadiness } from './waiting-for.ts';
+
+interface ReadinessProps {
+  readonly counts: Table['counts'];
+  readonly cue: Cue | undefined;
+  readonly pacing: Pacing;
+}
+
+/** The room at a glance: how many are ready, want time, need the host. The room as one, and never who was slow. */
+export function Readiness({ counts: { here, ready, moreTime, needHost }, cue, pacing }: ReadinessProps) {
+  const asks = cue !== undefined && asksForReadiness(cue);
+  if (here === 0 || (!asks && moreTime + needHost === 0)) return null;
+  const needed =
+    asks && pacing.by === 'room' && cue?.gate === false ? readySeatsNeeded(pacing.share, here) : undefined;
+  return (
+    <div class="readiness">
+      {asks && <Bar here={here} ready={ready} moreTime={moreTime} needed={needed} />}
+      <p class="readiness-words">
+        {asks && (
+          <span class="readiness-ready">
+            <Icon of={readyMark} />
+            {words.readiness.of(ready, here)}
+          </span>
+        )}
+        {moreTime > 0 && (
+          <span>
+            <Icon of={clock} />
+            {words.readiness.moreTime(moreTime)}
+          </span>
+        )}
+        {needHost > 0 && (
+          <strong class="readiness-need">
+            <Icon of={hand} />
+            {words.readiness.needHost(needHost)}
+          </strong>
+        )}
+        {needed !== undefined && <span class="soft">{words.readiness.goesOn(needed, here)}</span>}
+      </p>
+    </div>
+  );
+}
+
+interface BarProps {
+  readonly here: number;
+  readonly ready: number;
+  readonly moreTime: number;
+  /** With pacing by the room: where it goes on. */
+  readonly needed: number | undefined;
+}
+
+/** The words beside it say the same, so the picture is hidden from those who do not see it. */
+function Bar({ here, ready, moreTime, needed }: BarProps) {
+  return (
+    <svg
+      class="readiness-bar"
+      viewBox={`0 0 ${here} 1`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+      focusable="false"
+    >
+      <rect class="bar-all" width={here} height="1" />
+      <rect class="bar-ready" width={ready} height="1" />
+      <rect class="bar-more" x={here - moreTime} width={moreTime} height="1" />
+      {needed !== undefined && <path class="bar-needed" d={`M${needed} 0V1`} />}
+    </svg>
+  );
+}
