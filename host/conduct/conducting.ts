@@ -24,7 +24,6 @@ export interface Conducting {
   drop(pour: HostPour, at: Cue | undefined): void;
   /** Fits what remains to an end; `said` tells what came of it. */
   fit(endsAt: EpochMs, before: EndBefore, said: string): void;
-  wishEnd(endsAt: EpochMs, before: EndBefore, said: string): void;
   dropClosing(at: Cue | undefined): void;
   shortenTalks(): void;
   removeSeat(seat: SeatId, name: string): void;
@@ -112,8 +111,6 @@ export function createConducting({ asking, status, onFinish }: ConductingOptions
           : [{ type: 'UndoFit' } as const, ...wished];
       void done({ type: 'FitTo', endsAt }, said, ...fitted);
     },
-    wishEnd: (endsAt, before, said) =>
-      void done({ type: 'WishEnd', endsAt }, said, { type: 'WishEnd', endsAt: before.wishedEnd }),
     dropClosing(at) {
       const inOne = at?.kind === 'step' && at.pass === 'closing';
       void done(

@@ -37,7 +37,8 @@ export function FinishByDrawer({ evening, view, order, conducting, onClose }: Dr
   const apply = (): void => {
     onClose();
     const time = timeOfDay(wanted.value);
-    if (preview.is === 'fits-already') conducting.wishEnd(wanted.value, view, said.kept(time));
+    // The head of the page shows it, and that is all there is to say of it.
+    if (preview.is === 'fits-already') conducting.just({ type: 'WishEnd', endsAt: wanted.value });
     else
       conducting.fit(
         wanted.value,
@@ -112,9 +113,7 @@ export function FinishByDrawer({ evening, view, order, conducting, onClose }: Dr
         />
       )}
       <LeftOut view={view} conducting={conducting} />
-      <p class="small soft">
-        <span class="figures">{endRange(end)}.</span> {said.sure}
-      </p>
+      <p class="small soft figures">{said.sure(endRange(end))}</p>
     </Dialog>
   );
 }
