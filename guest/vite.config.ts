@@ -14,9 +14,12 @@ const withoutWebTransport: Plugin = {
     /engine\.io-client\/build\/esm\/transports\/webtransport\.js$/.test(id) ? 'export class WT {}' : null,
 };
 
+/** Pages beside the guests' own, by `--mode`: the survey before the evening, and the developers' page of parts. */
+const beside = ['survey', 'style'];
+
 /**
- * Two pages, built apart (`--mode style` for the developers' page of parts): built together they would share chunks,
- * and a guest's phone would ask for two scripts where one does.
+ * Each page is built apart: built together they would share chunks, and a guest's phone would ask for two scripts where
+ * one does.
  */
 export default defineConfig(({ mode }) => ({
   root,
@@ -24,11 +27,11 @@ export default defineConfig(({ mode }) => ({
   plugins: [withoutWebTransport],
   build: {
     outDir: '../dist/guest',
-    emptyOutDir: mode !== 'style',
+    emptyOutDir: !beside.includes(mode),
     // The guest's page is served to old phones over plain http from a cellar: no preload polyfill, no inlined
     // assets that a strict content security policy would refuse.
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
-    rollupOptions: { input: join(root, mode === 'style' ? 'style.html' : 'index.html') },
+    rollupOptions: { input: join(root, beside.includes(mode) ? `${mode}.html` : 'index.html') },
   },
 }));

@@ -36,7 +36,7 @@ import type { Refusal } from './protocol.ts';
  *   GET    /api/keepsake/:tasting            seat key -> Keepsake
  *   DELETE /api/keepsake/:tasting            seat key -> 204; the seat's notes and its keys are gone
  *
- * Pages: `/` and `/j/CODE` the guests' app, `/host` the host's app.
+ * Pages: `/` and `/j/CODE` the guests' app, `/survey/CODE` the questions before the evening, `/host` the host's app.
  */
 export interface CreateTasting {
   readonly plan: Plan;

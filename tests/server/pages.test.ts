@@ -13,6 +13,9 @@ beforeAll(async () => {
     writeFileSync(join(folder.path, app, 'index.html'), `<title>${app}</title>`);
     writeFileSync(join(folder.path, app, 'assets', 'page-1a2b3c.js'), `// ${app}`);
   }
+  for (const page of ['survey', 'style']) {
+    writeFileSync(join(folder.path, 'guest', `${page}.html`), `<title>${page}</title>`);
+  }
   writeFileSync(join(folder.path, 'secret.txt'), 'beside the pages');
   house = await House.open({ pages: folder.path });
 });
@@ -33,6 +36,23 @@ describe('pages', () => {
     }
     for (const path of ['/host', '/host/', '/host/plan/x']) {
       expect(await get(path)).toEqual({ status: 200, cache: 'no-cache', text: '<title>host</title>' });
+    }
+  });
+
+  it('beside the apps answer under addresses of their own, and under no others', async () => {
+    for (const [path, title] of [
+      ['/survey/ABC123', 'survey'],
+      ['/survey', 'survey'],
+      ['/style', 'style'],
+      ['/surveys', 'guest'],
+      ['/j/survey', 'guest'],
+      ['/host/survey', 'host'],
+    ]) {
+      expect(await get(path ?? '')).toEqual({
+        status: 200,
+        cache: 'no-cache',
+        text: `<title>${title}</title>`,
+      });
     }
   });
 
