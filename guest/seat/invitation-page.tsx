@@ -4,8 +4,9 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
 import { locale, words } from '../language.ts';
-import { askServer, refusalSentence } from './ask-server.ts';
+import { askServer } from './ask-server.ts';
 import { PageTitle } from './page-title.tsx';
+import { refusalSentence } from './refusal-sentence.ts';
 import { SeatForm } from './seat-form.tsx';
 
 interface InvitationPageProps {

@@ -2,8 +2,8 @@ import type { LinkState } from '../../shared/follower/connection.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { words } from '../language.ts';
-import { refusalSentence } from './ask-server.ts';
 import { PageTitle } from './page-title.tsx';
+import { refusalSentence } from './refusal-sentence.ts';
 import { useRoom } from './room.ts';
 
 type ClosedLink = Extract<LinkState, { status: 'refused' | 'dismissed' }>;

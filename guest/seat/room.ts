@@ -10,8 +10,8 @@ import { createStatus, type Status } from '../../shared/ui/status.ts';
 import type { GuestAsk } from '../../shared/wire/commands.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { createScreenLock, type ScreenLock } from '../glass/screen-lock.ts';
-import { refusalSentence } from './ask-server.ts';
 import { deviceStorage, keepsThings, noteKeep, sitTab } from './device.ts';
+import { refusalSentence } from './refusal-sentence.ts';
 
 /** What the guest looks at: the room, or something of their own until the room moves. */
 export type Page =

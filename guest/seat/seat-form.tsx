@@ -6,7 +6,8 @@ import { TextField } from '../../shared/ui/text-field.tsx';
 import type { TakeSeatRequest } from '../../shared/wire/commands.ts';
 import type { TakenSeat } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
-import { askServer, refusalSentence } from './ask-server.ts';
+import { askServer } from './ask-server.ts';
+import { refusalSentence } from './refusal-sentence.ts';
 
 interface SeatFormProps {
   readonly code: string;
