@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/tasting.ts';
 import type { Status } from '../../shared/ui/status.ts';
 import type { Draft } from './draft.ts';
-import { withCodes } from './pours/codes.ts';
+import { withDraws } from './pours/codes.ts';
 import { words } from './words.ts';
 
 /** What every part of the plan page works with. */
@@ -14,8 +14,8 @@ export interface Desk {
 }
 
 export function deskOf(draft: Draft, status: Status): Desk {
-  // A blind pour has its code from the moment in which it stands in the plan.
-  const edit: Desk['edit'] = (change) => draft.edit((plan) => withCodes(change(plan), cryptoRandom));
+  // What is drawn by lot stands in the plan from the moment in which it is due: a blind pour never lacks its code.
+  const edit: Desk['edit'] = (change) => draft.edit((plan) => withDraws(change(plan), cryptoRandom));
   return {
     draft,
     status,

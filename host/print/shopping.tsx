@@ -118,7 +118,7 @@ function tableItems(plan: Plan, { supplies }: ShoppingFigures): string[] {
 }
 
 /** Vials by size, and each pour that no usual vial holds. */
-function homeItems(plan: Plan, { kit }: ShoppingFigures): string[] {
+function homeItems(plan: Plan, { kit, vialsOf }: ShoppingFigures): string[] {
   const bySize = new Map<string, number>();
   for (const vial of kit.vials) {
     if (vial.kind !== 'vial') continue;
@@ -126,7 +126,7 @@ function homeItems(plan: Plan, { kit }: ShoppingFigures): string[] {
     bySize.set(size, (bySize.get(size) ?? 0) + vial.count);
   }
   const tooLarge = kit.vials.flatMap((vial, index) =>
-    vial.kind === 'no-vial-large-enough' ? words.noVial(plan.pours[index]?.name ?? '') : [],
+    vial.kind === 'no-vial-large-enough' ? words.noVial(vialsOf[index]?.name ?? '') : [],
   );
   return [...[...bySize].map(([size, count]) => words.vials(count, size)), ...tooLarge];
 }

@@ -30,9 +30,26 @@ export interface ShoppingFigures {
   readonly totalBottles: number;
   readonly supplies: TableSupplies;
   readonly kit: RemoteKit;
+  /** What is in each vial of the kit: the pours in order, then what odd-ones-out need. */
+  readonly vialsOf: readonly Pour[];
   readonly cost: SeatCost;
   readonly unpriced: readonly Pour[];
 }
+
+const glassesOfTrial = 3;
+
+/** Glasses of a drink that a guest is poured in odd-ones-out: two at the most in each, and who gets two is a lot's affair. */
+const inTrials = (plan: Plan, { id }: Pour): number =>
+  2 * plan.trials.filter(({ a, b }) => a === id || b === id).length;
+
+/**
+ * What is in the vials of one guest at home: one of each pour, then two of each drink of an odd-one-out, because kits
+ * are filled before anybody knows which order the guest will be served.
+ */
+const vialsOf = (plan: Plan): Pour[] => [
+  ...plan.pours,
+  ...plan.pours.flatMap((pour) => Array.from({ length: inTrials(plan, pour) }, () => pour)),
+];
 
 /** What to get. `washed`: glasses are washed between flights, so that one flight's glasses are enough. */
 export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
@@ -41,7 +58,7 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
     const bottle = pour.bottleMl === undefined ? usualBottle[pour.drink] : millilitres(pour.bottleMl);
     const order = bottlesToBuy({
       guests,
-      poursPerGuest: 1,
+      poursPerGuest: 1 + inTrials(plan, pour),
       hostPours,
       pour: pourVolume(pour),
       bottle,
@@ -50,7 +67,16 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
     return { pour, bottle, assumed: pour.bottleMl === undefined, order };
   });
   const count = (line: BottleLine) => (line.order.kind === 'bottles' ? line.order.bottles : 0);
-  const longest = Math.max(0, ...flightsOf(plan).map(({ pours }) => pours.length));
+  const vials = vialsOf(plan);
+  const glasses = plan.pours.length + glassesOfTrial * plan.trials.length;
+  // The glasses of an odd-one-out stand on the table with those of their flight: it comes before the talk.
+  const longest = Math.max(
+    0,
+    ...flightsOf(plan).map(
+      ({ index, pours }) =>
+        pours.length + glassesOfTrial * plan.trials.filter(({ flight }) => flight === index).length,
+    ),
+  );
   const ways = plan.pours.map(({ drink }) => waysOf[drink]);
   return {
     bottles,
@@ -58,12 +84,13 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
     supplies: tableSupplies({
       // The host tastes along.
       seats: plan.pours.length === 0 ? 0 : plan.guests + 1,
-      pours: plan.pours.length,
-      glassesAtOnce: washed ? longest : plan.pours.length,
+      pours: glasses,
+      glassesAtOnce: washed ? longest : glasses,
       lids: ways.some(({ lids }) => lids),
       droppers: ways.some(({ dropsOfWater }) => dropsOfWater > 0),
     }),
-    kit: remoteKit(plan.remoteGuests, plan.pours.map(pourVolume)),
+    kit: remoteKit(plan.remoteGuests, vials.map(pourVolume)),
+    vialsOf: vials,
     cost: costPerSeat(
       plan.currency,
       bottles

@@ -10,8 +10,13 @@ export const pourVolume = (pour: Pour): Millilitres =>
 
 export interface StrengthFigures {
   readonly evening: EveningStrength;
-  /** The pours that are counted, in order; those without a strength are not. */
+  /**
+   * What is in each glass that is counted: the pours in order, then the glasses of odd-ones-out; pours without a
+   * strength are not among them.
+   */
   readonly counted: readonly Pour[];
+  /** Where in `counted` the glasses of odd-ones-out begin. */
+  readonly trialsFrom: number;
   readonly unknown: readonly Pour[];
   /** The plan's country has no standard drink in the table, so that of the World Health Organization is used. */
   readonly standIn: boolean;
@@ -19,15 +24,32 @@ export interface StrengthFigures {
 
 const isStandard = (code: string): code is DrinkStandard => Object.hasOwn(standardDrinks, code);
 
+const ethanolIn = (pour: Pour): number => pourVolume(pour) * (pour.abv ?? 0);
+
+/**
+ * The three glasses of each odd-one-out as the seat meets them that is poured the most: two of the drink with more
+ * ethanol and one of the other.
+ */
+function trialGlasses(plan: Plan): Pour[] {
+  return plan.trials.flatMap(({ a, b }) => {
+    const pair = plan.pours.filter(({ id }) => id === a || id === b);
+    const [more, less] = pair.toSorted((one, other) => ethanolIn(other) - ethanolIn(one));
+    return more === undefined || less === undefined ? [] : [more, more, less];
+  });
+}
+
 /** What is poured to one person in the whole evening, were all of it swallowed. */
 export function strengthOf(plan: Plan): StrengthFigures {
-  const counted = plan.pours.filter((pour) => pour.abv !== undefined);
+  const known = ({ abv }: Pour) => abv !== undefined;
+  const pours = plan.pours.filter(known);
+  const counted = [...pours, ...trialGlasses(plan).filter(known)];
   const own = plan.lawOf;
   const standard = own !== undefined && isStandard(own) ? own : 'WHO';
   const poured = counted.map((pour) => ({ volume: pourVolume(pour), strength: abvPercent(pour.abv ?? 0) }));
   return {
     evening: eveningStrength(poured, standard),
     counted,
+    trialsFrom: pours.length,
     unknown: plan.pours.filter((pour) => pour.abv === undefined),
     standIn: standard === 'WHO',
   };

@@ -139,7 +139,7 @@ function Cost({ plan, figures }: OfPlan) {
   );
 }
 
-function Kits({ plan, figures: { kit } }: OfPlan) {
+function Kits({ plan, figures: { kit, vialsOf } }: OfPlan) {
   const said = words.figures.shopping;
   return (
     <section class="plan-group" aria-label={said.kits}>
@@ -147,8 +147,12 @@ function Kits({ plan, figures: { kit } }: OfPlan) {
       <p>{said.vials(kit.total)}</p>
       <ul class="lines">
         {kit.vials.map((vial, index) => (
-          <li key={plan.pours[index]?.id}>
-            <span>{plan.pours[index]?.name}</span>
+          <li key={index}>
+            <span>
+              {index < plan.pours.length
+                ? vialsOf[index]?.name
+                : words.figures.strength.inTrial(vialsOf[index]?.name ?? '')}
+            </span>
             <span class="soft figures">{vialWords(vial, plan)}</span>
           </li>
         ))}

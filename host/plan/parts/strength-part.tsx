@@ -91,8 +91,8 @@ function PourByPour({ plan, figures }: { readonly plan: Plan; readonly figures: 
           if (of === undefined) return null;
           const grams = number(of.pour.mass, 1);
           return (
-            <li key={pour.id}>
-              <span>{pour.name}</span>
+            <li key={index}>
+              <span>{index < figures.trialsFrom ? pour.name : said.inTrial(pour.name)}</span>
               <span class="soft figures">
                 {said.pourLine(volume(pourVolume(pour), plan.volumeUnit), grams, number(of.soFar.mass, 1))}
               </span>

@@ -202,6 +202,7 @@ export const planFigures = {
     fewer: (keep: number, grams: string) =>
       `Even pours of 5 mL are too much together. The first ${several(keep, 'pour', 'pours')} would be ${grams} g: take pours out, or part them over two evenings.`,
     eachPour: 'Pour by pour',
+    inTrial: (name: string) => `${name}, in the odd one out`,
     pourLine: (ml: string, grams: string, soFar: string) => `${ml}: ${grams} g, so far ${soFar} g`,
     cautions: 'What belongs to every tasting',
     cautionWords: cautions,

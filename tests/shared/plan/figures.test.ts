@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { pourId } from '../../../core/ids.ts';
+import { drawTrial } from '../../../core/planning/trials.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
 import { courseOf, lengthOf } from '../../../host/plan/figures/course.ts';
@@ -9,6 +11,7 @@ import { shoppingFor } from '../../../host/plan/figures/shopping.ts';
 import { strengthOf, withSmallerPours } from '../../../host/plan/figures/strength.ts';
 import { parts, summaryOf } from '../../../host/plan/parts.ts';
 import { planOf } from '../../support/plans.ts';
+import { seededRandom } from '../../support/seeded-random.ts';
 
 const abvOnly = (plan: Plan, pourMl: number, abv: number): Plan => ({
   ...plan,
@@ -37,6 +40,35 @@ describe('the numbers of a plan', () => {
     expect(smaller.evening.total.mass).toBeLessThanOrEqual(line.ethanol);
     expect(smaller.evening.caution.level).not.toBe('loud');
     expect(summaryOf('strength', plan).loud).toBe(true);
+  });
+
+  it('[C3] count the three glasses of an odd-one-out as the guest meets them who is poured the most', () => {
+    const plan = abvOnly(planOf(3, { guests: 10, remoteGuests: 1 }), 20, 40);
+    const [ash, birch, cedar] = plan.pours;
+    if (ash === undefined || birch === undefined || cedar === undefined) throw new Error('There are three.');
+    const strong = { ...plan, pours: [ash, { ...birch, abv: 60 }, cedar] };
+    const choice = { id: pourId('odd'), flight: 0, a: ash.id, b: birch.id };
+    const tested = { ...strong, trials: [drawTrial(strong, choice, seededRandom(1))] };
+    const more = strengthOf(tested).evening.total.mass - strengthOf(strong).evening.total.mass;
+    // Ethanol has 0.78924 g/mL at 20 °C (OIML R 22): two glasses of 60 % vol and one of 40 % vol, 20 mL each.
+    expect(more).toBeCloseTo(0.78924 * 20 * (0.6 + 0.6 + 0.4), 2);
+    const [before, after] = [shoppingFor(strong, false), shoppingFor(tested, false)];
+    const needed = (of: typeof before) =>
+      of.bottles.map(({ order }) => (order.kind === 'bottles' ? order.poursNeeded : 0));
+    expect(needed(before)).toEqual([15, 15, 15]);
+    // Two more for each of the eleven, and the reserve of that.
+    expect(needed(after)).toEqual([39, 39, 15]);
+    expect(after.supplies.tastingGlasses).toBeGreaterThanOrEqual(before.supplies.tastingGlasses + 33);
+    expect([before.kit.total, after.kit.total]).toEqual([3, 7]);
+    expect(after.vialsOf.map(({ id }) => id)).toEqual([
+      'ash',
+      'birch',
+      'cedar',
+      'ash',
+      'ash',
+      'birch',
+      'birch',
+    ]);
   });
 
   it('leave out pours whose strength is not known, and name them', () => {
