@@ -228,6 +228,7 @@ export function pourFromRow(row: ListRow, id: string, drink: Drink, note = ''): 
     colour: of('colour'),
     sparkling: of('sparkling'),
     fortified: of('fortified'),
+    wineKind: of('wine-kind'),
     body: of('body'),
     sugarGPerL: of('sugar'),
     srm: of('srm'),

@@ -12,7 +12,16 @@ import {
   vintageCell,
   volumeCell,
 } from './measured-cells.ts';
-import { bodyCell, colourCell, drinkCell, flagCell, idCell, linkCell, textCell } from './worded-cells.ts';
+import {
+  bodyCell,
+  colourCell,
+  drinkCell,
+  flagCell,
+  idCell,
+  linkCell,
+  textCell,
+  wineKindCell,
+} from './worded-cells.ts';
 
 /** What the cells of a list are read for. */
 export interface ListSetting {
@@ -67,6 +76,8 @@ export function readCell(
     case 'sour':
     case 'smoked':
       return flagCell(cell);
+    case 'wine-kind':
+      return wineKindCell(cell);
     case 'body':
       return bodyCell(cell);
     case 'sugar':

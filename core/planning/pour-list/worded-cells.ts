@@ -1,6 +1,6 @@
 import type { Drink } from '../../tasting.ts';
 import { cleanLine, cleanText } from '../../text.ts';
-import type { WineColour } from '../pour-facts.ts';
+import type { WineColour, WineKind } from '../pour-facts.ts';
 import { type CellReading, empty, fact, problem, saysNothing } from './cell-reading.ts';
 import { fold } from './meanings.ts';
 import { ranged } from './measured-cells.ts';
@@ -45,6 +45,23 @@ export function colourCell(cell: string, drink: Drink): CellReading {
     if (words.length === 1 && words.some((word) => known.includes(word))) return fact(colour);
   }
   return drink === 'wine' ? problem({ code: 'not-one-of', meaning: 'colour' }) : { is: 'aside' };
+}
+
+const wineKindWords: Readonly<Record<WineKind, string>> = {
+  'film-yeast': 'film yeast|under film yeast|flor|florhefe',
+  'naturally-sweet': 'naturally sweet|natursuss',
+  ice: 'ice|ice wine|icewine|eiswein',
+  liqueur: 'liqueur|liqueur wine|likorwein',
+  mistelle: 'mistelle|mistela',
+};
+
+export function wineKindCell(cell: string): CellReading {
+  if (saysNothing(cell)) return empty;
+  const said = fold(cell);
+  for (const kind of ['film-yeast', 'naturally-sweet', 'ice', 'liqueur', 'mistelle'] as const) {
+    if (wineKindWords[kind].split('|').includes(said)) return fact(kind);
+  }
+  return problem({ code: 'not-one-of', meaning: 'wine-kind' });
 }
 
 export function bodyCell(cell: string): CellReading {

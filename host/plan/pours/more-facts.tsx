@@ -1,19 +1,16 @@
 import { waysOf } from '../../../core/drinks/ways.ts';
-import { drinks, limits, type Plan, type Pour } from '../../../core/tasting.ts';
+import { drinks, limits, type Plan } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
-import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { LinkField } from '../fields/link-field.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import { SelectField } from '../fields/select-field.tsx';
 import { inMl, inUnit, volume } from '../volume.ts';
 import { minorDigits, words } from '../words.ts';
+import { FactsOfDrink, type PourFields } from './facts-of-drink.tsx';
 
-interface MoreFactsProps {
+interface MoreFactsProps extends PourFields {
   readonly plan: Plan;
-  readonly pour: Pour;
-  readonly set: <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined) => void;
 }
 
 /** The facts beyond the label's first line; only those that the drink can have. */
@@ -42,7 +39,7 @@ export function MoreFacts({ plan, pour, set }: MoreFactsProps) {
           />
         )}
       </div>
-      <OfDrink pour={pour} set={set} />
+      <FactsOfDrink pour={pour} set={set} />
       <Marks pour={pour} set={set} />
       <Amounts plan={plan} pour={pour} set={set} />
       <LinkField label={said.link} value={pour.link} onLink={(link) => set('link', link)} />
@@ -65,8 +62,6 @@ export function MoreFacts({ plan, pour, set }: MoreFactsProps) {
   );
 }
 
-type PourFields = Pick<MoreFactsProps, 'pour' | 'set'>;
-
 interface LineProps extends PourFields {
   readonly of: 'region' | 'country' | 'style' | 'cask';
   readonly label: string;
@@ -83,99 +78,6 @@ function Line({ pour, set, of, label, hint }: LineProps) {
       autocomplete="off"
       onInput={(value) => set(of, value === '' ? undefined : value)}
     />
-  );
-}
-
-const peats = ['', '0', '1', '2', '3'] as const;
-const colours = ['', 'white', 'rose', 'orange', 'red'] as const;
-
-function OfDrink({ pour, set }: PourFields) {
-  const said = words.pour;
-  switch (pour.drink) {
-    case 'spirit':
-      return (
-        <SelectField
-          label={said.peat}
-          value={pour.peat === undefined ? '' : String(pour.peat)}
-          options={peats.map((value) => ({ value, label: said.peats[value] }))}
-          onChoose={(value) => set('peat', value === '' ? undefined : Number(value))}
-        />
-      );
-    case 'wine':
-      return (
-        <>
-          <div class="plan-pair">
-            <SelectField
-              label={said.colour}
-              value={pour.colour ?? ''}
-              options={colours.map((value) => ({ value, label: said.colours[value] }))}
-              onChoose={(value) =>
-                set('colour', colours.find((each) => each !== '' && each === value) || undefined)
-              }
-            />
-            <NumberField
-              label={said.body}
-              value={pour.body}
-              least={1}
-              most={5}
-              whole
-              optional
-              wrong={said.bodyWrong}
-              onNumber={(body) => set('body', body)}
-            />
-            <NumberField
-              label={said.sugar}
-              value={pour.sugarGPerL}
-              least={0}
-              most={800}
-              optional
-              wrong={said.sugarWrong}
-              onNumber={(sugar) => set('sugarGPerL', sugar)}
-            />
-          </div>
-          <Flag pour={pour} set={set} of="sparkling" />
-          <Flag pour={pour} set={set} of="fortified" />
-        </>
-      );
-    case 'beer':
-      return (
-        <>
-          <div class="plan-pair">
-            <NumberField
-              label={said.srm}
-              value={pour.srm}
-              least={0}
-              most={200}
-              optional
-              wrong={said.srmWrong}
-              onNumber={(srm) => set('srm', srm)}
-            />
-            <NumberField
-              label={said.ibu}
-              value={pour.ibu}
-              least={0}
-              most={1000}
-              optional
-              wrong={said.ibuWrong}
-              onNumber={(ibu) => set('ibu', ibu)}
-            />
-          </div>
-          <Flag pour={pour} set={set} of="sour" />
-          <Flag pour={pour} set={set} of="smoked" />
-        </>
-      );
-    default:
-      return pour.drink satisfies never;
-  }
-}
-
-function Flag({
-  pour,
-  set,
-  of,
-}: PourFields & { readonly of: 'sparkling' | 'fortified' | 'sour' | 'smoked' }) {
-  return (
-    <Switch label={words.pour[of]} on={pour[of] === true} onTurn={(on) => set(of, on ? true : undefined)} />
   );
 }
 

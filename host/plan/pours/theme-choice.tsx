@@ -1,39 +1,12 @@
 import type { ThemeCheck } from '../../../core/planning/theme.ts';
-import type { Plan } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
+import { SelectField } from '../fields/select-field.tsx';
 import { words } from '../words.ts';
-
-type Theme = Plan['theme'];
-type By = keyof typeof words.pours.bys;
+import { heldOptions, holding, type Theme, type Turn, themeOfKind, turned, turnsOf } from './theme-turns.ts';
 
 const kinds = ['free', 'horizontal', 'vertical', 'versus'] as const;
-
-const usual: Readonly<Record<Theme['kind'], Theme>> = {
-  free: { kind: 'free' },
-  horizontal: { kind: 'horizontal', by: 'producer' },
-  vertical: { kind: 'vertical', by: 'vintage' },
-  versus: { kind: 'versus', by: 'region' },
-};
-
-/** Every way in which a theme of this kind may turn. */
-function turnsOf(theme: Theme): readonly Theme[] {
-  switch (theme.kind) {
-    case 'free':
-      return [];
-    case 'horizontal':
-      return (['producer', 'region', 'country', 'style'] as const).map((by) => ({ kind: 'horizontal', by }));
-    case 'vertical':
-      return (['vintage', 'age'] as const).map((by) => ({ kind: 'vertical', by }));
-    case 'versus':
-      return (['region', 'strength', 'price'] as const).map((by) => ({ kind: 'versus', by }));
-    default:
-      return theme satisfies never;
-  }
-}
-
-const byOf = (theme: Theme): By | undefined => (theme.kind === 'free' ? undefined : theme.by);
 
 interface ThemeChoiceProps {
   readonly desk: Desk;
@@ -41,45 +14,104 @@ interface ThemeChoiceProps {
 }
 
 export function ThemeChoice({ desk, checks }: ThemeChoiceProps) {
-  const { theme, pours } = desk.draft.plan.value;
+  const { theme } = desk.draft.plan.value;
   const said = words.pours;
-  const turns = turnsOf(theme);
-  const name = (id: string) => pours.find((pour) => pour.id === id)?.name ?? id;
-  const set = (wanted: Theme | undefined) => wanted && desk.edit((now) => ({ ...now, theme: wanted }));
+  const set = (change: (theme: Theme) => Theme) => desk.edit((now) => ({ ...now, theme: change(now.theme) }));
+  const turns: readonly Turn[] = turnsOf[theme.kind];
   return (
     <Fold title={said.theme} summary={said.themes[theme.kind]}>
       <Choice
         legend={said.theme}
         options={kinds.map((value) => ({ value, label: said.themes[value], hint: said.themeHints[value] }))}
         value={theme.kind}
-        onChoose={(kind) => set(usual[kind])}
+        onChoose={(kind) => set((now) => themeOfKind(kind, now))}
       />
-      {turns.length > 0 && (
+      {theme.kind !== 'free' && (
         <Choice
           legend={said.themeBy}
-          options={turns.flatMap((turn) => {
-            const by = byOf(turn);
-            return by === undefined ? [] : [{ value: by, label: said.bys[by] }];
-          })}
-          value={byOf(theme)}
-          onChoose={(by) => set(turns.find((turn) => byOf(turn) === by))}
+          options={turns.map((value) => ({ value, label: said.bys[value] }))}
+          value={theme.by}
+          onChoose={(by) => set((now) => turned(now, by))}
           across
         />
       )}
-      {theme.kind !== 'free' &&
-        (checks.length === 0 ? (
-          <p class="soft">{said.themeHolds}</p>
-        ) : (
-          <div class="plan-group">
-            <h3>{said.themeChecks}</h3>
-            <ul class="hints">
-              {checks.map((check) => {
-                const sentence = words.themeSentence(check, name);
-                return <li key={sentence}>{sentence}</li>;
-              })}
-            </ul>
-          </div>
-        ))}
+      <MoreOfTheme theme={theme} set={set} />
+      {theme.kind !== 'free' && <Checks desk={desk} checks={checks} />}
     </Fold>
+  );
+}
+
+interface MoreOfThemeProps {
+  readonly theme: Theme;
+  readonly set: (change: (theme: Theme) => Theme) => void;
+}
+
+/** What a horizontal holds the same, and how the sides of a comparison meet. */
+function MoreOfTheme({ theme, set }: MoreOfThemeProps) {
+  const said = words.themeMore;
+  switch (theme.kind) {
+    case 'free':
+    case 'vertical':
+      return null;
+    case 'horizontal': {
+      const options = heldOptions(theme.by);
+      return (
+        <SelectField
+          label={said.held}
+          value={theme.held ?? ''}
+          options={[
+            { value: '', label: said.nothingHeld },
+            ...options.map((value) => ({ value, label: words.pours.bys[value] })),
+          ]}
+          onChoose={(value) =>
+            set((now) =>
+              now.kind === 'horizontal'
+                ? holding(
+                    now,
+                    options.find((each) => each === value),
+                  )
+                : now,
+            )
+          }
+        />
+      );
+    }
+    case 'versus':
+      return (
+        <>
+          <Choice
+            legend={said.flights}
+            options={(['side-by-side', 'matched'] as const).map((value) => ({
+              value,
+              label: said.flightsOf[value],
+              hint: said.flightHints[value],
+            }))}
+            value={theme.flights ?? 'side-by-side'}
+            onChoose={(flights) => set((now) => (now.kind === 'versus' ? { ...now, flights } : now))}
+            across
+          />
+          <p class="soft small">{said.cut}</p>
+        </>
+      );
+    default:
+      return theme satisfies never;
+  }
+}
+
+function Checks({ desk, checks }: ThemeChoiceProps) {
+  const { pours } = desk.draft.plan.value;
+  const said = words.pours;
+  const name = (id: string) => pours.find((pour) => pour.id === id)?.name ?? id;
+  if (checks.length === 0) return <p class="soft">{said.themeHolds}</p>;
+  return (
+    <div class="plan-group">
+      <h3>{said.themeChecks}</h3>
+      <ul class="hints">
+        {checks.map((check) => {
+          const sentence = words.themeSentence(check, name);
+          return <li key={sentence}>{sentence}</li>;
+        })}
+      </ul>
+    </div>
   );
 }

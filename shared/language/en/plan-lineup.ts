@@ -90,6 +90,7 @@ const meanings: Record<Meaning, string> = {
   colour: 'Colour of the wine',
   sparkling: 'Sparkling',
   fortified: 'Fortified',
+  'wine-kind': 'Special kind of wine',
   body: 'Body',
   sugar: 'Sugar',
   srm: 'SRM',
@@ -116,6 +117,7 @@ const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], s
   colour: 'Write white, rosé, orange or red.',
   peat: 'Write 0 for none to 3 for heavy.',
   body: 'Write 1 for light to 5 for full.',
+  'wine-kind': 'Write film yeast, naturally sweet, ice, liqueur or mistelle, or empty the cell.',
 };
 
 /** Why a cell cannot be kept, and what to write instead. `cell` is its text, `number` writes as the page does. */

@@ -1,3 +1,4 @@
+import { planBefore } from './plan-before.ts';
 import { planFigures } from './plan-figures.ts';
 import { planLineup } from './plan-lineup.ts';
 import { planPours } from './plan-pours.ts';
@@ -258,6 +259,7 @@ export const planWords = {
 
   ...planPours,
   ...planLineup,
+  ...planBefore,
   figures: planFigures,
 };
 

@@ -53,6 +53,7 @@ const pours = fc
         colour: fc.constantFrom('white', 'rose', 'orange', 'red'),
         sparkling: fc.boolean(),
         fortified: fc.boolean(),
+        wineKind: fc.constantFrom('film-yeast', 'naturally-sweet', 'ice', 'liqueur', 'mistelle'),
         body: fc.integer({ min: 1, max: 5 }),
         sugarGPerL: between(0, 800),
         srm: between(0, 200),

@@ -1,0 +1,114 @@
+import type { Pour } from '../../../core/tasting.ts';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import { NumberField } from '../fields/number-field.tsx';
+import { SelectField } from '../fields/select-field.tsx';
+import { words } from '../words.ts';
+
+export interface PourFields {
+  readonly pour: Pour;
+  /** Undefined takes the fact away. */
+  readonly set: <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined) => void;
+}
+
+const peats = ['', '0', '1', '2', '3'] as const;
+const wineKinds = ['', 'film-yeast', 'naturally-sweet', 'ice', 'liqueur', 'mistelle'] as const;
+const colours = ['', 'white', 'rose', 'orange', 'red'] as const;
+
+/** The facts that only this drink can have, and that the order asks for. */
+export function FactsOfDrink({ pour, set }: PourFields) {
+  const said = words.pour;
+  switch (pour.drink) {
+    case 'spirit':
+      return (
+        <SelectField
+          label={said.peat}
+          value={pour.peat === undefined ? '' : String(pour.peat)}
+          options={peats.map((value) => ({ value, label: said.peats[value] }))}
+          onChoose={(value) => set('peat', value === '' ? undefined : Number(value))}
+        />
+      );
+    case 'wine':
+      return (
+        <>
+          <div class="plan-pair">
+            <SelectField
+              label={said.colour}
+              value={pour.colour ?? ''}
+              options={colours.map((value) => ({ value, label: said.colours[value] }))}
+              onChoose={(value) =>
+                set('colour', colours.find((each) => each !== '' && each === value) || undefined)
+              }
+            />
+            <SelectField
+              label={said.wineKind}
+              value={pour.wineKind ?? ''}
+              options={wineKinds.map((value) => ({ value, label: said.wineKinds[value] }))}
+              onChoose={(value) =>
+                set('wineKind', wineKinds.find((each) => each !== '' && each === value) || undefined)
+              }
+            />
+            <NumberField
+              label={said.body}
+              value={pour.body}
+              least={1}
+              most={5}
+              whole
+              optional
+              wrong={said.bodyWrong}
+              onNumber={(body) => set('body', body)}
+            />
+            <NumberField
+              label={said.sugar}
+              value={pour.sugarGPerL}
+              least={0}
+              most={800}
+              optional
+              wrong={said.sugarWrong}
+              onNumber={(sugar) => set('sugarGPerL', sugar)}
+            />
+          </div>
+          <Flag pour={pour} set={set} of="sparkling" />
+          <Flag pour={pour} set={set} of="fortified" />
+        </>
+      );
+    case 'beer':
+      return (
+        <>
+          <div class="plan-pair">
+            <NumberField
+              label={said.srm}
+              value={pour.srm}
+              least={0}
+              most={200}
+              optional
+              wrong={said.srmWrong}
+              onNumber={(srm) => set('srm', srm)}
+            />
+            <NumberField
+              label={said.ibu}
+              value={pour.ibu}
+              least={0}
+              most={1000}
+              optional
+              wrong={said.ibuWrong}
+              onNumber={(ibu) => set('ibu', ibu)}
+            />
+          </div>
+          <Flag pour={pour} set={set} of="sour" />
+          <Flag pour={pour} set={set} of="smoked" />
+        </>
+      );
+    default:
+      return pour.drink satisfies never;
+  }
+}
+
+function Flag({
+  pour,
+  set,
+  of,
+}: PourFields & { readonly of: 'sparkling' | 'fortified' | 'sour' | 'smoked' }) {
+  return (
+    <Switch label={words.pour[of]} on={pour[of] === true} onTurn={(on) => set(of, on ? true : undefined)} />
+  );
+}

@@ -1,0 +1,69 @@
+import type { Plan } from '../../../core/tasting.ts';
+
+export type Theme = Plan['theme'];
+export type ThemeKind = Theme['kind'];
+
+const shared = ['producer', 'region', 'country', 'style'] as const;
+export type SharedFact = (typeof shared)[number];
+
+/** What a theme of each kind may turn on, the most usual first. */
+export const turnsOf = {
+  free: [],
+  horizontal: shared,
+  vertical: ['vintage', 'age'],
+  versus: ['region', 'strength', 'price', 'country', 'style', 'producer'],
+} as const satisfies Record<ThemeKind, readonly string[]>;
+
+export type Turn = (typeof turnsOf)[ThemeKind][number];
+
+/** A theme of this kind as it begins; what the present one says is kept where it means the same. */
+export function themeOfKind(kind: ThemeKind, now: Theme): Theme {
+  if (kind === now.kind) return now;
+  switch (kind) {
+    case 'free':
+      return { kind };
+    case 'horizontal':
+      return { kind, by: 'producer' };
+    case 'vertical':
+      return { kind, by: 'vintage' };
+    case 'versus':
+      return { kind, by: 'region' };
+    default:
+      return kind satisfies never;
+  }
+}
+
+/** The theme turning on something else; a turn that its kind does not have leaves it as it is. */
+export function turned(theme: Theme, by: Turn): Theme {
+  switch (theme.kind) {
+    case 'free':
+      return theme;
+    case 'horizontal': {
+      const turn = turnsOf.horizontal.find((each) => each === by);
+      if (turn === undefined) return theme;
+      // What differs from pour to pour cannot be the same in all.
+      return holding({ ...theme, by: turn }, theme.held === turn ? undefined : theme.held);
+    }
+    case 'vertical': {
+      const turn = turnsOf.vertical.find((each) => each === by);
+      return turn === undefined ? theme : { ...theme, by: turn };
+    }
+    case 'versus': {
+      const turn = turnsOf.versus.find((each) => each === by);
+      return turn === undefined ? theme : { ...theme, by: turn };
+    }
+    default:
+      return theme satisfies never;
+  }
+}
+
+/** A horizontal in which this fact is the same in all pours, or none in particular. */
+export function holding(
+  { held: _, ...theme }: Extract<Theme, { kind: 'horizontal' }>,
+  held: SharedFact | undefined,
+): Theme {
+  return held === undefined || held === theme.by ? theme : { ...theme, held };
+}
+
+/** What a horizontal may hold: everything but what it goes across. */
+export const heldOptions = (by: SharedFact): readonly SharedFact[] => shared.filter((fact) => fact !== by);
