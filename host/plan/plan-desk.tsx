@@ -50,9 +50,14 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
   useEffect(() => {
     document.title = words.page(plan.title);
   }, [plan.title]);
+  const planned = stored.stage === 'planned';
+  // What is drawn by lot and was not yet, as in a plan that came from a file or an older page, is drawn now.
+  useEffect(() => {
+    if (planned) desk.edit((now) => now);
+  }, [desk, planned]);
   const after = parts[parts.indexOf(part) + 1];
   const doors = `#/t/${stored.tasting}/doors`;
-  const fixed = stored.stage !== 'planned';
+  const fixed = !planned;
 
   return (
     <>

@@ -16,6 +16,7 @@ import { OrderBar, OrderDetails } from '../pours/order-words.tsx';
 import { addPours, insertPour, placeOf, removePour, replacePour } from '../pours/pour-edits.ts';
 import { PourSheet } from '../pours/pour-sheet.tsx';
 import { ThemeChoice } from '../pours/theme-choice.tsx';
+import { TrialFold } from '../pours/trial-choice.tsx';
 import { words } from '../words.ts';
 import { StrengthNotice } from './strength-part.tsx';
 
@@ -78,6 +79,7 @@ export function PoursPart({ desk, asksForList, onAsked }: PoursPartProps) {
           <OrderDetails desk={desk} figures={figures} />
           <ThemeChoice desk={desk} checks={figures.checks} />
           <BlindChoice desk={desk} />
+          <TrialFold desk={desk} />
         </>
       )}
       {sheet.is === 'list' && (
@@ -130,7 +132,8 @@ function OpenedPour({ desk, pour, onClose }: OpenedPourProps) {
         desk.change(
           said.removed(pour.name),
           (now) => removePour(now, pour.id),
-          (now) => insertPour(now, pour, place),
+          // An odd-one-out of this pour went with it and comes back with it.
+          (now) => ({ ...insertPour(now, pour, place), trials: plan.trials }),
         );
         onClose();
       }}

@@ -3,6 +3,7 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import { cryptoRandom, type Desk } from '../desk.ts';
 import { words } from '../words.ts';
 import { withCodes } from './codes.ts';
+import { OwnOrders } from './own-orders.tsx';
 
 export function BlindChoice({ desk }: { readonly desk: Desk }) {
   const plan = desk.draft.plan.value;
@@ -13,9 +14,7 @@ export function BlindChoice({ desk }: { readonly desk: Desk }) {
         label={said.blind}
         hint={said.blindHint}
         on={plan.blind}
-        onTurn={(blind) =>
-          desk.edit((now) => withCodes({ ...now, blind, ownOrders: blind && now.ownOrders }, cryptoRandom))
-        }
+        onTurn={(blind) => desk.edit((now) => ({ ...now, blind, ownOrders: blind && now.ownOrders }))}
       />
       {plan.blind && (
         <>
@@ -25,6 +24,7 @@ export function BlindChoice({ desk }: { readonly desk: Desk }) {
             on={plan.ownOrders}
             onTurn={(ownOrders) => desk.edit((now) => ({ ...now, ownOrders }))}
           />
+          {plan.ownOrders && <OwnOrders desk={desk} />}
           <div>
             <Button
               onPress={() => {

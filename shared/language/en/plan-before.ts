@@ -53,7 +53,6 @@ export const planBefore = {
     caption: 'Codes in the order of tasting, place by place',
     place: 'Place',
     places: 'Places are numbered as guests sit down.',
-    glass: (glass: number) => `Glass ${glass}`,
   },
 
   trials: {
