@@ -3,6 +3,8 @@ import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
+import { BeforeTheEvening } from '../before/before-the-evening.tsx';
+import { wallTimes } from '../before/when.ts';
 import { locale, words } from '../language.ts';
 import { askServer } from './ask-server.ts';
 import { PageTitle } from './page-title.tsx';
@@ -68,6 +70,9 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
             <PageTitle>{looking.invitation.title || words.door.keptUntitled}</PageTitle>
             <InvitationLines invitation={looking.invitation} />
           </header>
+          {looking.invitation.stage === 'planned' && (
+            <BeforeTheEvening invitation={looking.invitation} locale={locale} />
+          )}
           <Entry invitation={looking.invitation} code={code} onSeat={onSeat} />
           <Button kind="quiet" onPress={onOtherCode}>
             {words.invitation.otherCode}
@@ -80,11 +85,13 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
 }
 
 function InvitationLines({ invitation }: { readonly invitation: Invitation }) {
-  const { hostName, place, startsAt, timeZone, welcome } = invitation;
+  const { hostName, place, startsAt, timeZone, welcome, stage } = invitation;
+  // Before the evening when and where have more room below.
+  const brief = stage !== 'planned';
   const lines = [
     ...(hostName === '' ? [] : [words.invitation.hostedBy(hostName)]),
-    ...(place === '' ? [] : [place]),
-    ...(startsAt === null ? [] : [dateAndTime(startsAt, timeZone)]),
+    ...(brief && place !== '' ? [place] : []),
+    ...(brief && startsAt !== null ? [wallTimes(startsAt, timeZone, locale).host] : []),
   ];
   return (
     <>
@@ -122,15 +129,5 @@ function Entry({ invitation, code, onSeat }: EntryProps) {
       );
     default:
       return invitation.doors satisfies never;
-  }
-}
-
-function dateAndTime(startsAt: string, timeZone: string): string {
-  const style = { dateStyle: 'full', timeStyle: 'short' } as const;
-  try {
-    return new Intl.DateTimeFormat(locale, { ...style, timeZone }).format(new Date(startsAt));
-  } catch {
-    // A zone that this phone does not know: its own is better than nothing.
-    return new Intl.DateTimeFormat(locale, style).format(new Date(startsAt));
   }
 }

@@ -54,6 +54,7 @@ function invitation({ tasting, plan }: TastingRow, session: Session): Invitation
     timeZone: shown.timeZone,
     welcome: shown.welcome,
     callLink: shown.callLink ?? null,
+    atHome: shown.remoteGuests > 0,
     pours: pourList(session, shown),
     drink: shown.drink,
     ...stageAndDoors(session),

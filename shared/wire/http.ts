@@ -102,6 +102,8 @@ export interface Invitation {
   readonly stage: TastingStage;
   readonly doors: 'not-yet' | 'open' | 'ask' | 'closed';
   readonly callLink: string | null;
+  /** Some taste along at home, so that the page says what to have ready there. */
+  readonly atHome: boolean;
   /** What will be poured, in order. Null when it is blind, and once the doors are open. */
   readonly pours: readonly NamedPour[] | null;
 }

@@ -1,3 +1,5 @@
+import { beforeWords } from './before.ts';
+
 /** Everything else that a guest's screen says. Another language is one more file of this shape. */
 const counted = (count: number, one: string, many: string): string =>
   count === 1 ? `1 ${one}` : `${count} ${many}`;
@@ -43,6 +45,8 @@ export const guestWords = {
     finished: 'This tasting is over. If you had a seat, open it on the phone that you used.',
     ask: 'Your host lets people in one by one.',
   },
+
+  before: beforeWords,
 
   cautions: {
     title: 'Before the first glass',
@@ -210,6 +214,10 @@ export const guestWords = {
     years: (years: number) => `${counted(years, 'year', 'years')} old`,
     abv: (abv: number) => `${new Intl.NumberFormat('en', { maximumFractionDigits: 1 }).format(abv)} % vol`,
     more: 'More about it',
+    labels: {
+      front: (name: string) => `Front label of ${name}`,
+      back: (name: string) => `Back label of ${name}`,
+    },
   },
 
   keepsake: {
