@@ -1,10 +1,12 @@
-import type { TastingId } from '../core/ids.ts';
+import type { PhotoId, TastingId } from '../core/ids.ts';
 import type { EveningRecap } from '../core/recap/evening-recap.ts';
 import type { Plan } from '../core/tasting.ts';
 import type {
   CreatedTasting,
   CreateTasting,
+  CrowdView,
   IssuedKey,
+  KeptPhoto,
   ListedTasting,
   NewKey,
   SavePlan,
@@ -24,6 +26,9 @@ export interface HostApi {
   createTasting(plan: Plan): Promise<Answer<CreatedTasting>>;
   plan(tasting: TastingId): Promise<Answer<StoredPlan>>;
   savePlan(tasting: TastingId, save: SavePlan): Promise<Answer<{ readonly revision: number }>>;
+  crowd(tasting: TastingId): Promise<Answer<CrowdView>>;
+  keepPhoto(tasting: TastingId, photo: Blob): Promise<Answer<KeptPhoto>>;
+  dropPhoto(tasting: TastingId, photo: PhotoId): Promise<Answer<null>>;
   issueKey(tasting: TastingId, wanted: NewKey): Promise<Answer<IssuedKey>>;
   recap(tasting: TastingId): Promise<Answer<EveningRecap>>;
   /** The text of the file. */
@@ -35,7 +40,7 @@ export interface HostApiOptions {
   readonly houseKey: () => string | undefined;
   readonly keyFor: (tasting: TastingId) => string | undefined;
   readonly fetch?: typeof fetch;
-  /** Ms after which a server that says nothing counts as not there. */
+  /** Ms after which a server that says nothing counts as not there; a photo is given longer. */
   readonly patience?: number;
 }
 
@@ -60,10 +65,12 @@ export function createHostApi(options: HostApiOptions): HostApi {
         method,
         headers: {
           Authorization: `Bearer ${key}`,
-          ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
+          ...(body === undefined
+            ? {}
+            : { 'Content-Type': body instanceof Blob ? body.type : 'application/json' }),
         },
-        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-        signal: AbortSignal.timeout(options.patience ?? 10_000),
+        ...(body === undefined ? {} : { body: body instanceof Blob ? body : JSON.stringify(body) }),
+        signal: AbortSignal.timeout(options.patience ?? (body instanceof Blob ? 60_000 : 10_000)),
         cache: 'no-store',
       });
       if (!response.ok) return { ok: false, code: codeIn(await response.json()) };
@@ -79,6 +86,10 @@ export function createHostApi(options: HostApiOptions): HostApi {
     createTasting: (plan) => ask('POST', '', houseKey(), { plan } satisfies CreateTasting),
     plan: (tasting) => ask('GET', `/${tasting}/plan`, keyFor(tasting)),
     savePlan: (tasting, save) => ask('PUT', `/${tasting}/plan`, keyFor(tasting), save),
+    crowd: (tasting) => ask('GET', `/${tasting}/crowd`, keyFor(tasting)),
+    keepPhoto: (tasting, photo) => ask('POST', `/${tasting}/photos`, keyFor(tasting), photo),
+    dropPhoto: (tasting, photo) =>
+      ask('DELETE', `/${tasting}/photos/${photo}`, keyFor(tasting), undefined, 'nothing'),
     issueKey: (tasting, wanted) => ask('POST', `/${tasting}/keys`, keyFor(tasting), wanted),
     recap: (tasting) => ask('GET', `/${tasting}/recap`, keyFor(tasting)),
     recapFile: (tasting, kind) => ask('GET', `/${tasting}/recap.${kind}`, keyFor(tasting), undefined, 'text'),

@@ -29,7 +29,7 @@ export interface Draft {
 }
 
 export interface DraftOptions {
-  readonly api: PlanApi;
+  readonly api: Pick<PlanApi, 'plan' | 'savePlan'>;
   readonly tasting: TastingId;
   readonly stored: StoredPlan;
   /** Calls back after so many ms; answers how to call it off. */

@@ -1,6 +1,6 @@
 import type { TastingId } from '../../core/ids.ts';
 import type { Plan } from '../../core/tasting.ts';
-import type { CreatedTasting, SavePlan, StoredPlan } from '../../shared/wire/http.ts';
+import type { CreatedTasting, CrowdView, SavePlan, StoredPlan } from '../../shared/wire/http.ts';
 import type { RefusalCode } from '../../shared/wire/protocol.ts';
 
 /** `no-answer` is a server that is not there. */
@@ -13,5 +13,6 @@ export type PlanAnswer<Body> =
 export interface PlanApi {
   plan(tasting: TastingId): Promise<PlanAnswer<StoredPlan>>;
   savePlan(tasting: TastingId, save: SavePlan): Promise<PlanAnswer<{ readonly revision: number }>>;
+  crowd(tasting: TastingId): Promise<PlanAnswer<CrowdView>>;
   createTasting(plan: Plan): Promise<PlanAnswer<CreatedTasting>>;
 }

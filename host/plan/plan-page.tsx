@@ -1,126 +1,21 @@
-import { useSignal } from '@preact/signals';
-import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import './plan.css';
 import './lineup.css';
-import type { TastingId } from '../../core/ids.ts';
-import { Button } from '../../shared/ui/button.tsx';
-import { Notice } from '../../shared/ui/notice.tsx';
-import { createStatus, type Status } from '../../shared/ui/status.ts';
-import { StatusBar } from '../../shared/ui/status-bar.tsx';
-import type { StoredPlan } from '../../shared/wire/http.ts';
-import { deskOf } from './desk.ts';
-import { openDraft } from './draft.ts';
-import { failureSentence } from './failure.ts';
-import type { PlanApi, PlanFailure } from './plan-api.ts';
+import './crowd/crowd.css';
+import { PlanAtHand, type PlanAtHandProps } from './plan-at-hand.tsx';
 import { PlanDesk } from './plan-desk.tsx';
-import { words } from './words.ts';
 
-interface PlanPageProps {
-  readonly tasting: TastingId;
-  readonly api: PlanApi;
+interface PlanPageProps extends Omit<PlanAtHandProps, 'children'> {
   /** The page begins with a field to paste a list of pours into. */
   readonly paste?: boolean | undefined;
-  /** The app's live region; without one the page brings its own. */
-  readonly status?: Status | undefined;
-  /** The key is wrong: the app asks for another. Without it the page says so. */
-  readonly onWrongKey?: (() => void) | undefined;
 }
 
-type Loaded =
-  | { readonly is: 'loading' }
-  | { readonly is: 'failed'; readonly code: PlanFailure }
-  | { readonly is: 'here'; readonly stored: StoredPlan };
-
-/** The plan of one evening: loaded, edited under the finger, and kept as it changes. */
-export function PlanPage({ tasting, api, paste = false, status, onWrongKey }: PlanPageProps) {
-  const loaded = useSignal<Loaded>({ is: 'loading' });
-  const own = useMemo(createStatus, []);
-  const said = status ?? own;
-
-  const load = useCallback(async (): Promise<void> => {
-    loaded.value = { is: 'loading' };
-    const answer = await api.plan(tasting);
-    if (!answer.ok && answer.code === 'wrong-key' && onWrongKey !== undefined) {
-      onWrongKey();
-      return;
-    }
-    loaded.value = answer.ok ? { is: 'here', stored: answer.body } : { is: 'failed', code: answer.code };
-  }, [api, tasting, onWrongKey, loaded]);
-  useEffect(() => void load(), [load]);
-
-  const now = loaded.value;
+/** All parts of one evening's plan. */
+export function PlanPage({ paste = false, ...plan }: PlanPageProps) {
   return (
     <main class="page plan">
-      {status === undefined && <StatusBar status={own} closeLabel={words.close} />}
-      {now.is === 'loading' && <p class="soft">{words.loading}</p>}
-      {now.is === 'failed' && (
-        <div class="plan-group" role="alert">
-          <Notice kind="caution">
-            <p>{failureSentence(now.code)}</p>
-          </Notice>
-          <div class="plan-buttons">
-            <Button kind="primary" onPress={() => void load()}>
-              {words.tryAgain}
-            </Button>
-            <a class="button" href="#/">
-              {words.home}
-            </a>
-          </div>
-        </div>
-      )}
-      {now.is === 'here' && <Opened stored={now.stored} api={api} status={said} paste={paste} />}
+      <PlanAtHand {...plan}>
+        {({ desk, stored }) => <PlanDesk desk={desk} stored={stored} api={plan.api} paste={paste} />}
+      </PlanAtHand>
     </main>
   );
-}
-
-interface OpenedProps {
-  readonly stored: StoredPlan;
-  readonly api: PlanApi;
-  readonly status: Status;
-  readonly paste: boolean;
-}
-
-const after = (ms: number, then: () => void): (() => void) => {
-  const timer = setTimeout(then, ms);
-  return () => clearTimeout(timer);
-};
-
-/** How often a page that is looked at asks whether another device has changed the plan. */
-const lookMs = 20_000;
-
-function Opened({ stored, api, status, paste }: OpenedProps) {
-  const desk = useMemo(() => {
-    const draft = openDraft({ api, tasting: stored.tasting, stored, after });
-    return deskOf(draft, status);
-  }, [stored, api, status]);
-
-  useEffect(() => {
-    const { draft } = desk;
-    const look = async (): Promise<void> => {
-      if (document.visibilityState === 'visible' && (await draft.look())) status.say(words.keeping.taken);
-    };
-    const seen = (): void => {
-      // What waits for a pause must not be lost with a page that the device puts to sleep.
-      if (document.visibilityState === 'hidden') draft.flush();
-      else void look();
-    };
-    const leaving = (event: BeforeUnloadEvent): void => {
-      if (draft.keeping.value.is === 'kept') return;
-      draft.flush();
-      event.preventDefault();
-    };
-    const timer = setInterval(() => void look(), lookMs);
-    document.addEventListener('visibilitychange', seen);
-    window.addEventListener('online', draft.flush);
-    window.addEventListener('beforeunload', leaving);
-    return () => {
-      clearInterval(timer);
-      document.removeEventListener('visibilitychange', seen);
-      window.removeEventListener('online', draft.flush);
-      window.removeEventListener('beforeunload', leaving);
-      draft.stop();
-    };
-  }, [desk, status]);
-
-  return <PlanDesk desk={desk} stored={stored} api={api} paste={paste} />;
 }

@@ -9,6 +9,8 @@ export function guestAddresses(
   return origins.map((origin) => ({
     /** As a phone is led there. */
     link: `${origin}/j/${code}`,
+    /** The questions before the evening. */
+    survey: `${origin}/survey/${code}`,
     /** As it is read out and typed. */
     spoken: origin.replace(/^https?:\/\//, ''),
   }));

@@ -1,20 +1,25 @@
 import { useState } from 'preact/hooks';
-import {
-  adviseCrowd,
-  type CrowdNote,
-  crowdQuestions,
-  type SurveyAnswers,
-} from '../../../core/planning/crowd.ts';
+import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/crowd.ts';
 import { type Level, levels, limits, usualFlights } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
+import type { StoredPlan } from '../../../shared/wire/http.ts';
+import { AdviceWords } from '../crowd/advice-words.tsx';
+import { CrowdSurvey } from '../crowd/crowd-survey.tsx';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
+import type { PlanApi } from '../plan-api.ts';
 import { words } from '../words.ts';
 
-export function GuestsPart({ desk }: { readonly desk: Desk }) {
+interface GuestsPartProps {
+  readonly desk: Desk;
+  readonly stored: StoredPlan;
+  readonly api: PlanApi;
+}
+
+export function GuestsPart({ desk, stored, api }: GuestsPartProps) {
   const plan = desk.draft.plan.value;
   const said = words.guests;
   const usual = usualFlights[plan.level].reduce((sum, size) => sum + size, 0);
@@ -60,6 +65,7 @@ export function GuestsPart({ desk }: { readonly desk: Desk }) {
         on={plan.practice}
         onTurn={(practice) => desk.edit((now) => ({ ...now, practice }))}
       />
+      <CrowdSurvey desk={desk} stored={stored} api={api} />
       <MixedCrowd desk={desk} />
     </>
   );
@@ -102,18 +108,7 @@ function MixedCrowd({ desk }: { readonly desk: Desk }) {
         <p class="soft">{said.noAdvice}</p>
       ) : (
         <>
-          <p>
-            {said.advised(
-              words.levels[advice.level],
-              advice.flightSizes.reduce((sum, size) => sum + size, 0),
-              advice.flightSizes.length,
-            )}
-          </p>
-          {advice.notes.map((note) => (
-            <p key={note.code} class="soft">
-              {noteSentence(note)}
-            </p>
-          ))}
+          <AdviceWords advice={advice} />
           <div>
             <Button
               onPress={() =>
@@ -132,18 +127,4 @@ function MixedCrowd({ desk }: { readonly desk: Desk }) {
       )}
     </Fold>
   );
-}
-
-function noteSentence(note: CrowdNote): string {
-  switch (note.code) {
-    case 'newcomers-among-them':
-    case 'devotees-among-them':
-    case 'not-placed':
-      return words.guests.notes[note.code](note.guests);
-    case 'wide-spread':
-    case 'mostly-unknown':
-      return words.guests.notes[note.code]();
-    default:
-      return note satisfies never;
-  }
 }

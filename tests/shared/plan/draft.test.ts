@@ -25,7 +25,7 @@ function desk() {
   const waiting = new Set<{ readonly ms: number; readonly then: () => void }>();
   const bases: number[] = [];
   const fail = <Body>(code: PlanFailure): PlanAnswer<Body> => ({ ok: false, code });
-  const api: PlanApi = {
+  const api: Pick<PlanApi, 'plan' | 'savePlan'> = {
     plan: async () => (failing === undefined ? { ok: true, body: kept } : fail(failing)),
     async savePlan(_, { plan, base }) {
       bases.push(base);
@@ -34,7 +34,6 @@ function desk() {
       kept = { ...kept, plan, revision: kept.revision + 1 };
       return { ok: true, body: { revision: kept.revision } };
     },
-    createTasting: async () => fail('malformed'),
   };
   const after = (ms: number, then: () => void) => {
     const timer = { ms, then };

@@ -1,0 +1,103 @@
+import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../../shared/ui/button.tsx';
+import type { CrowdView, StoredPlan } from '../../../shared/wire/http.ts';
+import { guestAddresses } from '../../set-up/addresses.ts';
+import { QrCode } from '../../set-up/qr-code.tsx';
+import type { Desk } from '../desk.ts';
+import { Fold } from '../fields/fold.tsx';
+import { SharedLink } from '../fields/shared-link.tsx';
+import type { PlanApi } from '../plan-api.ts';
+import { words } from '../words.ts';
+import { AdviceWords } from './advice-words.tsx';
+import { SpreadBars } from './spread-bars.tsx';
+
+interface CrowdSurveyProps {
+  readonly desk: Desk;
+  readonly stored: StoredPlan;
+  readonly api: PlanApi;
+}
+
+/** How often a page that is looked at asks whether more guests have answered. */
+const lookMs = 15_000;
+
+/** The survey's link to send, and what has come of it. */
+export function CrowdSurvey({ desk, stored, api }: CrowdSurveyProps) {
+  const said = words.survey;
+  const plan = desk.draft.plan.value;
+  const { tasting } = stored;
+  const [crowd, setCrowd] = useState<CrowdView>();
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    let gone = false;
+    const look = async (): Promise<void> => {
+      if (document.visibilityState !== 'visible') return;
+      const answer = await api.crowd(tasting);
+      if (gone) return;
+      setFailed(!answer.ok);
+      if (answer.ok) setCrowd(answer.body);
+    };
+    void look();
+    const timer = setInterval(() => void look(), lookMs);
+    const seen = (): void => void look();
+    document.addEventListener('visibilitychange', seen);
+    return () => {
+      gone = true;
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', seen);
+    };
+  }, [api, tasting]);
+
+  const link = guestAddresses(stored, window.location.origin)[0]?.survey ?? '';
+  return (
+    <section class="plan-group" aria-labelledby="survey">
+      <h3 id="survey">{said.title}</h3>
+      <p class="soft">{said.lead}</p>
+      <SharedLink
+        label={said.link}
+        link={link}
+        copy={said.copy}
+        onCopied={(copied) => desk.status.say(copied ? said.copied : said.selected)}
+      />
+      <Fold title={said.square} small>
+        <QrCode of={link} label={said.scan} />
+      </Fold>
+      {failed && <p class="soft">{said.noAnswer}</p>}
+      {crowd !== undefined && (
+        <>
+          <p>{said.answered(crowd.answered, plan.guests + plan.remoteGuests)}</p>
+          {crowd.answered > 0 && <Answers desk={desk} crowd={crowd} />}
+        </>
+      )}
+    </section>
+  );
+}
+
+function Answers({ desk, crowd: { advice } }: { readonly desk: Desk; readonly crowd: CrowdView }) {
+  const plan = desk.draft.plan.value;
+  const said = words.guests;
+  const { level, practice } = plan;
+  return (
+    <>
+      <SpreadBars spread={advice.spread} />
+      <AdviceWords advice={advice} />
+      {advice.status === 'advised' &&
+        (level === advice.level && practice === advice.practiceRound ? (
+          <p class="soft">{words.survey.standsSo}</p>
+        ) : (
+          <div>
+            <Button
+              onPress={() =>
+                desk.change(
+                  said.adviceTaken,
+                  (now) => ({ ...now, level: advice.level, practice: advice.practiceRound }),
+                  (now) => ({ ...now, level, practice }),
+                )
+              }
+            >
+              {said.takeAdvice}
+            </Button>
+          </div>
+        ))}
+    </>
+  );
+}
