@@ -4,6 +4,7 @@ import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { AskForLink } from './access/ask-for-link.tsx';
 import type { KeyRing } from './access/key-ring.ts';
+import { AheadPage } from './ahead/ahead-page.tsx';
 import { createHostApi } from './api.ts';
 import { HomePage } from './home/home-page.tsx';
 import type { House } from './house.ts';
@@ -84,6 +85,8 @@ function Page({ route, house }: { readonly route: Route; readonly house: House }
       return <PlanRoom key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
     case 'recap':
       return <RecapRoom key={route.tasting} tasting={route.tasting} house={house} />;
+    case 'ahead':
+      return <AheadPage key={route.tasting} tasting={route.tasting} house={house} />;
     case 'doors':
     case 'room':
     case 'invite':

@@ -5,6 +5,7 @@ export type Route =
   | { readonly page: 'home' }
   /** `paste`: the page begins with a field to paste a list of pours into. */
   | { readonly page: 'plan'; readonly tasting: TastingId; readonly paste: boolean }
+  | { readonly page: 'ahead'; readonly tasting: TastingId }
   | { readonly page: 'doors'; readonly tasting: TastingId }
   | { readonly page: 'room'; readonly tasting: TastingId }
   | { readonly page: 'invite'; readonly tasting: TastingId }
@@ -13,10 +14,10 @@ export type Route =
   | { readonly page: 'print'; readonly tasting: TastingId; readonly kind: PaperKind };
 
 /** The pages that follow the room of one tasting. */
-export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'recap' }>;
+export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'ahead' | 'recap' }>;
 
 const ofTasting =
-  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|doors|room|invite|pouring|recap|print\/[a-z-]+)$/;
+  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|ahead|doors|room|invite|pouring|recap|print\/[a-z-]+)$/;
 
 /** Reads the part of the address behind the page; whatever is unknown leads home. */
 export function routeOf(hash: string): Route {
@@ -27,6 +28,7 @@ export function routeOf(hash: string): Route {
     case 'plan':
     case 'plan/paste':
       return { page: 'plan', tasting, paste: page === 'plan/paste' };
+    case 'ahead':
     case 'doors':
     case 'room':
     case 'invite':
@@ -46,6 +48,7 @@ export function hrefOf(route: Route): string {
       return '#/';
     case 'plan':
       return `#/t/${route.tasting}/plan${route.paste ? '/paste' : ''}`;
+    case 'ahead':
     case 'doors':
     case 'room':
     case 'invite':

@@ -125,6 +125,7 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
               key={part}
               part={part}
               desk={desk}
+              stored={stored}
               api={api}
               fixed={fixed}
               asksForList={asksForList}
@@ -148,6 +149,7 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
 interface OpenPartProps {
   readonly part: Part;
   readonly desk: Desk;
+  readonly stored: StoredPlan;
   readonly api: PlanApi;
   /** The doors have been opened: the plan can be read and copied, and not changed. */
   readonly fixed: boolean;
@@ -155,12 +157,12 @@ interface OpenPartProps {
   readonly onAsked: () => void;
 }
 
-function OpenPart({ part, desk, api, fixed, asksForList, onAsked }: OpenPartProps) {
+function OpenPart({ part, desk, stored, api, fixed, asksForList, onAsked }: OpenPartProps) {
   switch (part) {
     case 'pours':
-      return <PoursPart desk={desk} asksForList={asksForList} onAsked={onAsked} />;
+      return <PoursPart desk={desk} tasting={stored.tasting} asksForList={asksForList} onAsked={onAsked} />;
     case 'guests':
-      return <GuestsPart desk={desk} />;
+      return <GuestsPart desk={desk} stored={stored} api={api} />;
     case 'evening':
       return <EveningPart desk={desk} />;
     case 'course':

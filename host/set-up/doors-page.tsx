@@ -5,6 +5,7 @@ import { SeatTile } from '../conduct/seat-tile.tsx';
 import { tableOf } from '../conduct/table.ts';
 import { wakeLockWorks } from '../conduct/wake-lock.ts';
 import { inviteWords, paperWords, pouringWords, words } from '../language.ts';
+import { words as planWords } from '../plan/words.ts';
 import { hrefOf } from '../route.ts';
 import type { Evening } from '../tasting-pages.tsx';
 import { Invitation } from './invitation.tsx';
@@ -62,6 +63,9 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
           )}
           {view === null && (
             <div class="doors-errands">
+              <a class="button button-quiet" href={hrefOf({ page: 'ahead', tasting: stored.tasting })}>
+                {planWords.ahead.title}
+              </a>
               <Errands tasting={stored.tasting} />
             </div>
           )}

@@ -3,6 +3,7 @@ import { checkTheme, type ThemeCheck } from '../../../core/planning/theme.ts';
 import { cutFlights, orderOptions } from '../../../core/planning/theme-flights.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { sizesOf } from '../pours/pour-edits.ts';
+import { words } from '../words.ts';
 
 export interface OrderFigures {
   /** The order as it stands. */
@@ -11,6 +12,16 @@ export interface OrderFigures {
   readonly best: Lineup;
   readonly checks: readonly ThemeCheck[];
 }
+
+/** The facts of one pour that would make the order surer, in words; empty where it has all. */
+export const missingOf = ({ missing }: Pick<Lineup, 'missing'>, id: string): string =>
+  [
+    ...new Set(
+      missing
+        .filter(({ pour }) => pour === id)
+        .map(({ facts }) => facts.map((fact) => words.factNames[fact]).join(words.missing.or)),
+    ),
+  ].join(', ');
 
 const cutNow = (plan: Plan): FlightCut =>
   plan.pours.length === 0 ? { kind: 'one' } : { kind: 'sizes', sizes: sizesOf(plan) };

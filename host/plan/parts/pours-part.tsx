@@ -1,12 +1,13 @@
 import { nanoid } from 'nanoid';
 import { useState } from 'preact/hooks';
-import { pourId } from '../../../core/ids.ts';
+import { pourId, type TastingId } from '../../../core/ids.ts';
 import { drinks, limits, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { plus, review } from '../../../shared/ui/strokes.ts';
+import { plus, review, sip } from '../../../shared/ui/strokes.ts';
+import { hrefOf } from '../../route.ts';
 import { ListSheet } from '../csv/list-sheet.tsx';
 import type { Desk } from '../desk.ts';
 import { orderOf } from '../figures/order.ts';
@@ -28,12 +29,13 @@ type Sheet =
 
 interface PoursPartProps {
   readonly desk: Desk;
+  readonly tasting: TastingId;
   /** Begins with the field for a list. */
   readonly asksForList: boolean;
   readonly onAsked: () => void;
 }
 
-export function PoursPart({ desk, asksForList, onAsked }: PoursPartProps) {
+export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProps) {
   const plan = desk.draft.plan.value;
   const said = words.pours;
   const [sheet, setSheet] = useState<Sheet>(asksForList ? { is: 'list' } : { is: 'closed' });
@@ -52,6 +54,12 @@ export function PoursPart({ desk, asksForList, onAsked }: PoursPartProps) {
         <Icon of={review} />
         {said.list}
       </Button>
+      {plan.pours.length > 0 && (
+        <a class="button" href={hrefOf({ page: 'ahead', tasting })}>
+          <Icon of={sip} />
+          {words.ahead.open}
+        </a>
+      )}
     </div>
   );
   return (

@@ -7,6 +7,7 @@ import { breadBreak, close, down, plus, up } from '../../../shared/ui/strokes.ts
 import type { Desk } from '../desk.ts';
 import type { OrderFigures } from '../figures/order.ts';
 import { number, words } from '../words.ts';
+import { LabelThumb } from './label-thumb.tsx';
 import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from './pour-edits.ts';
 import { type Dragged, useDrag } from './use-drag.ts';
 
@@ -135,6 +136,7 @@ function PourRow(props: PourRowProps) {
   const carried = dragged?.id === pour.id;
   const target = dragged !== undefined && !carried && dragged.to === position;
   const reason = step && reasonWords(step, isBest);
+  const photo = pour.photos?.front ?? pour.photos?.back;
   return (
     <li
       class={`pour-row${carried ? ' pour-carried' : ''}${target ? ' pour-target' : ''}`}
@@ -146,10 +148,12 @@ function PourRow(props: PourRowProps) {
         <span class="pour-grip figures" title={said.drag(pour.name)} {...handle}>
           {position + 1}
         </span>
-        <button type="button" class="pour-words" aria-label={said.edit(pour.name)} onClick={onOpen}>
+        <button type="button" class="pour-words" onClick={onOpen}>
+          <span class="visually-hidden">{said.edit}</span>
           <span class="pour-name">{pour.name}</span>
           <span class="pour-facts">{factsOf(pour, code)}</span>
         </button>
+        {photo === undefined ? null : <LabelThumb key={photo} photo={photo} />}
         <span class="pour-moves">
           <Button
             kind="quiet"

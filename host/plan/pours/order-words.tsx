@@ -4,7 +4,7 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { review } from '../../../shared/ui/strokes.ts';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
-import { type OrderFigures, putInOrder } from '../figures/order.ts';
+import { missingOf, type OrderFigures, putInOrder } from '../figures/order.ts';
 import { number, words } from '../words.ts';
 import { orderBy } from './pour-edits.ts';
 
@@ -85,7 +85,7 @@ export function OrderDetails({ desk, figures }: OrderWordsProps) {
             {[...new Set(now.missing.map(({ pour }) => pour))].map((id) => (
               <li key={id}>
                 <span>{name(id)}</span>
-                <span class="soft">{missingOf(figures, id)}</span>
+                <span class="soft">{missingOf(now, id)}</span>
               </li>
             ))}
           </ul>
@@ -97,12 +97,3 @@ export function OrderDetails({ desk, figures }: OrderWordsProps) {
     </div>
   );
 }
-
-const missingOf = ({ now }: OrderFigures, id: string): string =>
-  [
-    ...new Set(
-      now.missing
-        .filter(({ pour }) => pour === id)
-        .map(({ facts }) => facts.map((fact) => words.factNames[fact]).join(words.missing.or)),
-    ),
-  ].join(', ');

@@ -1,3 +1,4 @@
+import type { PhotoId } from '../../../core/ids.ts';
 import { movePour } from '../../../core/planning/hand-order.ts';
 import { flightsOf, limits, type Plan, type Pour } from '../../../core/tasting.ts';
 
@@ -30,6 +31,42 @@ export function addPours(plan: Plan, added: readonly Pour[]): Plan {
 export function replacePour(plan: Plan, pour: Pour): Plan {
   return { ...plan, pours: plan.pours.map((each) => (each.id === pour.id ? pour : each)) };
 }
+
+/** One fact of one pour as the plan has it now; undefined takes the fact away. */
+export function withFact<Key extends keyof Pour>(
+  plan: Plan,
+  id: string,
+  key: Key,
+  value: Pour[Key] | undefined,
+): Plan {
+  const pour = plan.pours.find((each) => each.id === id);
+  if (pour === undefined || pour[key] === value) return plan;
+  const { [key]: _, ...rest } = pour;
+  return replacePour(plan, (value === undefined ? rest : { ...pour, [key]: value }) as Pour);
+}
+
+type Mark = keyof NonNullable<Pour['marks']>;
+
+/** A mark from tasting ahead; without any mark the pour has none. */
+export function withMark(plan: Plan, id: string, mark: Mark, value: number | undefined): Plan {
+  const { [mark]: _, ...others } = plan.pours.find((each) => each.id === id)?.marks ?? {};
+  const marks = value === undefined ? others : { ...others, [mark]: value };
+  return withFact(plan, id, 'marks', Object.keys(marks).length === 0 ? undefined : marks);
+}
+
+export const labelSides = ['front', 'back'] as const;
+export type LabelSide = (typeof labelSides)[number];
+
+/** A label photo of one side; without any photo the pour has none. */
+export function withPhoto(plan: Plan, id: string, side: LabelSide, photo: PhotoId | undefined): Plan {
+  const { [side]: _, ...others } = plan.pours.find((each) => each.id === id)?.photos ?? {};
+  const photos = photo === undefined ? others : { ...others, [side]: photo };
+  return withFact(plan, id, 'photos', Object.keys(photos).length === 0 ? undefined : photos);
+}
+
+/** Every label photo that some pour of the plan has. */
+export const photosIn = ({ pours }: Pick<Plan, 'pours'>): Set<PhotoId> =>
+  new Set(pours.flatMap(({ photos }) => labelSides.flatMap((side) => photos?.[side] ?? [])));
 
 export function removePour(plan: Plan, id: string): Plan {
   const position = plan.pours.findIndex((pour) => pour.id === id);

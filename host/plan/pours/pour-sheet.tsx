@@ -1,16 +1,18 @@
 import { useState } from 'preact/hooks';
 import { clashesOf } from '../../../core/planning/fact-clashes.ts';
 import { labelClashesOf } from '../../../core/planning/label-clashes.ts';
-import { limits, type Plan, type Pour, strongestAbv } from '../../../core/tasting.ts';
+import { limits, type Plan, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
+import { AgeFields } from '../fields/age-fields.tsx';
 import { Fold } from '../fields/fold.tsx';
-import { NumberField } from '../fields/number-field.tsx';
+import { StrengthField } from '../fields/strength-field.tsx';
 import { number, words } from '../words.ts';
+import { LabelThumb } from './label-thumb.tsx';
 import { MoreFacts } from './more-facts.tsx';
-import { anotherBottle } from './pour-edits.ts';
+import { anotherBottle, labelSides } from './pour-edits.ts';
 
 interface PourSheetProps {
   readonly plan: Plan;
@@ -89,35 +91,18 @@ export function PourSheet(props: PourSheetProps) {
           onInput={(value) => text('producer', value)}
         />
         <div class="plan-trio">
-          <NumberField
-            label={said.abv}
-            value={pour.abv}
-            least={0}
-            most={strongestAbv}
-            optional
-            wrong={strengthWrong}
-            onNumber={(abv) => set('abv', abv)}
-          />
-          <NumberField
-            label={said.age}
-            value={pour.ageYears}
-            least={0}
-            most={150}
-            optional
-            wrong={said.ageWrong}
-            onNumber={(age) => set('ageYears', age)}
-          />
-          <NumberField
-            label={said.vintage}
-            value={pour.vintage}
-            least={1700}
-            most={2200}
-            whole
-            optional
-            wrong={said.vintageWrong}
-            onNumber={(vintage) => set('vintage', vintage)}
-          />
+          <StrengthField abv={pour.abv} onAbv={(abv) => set('abv', abv)} />
+          <AgeFields pour={pour} set={set} />
         </div>
+        {pour.photos && (
+          <div class="pour-photos">
+            {labelSides.map((side) => {
+              const photo = pour.photos?.[side];
+              const shows = words.ahead.photoOf(words.ahead.sides[side], pour.name);
+              return photo && <LabelThumb key={photo} photo={photo} words={shows} large />;
+            })}
+          </div>
+        )}
         {hints.length > 0 && (
           <Notice kind="info">
             {hints.map((hint) => (
@@ -156,10 +141,3 @@ export function PourSheet(props: PourSheetProps) {
 
 /** The facts that the fold holds, named in its summary. */
 const told = ['region', 'country', 'style', 'cask', 'peat', 'colour', 'marks', 'priceMinor'] as const;
-
-/** Above what any drink holds, the number may be US proof, which is twice the per cent by volume (27 CFR 30.11). */
-function strengthWrong(text: string): string {
-  const value = Number(text.trim().replace(',', '.'));
-  const asProof = value > strongestAbv && value <= 2 * strongestAbv;
-  return asProof ? words.pour.abvProof(number(value), number(value / 2)) : words.pour.abvWrong(strongestAbv);
-}

@@ -43,7 +43,7 @@ export const planPours = {
     down: (name: string) => `${name}: down`,
     drag: (name: string) => `Drag ${name}`,
     moved: (name: string, place: number) => `${name} is now at place ${place}.`,
-    edit: (name: string) => `Facts of ${name}`,
+    edit: 'Facts of',
     noFacts: 'no facts yet',
     ageYears: (years: string) => `${years} years`,
     strength: (abv: string) => `${abv} % vol`,

@@ -41,7 +41,7 @@ export const surveyWords = {
     },
   } satisfies Record<CrowdQuestion, AskedQuestion>,
   skip: 'Skip this one after all',
-  skipOf: (question: string) => `Skip after all: ${question}`,
+  skipOf: (question: string) => `Skip this one after all: ${question}`,
   send: 'Send my answers',
   sendAgain: 'Send the changed answers',
   none: 'Nothing is answered yet. Answer one question at least, or simply close this page.',
