@@ -40,6 +40,7 @@ export function MarkSlider({ said, mark, onMark }: MarkSliderProps) {
           max={most}
           step={0.5}
           value={mark ?? middle}
+          style={{ '--share': `${(mark ?? 0) * most}%` }}
           aria-valuetext={value}
           onInput={(event) => onMark(Number(event.currentTarget.value))}
         />

@@ -1,5 +1,6 @@
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { photoId } from '../../core/ids.ts';
 import type { CrowdView, Invitation, KeptPhoto } from '../../shared/wire/http.ts';
 import { House } from './support/house.ts';
 import { aPlan } from './support/plans.ts';
@@ -128,6 +129,20 @@ describe('the list that goes round before the evening', () => {
     expect(JSON.stringify(before.body)).not.toMatch(/price|hostNote/i);
     await (await house.host(made)).host({ type: 'OpenDoors' });
     expect((await house.ask<Invitation>('GET', path)).body.pours).toBeNull();
+  });
+
+  it('shows the label photos of an open list, and says whether some taste along at home', async () => {
+    const [first, ...others] = pours;
+    if (first === undefined) throw new Error('There are pours.');
+    const photos = { front: photoId('a-photo-of-the-front-label') };
+    const list = [{ ...first, photos }, ...others];
+    for (const blind of [false, true]) {
+      const made = await house.plan(aPlan({ blind, pours: list, remoteGuests: blind ? 0 : 2 }));
+      const { body } = await house.ask<Invitation>('GET', `/api/invitations/${made.code}`);
+      expect(body.atHome).toBe(!blind);
+      expect(body.pours?.[0]?.photos ?? null).toEqual(blind ? null : { ...photos, back: null });
+      expect(JSON.stringify(body).includes(photos.front)).toBe(!blind);
+    }
   });
 
   it('[Q4] names no pour of a blind tasting', async () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { photoId } from '../../../core/ids.ts';
 import { flightsOf, type Plan } from '../../../core/tasting.ts';
 import { putInOrder } from '../../../host/plan/figures/order.ts';
 import { withCodes } from '../../../host/plan/pours/codes.ts';
@@ -9,10 +10,14 @@ import {
   moveBreak,
   moveTo,
   orderBy,
+  photosIn,
   placeOf,
   removeBreak,
   removePour,
   sizesOf,
+  withFact,
+  withMark,
+  withPhoto,
 } from '../../../host/plan/pours/pour-edits.ts';
 import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
@@ -81,5 +86,36 @@ describe('blind codes', () => {
       'dogwood',
     ]);
     expect(withCodes(more, random)).toBe(more);
+  });
+});
+
+describe('what tasting ahead tells of a pour', () => {
+  const plan = planOf(3);
+  const ashOf = (of: Plan) => of.pours.find(({ id }) => id === 'ash');
+
+  it('changes one fact of one pour, and nothing where it is so already', () => {
+    const told = withFact(plan, 'ash', 'hostNote', 'pear and chalk');
+    expect(ashOf(told)).toEqual({ ...ashOf(plan), hostNote: 'pear and chalk' });
+    expect(told.pours.slice(1)).toEqual(plan.pours.slice(1));
+    expect(withFact(told, 'ash', 'hostNote', 'pear and chalk')).toBe(told);
+    expect(withFact(told, 'ash', 'hostNote', undefined)).toEqual(plan);
+    expect(withFact(plan, 'nobody', 'abv', 50)).toBe(plan);
+  });
+
+  it('keeps the other mark, and leaves no trace of a mark that is taken away', () => {
+    const one = withMark(plan, 'ash', 'pungency', 0);
+    const both = withMark(one, 'ash', 'dryness', 7.5);
+    expect(ashOf(both)?.marks).toEqual({ pungency: 0, dryness: 7.5 });
+    expect(ashOf(withMark(both, 'ash', 'pungency', undefined))?.marks).toEqual({ dryness: 7.5 });
+    expect(withMark(one, 'ash', 'pungency', undefined)).toEqual(plan);
+  });
+
+  it('has a photo of each side, and knows which photos are in use', () => {
+    const front = photoId('front-of-ash');
+    const shown = withPhoto(withPhoto(plan, 'ash', 'front', front), 'birch', 'back', front);
+    expect([...photosIn(shown)]).toEqual([front]);
+    const removed = withPhoto(shown, 'ash', 'front', undefined);
+    expect(ashOf(removed)).toEqual(ashOf(plan));
+    expect(photosIn(removed).has(front)).toBe(true);
   });
 });
