@@ -41,8 +41,7 @@ export function turned(theme: Theme, by: Turn): Theme {
     case 'horizontal': {
       const turn = turnsOf.horizontal.find((each) => each === by);
       if (turn === undefined) return theme;
-      // What differs from pour to pour cannot be the same in all.
-      return holding({ ...theme, by: turn }, theme.held === turn ? undefined : theme.held);
+      return holding({ ...theme, by: turn }, theme.held);
     }
     case 'vertical': {
       const turn = turnsOf.vertical.find((each) => each === by);
@@ -57,7 +56,7 @@ export function turned(theme: Theme, by: Turn): Theme {
   }
 }
 
-/** A horizontal in which this fact is the same in all pours, or none in particular. */
+/** A horizontal in which this fact is the same in all pours, or none in particular: what differs from pour to pour is never. */
 export function holding(
   { held: _, ...theme }: Extract<Theme, { kind: 'horizontal' }>,
   held: SharedFact | undefined,
