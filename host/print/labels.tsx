@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/legal-ages.ts';
-import type { Plan, Pour } from '../../core/tasting.ts';
+import type { Plan } from '../../core/tasting.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
@@ -9,9 +9,9 @@ import { TextField } from '../../shared/ui/text-field.tsx';
 import { paperWords } from '../language.ts';
 import { pourVolume } from '../plan/figures/strength.ts';
 import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
-import { labelOf } from './mat-sheets.ts';
 import { paperSizes } from './paper-size.ts';
 import type { SheetsProps } from './sheets-props.ts';
+import { type VialLabel, vialLabels } from './vial-labels.ts';
 import { volumeText } from './volume.ts';
 
 const words = paperWords.labels;
@@ -43,7 +43,7 @@ export function Labels({ evening, paper, title }: SheetsProps) {
       ? { widthMm: Number(width.value.replace(',', '.')), heightMm: Number(height.value.replace(',', '.')) }
       : presets[preset.value];
   const grid = labelGrid(paper, size);
-  const labels = plan.pours.flatMap((pour) => Array.from({ length: plan.remoteGuests }, () => pour));
+  const labels = vialLabels(plan).flatMap((label) => Array.from({ length: plan.remoteGuests }, () => label));
   const placed = grid === undefined ? [] : labelPlaces(grid, size, labels.length);
   const sheets = [...new Set(placed.map(({ sheet }) => sheet))];
   return (
@@ -105,8 +105,8 @@ export function Labels({ evening, paper, title }: SheetsProps) {
           style={{ width: `${paperSizes[paper].widthMm}mm` }}
         >
           {placed.map((place, index) => {
-            const pour = labels[index];
-            if (place.sheet !== sheet || pour === undefined) return null;
+            const label = labels[index];
+            if (place.sheet !== sheet || label === undefined) return null;
             return (
               <article
                 key={`${place.xMm}/${place.yMm}`}
@@ -118,7 +118,7 @@ export function Labels({ evening, paper, title }: SheetsProps) {
                   height: `${size.heightMm}mm`,
                 }}
               >
-                <Label plan={plan} pour={pour} title={title} />
+                <Label plan={plan} label={label} title={title} />
               </article>
             );
           })}
@@ -128,16 +128,21 @@ export function Labels({ evening, paper, title }: SheetsProps) {
   );
 }
 
+interface LabelProps {
+  readonly plan: Plan;
+  readonly label: VialLabel;
+  readonly title: string;
+}
+
 /** A blind label tells the code and nothing that gives the pour away, strength included. */
-function Label({ plan, pour, title }: { readonly plan: Plan; readonly pour: Pour; readonly title: string }) {
-  const label = labelOf(plan, pour);
+function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
   const volume = volumeText(pourVolume(pour), plan.volumeUnit);
-  const strength = plan.blind || pour.abv === undefined ? [] : [words.strength(pour.abv)];
+  const strength = !tells || pour.abv === undefined ? [] : [words.strength(pour.abv)];
   return (
     <>
-      <p class="label-mark">{label}</p>
+      <p class="label-mark">{mark}</p>
       <div class="label-words">
-        {!plan.blind && <p class="label-name">{pour.name}</p>}
+        {tells && <p class="label-name">{pour.name}</p>}
         <p>{[volume, ...strength].join(' · ')}</p>
         <p class="label-title">{title}</p>
         {pour.abv !== 0 && <p class="label-care">{`${words.alcohol} · ${ageOf(plan)}`}</p>}
