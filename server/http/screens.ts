@@ -20,29 +20,31 @@ const goodFor = durationMs(24 * 3600 * 1000);
 
 /** Screens that everybody in the room can see: they show nothing private, and only once the host lets them in. */
 export function screenRoutes(
-  { store, keyring, conductors, chance, clock }: HttpParts,
+  { store, keyring, conductors, chance, clock, guestOrigins }: HttpParts,
   rowFor: RowFor,
 ): Router {
   const router = Router();
 
   router.post('/screens', async (request, response) => {
-    const { code, key } = parsed(askSchema, request.body);
-    const { tasting } = await rowFor(code, request, response);
+    const { code: typed, key } = parsed(askSchema, request.body);
+    const { tasting, code } = await rowFor(typed, request, response);
     const known = keyring.identify(key);
     if (known !== undefined) {
       if (known.role !== 'screen' || known.tasting !== tasting) throw new Refused('wrong-key');
-      response.json({ tasting, admitted: true } satisfies AskedScreen);
+      const admitted: AskedScreen = { tasting, admitted: true, code, guestOrigins: guestOrigins() };
+      response.json(admitted);
       return;
     }
     const asking = conductors.of(tasting)?.screens.ask(hashOf(key), chance);
     if (asking === undefined) throw new Refused('table-full');
+    if (asking === 'refused') throw new Refused('wrong-key');
     response.status(202).json({ tasting, admitted: false, number: asking.number } satisfies AskedScreen);
   });
 
   router.post('/tastings/:tasting/screens/:screen', async (request, response) => {
     const tasting = hostedTasting(request, keyring);
     const { admit } = parsed(answerSchema, request.body);
-    const hash = conductors.of(tasting)?.screens.answer(String(request.params.screen));
+    const hash = conductors.of(tasting)?.screens.answer(String(request.params.screen), admit);
     if (hash === undefined) throw new Refused('nothing-to-do');
     const expiresAt = later(clock.now(), goodFor);
     if (admit) await store.keys.add({ role: 'screen', hash, tasting, expiresAt });

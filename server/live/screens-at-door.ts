@@ -12,6 +12,8 @@ interface Asking extends AskingScreen {
 const patience: DurationMs = durationMs(10 * 60_000);
 /** A number is read across a room, so there are never many. */
 const mostAsking = 5;
+/** The longest refused ones are forgotten beyond this, so that nobody can fill the memory. */
+const mostRefused = 100;
 
 /**
  * Screens that ask to show the room. Each shows a number of its own, and the host lets in the one whose number they
@@ -21,6 +23,8 @@ export class ScreensAtDoor {
   readonly #clock: Clock;
   readonly #changed: () => void;
   readonly #asking = new Map<string, Asking>();
+  /** Keys of screens that the host did not want: such a screen goes on asking by itself and is not heard again. */
+  readonly #refused = new Set<string>();
 
   constructor(clock: Clock, changed: () => void) {
     this.#clock = clock;
@@ -32,7 +36,11 @@ export class ScreensAtDoor {
   }
 
   /** The same screen asking again keeps its number. Undefined when too many ask already. */
-  ask(keyHash: string, { id: newId, number: draw }: Pick<Chance, 'id' | 'number'>): AskingScreen | undefined {
+  ask(
+    keyHash: string,
+    { id: newId, number: draw }: Pick<Chance, 'id' | 'number'>,
+  ): AskingScreen | 'refused' | undefined {
+    if (this.#refused.has(keyHash)) return 'refused';
     const known = [...this.#asking.values()].find((screen) => screen.keyHash === keyHash);
     if (known !== undefined) return { id: known.id, number: known.number };
     if (this.#asking.size >= mostAsking) return undefined;
@@ -45,10 +53,11 @@ export class ScreensAtDoor {
   }
 
   /** Takes it off the list. @returns the hash of its key, undefined when it no longer asks */
-  answer(id: string): string | undefined {
+  answer(id: string, admit: boolean): string | undefined {
     const screen = this.#asking.get(id);
     if (screen === undefined) return undefined;
     screen.forget();
+    if (!admit) this.#refuse(screen.keyHash);
     this.#forget(id);
     return screen.keyHash;
   }
@@ -56,6 +65,12 @@ export class ScreensAtDoor {
   stop(): void {
     for (const screen of this.#asking.values()) screen.forget();
     this.#asking.clear();
+  }
+
+  #refuse(keyHash: string): void {
+    const [oldest] = this.#refused;
+    if (this.#refused.size >= mostRefused && oldest !== undefined) this.#refused.delete(oldest);
+    this.#refused.add(keyHash);
   }
 
   #forget(id: string): void {

@@ -30,13 +30,15 @@ import type { Refusal } from './protocol.ts';
  *   POST   /api/tastings/:tasting/photos     host key; the bytes of a photo, 8 MiB at most -> KeptPhoto
  *   DELETE /api/tastings/:tasting/photos/:photo   host key -> 204
  *   GET    /photos/:photo                    image/jpeg, for whoever was given the id
- *   POST   /api/screens                      AskScreen -> AskedScreen; 202 while the host has not let it in
+ *   POST   /api/screens                      AskScreen -> AskedScreen; 202 while the host has not let it in, 401 once
+ *                                            the host has said no
  *   POST   /api/tastings/:tasting/screens/:id     host key; { admit } -> 204
  *   DELETE /api/tastings/:tasting/screens    host key -> 204; all room screens go dark
  *   GET    /api/keepsake/:tasting            seat key -> Keepsake
  *   DELETE /api/keepsake/:tasting            seat key -> 204; the seat's notes and its keys are gone
  *
- * Pages: `/` and `/j/CODE` the guests' app, `/survey/CODE` the questions before the evening, `/host` the host's app.
+ * Pages: `/` and `/j/CODE` the guests' app, `/survey/CODE` the questions before the evening, `/screen/CODE` the room
+ * screen, `/host` the host's app.
  */
 export interface CreateTasting {
   readonly plan: Plan;
@@ -181,5 +183,11 @@ export interface AskScreen {
   readonly key: string;
 }
 export type AskedScreen =
-  | { readonly tasting: TastingId; readonly admitted: true }
+  | {
+      readonly tasting: TastingId;
+      readonly admitted: true;
+      readonly code: string;
+      /** Where guests reach this server, best first: a screen is often the server's own, which calls itself localhost. */
+      readonly guestOrigins: readonly string[];
+    }
   | { readonly tasting: TastingId; readonly admitted: false; readonly number: number };

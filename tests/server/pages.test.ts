@@ -13,7 +13,7 @@ beforeAll(async () => {
     writeFileSync(join(folder.path, app, 'index.html'), `<title>${app}</title>`);
     writeFileSync(join(folder.path, app, 'assets', 'page-1a2b3c.js'), `// ${app}`);
   }
-  for (const page of ['survey', 'style']) {
+  for (const page of ['survey', 'style', 'screen']) {
     writeFileSync(join(folder.path, 'guest', `${page}.html`), `<title>${page}</title>`);
   }
   writeFileSync(join(folder.path, 'secret.txt'), 'beside the pages');
@@ -44,6 +44,8 @@ describe('pages', () => {
       ['/survey/ABC123', 'survey'],
       ['/survey', 'survey'],
       ['/style', 'style'],
+      ['/screen', 'screen'],
+      ['/screen/ABC123', 'screen'],
       ['/surveys', 'guest'],
       ['/j/survey', 'guest'],
       ['/host/survey', 'host'],

@@ -28,7 +28,12 @@ describe('a room screen', () => {
     expect(again.body).toEqual(first.body);
     expect(first.body).toMatchObject({ admitted: false, number: asking.screensAsking[0]?.number });
     await answers(made.tasting, asking.screensAsking[0]?.id, made.hostKey, true);
-    expect((await asks(made.code, key)).body).toEqual({ tasting: made.tasting, admitted: true });
+    expect((await asks(made.code.toLowerCase(), key)).body).toEqual({
+      tasting: made.tasting,
+      admitted: true,
+      code: made.code,
+      guestOrigins: expect.any(Array),
+    });
     const screen = await house.enter(credentials('screen', made.tasting, key));
     await screen.until('stage');
     const shown = await host.until('presence', ({ screens }) => screens === 1);
@@ -63,6 +68,8 @@ describe('a room screen', () => {
     const { screensAsking } = await host.until('presence', (view) => view.screensAsking.length === 2);
     await answers(made.tasting, screensAsking[0]?.id, made.hostKey, false);
     expect((await answers(made.tasting, screensAsking[0]?.id, made.hostKey, true)).status).toBe(409);
+    // It goes on asking by itself, and is not put in front of the host again.
+    expect(await asks(made.code, refused)).toMatchObject({ status: 401, body: { code: 'wrong-key' } });
     await answers(made.tasting, screensAsking[1]?.id, made.hostKey, true);
     const screen = await house.enter(credentials('screen', made.tasting, shown));
     await house.ask('DELETE', `/api/tastings/${made.tasting}/screens`, { key: made.hostKey });
