@@ -6,7 +6,7 @@ import { NoteField } from '../notebook/note-field.tsx';
 import { NotePage } from '../notebook/note-page.tsx';
 import { useRoom } from '../seat/room.ts';
 import { chime } from './chime.ts';
-import { timeOf } from './stage-time.tsx';
+import { timeOf } from './cue-time.ts';
 
 /** One step with one glass, or its practice with plain water. */
 export function StepBody({ stage }: { readonly stage: StageUnderWay }) {

@@ -3,8 +3,8 @@ import type { CueWords } from '../../shared/language/en/cues.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../seat/room.ts';
+import { isTimed, secondsLeft } from './cue-time.ts';
 import { glassInHand } from './glasses.ts';
-import { isTimed, secondsLeft } from './stage-time.tsx';
 
 /** The polite region says each new cue once: where, what, and how long. */
 export function useAnnouncedCue(stage: StageUnderWay, said: CueWords): void {

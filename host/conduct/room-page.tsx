@@ -1,12 +1,12 @@
 import { useEffect } from 'preact/hooks';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
+import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
 import type { Evening } from '../tasting-pages.tsx';
 import { Conduct } from './conduct.tsx';
 import { FinishedPage } from './finished-page.tsx';
 import { LinkWord } from './link-word.tsx';
-import { keepAwake } from './wake-lock.ts';
 
 /** The evening itself: under way, or over. */
 export function RoomPage({ evening }: { readonly evening: Evening }) {

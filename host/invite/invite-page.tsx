@@ -4,11 +4,11 @@ import { invitationFile, invitationText } from '../../core/planning/invitation.t
 import { epochMs } from '../../core/units.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
+import { QrCode } from '../../shared/ui/qr-code.tsx';
 import { invitationWords, inviteWords } from '../language.ts';
 import { saveAsFile } from '../plan/copies/save-as-file.ts';
 import { hrefOf } from '../route.ts';
 import { guestAddresses } from '../set-up/addresses.ts';
-import { QrCode } from '../set-up/qr-code.tsx';
 import type { Evening } from '../tasting-pages.tsx';
 
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */

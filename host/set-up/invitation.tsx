@@ -1,7 +1,7 @@
+import { QrCode } from '../../shared/ui/qr-code.tsx';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
 import { guestAddresses, halves } from './addresses.ts';
-import { QrCode } from './qr-code.tsx';
 
 /** How guests come in: the square to scan, the address in letters and the code. */
 export function Invitation({ stored }: { readonly stored: StoredPlan }) {

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { Button } from '../../../shared/ui/button.tsx';
+import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { IssuedKey } from '../../../shared/wire/http.ts';
 import type { Answer } from '../../api.ts';
 import { sentenceFor } from '../../language.ts';
-import { QrCode } from '../../set-up/qr-code.tsx';
 
 interface IssuedLinkProps {
   readonly name: string;

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../../shared/ui/button.tsx';
+import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { CrowdView, StoredPlan } from '../../../shared/wire/http.ts';
 import { guestAddresses } from '../../set-up/addresses.ts';
-import { QrCode } from '../../set-up/qr-code.tsx';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SharedLink } from '../fields/shared-link.tsx';
