@@ -34,6 +34,10 @@ export interface HostApi {
   /** The text of the file. */
   recapFile(tasting: TastingId, kind: 'csv' | 'json'): Promise<Answer<string>>;
   deleteTasting(tasting: TastingId): Promise<Answer<null>>;
+  /** Lets a room screen in, or sends it away. */
+  answerScreen(tasting: TastingId, screen: string, admit: boolean): Promise<Answer<null>>;
+  /** All room screens go dark. */
+  dismissScreens(tasting: TastingId): Promise<Answer<null>>;
 }
 
 export interface HostApiOptions {
@@ -94,6 +98,9 @@ export function createHostApi(options: HostApiOptions): HostApi {
     recap: (tasting) => ask('GET', `/${tasting}/recap`, keyFor(tasting)),
     recapFile: (tasting, kind) => ask('GET', `/${tasting}/recap.${kind}`, keyFor(tasting), undefined, 'text'),
     deleteTasting: (tasting) => ask('DELETE', `/${tasting}`, keyFor(tasting), undefined, 'nothing'),
+    answerScreen: (tasting, screen, admit) =>
+      ask('POST', `/${tasting}/screens/${encodeURIComponent(screen)}`, keyFor(tasting), { admit }, 'nothing'),
+    dismissScreens: (tasting) => ask('DELETE', `/${tasting}/screens`, keyFor(tasting), undefined, 'nothing'),
   };
 }
 

@@ -78,7 +78,7 @@ export function Conduct({ evening, view, order }: ConductProps) {
     <main class="room">
       <RoomHead evening={evening} view={view} order={order} onOpen={open} />
       <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} conducting={conducting} />
-      <Tools onOpen={open} />
+      <Tools screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
       <TablePanel table={table} cue={cue} pacing={view.pacing} onOpen={open} conducting={conducting} />
       <ThumbControls

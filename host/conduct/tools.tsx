@@ -1,17 +1,21 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
-import { breadBreak, glass, info, unlock, water } from '../../shared/ui/strokes.ts';
+import { breadBreak, glass, info, screen, unlock, water } from '../../shared/ui/strokes.ts';
 import { words } from '../language.ts';
 import type { OpenDrawer } from './drawer.ts';
 
 /** What a host reaches for now and then; each opens a drawer. */
-export function Tools({ onOpen }: { readonly onOpen: OpenDrawer }) {
+export function Tools({ screenAsks, onOpen }: { readonly screenAsks: boolean; readonly onOpen: OpenDrawer }) {
   return (
     <div class="room-tools">
       <Tool of={water} name={words.tools.remind} onPress={() => onOpen({ shows: 'remind' })} />
       <Tool of={breadBreak} name={words.tools.pause} onPress={() => onOpen({ shows: 'pause' })} />
       <Tool of={glass} name={words.tools.glasses} onPress={() => onOpen({ shows: 'glasses' })} />
-      <Tool of={unlock} name={words.tools.doors} onPress={() => onOpen({ shows: 'doorway' })} />
+      <Tool
+        of={screenAsks ? screen : unlock}
+        name={screenAsks ? words.tools.screenAsks : words.tools.doors}
+        onPress={() => onOpen({ shows: 'doorway' })}
+      />
       <Tool of={info} name={words.tools.more} onPress={() => onOpen({ shows: 'more' })} />
     </div>
   );

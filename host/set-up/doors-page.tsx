@@ -1,15 +1,16 @@
 import type { TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import { LinkWord } from '../conduct/link-word.tsx';
 import { SeatTile } from '../conduct/seat-tile.tsx';
 import { tableOf } from '../conduct/table.ts';
-import { wakeLockWorks } from '../conduct/wake-lock.ts';
 import { inviteWords, paperWords, pouringWords, words } from '../language.ts';
 import { words as planWords } from '../plan/words.ts';
 import { hrefOf } from '../route.ts';
 import type { Evening } from '../tasting-pages.tsx';
 import { Invitation } from './invitation.tsx';
 import { Preparations } from './preparations.tsx';
+import { Screens } from './screens.tsx';
 
 /** Before the evening: how guests come in, who is here, and what lies on each place. */
 export function DoorsPage({ evening }: { readonly evening: Evening }) {
@@ -40,6 +41,7 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
       <div class="doors-body">
         <section class="doors-in" aria-label={words.doors.title}>
           <Invitation stored={stored} />
+          <Screens evening={evening} />
         </section>
         <section class="doors-table stack" aria-labelledby="at-table">
           <h2 id="at-table">

@@ -5,6 +5,7 @@ import { hostLink } from '../../access/key-link.ts';
 import { words } from '../../language.ts';
 import { guestAddresses } from '../../set-up/addresses.ts';
 import { Invitation } from '../../set-up/invitation.tsx';
+import { Screens } from '../../set-up/screens.tsx';
 import type { DrawerProps } from '../drawer.ts';
 import { IssuedLink } from './issued-link.tsx';
 
@@ -35,6 +36,7 @@ export function DoorwayDrawer({ evening, view, conducting, onClose }: DrawerProp
           hint: words.doorway[hints[doors]],
         }))}
       />
+      <Screens evening={evening} />
       <IssuedLink
         name={words.doorway.secondHost}
         hint={words.doorway.secondHostHint}

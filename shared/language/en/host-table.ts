@@ -44,6 +44,7 @@ export const hostAtTable = {
     pause: 'Break',
     glasses: 'Glasses',
     doors: 'Doors',
+    screenAsks: 'Doors: a screen asks',
     more: 'More',
   },
 
@@ -99,6 +100,19 @@ export const hostAtTable = {
     secondHostHint:
       'Scan this with the helper’s device. It may do everything that this one may, for this evening only.',
     secondHostLabel: 'A square code that opens this evening on a second host’s device',
+  },
+
+  screens: {
+    title: 'A screen for the room',
+    address: 'On the television or projector, open this address and type the code:',
+    asks: (number: number) => `A screen asks to join: ${number}`,
+    check: 'Let it in if you read this number on your own screen.',
+    letIn: 'Let in',
+    notOurs: 'Not ours',
+    named: (what: string, number: number) => `${what}: screen ${number}`,
+    shown: (screens: number) => `${several(screens, 'screen shows', 'screens show')} the evening.`,
+    off: 'Switch off all screens',
+    isOff: 'All screens are switched off.',
   },
 
   more: {
