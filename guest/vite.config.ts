@@ -14,8 +14,11 @@ const withoutWebTransport: Plugin = {
     /engine\.io-client\/build\/esm\/transports\/webtransport\.js$/.test(id) ? 'export class WT {}' : null,
 };
 
-/** Pages beside the guests' own, by `--mode`: the survey before the evening, and the developers' page of parts. */
-const beside = ['survey', 'style'];
+/**
+ * Pages beside the guests' own, by `--mode`: the survey before the evening, the room screen, and the developers' page of
+ * parts.
+ */
+const beside = ['survey', 'screen', 'style'];
 
 /**
  * Each page is built apart: built together they would share chunks, and a guest's phone would ask for two scripts where

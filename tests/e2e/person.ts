@@ -8,6 +8,7 @@ const pictures = new URL('../screenshots', import.meta.url).pathname;
 export const sizes = {
   tablet: { width: 1024, height: 768 },
   phone: { width: 360, height: 640 },
+  wide: { width: 1280, height: 720 },
 } as const;
 
 /** What the browser itself says of a line that is down; the app has no way to keep it quiet. */

@@ -1,0 +1,102 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { after } from '../../shared/follower/timer.ts';
+import { tidyCode } from '../../shared/seats/seat-link.ts';
+import type { AskedScreen } from '../../shared/wire/http.ts';
+import { askServer } from '../seat/ask-server.ts';
+import { refusalSentence } from '../seat/refusal-sentence.ts';
+import { DarkPage } from './dark-page.tsx';
+import { DoorPage } from './door-page.tsx';
+import { words } from './language.ts';
+import { createPairing } from './pairing.ts';
+import { RoomScreen } from './room-screen.tsx';
+import { forgetKey, keyFor } from './screen-key.ts';
+import { WaitingPage } from './waiting-page.tsx';
+
+type Place =
+  | { readonly at: 'door'; readonly problem: string | null }
+  /** `turn` counts the asks of this code, for each has a key of its own. */
+  | { readonly at: 'code'; readonly code: string; readonly turn: number }
+  | { readonly at: 'dark'; readonly code: string; readonly why: string };
+
+function begin(): Place {
+  const code = tidyCode(decodeURIComponent(window.location.pathname.split('/')[2] ?? ''));
+  return code === '' ? { at: 'door', problem: null } : { at: 'code', code, turn: 0 };
+}
+
+/** From the code to the room: it asks by itself, shows its number, and then whatever the room does. */
+export function ScreenApp() {
+  const [place, setPlace] = useState(begin);
+  const toDoor = (problem: string | null): void => {
+    history.replaceState(null, '', `/screen${window.location.search}`);
+    setPlace({ at: 'door', problem });
+  };
+  const toCode = (code: string): void => {
+    history.replaceState(null, '', `/screen/${encodeURIComponent(code)}${window.location.search}`);
+    setPlace({ at: 'code', code, turn: performance.now() });
+  };
+  switch (place.at) {
+    case 'door':
+      return <DoorPage problem={place.problem} onCode={toCode} />;
+    case 'code':
+      return (
+        <Paired
+          key={place.turn}
+          code={place.code}
+          onWrongCode={(problem) => toDoor(problem)}
+          onDark={(why) => {
+            forgetKey();
+            setPlace({ at: 'dark', code: place.code, why });
+          }}
+        />
+      );
+    case 'dark':
+      return <DarkPage why={place.why} onAgain={() => toCode(place.code)} onOther={() => toDoor(null)} />;
+    default:
+      return place satisfies never;
+  }
+}
+
+interface PairedProps {
+  readonly code: string;
+  readonly onWrongCode: (problem: string) => void;
+  readonly onDark: (why: string) => void;
+}
+
+function Paired({ code, onWrongCode, onDark }: PairedProps) {
+  const pairing = useMemo(
+    () =>
+      createPairing({
+        code,
+        key: keyFor(code),
+        ask: (body) => askServer<AskedScreen>('/api/screens', { body }),
+        after,
+      }),
+    [code],
+  );
+  useEffect(() => pairing.close, [pairing]);
+  const state = pairing.state.value;
+  useEffect(() => {
+    if (state.at !== 'refused') return;
+    if (state.code === 'wrong-key') onDark(words.refused.notOurs);
+    else onWrongCode(refusalSentence(state.code));
+  }, [state]);
+  switch (state.at) {
+    case 'asking':
+      return (
+        <WaitingPage number={null} trouble={state.trouble === null ? null : refusalSentence(state.trouble)} />
+      );
+    case 'waiting':
+      return (
+        <WaitingPage
+          number={state.number}
+          trouble={state.trouble === null ? null : refusalSentence(state.trouble)}
+        />
+      );
+    case 'admitted':
+      return <RoomScreen admission={state.admission} onDark={onDark} />;
+    case 'refused':
+      return null;
+    default:
+      return state satisfies never;
+  }
+}

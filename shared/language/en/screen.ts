@@ -1,0 +1,96 @@
+/** What the screen for the whole room says beside the cue's own words. Another language is one more file of this shape. */
+const counted = (count: number, one: string, many: string): string =>
+  count === 1 ? `1 ${one}` : `${count} ${many}`;
+
+export const screenWords = {
+  page: 'Room screen · Quietpour',
+  door: {
+    title: 'Show an evening here',
+    lead: 'This screen is for everybody in the room. It shows nobody’s notes unless they are shared.',
+    code: 'Code of the tasting',
+    codeHint: 'Six letters and figures, from the host’s tablet.',
+    codeShort: 'That code is not complete. It has six letters and figures.',
+    go: 'Ask the host',
+  },
+  waiting: {
+    asking: 'Asking the host…',
+    title: 'This screen’s number',
+    lead: 'The host lets it in under Doors on their tablet.',
+    lost: 'No answer from the server. It is being asked again.',
+    light: 'The key T turns the light: linen or cellar.',
+  },
+  refused: {
+    title: 'Not shown here',
+    notOurs: 'The host has not let this screen in.',
+    dark: 'The host has switched this screen off.',
+    again: 'Ask again',
+    otherCode: 'Another code',
+  },
+  link: {
+    connecting: 'Finding the room…',
+    lost: 'The link is lost and is being found again.',
+    deleted: 'This tasting has been deleted.',
+    reload: 'This page is older than the server. Load it again.',
+    stopped: 'The server has closed the room. Load this page again.',
+  },
+  soon: 'The doors open soon.',
+  gathering: {
+    hostedBy: (host: string) => `with ${host}`,
+    join: 'Come in with your phone',
+    address: 'Address',
+    code: 'Code',
+    scan: (code: string) => `A square code that leads a phone to the guests’ page with code ${code}`,
+    noPhone: 'Without a phone? There is paper for you. Just ask.',
+  },
+  place: {
+    glassOf: (position: number, total: number) => `Glass ${position} of ${total}`,
+    glass: (position: number) => `Glass ${position}`,
+    aGlass: 'One of the glasses',
+    odd: 'Find the odd one',
+    coded: (code: string) => `No. ${code}`,
+    arc: (current: number | null, total: number) =>
+      current === null
+        ? counted(total, 'glass', 'glasses')
+        : `Glass ${current} of ${total} is in everybody’s hand`,
+  },
+  time: {
+    label: 'Time left',
+    phases: { running: 'left', held: 'the host has stopped the clock', over: 'over, and no hurry' },
+  },
+  practice: 'Practice with plain water',
+  spitToo: 'Then spit, and a sip of water.',
+  goOnAt: (clock: string) => `We go on at about ${clock}.`,
+  reminders: {
+    water: 'A sip of water, please.',
+    spit: 'Please spit.',
+    quiet: 'Quiet, please: no words about the glass yet.',
+  },
+  waterDue: 'It is time for a sip of water.',
+  talk: {
+    closed: 'Pens down. Your host opens the talk in a moment.',
+    title: 'On the table',
+    none: 'Nobody has shared yet. Each of you decides, on your own phone.',
+    said: (people: number) => counted(people, 'person', 'people'),
+    remote: 'at home',
+    later: 'added later',
+    page: (page: number, of: number) => `${page} of ${of}`,
+    colour: 'Colour',
+    found: (right: number, of: number) => `${right} of ${of} found it`,
+    guessed: (guesses: number) => counted(guesses, 'guess', 'guesses'),
+    keys: 'Arrow keys turn the pages, space holds them.',
+    held: 'held',
+  },
+  reveal: {
+    soon: 'The names come now.',
+    unnamed: 'not named yet',
+    photo: (name: string) => `The label of ${name}`,
+    onPhones: 'The names stand on your phones.',
+  },
+  goodbye: {
+    finished: 'Thank you for coming',
+    keepsake: 'Your notes are on your phones. Take them home.',
+    care: 'Drink some water now. Whoever has tasted does not drive, even after spitting.',
+  },
+};
+
+export type ScreenWords = typeof screenWords;
