@@ -92,6 +92,8 @@ export interface Moment {
   readonly hostPresent: boolean;
   /** Seats with a device connected. */
   readonly present: ReadonlySet<SeatId>;
+  /** The time of the current cue ran out while nobody watched: only the host leaves it [P7]. Absent: it did not. */
+  readonly overtimeWaits?: boolean;
 }
 
 export type RejectionCode =

@@ -233,6 +233,7 @@ export class Conductor {
       lead: leadFor(presence.reaches()),
       hostPresent: presence.hostPresent,
       present: presence.present,
+      overtimeWaits: this.#deadlines.waitForHost(this.#session),
     };
   }
 

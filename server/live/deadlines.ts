@@ -28,10 +28,12 @@ export class Deadlines {
   /** Sets the alarms of the session as it now stands. */
   arm(session: Session): void {
     this.stop();
+    // Another cue, or more time from the host: from here on the clock is watched again.
+    if (!this.waitForHost(session)) this.#overtimeSince = undefined;
     const due = deadlinesOf(session).filter((deadline) => !this.#asked.has(nameOf(deadline)));
     if (due.length === 0) return;
     for (const deadline of due) {
-      if (!this.#waitsForHost(session, deadline)) this.#set(deadline);
+      if (deadline.ask.type !== 'ExpireCue' || !this.waitForHost(session)) this.#set(deadline);
     }
   }
 
@@ -39,6 +41,12 @@ export class Deadlines {
   armAgain(session: Session): void {
     this.#asked.clear();
     this.arm(session);
+  }
+
+  /** [P7] Whether this cue's time ran out while nobody watched, and the host has not given it more. */
+  waitForHost(session: Session): boolean {
+    if (session.status !== 'under-way' || session.enteredAt !== this.#overtimeSince) return false;
+    return isOvertime(session, this.#clock.now());
   }
 
   get pending(): boolean {
@@ -57,20 +65,6 @@ export class Deadlines {
       this.#ask(deadline.ask);
     });
     this.#armed.push(cancel);
-  }
-
-  #waitsForHost(session: Session, { at, ask }: Deadline): boolean {
-    if (ask.type !== 'ExpireCue' || session.status !== 'under-way') return false;
-    if (session.enteredAt !== this.#overtimeSince) {
-      this.#overtimeSince = undefined;
-      return false;
-    }
-    // More time from the host sets a new deadline, which counts again.
-    return this.#isOver(at);
-  }
-
-  #isOver(at: EpochMs): boolean {
-    return at <= this.#clock.now();
   }
 }
 

@@ -29,6 +29,7 @@ export class EveningTold {
   lead = 0;
   hostPresent = true;
   present: SeatId[] = [];
+  overtimeWaits = false;
 
   constructor(plan: Plan = planOf(6)) {
     this.host({ type: 'OpenDoors', plan });
@@ -47,6 +48,7 @@ export class EveningTold {
       lead: durationMs(this.lead),
       hostPresent: this.hostPresent,
       present: new Set(this.present),
+      overtimeWaits: this.overtimeWaits,
     };
   }
 

@@ -37,6 +37,7 @@ export function expire(session: UnderWay, cue: CueId, moment: Moment): Decision 
   if (now.id !== cue) return rejected('moved-on');
   if (now.gate || session.clock.kind === 'held' || moment.now < session.clock.endsAt)
     return rejected('nothing-to-do');
+  if (moment.overtimeWaits === true) return rejected('nothing-to-do');
   const paced = (session.pacing.by === 'clock' && !remoteAwaited(session, moment)) || !moment.hostPresent;
   const next = cueAfter(session);
   return paced && next !== undefined

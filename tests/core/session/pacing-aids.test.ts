@@ -53,6 +53,20 @@ describe('waiting for remote guests', () => {
     expect(evening.cue).toBe('ash/first/sip');
   });
 
+  it('[P7, P12] moves nobody out of an overtime that nobody watched', () => {
+    const evening = new EveningTold(planOf(3, { pacing: { by: 'clock' } }));
+    remote(evening, 'far');
+    evening.host({ type: 'WaitForRemote', wait: true });
+    evening.goTo('ash/first/nose').wait(600);
+    evening.overtimeWaits = true;
+    evening.ready('far');
+    expect(evening.clock('WeighRoom')).toBe('nothing-to-do');
+    evening.hostPresent = false;
+    expect(evening.clock('ExpireCue')).toBe('nothing-to-do');
+    expect(evening.cue).toBe('ash/first/nose');
+    expect(evening.next().cue).toBe('ash/first/sip');
+  });
+
   it('[P12] by the room: a full room waits too, but not for a remote guest who is cut off', () => {
     const evening = new EveningTold(planOf(3, { pacing: { by: 'room', share: 0.5 } })).sit(
       'ada',

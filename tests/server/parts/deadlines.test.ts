@@ -40,6 +40,7 @@ describe('the alarms of a session', () => {
     await clock.advance(60_000);
     expect(asked).toEqual([]);
     expect(deadlines.pending).toBe(false);
+    expect(deadlines.waitForHost(evening.session)).toBe(true);
   });
 
   it('[P7] wait still when the overtime was held over another restart, and then resumed', async () => {
@@ -56,8 +57,10 @@ describe('the alarms of a session', () => {
     const { clock, asked, deadlines, evening } = overtime();
     evening.host({ type: 'GiveTime', seconds: seconds(60) });
     deadlines.arm(evening.session);
+    expect(deadlines.waitForHost(evening.session)).toBe(false);
     await clock.advance(61_000);
     expect(asked).toHaveLength(1);
+    expect(deadlines.waitForHost(evening.session)).toBe(false);
     evening.wait(120).goTo('ash/first/look');
     deadlines.arm(evening.session);
     await clock.advance(120_000 + evening.idealMs);
