@@ -100,8 +100,8 @@ export class Wire {
     const end = way === 'up' ? 'server' : 'device';
     const deliver = (at: number): void => {
       this.#time.after(at - this.#time.now, () => {
-        if (this.#broken || this.#weather.cut || !this.#open[end]) return;
-        arrive();
+        if (this.#weather.cut) this.#lost();
+        else if (!this.#broken && this.#open[end]) arrive();
       });
     };
     const at = this.#time.now + this.#delay();
