@@ -11,7 +11,8 @@ import type { Cue } from './cue.ts';
  * mean and variance in closed form, cues of one kind being correlated through their common μ; its range is that of the
  * log-normal with the same mean and variance (Fenton and Wilkinson's approximation, from memory).
  */
-export type Work = 'senses' | 'writing' | 'talk' | 'rest' | 'ceremony';
+export const works = ['senses', 'writing', 'talk', 'rest', 'ceremony'] as const;
+export type Work = (typeof works)[number];
 
 export function workOf(cue: Cue): Work {
   switch (cue.kind) {
