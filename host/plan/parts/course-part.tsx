@@ -7,6 +7,7 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
+import { Rehearsal } from '../rehearsal/rehearsal.tsx';
 import { number, words } from '../words.ts';
 import { Schedule } from './schedule.tsx';
 
@@ -22,6 +23,7 @@ export function CoursePart({ desk }: { readonly desk: Desk }) {
   return (
     <>
       <Schedule desk={desk} />
+      <Rehearsal desk={desk} />
       <Choice
         legend={said.talk}
         options={optionsOf(['each-pour', 'each-flight', 'at-the-end'], said.talks)}

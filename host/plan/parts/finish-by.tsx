@@ -5,14 +5,8 @@ import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { courseOf, lengthOf } from '../figures/course.ts';
 import { finishWithin } from '../figures/finish-by.ts';
-import { wallAt } from '../when.ts';
+import { secondsUntil } from '../figures/until-time.ts';
 import { length, words } from '../words.ts';
-
-const dayMinutes = 24 * 60;
-const minutesOf = (time: string): number => {
-  const [hours = 0, minutes = 0] = time.split(':').map(Number);
-  return hours * 60 + minutes;
-};
 
 /** A wanted end, what would be shortened for it, and the button that does so. */
 export function FinishBy({ desk }: { readonly desk: Desk }) {
@@ -20,17 +14,15 @@ export function FinishBy({ desk }: { readonly desk: Desk }) {
   const said = words.course;
   const [wanted, setWanted] = useState('');
   if (plan.startsAt === undefined) return null;
-  const starts = wallAt(Date.parse(plan.startsAt), plan.timeZone).time;
-  // An end before the beginning is one after midnight.
-  const minutes = (minutesOf(wanted) - minutesOf(starts) + dayMinutes) % dayMinutes;
+  const available = secondsUntil(wanted, Date.parse(plan.startsAt), plan.timeZone);
   const now = lengthOf(courseOf(plan));
-  const fitted = wanted === '' ? undefined : finishWithin(plan, minutes * 60);
+  const fitted = available === undefined ? undefined : finishWithin(plan, available);
   const before = plan.cueEdits;
   return (
     <Fold title={said.finishBy} small>
       <TextField label={said.finishAt} type="time" value={wanted} onInput={setWanted} />
-      {fitted !== undefined && minutes * 60 >= now && <p>{said.fitsAlready}</p>}
-      {fitted !== undefined && minutes * 60 < now && (
+      {available !== undefined && available >= now && <p>{said.fitsAlready}</p>}
+      {available !== undefined && fitted !== undefined && available < now && (
         <>
           {fitted.status === 'too-long' && <p class="field-error">{said.tooLong(length(fitted.over))}</p>}
           {fitted.cut.length > 0 && (

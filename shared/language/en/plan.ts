@@ -2,6 +2,7 @@ import { planBefore } from './plan-before.ts';
 import { planFigures } from './plan-figures.ts';
 import { planLineup } from './plan-lineup.ts';
 import { planPours } from './plan-pours.ts';
+import { planRehearsal } from './plan-rehearsal.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -258,6 +259,7 @@ export const planWords = {
   },
 
   ...planPours,
+  ...planRehearsal,
   ...planLineup,
   ...planBefore,
   figures: planFigures,

@@ -1,0 +1,63 @@
+import type { Change } from '../../../core/running-order/rehearsal-report.ts';
+
+/** The words for rehearsing an evening from its plan. */
+export const planRehearsal = {
+  rehearsal: {
+    title: 'Rehearsal',
+    lead: (evenings: number) =>
+      `Stand-ins play this evening ${evenings} times at speed, and you see where the time runs short.`,
+    go: 'Rehearse',
+    again: 'Rehearse again',
+    cancel: 'Stop',
+    playing: (done: number, of: number) => `Evening ${done} of ${of}`,
+    failed: 'The rehearsal did not get through. Load the page again and try once more.',
+    stale: 'The plan has changed since this rehearsal.',
+    wished: 'Everybody should be able to leave at',
+    wishedHint: 'Without a time, it is the end as planned.',
+    noSuchTime: 'The clocks jump over this time on that night. Choose another.',
+    length: (early: string, late: string, likely: string) => `${early} to ${late}, likely ${likely}`,
+    ends: (early: string, late: string, likely: string) => `Ends ${early} to ${late}, likely ${likely}.`,
+    planned: (planned: string) => `As planned it would be ${planned}.`,
+    inTime: (times: string, by: string) => `${times} evenings end by ${by}.`,
+    inTimeWithin: (times: string, length: string) => `${times} evenings are over within ${length}.`,
+    inTen: (tenths: number) =>
+      tenths === 0 ? 'Hardly any' : tenths === 10 ? 'Nearly all' : `${tenths} in ten`,
+    shortest: (part: string, minutes: number) =>
+      `The time runs short in “${part}”: it takes ${minutes} min longer than planned on average.`,
+    nowhere: 'No part takes noticeably longer than planned.',
+    parts: {
+      opening: 'Until the first glass',
+      flight: (flight: number) => (flight === 1 ? 'Flight 1' : `Break and flight ${flight}`),
+      closing: 'Until the farewell',
+    },
+    table: {
+      caption: 'When each part ends',
+      part: 'Part',
+      planned: 'Planned',
+      ended: 'In the rehearsal',
+      behind: 'Later than planned',
+      percent: (percent: number) => `${percent} %`,
+    },
+    picture:
+      'The band is where eight evenings in ten end, the dot is the likely end, the upright line the planned one.',
+    advice: 'What would help',
+    changes: {
+      'closing-pass': 'Leave out the closing pass',
+      'shorter-writing': 'A quarter less time to write',
+      'shorter-talk': 'A quarter less time to talk',
+      'last-pour': 'One pour fewer, the last',
+      practice: 'No practice with water',
+    } satisfies Record<Change, string>,
+    saves: (minutes: number) => `saves ${minutes} min`,
+    inTimeThen: (tenths: string) => `${tenths} in time then`,
+    change: 'Do so',
+    changeLabel: (what: string) => `Do so: ${what}`,
+    made: 'The plan is changed.',
+    how: 'How it is played',
+    method: [
+      'How long a room takes differs from the plan by its habit for each kind of work (senses, writing, talk, rest) and by chance from step to step: by about a quarter and by about a third. Rooms on average take some 8 in 100 longer than planned.',
+      'With the pace set by you, each step takes what the room takes. With the clock, it takes its planned time. With the room, it takes until enough stand-ins are ready; they differ most among newcomers. Breaks, talks and names wait for you in any case.',
+      'These spreads are our own estimates. The forecast on the evening itself learns from your room and from your earlier evenings.',
+    ],
+  },
+};
