@@ -1,31 +1,43 @@
+import { nanoid } from 'nanoid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import type { GuestFollower } from '../../shared/follower/guest-follower.ts';
 import { hostWords as words } from '../../shared/language/en/host.ts';
+import { planWords } from '../../shared/language/en/plan.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
+import { takeSeat } from '../rehearsal/ask-server.ts';
+import { keepInMemory, openPage } from '../rehearsal/device.ts';
 import { createTasting } from '../support/tasting.ts';
+import { until } from '../support/until.ts';
 import { Person } from './person.ts';
 import { Premises } from './premises.ts';
 
 let premises: Premises;
 let made: CreatedTasting;
+let planned: CreatedTasting;
 const here: Person[] = [];
+const guests: GuestFollower[] = [];
 
 beforeAll(async () => {
   premises = await Premises.open();
   made = await createTasting(premises, { ...demoEvening, guests: 8 });
 });
-afterAll(() => premises?.close());
+afterAll(async () => {
+  for (const guest of guests) guest.close();
+  await premises?.close();
+});
 
 async function host(
   page: 'doors' | 'room' | 'plan',
   size: 'tablet' | 'phone',
   theme: 'light' | 'dark' = 'light',
+  of = made,
 ): Promise<Person> {
   const person = await Person.arrives(premises.browser, `host at the ${page}`, size, theme);
   here.push(person);
-  await person.page.goto(`${premises.room.origin}/host#tasting=${made.tasting}&key=${made.hostKey}`);
+  await person.page.goto(`${premises.room.origin}/host#tasting=${of.tasting}&key=${of.hostKey}`);
   await person.page.getByRole('heading', { level: 1 }).waitFor();
-  await person.page.goto(`${premises.room.origin}/host#/t/${made.tasting}/${page}`);
+  await person.page.goto(`${premises.room.origin}/host#/t/${of.tasting}/${page}`);
   return person;
 }
 
@@ -107,6 +119,79 @@ describe('the time ahead', () => {
     await tablet.look('pace-late');
     await head(tablet).click();
     await tablet.button(words.pace.undo).click();
+  });
+
+  it('shows at a glance how ready the room is, and asks the last ones', async () => {
+    const origin = premises.room.origin;
+    for (const name of ['Ada', 'Berit', 'Cleo', 'Dov', 'Elin']) {
+      const key = nanoid(32);
+      await takeSeat(origin, { code: made.code, key, name, leftHanded: false, remote: false });
+      const { follower } = openPage({
+        origin,
+        tasting: made.tasting,
+        key,
+        keep: keepInMemory(),
+        tap: () => undefined,
+      });
+      guests.push(follower);
+    }
+    await tablet.page.getByRole('button', { name: /1 · / }).click();
+    await tablet.page.getByRole('button', { name: words.cue.steps.nose }).first().click();
+    await tablet.button(words.room.jump.go).click();
+    await tablet.heading(words.cue.steps.nose, 2).waitFor();
+    const cue = await until('the guests have followed', () => {
+      const stages = guests.map(({ stage }) => stage.peek());
+      const [first] = stages;
+      const all = stages.every((stage) => stage?.status === 'under-way' && stage.cue.step === 'nose');
+      return all && first?.status === 'under-way' ? first.cue.id : undefined;
+    });
+    const signals = ['ready', 'ready', 'ready', 'more-time', 'needs-host'] as const;
+    for (const [index, signal] of signals.entries())
+      await guests[index]?.ask({ type: 'GiveSignal', signal, cue });
+    await tablet.text(words.readiness.of(3, 5)).waitFor();
+    await tablet.text(words.readiness.moreTime(1)).waitFor();
+    await tablet.text(words.readiness.needHost(1)).waitFor();
+    await tablet.button(words.tools.more).click();
+    await tablet.page.getByRole('radio', { name: new RegExp(`^${words.more.pacings.room}`) }).click();
+    await tablet.text(words.readiness.shareNow(4, 5)).waitFor();
+    await tablet.look('pace-share');
+    await tablet.page.keyboard.press('Escape');
+    await tablet.text(words.readiness.goesOn(4, 5)).waitFor();
+    await tablet.look('pace-readiness');
+    await phone.look('pace-readiness-cellar', { whole: true });
+    await tablet.button(words.readiness.nudge).click();
+    await tablet.text(words.room.reminder('nudge')).waitFor();
+    await tablet.button(words.readiness.nudge).waitFor({ state: 'hidden' });
+  });
+
+  it('is rehearsed from the plan, with what would help, and the advice is taken and undone', async () => {
+    planned = await createTasting(premises, {
+      ...demoEvening,
+      level: 'devotees',
+      guests: 8,
+      startsAt: '2031-10-25T23:30:00+02:00',
+      timeZone: 'Europe/Vienna',
+    });
+    for (const [size, theme] of [
+      ['tablet', 'light'],
+      ['phone', 'dark'],
+    ] as const) {
+      const person = await host('plan', size, theme, planned);
+      const { rehearsal, parts } = planWords;
+      await person.button(new RegExp(`^${parts.course}`)).click();
+      await person.page.getByLabel(rehearsal.wished, { exact: true }).fill('01:45');
+      await person.button(rehearsal.go).click();
+      await person.button(rehearsal.again).waitFor();
+      const report = person.page.getByRole('region', { name: rehearsal.title });
+      await report.getByText(/In time for 0?1:45:/).waitFor();
+      expect(await report.getByRole('row').count()).toBeGreaterThanOrEqual(4);
+      await report.scrollIntoViewIfNeeded();
+      await person.look(`pace-rehearsal-${theme}`, { whole: true });
+      if (size === 'phone') continue;
+      await person.button(rehearsal.changeLabel(rehearsal.changes['closing-pass'])).click();
+      await person.text(rehearsal.stale).waitFor();
+      await person.button(words.undo).click();
+    }
   });
 
   it('has kept every screen in order', () => {

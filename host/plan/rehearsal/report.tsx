@@ -102,7 +102,10 @@ function Parts({ report, at }: PartsProps) {
                   {said.length(at(early), at(late), at(likely))}
                   <EndBand range={part.ended} planned={part.planned} span={span} />
                 </td>
-                <td class="figures">{said.table.percent(Math.round(part.behind * 100))}</td>
+                <td class="figures">
+                  {said.table.percent(Math.round(part.behind * 100))}
+                  <span class="rehearsal-narrow"> {said.table.later}</span>
+                </td>
               </tr>
             );
           })}

@@ -18,10 +18,10 @@ export const planRehearsal = {
     length: (early: string, late: string, likely: string) => `${early} to ${late}, likely ${likely}`,
     ends: (early: string, late: string, likely: string) => `Ends ${early} to ${late}, likely ${likely}.`,
     planned: (planned: string) => `As planned it would be ${planned}.`,
-    inTime: (times: string, by: string) => `${times} evenings end by ${by}.`,
-    inTimeWithin: (times: string, length: string) => `${times} evenings are over within ${length}.`,
+    inTime: (tenths: string, by: string) => `In time for ${by}: ${tenths} evenings.`,
+    inTimeWithin: (tenths: string, length: string) => `Over within ${length}: ${tenths} evenings.`,
     inTen: (tenths: number) =>
-      tenths === 0 ? 'Hardly any' : tenths === 10 ? 'Nearly all' : `${tenths} in ten`,
+      tenths === 0 ? 'hardly any' : tenths === 10 ? 'nearly all' : `${tenths} in ten`,
     shortest: (part: string, minutes: number) =>
       `The time runs short in “${part}”: it takes ${minutes} min longer than planned on average.`,
     nowhere: 'No part takes noticeably longer than planned.',
@@ -37,6 +37,7 @@ export const planRehearsal = {
       ended: 'In the rehearsal',
       behind: 'Later than planned',
       percent: (percent: number) => `${percent} %`,
+      later: 'later than planned',
     },
     picture:
       'The band is where eight evenings in ten end, the dot is the likely end, the upright line the planned one.',
