@@ -11,39 +11,74 @@ interface ReadinessProps {
   readonly counts: Table['counts'];
   readonly cue: Cue | undefined;
   readonly pacing: Pacing;
+  /** One line, for a long table. */
+  readonly slim: boolean;
 }
 
 /** The room at a glance: how many are ready, want time, need the host. The room as one, and never who was slow. */
-export function Readiness({ counts: { here, ready, moreTime, needHost }, cue, pacing }: ReadinessProps) {
+export function Readiness({
+  counts: { here, ready, moreTime, needHost },
+  cue,
+  pacing,
+  slim,
+}: ReadinessProps) {
   const asks = cue !== undefined && asksForReadiness(cue);
   if (here === 0 || (!asks && moreTime + needHost === 0)) return null;
   const needed =
     asks && pacing.by === 'room' && cue?.gate === false ? readySeatsNeeded(pacing.share, here) : undefined;
   return (
-    <div class="readiness">
+    <div class={slim ? 'readiness readiness-slim' : 'readiness'}>
       {asks && <Bar here={here} ready={ready} moreTime={moreTime} needed={needed} />}
       <p class="readiness-words">
         {asks && (
-          <span class="readiness-ready">
-            <Icon of={readyMark} />
-            {words.readiness.of(ready, here)}
-          </span>
+          <Count
+            of={readyMark}
+            slim={slim}
+            short={ready}
+            words={words.readiness.of(ready, here)}
+            kind="ready"
+          />
         )}
         {moreTime > 0 && (
-          <span>
-            <Icon of={clock} />
-            {words.readiness.moreTime(moreTime)}
-          </span>
+          <Count
+            of={clock}
+            slim={slim}
+            short={moreTime}
+            words={words.readiness.moreTime(moreTime)}
+            kind="more"
+          />
         )}
         {needHost > 0 && (
-          <strong class="readiness-need">
-            <Icon of={hand} />
-            {words.readiness.needHost(needHost)}
-          </strong>
+          <Count
+            of={hand}
+            slim={slim}
+            short={needHost}
+            words={words.readiness.needHost(needHost)}
+            kind="need"
+          />
         )}
-        {needed !== undefined && <span class="soft">{words.readiness.goesOn(needed, here)}</span>}
+        {needed !== undefined && !slim && <span class="soft">{words.readiness.goesOn(needed, here)}</span>}
       </p>
     </div>
+  );
+}
+
+interface CountProps {
+  readonly of: string;
+  readonly slim: boolean;
+  readonly short: number;
+  readonly words: string;
+  readonly kind: 'ready' | 'more' | 'need';
+}
+
+/** Beside a long table the figure alone; the words then are for those who do not see the mark. */
+function Count({ of, slim, short, words: said, kind }: CountProps) {
+  return (
+    <span class={`readiness-${kind}`}>
+      <Icon of={of} />
+      {slim && <span aria-hidden="true">{short}</span>}
+      <span class={slim ? 'visually-hidden' : undefined}>{said}</span>
+    </span>
   );
 }
 

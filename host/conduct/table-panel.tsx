@@ -39,7 +39,7 @@ export function TablePanel({ table, cue, pacing, onOpen, conducting }: TablePane
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}
       </header>
-      <Readiness counts={counts} cue={cue} pacing={pacing} />
+      <Readiness counts={counts} cue={cue} pacing={pacing} slim={slim} />
       <div class="table-body">
         {table.asking.length > 0 && (
           <ul class={slim ? 'asking asking-slim' : 'asking'}>

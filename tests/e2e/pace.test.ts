@@ -153,14 +153,15 @@ describe('the time ahead', () => {
     await tablet.text(words.readiness.needHost(1)).waitFor();
     await tablet.button(words.tools.more).click();
     await tablet.page.getByRole('radio', { name: new RegExp(`^${words.more.pacings.room}`) }).click();
-    await tablet.text(words.readiness.shareNow(4, 5)).waitFor();
+    await tablet.text(`${words.more.shares['0.75']} · ${words.readiness.shareNow(4, 5)}`).waitFor();
     await tablet.look('pace-share');
     await tablet.page.keyboard.press('Escape');
     await tablet.text(words.readiness.goesOn(4, 5)).waitFor();
+    await tablet.button(words.close).click();
     await tablet.look('pace-readiness');
     await phone.look('pace-readiness-cellar', { whole: true });
     await tablet.button(words.readiness.nudge).click();
-    await tablet.text(words.room.reminder('nudge')).waitFor();
+    await tablet.text(new RegExp(words.room.reminder('nudge'))).waitFor();
     await tablet.button(words.readiness.nudge).waitFor({ state: 'hidden' });
   });
 

@@ -87,9 +87,10 @@ function PacingChoice({ pacing, here, onChoose, waitForRemote, onWait }: PacingC
           onChoose={(share) => onChoose({ by: 'room', share: Number(share) })}
           options={shares.map((share) => ({
             value: share,
-            label: words.more.shares[share],
-            hint:
-              here === 0 ? undefined : words.readiness.shareNow(readySeatsNeeded(Number(share), here), here),
+            label:
+              here === 0
+                ? words.more.shares[share]
+                : `${words.more.shares[share]} · ${words.readiness.shareNow(readySeatsNeeded(Number(share), here), here)}`,
           }))}
         />
       )}

@@ -73,6 +73,6 @@ export const hostPace = {
     goesOn: (needed: number, here: number) => `goes on at ${needed} of ${here}`,
     waiting: (ready: number, here: number) => `${ready} of ${here} are ready.`,
     nudge: 'Ask the last ones',
-    shareNow: (needed: number, here: number) => `${needed} of the ${here} here`,
+    shareNow: (needed: number, here: number) => `${needed} of ${here}`,
   },
 };
