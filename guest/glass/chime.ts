@@ -1,15 +1,16 @@
 import { signal } from '@preact/signals';
-import { soundWanted, wantSound } from '../seat/device.ts';
+import { deviceFlag } from '../seat/device.ts';
 
 /** Soft tones for closed eyes. Browsers play nothing before the first tap, so the first tap makes the context. */
-const on = signal(soundWanted());
+const off = deviceFlag('quietpour.sound-off');
+const on = signal(!off.isSet());
 let context: AudioContext | undefined;
 
 export const soundOn = on;
 
 export function turnSound(wanted: boolean): void {
   on.value = wanted;
-  wantSound(wanted);
+  off.set(!wanted);
 }
 
 export function unlockSound(): void {

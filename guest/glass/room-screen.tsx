@@ -1,6 +1,8 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { GlassArc } from '../../shared/ui/glass-arc.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
+import { useTick } from '../../shared/ui/use-tick.ts';
+import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { sheet, words } from '../language.ts';
 import { LinkLine } from '../seat/link-page.tsx';
@@ -13,6 +15,7 @@ import { RoomBanner } from './room-banner.tsx';
 import { SignalBar } from './signal-bar.tsx';
 import { StageTime } from './stage-time.tsx';
 import { useAnnouncedCue } from './use-announced-cue.ts';
+import { waterIsDue } from './water-due.ts';
 
 interface RoomScreenProps {
   readonly stage: StageUnderWay;
@@ -79,15 +82,19 @@ function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mi
   );
 }
 
-/** What the host has written for this moment, and what the host reminds everybody of. */
+/** What the host has written for this moment, and what there is to be reminded of. */
 function Said({ stage, own }: RoomScreenProps) {
-  const { reminder } = stage;
+  const { follower } = useRoom();
+  const now = useTick(follower.clock.now, { running: true, anchor: 0, period: 10_000 });
+  const { cue, reminder } = stage;
   // A nudge is for those who are not ready.
   const meant = reminder !== null && (reminder.kind !== 'nudge' || own.signal !== 'ready');
   return (
     <>
-      {stage.cue.say !== null && <p class="say host-says">{stage.cue.say}</p>}
+      {cue.say !== null && <p class="say host-says">{cue.say}</p>}
       {meant && <p class="reminder">{words.glass.reminder[reminder.kind]}</p>}
+      {reminder?.kind !== 'water' && waterIsDue(stage, now) && <p class="reminder">{words.glass.waterDue}</p>}
+      {cue.kind === 'gathering' && !wakeLockWorks() && <p class="soft">{words.glass.staysOn}</p>}
     </>
   );
 }

@@ -5,6 +5,7 @@ import { words } from '../language.ts';
 import { useRoom } from '../seat/room.ts';
 import { isTimed, secondsLeft } from './cue-time.ts';
 import { glassInHand } from './glasses.ts';
+import { speakPrompt } from './spoken-prompt.ts';
 
 /** The polite region says each new cue once: where, what, and how long. */
 export function useAnnouncedCue(stage: StageUnderWay, said: CueWords): void {
@@ -14,5 +15,6 @@ export function useAnnouncedCue(stage: StageUnderWay, said: CueWords): void {
     const place = hand === null ? [] : [words.glass.of(hand.position, stage.glasses.length)];
     const time = isTimed(stage) ? [words.spoken.start(secondsLeft(stage, follower.clock.now()))] : [];
     status.say(words.spoken.cue([...place, said.verb, said.hint, ...time]), { unseen: true });
+    speakPrompt(words.spoken.cue([...place, said.verb, said.hint]));
   }, [stage.cue.id]);
 }

@@ -50,21 +50,21 @@ export function seatOfTab(): KeptSeat | undefined {
 /** Puts the tab at the seat's address, without a trace of the key in it. */
 export const sitTab = (seat: KeptSeat): void => history.replaceState({ seat }, '', '/seat');
 
-const soundOff = 'quietpour.sound-off';
-
-export function soundWanted(): boolean {
-  try {
-    return deviceStorage().getItem(soundOff) === null;
-  } catch {
-    return true;
-  }
-}
-
-export function wantSound(wanted: boolean): void {
-  try {
-    if (wanted) deviceStorage().removeItem(soundOff);
-    else deviceStorage().setItem(soundOff, '1');
-  } catch {
-    // It holds until the page is closed.
-  }
-}
+/** Something that this device remembers as set or not; where it keeps nothing it is not set. */
+export const deviceFlag = (name: string) => ({
+  isSet(): boolean {
+    try {
+      return deviceStorage().getItem(name) !== null;
+    } catch {
+      return false;
+    }
+  },
+  set(wanted: boolean): void {
+    try {
+      if (wanted) deviceStorage().setItem(name, '1');
+      else deviceStorage().removeItem(name);
+    } catch {
+      // It holds until the page is closed.
+    }
+  },
+});

@@ -7,6 +7,7 @@ import { TextField } from '../../shared/ui/text-field.tsx';
 import { applyTheme, readTheme, saveTheme, type ThemeChoice, themeChoices } from '../../shared/ui/theme.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
 import { chime, soundOn, turnSound } from '../glass/chime.ts';
+import { promptsSpoken, turnPrompts } from '../glass/spoken-prompt.ts';
 import { words } from '../language.ts';
 import { Cautions } from './cautions.tsx';
 import { OtherPhone } from './other-phone.tsx';
@@ -43,6 +44,12 @@ export function MySeat({ own }: { readonly own: SeatView }) {
             {words.seat.tryIt}
           </Button>
         )}
+        <Switch
+          label={words.seat.spoken}
+          hint={words.seat.spokenHint}
+          on={promptsSpoken.value}
+          onTurn={turnPrompts}
+        />
       </section>
       <ThemeChooser />
       <OtherPhone />

@@ -44,7 +44,7 @@ export interface StageUnderWay extends StageBase {
   /** From 1, of those that are still to be played. */
   readonly progress: { readonly cue: number; readonly of: number };
   readonly pacedBy: 'host' | 'clock' | 'room';
-  /** When the room last had a rest with water. */
+  /** When the room last had a rest with water; before the first, when it took up its first glass. */
   readonly lastWaterAt: EpochMs | null;
   readonly reminder: Reminder | null;
 }
@@ -148,11 +148,12 @@ function cueView(session: UnderWay): CueView {
   };
 }
 
-function lastWater(session: UnderWay): EpochMs | null {
-  const rests = new Set(
-    session.cues.filter(({ kind }) => kind === 'water' || kind === 'break').map(({ id }) => id),
-  );
-  return session.timeline.findLast((entry) => rests.has(entry.cue))?.at ?? null;
+function lastWater({ cues, timeline }: UnderWay): EpochMs | null {
+  const entered = (...kinds: readonly CueKind[]) => {
+    const ids = new Set(cues.filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id));
+    return timeline.filter((entry) => ids.has(entry.cue)).map(({ at }) => at);
+  };
+  return entered('water', 'break').at(-1) ?? entered('step')[0] ?? null;
 }
 
 function commonGlasses(session: Evening): GlassView[] {

@@ -43,7 +43,7 @@ describe('the stage', () => {
       clock: { kind: 'running', startsAt: doorsAt + 120, endsAt: doorsAt + 120 + evening.idealMs },
       progress: { cue: 15, of: evening.underWay.cues.length },
       pacedBy: 'host',
-      lastWaterAt: null,
+      lastWaterAt: doorsAt + 120,
       reminder: null,
     });
     expect(evening.underWay.cues.findIndex(({ id }) => id === 'ash/writing/write/nose')).toBe(14);
