@@ -27,7 +27,6 @@ export function CueBody({ stage, own }: CueBodyProps) {
     case 'welcome':
       return (
         <>
-          <CallLink stage={stage} remote={own.remote} />
           <KitList own={own} />
           <MissedNotice stage={stage} own={own} />
         </>
@@ -68,14 +67,5 @@ function Farewell({ stage, own }: CueBodyProps) {
       </Button>
       <Discussion stage={stage} own={own} />
     </div>
-  );
-}
-
-function CallLink({ stage, remote }: { readonly stage: StageUnderWay; readonly remote: boolean }) {
-  if (!remote || stage.callLink === null) return null;
-  return (
-    <a class="button" href={stage.callLink} target="_blank" rel="noreferrer noopener">
-      {words.glass.callLink}
-    </a>
   );
 }

@@ -5,6 +5,7 @@ import { clock, hand, ready } from '../../shared/ui/strokes.ts';
 import type { CueKind, SeatSignal, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../seat/room.ts';
+import { CallLink } from './call-link.tsx';
 import { AcceptRules } from './ground-rules.tsx';
 
 /** What a guest may tell the host without a word, and the way to their own things. */
@@ -57,6 +58,7 @@ export function SignalBar({ stage, own }: { readonly stage: StageUnderWay; reado
         >
           {words.seat.open}
         </Button>
+        <CallLink stage={stage} remote={own.remote} />
         <Button
           kind="quiet"
           onPress={() => {

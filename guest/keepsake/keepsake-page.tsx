@@ -65,7 +65,7 @@ export function KeepsakePage() {
         >
           {words.notes.open}
         </Button>
-        {follower.stage.value?.status === 'under-way' && (
+        {follower.stage.value?.status === 'under-way' && follower.seat.value?.presence === 'seated' && (
           <Button
             onPress={() => {
               page.value = { at: 'room' };

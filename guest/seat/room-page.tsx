@@ -1,4 +1,6 @@
+import { useEffect } from 'preact/hooks';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
+import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { ownStage } from '../glass/own-stage.ts';
 import { RoomScreen } from '../glass/room-screen.tsx';
 import { KeepsakePage } from '../keepsake/keepsake-page.tsx';
@@ -13,6 +15,7 @@ import { useRoom } from './room.ts';
 /** Everything behind the door. */
 export function RoomPage({ onLeave }: { readonly onLeave: () => void }) {
   const room = useRoom();
+  useEffect(keepAwake, []);
   return (
     <>
       <StatusBar status={room.status} closeLabel={words.close} />
@@ -36,8 +39,15 @@ function Inside({ onLeave }: { readonly onLeave: () => void }) {
     );
   }
   const stage = ownStage(shown, own);
-  if (stage.status === 'under-way' && own.presence === 'left') {
-    return <Aside title={words.glass.left}>{words.glass.comeBack}</Aside>;
+  if (stage.status === 'under-way' && own.presence === 'left' && page.value.at !== 'notes') {
+    return (
+      <>
+        <aside class="banner left-early">
+          {words.glass.left} {words.glass.comeBack}
+        </aside>
+        <KeepsakePage />
+      </>
+    );
   }
   if (stage.status === 'under-way' && !seat.value.cautioned) {
     return <Cautions acceptLabel={words.cautions.accept} onAccept={readCautions} />;
