@@ -80,7 +80,14 @@ export function Conduct({ evening, view, order }: ConductProps) {
       <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} conducting={conducting} />
       <Tools screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
-      <TablePanel table={table} cue={cue} pacing={view.pacing} onOpen={open} conducting={conducting} />
+      <TablePanel
+        table={table}
+        cue={cue}
+        pacing={view.pacing}
+        waits={view.waitForRemote && view.pacing.by !== 'host'}
+        onOpen={open}
+        conducting={conducting}
+      />
       <ThumbControls
         view={view}
         order={order}

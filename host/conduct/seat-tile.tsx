@@ -1,7 +1,8 @@
+import type { HostSeat } from '../../core/session/views/host.ts';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { clock, glass, hand, ready, unlock } from '../../shared/ui/strokes.ts';
 import { words } from '../language.ts';
-import type { SeatState, TableSeat } from './table.ts';
+import { missingKit, type SeatState, type TableSeat } from './table.ts';
 
 const marks: Readonly<Record<SeatState, string | undefined>> = {
   'at-door': unlock,
@@ -16,10 +17,12 @@ interface SeatTileProps {
   readonly seat: TableSeat;
   /** One line only, for a long table; the whole of it stands in the list of the table. */
   readonly slim?: boolean | undefined;
+  /** Said in place of the usual words. */
+  readonly said?: string | undefined;
 }
 
 /** A seat at a glance: its name, and its state by shape and word. */
-export function SeatTile({ seat: { seat, state }, slim }: SeatTileProps) {
+export function SeatTile({ seat: { seat, state }, slim, said }: SeatTileProps) {
   const mark = marks[state];
   return (
     <span class={`seat seat-${state}${slim ? ' seat-slim' : ''}`}>
@@ -30,7 +33,7 @@ export function SeatTile({ seat: { seat, state }, slim }: SeatTileProps) {
       )}
       <span class="seat-words">
         <bdi class="seat-name">{seat.name}</bdi>
-        <span class={slim ? 'visually-hidden' : 'seat-state'}>{stateWords({ seat, state })}</span>
+        <span class={slim ? 'visually-hidden' : 'seat-state'}>{said ?? stateWords({ seat, state })}</span>
       </span>
     </span>
   );
@@ -47,4 +50,19 @@ export function stateWords({ seat, state }: Pick<TableSeat, 'seat' | 'state'>): 
   return (state === 'tasting' && facts.length > 0 ? facts : [words.table.states[state], ...facts]).join(
     ' · ',
   );
+}
+
+/** Of somebody at home: their state, their kit until it is in use, and how far away they are. */
+export function homeWords({ seat, state, roundTrip }: TableSeat, kitMatters: boolean): string {
+  return [
+    words.table.states[state],
+    ...(kitMatters ? [kitWords(seat)] : []),
+    ...(seat.missed > 0 ? [words.table.missed(seat.missed)] : []),
+    ...(roundTrip === null ? [] : [words.table.home.line(Math.round(roundTrip))]),
+  ].join(' · ');
+}
+
+export function kitWords(seat: Pick<HostSeat, 'kit'>): string {
+  const missing = missingKit(seat).map((item) => words.table.home.items[item]);
+  return missing.length === 0 ? words.table.home.kitReady : words.table.home.kitMisses(missing);
 }

@@ -5,7 +5,7 @@ import { words } from '../language.ts';
 import type { Conducting } from './conducting.ts';
 import type { OpenDrawer } from './drawer.ts';
 import { Readiness } from './readiness.tsx';
-import { SeatTile } from './seat-tile.tsx';
+import { homeWords, SeatTile } from './seat-tile.tsx';
 import type { Table, TableSeat } from './table.ts';
 
 /** Up to here every seat is a target for a thumb; a longer table is for reading, and opens as a whole. */
@@ -15,12 +15,14 @@ interface TablePanelProps {
   readonly table: Table;
   readonly cue: Cue | undefined;
   readonly pacing: Pacing;
+  /** The pace of the room waits for those at home [P12]. */
+  readonly waits: boolean;
   readonly onOpen: OpenDrawer;
   readonly conducting: Conducting;
 }
 
 /** The table of seats: who wants something first, then everybody in their places. */
-export function TablePanel({ table, cue, pacing, onOpen, conducting }: TablePanelProps) {
+export function TablePanel({ table, cue, pacing, waits, onOpen, conducting }: TablePanelProps) {
   const { counts } = table;
   const slim = table.others.length + table.asking.length > mostTiles;
   return (
@@ -49,31 +51,82 @@ export function TablePanel({ table, cue, pacing, onOpen, conducting }: TablePane
           </ul>
         )}
         {table.others.length + table.asking.length === 0 && <p class="soft">{words.table.nobody}</p>}
-        {slim ? (
-          <ul class="tiles tiles-slim">
-            {table.others.map((seat) => (
-              <li key={seat.seat.id}>
-                <SeatTile seat={seat} slim />
-              </li>
-            ))}
-          </ul>
-        ) : (
-          <ul class="tiles">
-            {table.others.map((seat) => (
-              <li key={seat.seat.id}>
-                <button
-                  type="button"
-                  class="tile"
-                  onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}
-                >
-                  <SeatTile seat={seat} />
-                </button>
-              </li>
-            ))}
-          </ul>
+        <Tiles seats={table.others.filter(({ seat }) => !seat.remote)} slim={slim} onOpen={onOpen} />
+        {table.home.seated > 0 && (
+          <AtHome
+            table={table}
+            kitMatters={beforeFirstGlass(cue)}
+            waits={waits}
+            slim={slim}
+            onOpen={onOpen}
+          />
         )}
       </div>
     </section>
+  );
+}
+
+interface AtHomeProps {
+  readonly table: Table;
+  readonly kitMatters: boolean;
+  readonly waits: boolean;
+  readonly slim: boolean;
+  readonly onOpen: OpenDrawer;
+}
+
+/** Those who cannot be seen from here. */
+function AtHome({ table: { others, home }, kitMatters, waits, slim, onOpen }: AtHomeProps) {
+  const { title, here, ready, kits, waits: roomWaits } = words.table.home;
+  return (
+    <section class="table-home" aria-labelledby="at-home">
+      <header>
+        <h3 id="at-home">{title}</h3>
+        <p class="table-counts">
+          <span>{here(home.here, home.seated)}</span>
+          <span>{kitMatters ? kits(home.kits, home.seated) : ready(home.ready)}</span>
+          {waits && <strong>{roomWaits}</strong>}
+        </p>
+      </header>
+      <Tiles
+        seats={others.filter(({ seat }) => seat.remote)}
+        slim={slim}
+        saying={(seat) => homeWords(seat, kitMatters)}
+        onOpen={onOpen}
+      />
+    </section>
+  );
+}
+
+/** A kit is laid out until the first glass is taken up. */
+const beforeFirstGlass = (cue: Cue | undefined): boolean =>
+  cue?.kind === 'gathering' ||
+  cue?.kind === 'welcome' ||
+  cue?.kind === 'ground-rules' ||
+  cue?.kind === 'practice';
+
+interface TilesProps {
+  readonly seats: readonly TableSeat[];
+  readonly slim: boolean;
+  readonly saying?: (seat: TableSeat) => string;
+  readonly onOpen: OpenDrawer;
+}
+
+function Tiles({ seats, slim, saying, onOpen }: TilesProps) {
+  if (seats.length === 0) return null;
+  return (
+    <ul class={slim ? 'tiles tiles-slim' : 'tiles'}>
+      {seats.map((seat) => (
+        <li key={seat.seat.id}>
+          {slim ? (
+            <SeatTile seat={seat} slim said={saying?.(seat)} />
+          ) : (
+            <button type="button" class="tile" onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}>
+              <SeatTile seat={seat} said={saying?.(seat)} />
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
   );
 }
 

@@ -1,4 +1,5 @@
 import type { SeatId } from '../../core/ids.ts';
+import type { KitItem } from '../../core/session/state.ts';
 import type { HostSeat } from '../../core/session/views/host.ts';
 import type { PresenceView } from '../../shared/wire/protocol.ts';
 
@@ -10,12 +11,22 @@ export interface TableSeat {
   readonly state: SeatState;
   /** A device of theirs is connected. */
   readonly here: boolean;
+  /** Ms to their device and back, as last measured. */
+  readonly roundTrip: number | null;
 }
 
 export interface Table {
   /** Those who want something of the host, in the order in which it presses. */
   readonly asking: readonly TableSeat[];
   readonly others: readonly TableSeat[];
+  /** Those at home, apart: one sees neither their hands nor their glasses. */
+  readonly home: {
+    readonly seated: number;
+    readonly here: number;
+    readonly ready: number;
+    /** With everything laid ready. */
+    readonly kits: number;
+  };
   /** Left or removed; they keep their notes and may come back. */
   readonly gone: readonly HostSeat[];
   readonly counts: {
@@ -43,20 +54,29 @@ export const wantsHost = (state: SeatState): boolean => urgency[state] <= urgenc
 
 /** Seats keep the order in which they were taken, so that nobody wanders about the table under the host's eye. */
 export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Table {
-  const connected = new Set<SeatId>(presence.seats.map(({ seat }) => seat));
+  const connected = new Map<SeatId, number | null>(
+    presence.seats.map(({ seat, roundTrip }) => [seat, roundTrip]),
+  );
   const all = seats
     .filter((seat) => seat.presence === 'seated' || seat.presence === 'waiting')
     .map((seat): TableSeat => {
       const here = connected.has(seat.id);
-      return { seat, state: stateOf(seat, here), here };
+      return { seat, state: stateOf(seat, here), here, roundTrip: connected.get(seat.id) ?? null };
     });
   const asking = all
     .filter(({ state }) => wantsHost(state))
     .sort((one, other) => urgency[one.state] - urgency[other.state]);
   const seated = all.filter(({ seat }) => seat.presence === 'seated');
+  const home = seated.filter(({ seat }) => seat.remote);
   return {
     asking,
     others: all.filter(({ state }) => !wantsHost(state)),
+    home: {
+      seated: home.length,
+      here: home.filter(({ here }) => here).length,
+      ready: home.filter(({ seat, here }) => here && seat.signal === 'ready').length,
+      kits: home.filter(({ seat }) => missingKit(seat).length === 0).length,
+    },
     gone: seats.filter((seat) => seat.presence === 'left' || seat.presence === 'removed'),
     counts: {
       seated: seated.length,
@@ -69,6 +89,18 @@ export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Tab
     },
   };
 }
+
+/** What a kit at home is made of, in the order in which it is laid out. */
+const kit = {
+  vials: true,
+  lids: true,
+  water: true,
+  'spit-cup': true,
+  'white-paper': true,
+} satisfies Record<KitItem, true>;
+
+export const missingKit = ({ kit: laid }: Pick<HostSeat, 'kit'>): KitItem[] =>
+  (Object.keys(kit) as KitItem[]).filter((item) => !laid.includes(item));
 
 function stateOf(seat: HostSeat, here: boolean): SeatState {
   if (seat.presence === 'waiting') return 'at-door';

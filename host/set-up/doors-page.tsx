@@ -2,7 +2,7 @@ import type { TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import { LinkWord } from '../conduct/link-word.tsx';
-import { SeatTile } from '../conduct/seat-tile.tsx';
+import { homeWords, SeatTile } from '../conduct/seat-tile.tsx';
 import { tableOf } from '../conduct/table.ts';
 import { inviteWords, paperWords, pouringWords, words } from '../language.ts';
 import { words as planWords } from '../plan/words.ts';
@@ -58,7 +58,10 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
             <ul class="tiles">
               {seated.map((seat) => (
                 <li key={seat.seat.id}>
-                  <SeatTile seat={seat} />
+                  <SeatTile
+                    seat={seat}
+                    said={seat.seat.remote ? `${words.table.remote} · ${homeWords(seat, true)}` : undefined}
+                  />
                 </li>
               ))}
             </ul>

@@ -4,7 +4,7 @@ import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { seatLink } from '../../access/key-link.ts';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { stateWords } from '../seat-tile.tsx';
+import { kitWords, stateWords } from '../seat-tile.tsx';
 import { reachableOrigin } from './doorway-drawer.tsx';
 import { IssuedLink } from './issued-link.tsx';
 
@@ -47,6 +47,8 @@ export function SeatDrawer({ seat: id, evening, table, conducting, onClose }: Se
       }
     >
       <p>{stateWords(found)}</p>
+      {seat.remote && <p>{kitWords(seat)}</p>}
+      {seat.remote && found.roundTrip !== null && <p>{words.table.home.line(Math.round(found.roundTrip))}</p>}
       {state !== 'at-door' && (
         <IssuedLink
           name={words.table.newPhone}

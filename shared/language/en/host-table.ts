@@ -1,3 +1,5 @@
+import type { KitItem } from '../../../core/session/state.ts';
+
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** The host's words for the table and for what stands in the drawers of the conducting page. */
@@ -19,6 +21,23 @@ export const hostAtTable = {
       tasting: 'here',
     },
     remote: 'at home',
+    home: {
+      title: 'At home',
+      here: (here: number, seated: number) => `${here} of ${seated} here`,
+      ready: (ready: number) => `${ready} ready`,
+      kits: (kits: number, seated: number) => `${kits} of ${seated} kits ready`,
+      waits: 'the room waits for them',
+      kitReady: 'kit ready',
+      kitMisses: (items: readonly string[]) => `still to lay out: ${items.join(', ')}`,
+      items: {
+        vials: 'vials',
+        lids: 'lids',
+        water: 'water',
+        'spit-cup': 'spit cup',
+        'white-paper': 'white paper',
+      } satisfies Record<KitItem, string>,
+      line: (ms: number) => `line ${ms} ms`,
+    },
     leftHanded: 'left hand',
     missed: (glasses: number) => `missed ${glasses}`,
     everybody: 'Whole table',

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { seatId } from '../../../core/ids.ts';
 import type { HostSeat } from '../../../core/session/views/host.ts';
 import { createAsking } from '../../../host/conduct/asking.ts';
-import { tableOf } from '../../../host/conduct/table.ts';
+import { missingKit, tableOf } from '../../../host/conduct/table.ts';
 
 const seat = (id: string, more: Partial<HostSeat> = {}): HostSeat => ({
   id: seatId(id),
@@ -53,6 +53,27 @@ describe('the table', () => {
   it('still hears a call for the host from a phone that has gone to sleep', () => {
     expect(tableOf([seat('a', { signal: 'needs-host' })], here()).asking).toHaveLength(1);
     expect(tableOf([seat('a', { signal: 'more-time' })], here()).asking).toHaveLength(0);
+  });
+
+  it('counts those at home apart, with their kits and how far away they are', () => {
+    const whole = ['vials', 'lids', 'water', 'spit-cup', 'white-paper'] as const;
+    const seats = [
+      seat('a', { signal: 'ready' }),
+      seat('b', { remote: true, signal: 'ready', kit: whole }),
+      seat('c', { remote: true, kit: ['water', 'vials'] }),
+      seat('d', { remote: true, signal: 'ready' }),
+    ];
+    const table = tableOf(seats, {
+      ...here('a', 'c'),
+      seats: [
+        { seat: seatId('b'), roundTrip: 82 },
+        { seat: seatId('c'), roundTrip: null },
+      ],
+    });
+    expect(table.home).toEqual({ seated: 3, here: 2, ready: 1, kits: 1 });
+    expect(table.others.map(({ roundTrip }) => roundTrip)).toEqual([null, 82, null, null]);
+    expect(missingKit(seats[1] ?? seat('x'))).toEqual([]);
+    expect(missingKit(seats[2] ?? seat('x'))).toEqual(['lids', 'spit-cup', 'white-paper']);
   });
 
   it('counts the seated only, and keeps those who are gone apart', () => {
