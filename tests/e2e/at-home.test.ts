@@ -1,0 +1,169 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { compile } from '../../core/running-order/compile.ts';
+import { planSchema } from '../../core/tasting.ts';
+import { demoEvening } from '../../shared/demo/evening.ts';
+import { guestWords as words } from '../../shared/language/en/guest.ts';
+import { hostWords } from '../../shared/language/en/host.ts';
+import { createTasting } from '../support/tasting.ts';
+import { Guest } from './guest.ts';
+import { Host } from './host.ts';
+import { Person } from './person.ts';
+import { Premises } from './premises.ts';
+import { readQr } from './qr.ts';
+
+/** One guest at home beside a video call, who leaves early, is let back in, and moves to another phone. */
+const plan = planSchema.parse({ ...demoEvening, callLink: 'https://call.example/six-lanterns' });
+const cues = compile(plan);
+let premises: Premises;
+let host: Host;
+let lark: Guest;
+let phone: Person;
+let at = 0;
+
+beforeAll(async () => {
+  premises = await Premises.open();
+  const { tasting, code, hostKey } = await createTasting(premises, plan);
+  host = await Host.arrives(premises.browser, premises.room.origin, premises.houseKey);
+  const { page } = host.person;
+  await page.goto(`${premises.room.origin}/host#tasting=${tasting}&key=${hostKey}`);
+  await page.goto(`${premises.room.origin}/host#/t/${tasting}/doors`);
+  await host.openDoors();
+  lark = await Guest.arrives(premises.browser, 'Lark');
+  // What would be spoken is written down: a test has no ears.
+  await lark.person.page.addInitScript(() => {
+    const said: string[] = [];
+    Object.assign(window, { said });
+    SpeechSynthesis.prototype.speak = ({ text }: SpeechSynthesisUtterance) => void said.push(text);
+  });
+  await lark.person.page.goto(`${premises.room.origin}/j/${code}`);
+  await lark.sitsDown({ atHome: true });
+  await lark.readsCautions();
+  await host.goAndConduct();
+});
+afterAll(() => premises?.close());
+
+const spoken = () => lark.person.page.evaluate(() => (window as unknown as { said: string[] }).said);
+const home = hostWords.table.home;
+
+async function leadTo(id: string): Promise<void> {
+  while (cues[at]?.id !== id) {
+    at += 1;
+    const next = cues[at];
+    if (next === undefined) throw new Error(`There is no cue ${id} ahead.`);
+    await host.next(next);
+  }
+}
+
+/** Half a laptop's screen, and a phone that shows the call in its other half. */
+async function lookBesideCall(name: string): Promise<void> {
+  for (const [width, height] of [
+    [640, 720],
+    [360, 320],
+    [360, 640],
+  ] as const) {
+    await lark.person.page.setViewportSize({ width, height });
+    await lark.person.look(`home-${name}-${width}x${height}`);
+  }
+}
+
+describe('a guest at home', () => {
+  it('lays the kit out, and the host sees at a glance what is missing', async () => {
+    await host.person.text(new RegExp(home.kits(0, 1))).waitFor();
+    await lookBesideCall('gathering');
+    const { vials, lids, water, ...rest } = words.kit.items;
+    for (const item of [vials, lids, water])
+      await lark.person.page.getByRole('switch', { name: item }).click();
+    await host.person
+      .text(new RegExp(home.kitMisses([home.items['spit-cup'], home.items['white-paper']])))
+      .waitFor();
+    await host.person.look('host-kits');
+    for (const item of Object.values(rest))
+      await lark.person.page.getByRole('switch', { name: item }).click();
+    await host.person.text(new RegExp(home.kits(1, 1))).waitFor();
+  });
+
+  it('has the call one tap away at every cue, and hears the steps if they want to', async () => {
+    await lark.person.button(words.seat.open).click();
+    const prompts = lark.person.page.getByRole('switch', { name: words.seat.spoken });
+    expect(await prompts.isChecked()).toBe(false);
+    await leadTo('ground-rules');
+    expect(await spoken()).toEqual([]);
+    await lark.person.button(words.seat.open).click();
+    await prompts.click();
+    expect(await spoken()).toEqual([words.seat.spoken]);
+    await lark.person.look('home-my-seat');
+    await lark.person.button(words.notes.back).click();
+    await leadTo('kV7nQ2xd/first/nose');
+    await lark.isAt(cues[at] as never);
+    expect((await spoken()).at(-1)).toMatch(/^Glass 1 of 6\. Nose\. Eyes closed/);
+    const call = lark.person.page.getByRole('link', { name: words.glass.callLink });
+    expect(await call.getAttribute('href')).toBe(plan.callLink);
+    await lookBesideCall('nose');
+  });
+
+  it('is waited for with one switch that the host can read on the page', async () => {
+    await host.person.button(hostWords.tools.more).click();
+    await host.person.page.getByRole('radio', { name: hostWords.more.pacings.clock }).click();
+    await host.person.page.getByRole('switch', { name: hostWords.more.waitForRemote }).click();
+    await host.person.page.keyboard.press('Escape');
+    await host.person.text(home.waits).waitFor();
+    await host.person.look('host-waits-for-home');
+    await host.person.button(hostWords.tools.more).click();
+    await host.person.page.getByRole('radio', { name: hostWords.more.pacings.host }).click();
+    await host.person.page.keyboard.press('Escape');
+    await leadTo('kV7nQ2xd/writing/write/nose');
+    await lark.isAt(cues[at] as never);
+    await lark.writes('nose', 'cold apple cellar');
+    await lark.seesSaved();
+    await lookBesideCall('write');
+    await lark.putsPenDown();
+  });
+
+  it('is nudged without a word of blame, and not once they are ready', async () => {
+    await host.person.button(hostWords.tools.remind).click();
+    await host.person.button(hostWords.remind.nudge).click();
+    await lark.person.text(words.glass.reminder.nudge).waitFor();
+    await lark.person.button(words.signals.ready).click();
+    await lark.person.text(words.glass.reminder.nudge).waitFor({ state: 'detached' });
+  });
+
+  it('who leaves early has the keepsake at once, and nothing more of the room', async () => {
+    await lark.person.button(words.seat.open).click();
+    await lark.person.button(words.seat.leave).click();
+    await lark.person.page.getByRole('dialog').getByRole('button', { name: words.seat.leave }).click();
+    await lark.person.text(new RegExp(words.glass.left)).waitFor();
+    await lark.person.text('cold apple cellar').first().waitFor();
+    await lark.person.look('home-left-early', { whole: true });
+    expect(await lark.person.text('Orchard Wall').count()).toBe(0);
+    expect(await lark.person.button(words.notes.back).count()).toBe(0);
+  });
+
+  it('[S1] is let back in by the host, and lands where the room is', async () => {
+    await leadTo('kV7nQ2xd/writing/write/palate');
+    await host.person.button(hostWords.table.everybody).click();
+    await host.person.button(hostWords.table.restore).click();
+    await host.person.page.keyboard.press('Escape');
+    await lark.isAt(cues[at] as never);
+  });
+
+  it('[S1] moves to another phone by the square that the host shows, with every word', async () => {
+    await host.person.button(/^Lark/).click();
+    await host.person.button(hostWords.table.newPhone).click();
+    const square = host.person.page.getByRole('img', { name: hostWords.table.newPhoneLabel('Lark') });
+    const link = await readQr(square);
+    expect(link).toContain('/seat#');
+    await host.person.look('host-seat-of-lark');
+    await host.person.page.keyboard.press('Escape');
+    phone = await Person.arrives(premises.browser, 'Lark-anew', 'phone');
+    await phone.page.goto(link ?? '');
+    await phone.button(words.cautions.accept).click();
+    await phone.field(words.fields.palate).waitFor();
+    expect(phone.page.url()).not.toContain('#');
+    await phone.button(words.notes.open).click();
+    expect(await phone.field(words.fields.nose).inputValue()).toBe('cold apple cellar');
+  });
+
+  it('and nothing went wrong on any page', () => {
+    expect([host.person, lark.person, phone].flatMap(({ faults }) => faults)).toEqual([]);
+  });
+});
