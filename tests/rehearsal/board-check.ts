@@ -1,10 +1,16 @@
 import type { PourId } from '../../core/ids.ts';
-import type { BoardNote, BoardView } from '../../shared/wire/board.ts';
-import type { Ledger, WrittenNote } from './ledger.ts';
+import type { BoardNote, BoardPour, BoardView } from '../../shared/wire/board.ts';
+import { type Ledger, tokensIn, type WrittenNote } from './ledger.ts';
 
 export interface BrokenRule {
   readonly rule: string;
   readonly what: string;
+}
+
+/** Where a note stands on a board: on whose page, and in which part of it. */
+interface Place {
+  readonly page: BoardNote;
+  readonly sealed: boolean;
 }
 
 /**
@@ -20,35 +26,40 @@ export function boardTrouble(
   const stranger = shown.find(({ pour }) => !open.includes(pour));
   if (stranger !== undefined)
     return { rule: 'Q1', what: `The board shows ${stranger.pour}, whose discussion is not open.` };
+  const places = placesOn(shown);
   for (const note of ledger.notes) {
     if (!open.includes(note.pour) || !note.acknowledged) continue;
-    const pages = shown.find(({ pour }) => pour === note.pour)?.notes ?? [];
-    const trouble = noteTrouble(note, pages, ledger.sharesNow(note.author, note.pour));
+    const sharing = ledger.sharing(note.author, note.pour);
+    const trouble = sharing === 'unknown' ? undefined : noteTrouble(note, places.get(note.token), sharing);
     if (trouble !== undefined) return trouble;
   }
   return undefined;
 }
 
+function placesOn(pours: readonly BoardPour[]): ReadonlyMap<string, Place> {
+  const places = new Map<string, Place>();
+  for (const page of pours.flatMap(({ notes }) => notes)) {
+    for (const token of tokensIn(textOf(page.addedLater))) places.set(token, { page, sealed: false });
+    for (const token of tokensIn(textOf(page.sealed))) places.set(token, { page, sealed: true });
+  }
+  return places;
+}
+
 function noteTrouble(
   note: WrittenNote,
-  pages: readonly BoardNote[],
-  shared: boolean,
+  place: Place | undefined,
+  sharing: 'shared' | 'private',
 ): BrokenRule | undefined {
-  const own = pages.filter(
-    (page) => textOf(page.sealed).includes(note.token) || textOf(page.addedLater).includes(note.token),
-  );
-  if (!shared)
-    return own.length > 0
-      ? { rule: 'Q2', what: `The board shows a note that ${note.author} does not share.` }
-      : undefined;
-  const [page] = own;
-  if (page === undefined) return { rule: 'Q2', what: `The board lacks a note that ${note.author} shares.` };
-  if (page.name !== note.author)
-    return { rule: 'Q2', what: `The board shows a note of ${note.author} under another name.` };
-  if (note.late && textOf(page.sealed).includes(note.token))
-    return { rule: 'Q3', what: `A later note of ${note.author} stands among the sealed ones.` };
-  if (note.sealed && !textOf(page.sealed).includes(note.token))
-    return { rule: 'Q3', what: `A sealed note of ${note.author} is marked as added later.` };
+  const { author } = note;
+  if (sharing === 'private')
+    return place && { rule: 'Q2', what: `The board shows a note that ${author} does not share.` };
+  if (place === undefined) return { rule: 'Q2', what: `The board lacks a note that ${author} shares.` };
+  if (place.page.name !== author)
+    return { rule: 'Q2', what: `The board shows a note of ${author} under another name.` };
+  if (note.late && place.sealed)
+    return { rule: 'Q3', what: `A later note of ${author} stands among the sealed ones.` };
+  if (note.sealed && !place.sealed)
+    return { rule: 'Q3', what: `A sealed note of ${author} is marked as added later.` };
   return undefined;
 }
 

@@ -18,10 +18,14 @@ export interface WrittenNote {
   stored: boolean;
 }
 
+/** What is known of whether a page is shared. */
+export type Sharing = 'shared' | 'private' | 'unknown';
+
 /** Whose device heard something: a guest's name, or null for the host's. */
 export type Listener = string | null;
 
 const tokenPattern = /qz[0-9a-z]{10}zq/g;
+export const tokensIn = (text: string): readonly string[] => text.match(tokenPattern) ?? [];
 
 /**
  * What really happened in the room, kept by the stand-ins themselves and not by the server: who wrote what, what was
@@ -34,7 +38,7 @@ export class Ledger {
   readonly #opened = new Set<PourId>();
   readonly #reached = new Set<PourId>();
   readonly #named = new Set<PourId>();
-  readonly #shared = new Set<string>();
+  readonly #shared = new Map<string, Sharing>();
   readonly #everShared = new Set<string>();
   readonly #chance: () => number;
   readonly #blind: boolean;
@@ -109,13 +113,12 @@ export class Ledger {
   mayShow(author: string, pour: PourId): void {
     this.#everShared.add(pageOf(author, pour));
   }
-  /** As the server has answered. */
-  shares(author: string, pour: PourId, on: boolean): void {
-    if (on) this.#shared.add(pageOf(author, pour));
-    else this.#shared.delete(pageOf(author, pour));
+  /** As the server has answered; `unknown` when it has not. */
+  shares(author: string, pour: PourId, sharing: Sharing): void {
+    this.#shared.set(pageOf(author, pour), sharing);
   }
-  sharesNow(author: string, pour: PourId): boolean {
-    return this.#shared.has(pageOf(author, pour));
+  sharing(author: string, pour: PourId): Sharing {
+    return this.#shared.get(pageOf(author, pour)) ?? 'private';
   }
 
   /** Holds a packet, as it came over the wire, against what this device may know. */
@@ -152,7 +155,7 @@ export class Ledger {
   }
 
   #in(text: string): WrittenNote[] {
-    return [...text.matchAll(tokenPattern)].flatMap(([token]) => this.#notes.get(token) ?? []);
+    return tokensIn(text).flatMap((token) => this.#notes.get(token) ?? []);
   }
 }
 

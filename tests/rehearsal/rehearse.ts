@@ -19,8 +19,10 @@ export interface Rehearsal {
   readonly guests: number;
   readonly speed: number;
   readonly seed: number;
+  /** Ms before something that does not come counts as missing; a busy machine needs its time. */
+  readonly patience?: number;
   /** Plays a trick on the room before each cue: for tests that the rehearsal notices. */
-  readonly trick?: (host: StandInHost, cue: Cue, ledger: Ledger) => Promise<void>;
+  readonly trick?: (host: StandInHost, cue: Cue, ledger: Ledger) => Promise<unknown>;
 }
 
 /** How long phones may take to send the last words after the last cue, in ms. */
@@ -29,13 +31,13 @@ const lastWords = 15_000;
 /** Plays a whole evening against a running server and reports what came of it. */
 export async function rehearse(rehearsal: Rehearsal): Promise<RehearsalReport> {
   const begunAt = performance.now();
-  const { origin, houseKey, speed, seed } = rehearsal;
+  const { origin, houseKey, speed, seed, patience = 30_000 } = rehearsal;
   const chance = seededRandom(seed);
   const plan = planSchema.parse(rehearsal.plan);
   const ledger = new Ledger(plan, seededRandom(seed + 1));
   const roll = new RollCall();
   const { tasting, code, hostKey } = await createTasting(origin, houseKey, plan);
-  const room: Room = { origin, tasting, code, speed, ledger, roll };
+  const room: Room = { origin, tasting, code, speed, patience, ledger, roll };
   const guests = habitsFor(rehearsal.guests, chance).map(
     (habit, index) => new StandInGuest(room, nameFor(index), habit, seededRandom(seed + 2 + index)),
   );

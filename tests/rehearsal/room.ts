@@ -16,6 +16,8 @@ export interface Room {
   readonly tasting: TastingId;
   readonly code: string;
   readonly speed: number;
+  /** How long the host looks up from the tablet before going on without somebody, in ms. */
+  readonly patience: number;
   readonly ledger: Ledger;
   readonly roll: RollCall;
 }

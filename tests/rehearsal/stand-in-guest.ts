@@ -206,8 +206,10 @@ export class StandInGuest {
   async #shares(pour: PourId, on: boolean): Promise<void> {
     const { ledger } = this.#room;
     if (on) ledger.mayShow(this.name, pour);
-    const answer = await this.follower?.share(pour, on ? 'shared' : 'private');
-    if (answer?.ok) ledger.shares(this.name, pour, on);
+    const wish = on ? 'shared' : 'private';
+    const answer = await this.follower?.share(pour, wish);
+    if (answer?.ok) ledger.shares(this.name, pour, wish);
+    else if (answer?.code === 'no-answer') ledger.shares(this.name, pour, 'unknown');
   }
 
   #catchesUp(): void {

@@ -9,9 +9,6 @@ import { boardTrouble } from './board-check.ts';
 import { newCommandId, tapped } from './device.ts';
 import type { Company, Room } from './room.ts';
 
-/** How long the host looks up from the tablet before going on without somebody, in ms. */
-const patience = 3000;
-
 /** Between two taps at the least, so that a change set a little ahead has come into effect. */
 const breath = 15;
 
@@ -50,14 +47,15 @@ export class StandInHost {
     );
   }
 
-  /** Goes to the next cue; false at the end. Returns when the cue is over on the host's own watch. */
+  /** Leads the room to the next cue. */
   async next(cue: Cue): Promise<void> {
     const { ledger, roll } = this.#room;
     const from = this.view.cue;
     ledger.enters(cue);
     roll.tap(cue.id);
-    await (this.#chance() < 0.15 ? this.#tapTwice(from) : this.mustDo({ type: 'Advance', from }));
-    await this.#arrive(cue.id);
+    const ask: HostAsk = { type: 'Advance', from };
+    const version = await (this.#chance() < 0.15 ? this.#tapTwice(ask) : this.mustDo(ask));
+    await this.#arrive(cue.id, version);
   }
 
   /** What the host does while the cue lasts. */
@@ -75,7 +73,7 @@ export class StandInHost {
       await this.mustDo({ type: 'GiveTime', seconds: seconds(30) });
     await this.#answerCalls();
     await pause(Math.max(breath, endsAt - Date.now()));
-    if (!(await cameTrue(() => roll.everybodySees, patience)))
+    if (!(await cameTrue(() => roll.everybodySees, this.#room.patience)))
       ledger.break('F2', `${cue.id} never showed on the screens of ${roll.missing.join(', ')}.`);
     roll.close();
   }
@@ -90,11 +88,11 @@ export class StandInHost {
     this.phone.close();
   }
 
-  /** Asks again when it was too fast for the server: a rehearsal at high speed taps faster than any hand. */
-  async mustDo(ask: HostAsk): Promise<void> {
+  /** Answers with the version that came of it. Asks again when it was too fast for the server: a rehearsal at high speed taps faster than any hand. */
+  async mustDo(ask: HostAsk): Promise<number> {
     for (;;) {
       const answer = await this.tablet.ask(ask);
-      if (answer.ok) return;
+      if (answer.ok) return answer.version;
       if (answer.code !== 'too-fast') throw new Error(`The host may not ${ask.type}: ${answer.code}.`);
       await pause(200);
     }
@@ -107,16 +105,20 @@ export class StandInHost {
   }
 
   /** [P1] Both devices tap at once: the room goes on by one cue, and the slower device is told so. */
-  async #tapTwice(from: CueId): Promise<void> {
-    const ask: HostAsk = { type: 'Advance', from };
+  async #tapTwice(ask: Extract<HostAsk, { type: 'Advance' }>): Promise<number> {
     const answers = await Promise.all([this.tablet.ask(ask), this.phone.ask(ask)]);
-    const moved = answers.filter((answer) => answer.ok).length;
-    if (moved > 1) this.#room.ledger.break('P1', `Two taps at ${from} both moved the room.`);
-    if (moved === 0) await this.mustDo(ask);
+    const moved = answers.flatMap((answer) => (answer.ok ? [answer.version] : []));
+    if (moved.length > 1) this.#room.ledger.break('P1', `Two taps at ${ask.from} both moved the room.`);
+    return moved.length === 0 ? this.mustDo(ask) : Math.max(...moved);
   }
 
-  async #arrive(cue: CueId): Promise<void> {
-    if (await cameTrue(() => this.view.cue === cue, patience)) return;
+  async #arrive(cue: CueId, version: number): Promise<void> {
+    await until(
+      'the tablet shows what was answered',
+      () => this.view.version >= version,
+      this.#room.patience,
+    );
+    if (this.view.cue === cue) return;
     this.#room.ledger.break('P1', `The room is at ${this.view.cue} instead of ${cue}.`);
     // The rest of the evening is still worth watching.
     await this.mustDo({ type: 'JumpTo', cue });
@@ -156,10 +158,12 @@ export class StandInHost {
     await this.mustDo({ type: 'OpenDiscussion', pours: [...pours] });
     await pause(length);
     // At high speed the talk is over before the phones have sent their words.
-    await cameTrue(() => this.#company.settled, patience);
-    const boards = () => [this.tablet.board.peek(), ...this.#company.boards];
-    const trouble = () => boards().flatMap((board) => boardTrouble(board, ledger, pours) ?? []);
-    await cameTrue(() => trouble().length === 0, patience);
+    await cameTrue(() => this.#company.settled, this.#room.patience);
+    // The same version is the same broadcast: looking at it once is enough.
+    const boards = () =>
+      new Map([this.tablet.board.peek(), ...this.#company.boards].map((board) => [board?.version, board]));
+    const trouble = () => [...boards().values()].flatMap((board) => boardTrouble(board, ledger, pours) ?? []);
+    await cameTrue(() => trouble().length === 0, this.#room.patience);
     for (const { rule, what } of trouble()) ledger.break(rule, what);
     // Half of all hosts leave the closing to the next glass [Q5].
     if (this.#chance() < 0.5) await this.mustDo({ type: 'CloseDiscussion', pours: [...pours] });

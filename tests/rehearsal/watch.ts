@@ -24,7 +24,7 @@ export async function watch({ guests, speed, seed }: RehearsalArguments, folder:
   const plan = planSchema.parse(rehearsedPlan(guests));
   const { tasting, code, hostKey } = await createTasting(origin, houseKey, plan);
   const ledger = new Ledger(plan, seededRandom(seed + 1));
-  const room = { origin, tasting, code, speed, ledger, roll: new RollCall() };
+  const room = { origin, tasting, code, speed, patience: 0, ledger, roll: new RollCall() };
   const company = habitsFor(guests, seededRandom(seed)).map(
     (habit, index) => new StandInGuest(room, nameFor(index), habit, seededRandom(seed + 2 + index)),
   );

@@ -114,24 +114,27 @@ describe('a rehearsal notices', () => {
   });
 
   it('[Q2] a board with notes that nobody shared', async () => {
-    const report = await shortEvening((store) => ({
-      ...store,
-      close: () => store.close(),
-      notebooks: Object.assign(Object.create(store.notebooks), {
-        readPermitted: (...[tasting, pours]: Parameters<Store['notebooks']['readPermitted']>) => {
-          const [last] = store.sessions
-            .read(tasting)
-            .flatMap((event) => (event.type === 'SeatTaken' ? [event.seat.id] : []));
-          if (last === undefined) return [];
-          return pours.map((pour) => ({
-            seat: last,
-            sharing: 'shared',
-            pour,
-            entries: store.notebooks.read(tasting, last).entries.filter((entry) => entry.pour === pour),
-          }));
-        },
+    const report = await shortEvening(
+      (store) => ({
+        ...store,
+        close: () => store.close(),
+        notebooks: Object.assign(Object.create(store.notebooks), {
+          readPermitted: (...[tasting, pours]: Parameters<Store['notebooks']['readPermitted']>) => {
+            const [last] = store.sessions
+              .read(tasting)
+              .flatMap((event) => (event.type === 'SeatTaken' ? [event.seat.id] : []));
+            if (last === undefined) return [];
+            return pours.map((pour) => ({
+              seat: last,
+              sharing: 'shared',
+              pour,
+              entries: store.notebooks.read(tasting, last).entries.filter((entry) => entry.pour === pour),
+            }));
+          },
+        }),
       }),
-    }));
+      { patience: 1000 },
+    );
     expect(report.violations.some((line) => line.startsWith('[Q2]'))).toBe(true);
   });
 
