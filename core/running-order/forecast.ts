@@ -179,7 +179,7 @@ function timeAfter(
 /** What was lived of a running order so far, from when each cue was entered. The current cue is not over yet. */
 export function livedSoFar(
   cues: readonly Cue[],
-  timeline: readonly { readonly cue: CueId; readonly at: EpochMs }[],
+  timeline: readonly { readonly cue: CueId; readonly at: EpochMs; readonly planned: Seconds }[],
 ): Lived[] {
   const byId = new Map(cues.map((cue) => [cue.id, cue]));
   return timeline.slice(0, -1).flatMap((entry, index) => {
@@ -187,6 +187,6 @@ export function livedSoFar(
     const next = timeline[index + 1];
     // Nobody paces the gathering: it ends when the last guest has parked.
     if (cue === undefined || next === undefined || cue.kind === 'gathering') return [];
-    return [{ work: workOf(cue), planned: cue.ideal, took: seconds((next.at - entry.at) / 1000) }];
+    return [{ work: workOf(cue), planned: entry.planned, took: seconds((next.at - entry.at) / 1000) }];
   });
 }

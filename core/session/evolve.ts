@@ -160,7 +160,7 @@ function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
     reminder: null,
     // A host who jumps straight to the talk has had the glasses tasted some other way.
     reached: [...session.reached, ...inFront.filter((pour) => !session.reached.includes(pour))],
-    timeline: [...session.timeline, { cue: cue.id, at }],
+    timeline: [...session.timeline, { cue: cue.id, at, planned: cue.ideal }],
   };
 }
 

@@ -116,6 +116,8 @@ export interface Discussion {
 export interface Entry {
   readonly cue: CueId;
   readonly at: EpochMs;
+  /** Its length as it was when it was entered: a later fit must not change what the room is said to have taken. */
+  readonly planned: Seconds;
 }
 
 export const unopened: Unopened = { status: 'unopened' };

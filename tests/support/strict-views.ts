@@ -159,7 +159,7 @@ const hostBase = {
       discussion: z.enum(['silent', 'open', 'closed']),
     }),
   ),
-  timeline: z.array(z.strictObject({ cue: text, at: number })),
+  timeline: z.array(z.strictObject({ cue: text, at: number, planned: number })),
   openedAt: number,
   habits: z.record(text, z.strictObject({ mean: number, variance: number })),
 };

@@ -143,9 +143,10 @@ describe('learning a room', () => {
   });
 
   it('reads what was lived from when each cue was entered, without the gathering and the cue in hand', () => {
-    const at = (cue: Cue | undefined, seconds: number) => ({
+    const at = (cue: Cue | undefined, after: number) => ({
       cue: cue?.id ?? cueId('nothing'),
-      at: epochMs(from + seconds * 1000),
+      at: epochMs(from + after * 1000),
+      planned: cue?.ideal ?? seconds(0),
     });
     const lived = livedSoFar(evening, [
       at(evening[0], 0),

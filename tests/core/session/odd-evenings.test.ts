@@ -69,7 +69,7 @@ describe('nights on which the wall clock does what it likes', () => {
     if (clock.kind !== 'running') throw new Error('It runs.');
     const moved = {
       ...view,
-      timeline: view.timeline.map(({ cue, at }) => ({ cue, at: epochMs(at + by) })),
+      timeline: view.timeline.map((entry) => ({ ...entry, at: epochMs(entry.at + by) })),
       clock: { ...clock, endsAt: epochMs(clock.endsAt + by) },
     };
     const { starts, end } = lookAhead(evening.underWay.cues, moved, epochMs(doorsAt + by));
