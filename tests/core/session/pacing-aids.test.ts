@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, seatId } from '../../../core/ids.ts';
-import { forecastOf } from '../../../core/session/fitting.ts';
+import { aheadOf, forecastOf } from '../../../core/session/fitting.ts';
 import { epochMs } from '../../../core/units.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -12,6 +12,15 @@ const remote = (evening: EveningTold, name: string) => {
 };
 
 describe('fitting to an end', () => {
+  it('[P13] reckons what the room took against the lengths it was given, not against those of a later fit', () => {
+    const evening = new EveningTold(planOf(6)).goTo('welcome');
+    while (evening.cue !== 'cedar/water') evening.wait(evening.idealMs / 1000).next();
+    evening.goTo('practice/swirl');
+    const before = aheadOf(evening.underWay, epochMs(evening.now)).habits;
+    expect(evening.host({ type: 'FitTo', endsAt: epochMs(evening.now + 30 * 60_000) })).toBe('done');
+    expect(aheadOf(evening.underWay, epochMs(evening.now)).habits).toEqual(before);
+  });
+
   it('[P13] shortens what is still to come, keeps the cue in hand, and is undone to the second', () => {
     const evening = new EveningTold(planOf(6)).goTo('ash/first/nose');
     const before = evening.underWay.cues;
