@@ -14,6 +14,10 @@ export const sizes = {
 /** What the browser itself says of a line that is down; the app has no way to keep it quiet. */
 const aboutTheLine = /net::ERR_|WebSocket connection to|Failed to load resource/;
 
+/** A page that is left before its socket is open closes it: the browser says so, and nobody has lost anything. */
+const leftWhileConnecting =
+  /^WebSocket connection to .* WebSocket is closed before the connection is established\.$/;
+
 /** Somebody with a device, as a test sees them: what is on their screen, by role and name, and what goes wrong there. */
 export class Person {
   readonly name: string;
@@ -32,6 +36,7 @@ export class Person {
     page.on('console', (message) => {
       if (message.type() !== 'error' && message.type() !== 'warning') return;
       if (this.lineMayFail && aboutTheLine.test(message.text())) return;
+      if (leftWhileConnecting.test(message.text())) return;
       this.faults.push(`${name}: ${message.text()} (${message.location().url})`);
     });
   }
