@@ -11,6 +11,9 @@ export interface Addresses {
   readonly data: string;
 }
 
+const plain =
+  'This is plain http: whoever is on the same network could read along. Use a network of your own with a password, or give a certificate in QUIETPOUR_TLS_KEY and QUIETPOUR_TLS_CERT.';
+
 /**
  * What a host reads in the terminal: for every network that this machine is on, where the host goes, where guests go,
  * and a square for their cameras.
@@ -32,6 +35,7 @@ export function announcement({ scheme, port, external, origins, houseKey, data }
     ...(reached.length > 0
       ? [`On this machine itself the host also finds it at ${local}/host#key=${houseKey}`]
       : ['This machine is on no network: phones cannot reach it until it is.']),
+    ...(scheme === 'http' && external.length > 0 ? ['', plain] : []),
     '',
     `Everything is kept in ${data}. Stop with Ctrl+C.`,
     '',

@@ -76,6 +76,8 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
           )}
         </section>
         <Preparations drink={stored.plan.drink} />
+        {/* A browser counts http on this machine itself as safe, and so it is. */}
+        {!window.isSecureContext && <p class="small soft doors-screen">{words.doors.plainHttp}</p>}
         {!wakeLockWorks() && <p class="small soft doors-screen">{words.doors.screen}</p>}
       </div>
       <DoorsThumb evening={evening} />

@@ -69,6 +69,8 @@ export const hostWords = {
     scan: (code: string) => `A square code that leads a phone to the guests’ page with code ${code}`,
     how: 'Guests scan the square with their camera, or type the address and the code.',
     sameNetwork: 'Phones must be on the same network as this server.',
+    plainHttp:
+      'This page came over plain http: whoever is on the same network could read along, notes and keys included. Use a network of your own with a password, or give the server a certificate for https.',
     open: 'Open the doors',
     opening: 'Opening the doors',
     notOpen: 'Guests can sit down once the doors are open. You can still change the plan until then.',
