@@ -40,6 +40,9 @@ export async function seekSecrets(options: SecretsOptions): Promise<SecretsRepor
       while (ledger.written < enough) await someTurns(evening, random);
       await evening.look();
       await evening.fetchAll();
+      // Only then is there a recap.
+      await evening.host({ type: 'Finish' });
+      await evening.fetchAll();
       await evening.look();
     } finally {
       await evening.end();

@@ -121,6 +121,7 @@ export class WatchedEvening {
     const pour = this.pick(pours) ?? 'one';
     const sharing = this.pick(['shared', 'shared', 'counted', 'private']) ?? 'private';
     if (sharing === 'shared') this.options.ledger.share(person.seat, pour);
+    else this.options.ledger.takeBack(person.seat, pour);
     await this.pick(person.devices)?.share({ pour, sharing });
   }
 
@@ -162,7 +163,13 @@ export class WatchedEvening {
     this.#eventsSeen = events.length;
     for (const [device, seen] of this.#watched) {
       for (const frame of device.frames.slice(seen.at)) {
-        ledger.look(frame, seen.who, frame.slice(0, 20), seen.owner, frame.startsWith('2["board"'));
+        ledger.look(
+          frame,
+          seen.who,
+          frame.slice(0, 20),
+          seen.owner,
+          frame.startsWith('2["board"') ? 'board' : undefined,
+        );
       }
       seen.at = device.frames.length;
       if (device.closed) this.#watched.delete(device);
@@ -184,9 +191,14 @@ export class WatchedEvening {
       ['house', '/api/tastings', houseKey],
       ['host', keepsake, hostKey],
       ['house', keepsake, houseKey],
+      ['host', `/api/tastings/${tasting}/crowd`, hostKey],
     ];
     for (const [who, path, key] of fetched) await this.#fetch(path, key, who);
+    for (const file of ['recap', 'recap.json', 'recap.csv']) {
+      await this.#fetch(`/api/tastings/${tasting}/${file}`, hostKey, 'host', undefined, 'recap');
+    }
     for (const { seat, key, removed } of this.people) {
+      await this.#fetch(`/api/tastings/${tasting}/recap.json`, key, `guest ${seat}`);
       await this.#fetch(keepsake, key, `guest ${seat}`, removed ? undefined : seat);
       await this.#fetch(plan, key, `guest ${seat}`);
     }
@@ -197,11 +209,17 @@ export class WatchedEvening {
     for (const line of this.#logged.splice(0)) this.options.ledger.look(line, 'the log', 'a line');
   }
 
-  async #fetch(path: string, key: string | undefined, who: string, owner?: SeatId): Promise<void> {
+  async #fetch(
+    path: string,
+    key: string | undefined,
+    who: string,
+    owner?: SeatId,
+    out?: 'recap',
+  ): Promise<void> {
     const headers = key === undefined ? {} : { authorization: `Bearer ${key}` };
     const response = await fetch(this.house.url + path, { headers });
     const whole = `${[...response.headers].join('\n')}\n${await response.text()}`;
-    this.options.ledger.look(whole, who, path, owner);
+    this.options.ledger.look(whole, who, path, owner, out);
   }
 
   async #enter(who: string, shown: object, owner?: SeatId): Promise<Device> {

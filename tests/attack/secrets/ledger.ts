@@ -17,6 +17,8 @@ interface Note {
 export class Ledger {
   readonly #notes: Note[] = [];
   readonly #shared = new Set<string>();
+  /** Shared at this moment, so that what was taken back is known. */
+  readonly #sharedNow = new Set<string>();
   readonly #spoken = new Set<string>();
   readonly findings: Finding[] = [];
   /** How much was looked at. */
@@ -35,7 +37,13 @@ export class Ledger {
 
   /** The guest switched sharing on: from now on this page may be on the board while it is open [Q2]. */
   share(seat: SeatId, pour: string): void {
+    this.#sharedNow.add(`${seat}/${pour}`);
     this.#shared.add(`${seat}/${pour}`);
+  }
+
+  /** What has gone out on a board before is not called back, but nothing new may go out [Q2]. */
+  takeBack(seat: SeatId, pour: string): void {
+    this.#sharedNow.delete(`${seat}/${pour}`);
   }
 
   /** The host opened the discussion of this pour [Q1]. */
@@ -45,16 +53,18 @@ export class Ledger {
 
   /**
    * @param owner whose device it is; their own words are theirs
-   * @param board whether this is a board, the one place where the words of others may stand
+   * @param out through which of the two doors of the notebooks this came, if any: a board, or what the host takes home
    */
-  look(text: string, who: string, where: string, owner?: SeatId, board = false): void {
+  look(text: string, who: string, where: string, owner?: SeatId, out?: 'board' | 'recap'): void {
     this.looked.messages += 1;
     this.looked.bytes += text.length;
     const allowed = (number: number): boolean => {
       const note = this.#notes[number];
       if (note === undefined) return false;
       if (owner !== undefined && note.seat === owner) return true;
-      const spoken = board && this.#spoken.has(note.pour) && this.#shared.has(`${note.seat}/${note.pour}`);
+      const page = `${note.seat}/${note.pour}`;
+      const given = out === 'board' ? this.#shared.has(page) : out === 'recap' && this.#sharedNow.has(page);
+      const spoken = given && this.#spoken.has(note.pour);
       if (spoken) this.aloud += 1;
       return spoken;
     };
