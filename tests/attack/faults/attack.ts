@@ -61,8 +61,7 @@ export async function rideOut(fault: Fault, guests: number): Promise<Recovery> {
     Array.from({ length: guests }, () => seatGuest(house, made, proxy.origin)),
   );
   try {
-    const versionNow = () => host.last('host')?.version ?? 0;
-    await until('everybody is level', () => seated.every(({ level }) => level(versionNow())));
+    await until('everybody follows', () => seated.every(({ level }) => level(0)), patience);
     fault.strike(proxy);
     const over = performance.now() + fault.lasts;
     let version = 0;
