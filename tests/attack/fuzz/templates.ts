@@ -114,6 +114,20 @@ export function request(nasty: Nasty, { tastings, keys, plan }: Targets): Reques
     ],
     ['GET', `/host/${encodeURIComponent(wellFormed(nasty.text()))}`, undefined],
     ['GET', '/metrics', undefined],
+    [
+      'GET',
+      `/api/tastings/${tasting}/${nasty.pick(['recap', 'recap.json', 'recap.csv', 'crowd'])}`,
+      undefined,
+    ],
+    ['POST', `/api/tastings/${tasting}/photos`, 'no picture'],
+    ['DELETE', `/api/tastings/${tasting}/photos/${'p'.repeat(32)}`, undefined],
+    ['GET', `/photos/${encodeURIComponent(wellFormed(nasty.text()))}`, undefined],
+    ['POST', '/api/screens', { code: 'WRONG1', key: 'k'.repeat(30) }],
+    ['POST', `/api/tastings/${tasting}/screens/1`, { admit: true }],
+    ['DELETE', `/api/tastings/${tasting}/screens`, undefined],
+    ['PUT', '/api/invitations/WRONG1/survey', { answers: [] }],
+    // Of the joined tasting the attacker may delete what is their own.
+    ['DELETE', `/api/keepsake/${tastings[0]}`, undefined],
     [nasty.pick(['PATCH', 'OPTIONS', 'HEAD', 'TRACE', 'PROPFIND']), `/api/tastings/${tasting}`, { plan }],
   ]);
   const headers: Record<string, string> = {
