@@ -4,8 +4,8 @@ import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
-import type { Sharing } from '../../shared/wire/notebook.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { Sharing } from '../../shared/wire/sharing.ts';
 
 /**
  * What must outlive the process. Reads answer at once; a write is done when its promise settles, and only then is it

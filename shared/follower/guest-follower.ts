@@ -4,8 +4,8 @@ import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { GuestAsk } from '../wire/commands.ts';
-import type { Sharing } from '../wire/notebook.ts';
 import { type Ack, protocolVersion } from '../wire/protocol.ts';
+import type { Sharing } from '../wire/sharing.ts';
 import {
   type Connection,
   type ConnectionOptions,

@@ -1,7 +1,8 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals-core';
 import type { CommandId, PourId } from '../../core/ids.ts';
-import type { NotebookView, NoteShare, Sharing } from '../wire/notebook.ts';
+import type { NotebookView, NoteShare } from '../wire/notebook.ts';
 import type { Ack } from '../wire/protocol.ts';
+import type { Sharing } from '../wire/sharing.ts';
 import type { NoAnswer } from './connection.ts';
 import type { After } from './timer.ts';
 

@@ -14,6 +14,7 @@ import {
 } from '../notes/entry.ts';
 import { feelings, reviewAnswers, strengths } from '../words/closing.ts';
 import { commandIdSchema } from './commands.ts';
+import { type Sharing, sharings } from './sharing.ts';
 
 const aPour = z
   .string()
@@ -75,13 +76,6 @@ export interface NoteSave {
   readonly value: NoteValue;
   readonly base: number;
 }
-
-/**
- * What becomes of a guest's page of one pour, off until they choose [Q2]. `counted`: its marks count in the recap
- * without a name, among at least two others'; `shared`: it stands on the board with their name, and counts.
- */
-export const sharings = ['private', 'counted', 'shared'] as const;
-export type Sharing = (typeof sharings)[number];
 
 export const noteShareSchema = z.strictObject({
   id: commandIdSchema,

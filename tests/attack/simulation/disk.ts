@@ -2,8 +2,8 @@ import type { CommandId, SeatId, TastingId } from '../../../core/ids.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { type KeyRow, type StoredEntry, StoreFailure } from '../../../server/store/store.ts';
-import type { Sharing } from '../../../shared/wire/notebook.ts';
 import type { Ack, NoteAck } from '../../../shared/wire/protocol.ts';
+import type { Sharing } from '../../../shared/wire/sharing.ts';
 import type { Chances } from '../chances.ts';
 import type { VirtualTime } from '../virtual-time.ts';
 

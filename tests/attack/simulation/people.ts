@@ -5,7 +5,7 @@ import { followAsHost, type HostFollower } from '../../../shared/follower/host-f
 import { entryKey } from '../../../shared/follower/notebook.ts';
 import type { TextField } from '../../../shared/notes/entry.ts';
 import type { GuestAsk, HostAsk } from '../../../shared/wire/commands.ts';
-import type { Sharing } from '../../../shared/wire/notebook.ts';
+import type { Sharing } from '../../../shared/wire/sharing.ts';
 import { Device, type Page, type Room } from './device.ts';
 import type { Asked } from './history.ts';
 import { hostKey } from './house.ts';

@@ -7,7 +7,7 @@ import type { SessionEvent } from '../../../core/session/event.ts';
 import { epochMs } from '../../../core/units.ts';
 import { memoryStore, openSqliteStore } from '../../../server/store/sqlite.ts';
 import { type Store, StoreFailure } from '../../../server/store/store.ts';
-import type { Sharing } from '../../../shared/wire/notebook.ts';
+import type { Sharing } from '../../../shared/wire/sharing.ts';
 import { planOf } from '../../support/plans.ts';
 
 /** One suite that every store has to pass. */

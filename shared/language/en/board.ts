@@ -1,0 +1,71 @@
+import type { Sharing } from '../../wire/sharing.ts';
+
+const counted = (count: number, one: string, many: string): string =>
+  count === 1 ? `1 ${one}` : `${count} ${many}`;
+
+/** What stands on the table once a talk is open, on guests' and the host's screens. Another language is one more file of this shape. */
+export const boardWords = {
+  title: 'On the table',
+  waiting: 'The talk is not open yet.',
+  empty: 'Nobody has shared this one yet.',
+  later: 'added later',
+  you: 'you',
+  atHome: 'at home',
+  all: 'All',
+  choose: 'Which glass?',
+  trial: 'Odd one out',
+  fields: { look: 'Look', nose: 'Nose', palate: 'Palate', finish: 'Finish', thoughts: 'Thoughts' },
+
+  words: {
+    title: 'Words that came up',
+    hint: 'Only what was put down before the talk.',
+    by: (word: string, people: number) => `${word}: ${counted(people, 'person', 'people')}`,
+    more: (count: number) => `and ${counted(count, 'more word', 'more words')} from one person each`,
+  },
+  colours: {
+    title: 'Colours',
+    picture: (parts: readonly string[]) => `From light to dark: ${parts.join(', ')}`,
+  },
+  places: { title: 'Places', of: (name: string, place: number) => `${name}: ${place}` },
+  odd: {
+    title: 'Who found the odd one?',
+    found: (right: number, of: number) => `${right} of ${of} picked the odd one.`,
+    chance: 'By guessing alone one in three would.',
+    right: (glass: number) => `glass ${glass}, and it was`,
+    wrong: (picked: number, odd: number) => `glass ${picked}; it was glass ${odd}`,
+    guessed: 'a guess',
+    picked: (glass: number) => `glass ${glass}`,
+  },
+
+  speaking: {
+    title: 'Who speaks when',
+    hint: 'Drawn by lot. Nobody has to speak.',
+    each: (seconds: number) =>
+      seconds < 90 ? `About ${seconds} seconds each.` : `About ${Math.round(seconds / 60)} minutes each.`,
+    rounds: (pours: number) => `Once for each of ${pours} glasses.`,
+    now: 'about now',
+  },
+
+  share: {
+    title: 'Your page is yours',
+    lead: 'Nobody sees it unless you say so, glass by glass. You can take it back at any time.',
+    leadLast: 'You can still choose what may be counted or seen.',
+    choose: (glass: string) => `${glass}: what becomes of my page?`,
+    choices: {
+      private: 'Keep it to myself',
+      counted: 'Count my marks, without my name',
+      shared: 'Share it with my name',
+    } satisfies Record<Sharing, string>,
+    counted:
+      'Counted means: your marks go into the host’s summary without your name, and only when at least three do the same. None of your lines is shown.',
+    done: {
+      private: (glass: string) => `${glass}: your page is yours alone again.`,
+      counted: (glass: string) => `${glass}: your marks count, without your name.`,
+      shared: (glass: string) => `${glass}: your page is on the table.`,
+    } satisfies Record<Sharing, (glass: string) => string>,
+    nothing: 'You have put down nothing for this glass.',
+    yours: 'What the table would see',
+  },
+};
+
+export type BoardWords = typeof boardWords;

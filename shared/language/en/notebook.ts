@@ -1,0 +1,115 @@
+import type { NoteField } from '../../notes/entry.ts';
+
+/** What the notebook, the ranking and the odd-one-out say. Another language is one more file of this shape. */
+export const notebookWords = {
+  fetching: 'Your words are being fetched. You can write already.',
+
+  /** Every part of a page, as it is called in a file that is taken home. */
+  fields: {
+    look: 'Look',
+    colour: 'Colour',
+    nose: 'Nose',
+    'nose-words': 'Words for the nose',
+    palate: 'Palate',
+    'palate-words': 'Words for the palate',
+    structure: 'How much of each',
+    finish: 'Finish',
+    'finish-words': 'Words for the finish',
+    liking: 'Liking',
+    place: 'Place in your order',
+    'odd-one-out': 'Odd one out',
+    review: 'Still in the glass?',
+    feelings: 'Feelings',
+    thoughts: 'Thoughts',
+  } satisfies Record<NoteField, string>,
+  unfold: (sense: string) => `${sense}: words and marks`,
+  unfoldLook: 'Colour',
+
+  colour: {
+    title: 'Which colour comes nearest?',
+    hint: 'Hold the glass before something white. Tap again to take it back.',
+    ranges: { white: 'White', rose: 'Rosé', red: 'Red' },
+  },
+
+  board: {
+    titles: {
+      'nose-words': 'Where have you met this smell?',
+      'palate-words': 'Where have you met this taste?',
+      'finish-words': 'What stays?',
+    },
+    hint: 'Open a place and tap a word. Tap again for stronger; a fourth tap lays it down.',
+    yours: 'Your words',
+    fromHost: 'From your host',
+    allPlaces: 'All places',
+    find: 'Find a word, or add your own',
+    add: (word: string) => `Add “${word}”`,
+    tooLong: 'That is too long for one word. Keep it to 40 letters, or write it in the field above.',
+    full: 'Sixty words are on this page. Lay one down before you take another.',
+    marked: (word: string, strength: string) => `${word}, ${strength}`,
+    laidDown: (word: string) => `${word}: laid down`,
+  },
+
+  structure: {
+    title: 'How much of each?',
+    none: 'not marked',
+  },
+
+  liking: {
+    title: 'How much do you like it?',
+    hint: 'Only for you. Tap again to take it back.',
+    /** The 9-point liking scale, best first. */
+    steps: [
+      'Like extremely',
+      'Like very much',
+      'Like moderately',
+      'Like slightly',
+      'Neither like nor dislike',
+      'Dislike slightly',
+      'Dislike moderately',
+      'Dislike very much',
+      'Dislike extremely',
+    ],
+  },
+
+  review: {
+    where: (at: number, of: number) => `Word ${at} of ${of}`,
+    none: 'You have marked no words for this glass. Read your lines below instead.',
+    done: 'You have been through all your words.',
+    again: 'From the top again',
+    back: 'One back',
+    skip: 'Skip',
+    page: 'Your page',
+  },
+
+  reflect: {
+    feelings: 'How do you feel with this glass?',
+    prompts: 'A sentence to finish',
+  },
+
+  ranking: {
+    title: 'Your order, the best on top',
+    hint: 'Move the glasses up and down. Two can be equally good.',
+    row: (place: number, glass: string) => `${place}. ${glass}`,
+    up: (glass: string) => `${glass} one up`,
+    down: (glass: string) => `${glass} one down`,
+    tie: 'As good as the one above',
+    tied: (glass: string) => `${glass}: as good as the one above`,
+    drag: 'Hold here to move it',
+    keep: 'This is my order',
+    kept: 'Your order is kept. You can still change it.',
+    notKept: 'Nothing is kept until you move a glass or tap the button.',
+    moved: (glass: string, place: number) => `${glass} is number ${place}.`,
+    few: 'There are not two glasses to compare.',
+  },
+
+  trial: {
+    pick: 'Which one is different?',
+    hint: 'Taste from left to right, with water between. You may go back.',
+    guessed: 'I guessed',
+    guessedHint: 'Say so when you are not sure: a guess is a good answer too.',
+    unsure: 'Two are alike and one is not. Not sure? Pick one all the same.',
+    picked: (code: string) => `You picked ${code}. Nobody sees it before the talk.`,
+  },
+};
+
+export type NotebookWords = typeof notebookWords;

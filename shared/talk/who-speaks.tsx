@@ -1,0 +1,54 @@
+import type { SeatId } from '../../core/ids.ts';
+import type { ClockView } from '../../core/session/views/stage.ts';
+import type { BoardWords } from '../language/en/board.ts';
+import { useTick } from '../ui/use-tick.ts';
+import type { BoardPour, BoardSpeaker } from '../wire/board.ts';
+import { shareOf, speakingOrder, type TalkTime, turnAt } from './speaking-order.ts';
+
+interface WhoSpeaksProps {
+  readonly table: readonly BoardSpeaker[];
+  /** The pours that are talked about now, in order of tasting. */
+  readonly pours: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[];
+  readonly clock: ClockView;
+  /** The server's time. Keep it the same function between renders. */
+  readonly now: () => number;
+  readonly own: SeatId | null;
+  readonly words: BoardWords;
+  /** Of its heading, by where it stands on the page. */
+  readonly level: 2 | 3;
+}
+
+/** The drawn order, and whose turn it would be about now. Nothing rings and nobody is cut off. */
+export function WhoSpeaks({ table, pours, clock, now, own, words, level }: WhoSpeaksProps) {
+  const Heading = `h${level}` as const;
+  const [first] = pours;
+  const time: TalkTime | null =
+    first !== undefined && clock.kind === 'running'
+      ? { from: Math.max(clock.startsAt, first.sealedAt), until: clock.endsAt }
+      : null;
+  const moment = useTick(now, { running: time !== null, anchor: time?.until ?? 0, period: 5000 });
+  if (first === undefined || table.length < 2) return null;
+  const order = speakingOrder(table, `${first.sealedAt}/${first.pour}`);
+  const running = time !== null && moment < time.until;
+  const turn = running ? turnAt(moment, time, order.length, pours.length) : -1;
+  return (
+    <section class="talk-part">
+      <Heading>{words.speaking.title}</Heading>
+      <ol class="speakers">
+        {order.map(({ seat, name, remote }, index) => (
+          <li key={seat} aria-current={index === turn ? 'step' : undefined}>
+            <bdi>{name}</bdi>
+            {seat === own && <span class="soft"> ({words.you})</span>}
+            {remote && <span class="soft"> ({words.atHome})</span>}
+            {index === turn && <span class="speaker-now"> {words.speaking.now}</span>}
+          </li>
+        ))}
+      </ol>
+      <p class="soft small">
+        {words.speaking.hint}
+        {running && ` ${words.speaking.each(shareOf(time, order.length, pours.length))}`}
+        {pours.length > 1 && ` ${words.speaking.rounds(pours.length)}`}
+      </p>
+    </section>
+  );
+}
