@@ -1,6 +1,15 @@
+import { useEffect, useState } from 'preact/hooks';
 import type { HostPour, HostTrial } from '../../core/session/views/host.ts';
-import { isTextField, type TextField } from '../../shared/notes/entry.ts';
-import type { BoardEntry, BoardNote, BoardPour, BoardView } from '../../shared/wire/board.ts';
+import type { ClockView } from '../../core/session/views/stage.ts';
+import type { Drink } from '../../core/tasting.ts';
+import { boardWords } from '../../shared/language/en/board.ts';
+import { notebookWords } from '../../shared/language/en/notebook.ts';
+import type { Vocabulary } from '../../shared/notes/in-words.ts';
+import { PourBoard } from '../../shared/talk/pour-board.tsx';
+import '../../shared/talk/talk.css';
+import { WhoSpeaks } from '../../shared/talk/who-speaks.tsx';
+import type { BoardPour, BoardView } from '../../shared/wire/board.ts';
+import { loadClosingText, loadWords } from '../../shared/words/load-words.ts';
 import { words } from '../language.ts';
 import { placesOf } from './cue-words.ts';
 
@@ -8,15 +17,28 @@ interface BoardPanelProps {
   readonly board: BoardView | null;
   readonly pours: readonly HostPour[];
   readonly trials: readonly HostTrial[];
+  readonly clock: ClockView;
+  /** The server's time. */
+  readonly now: () => number;
 }
 
-/** What guests chose to share, glass by glass. */
-export function BoardPanel({ board, pours, trials }: BoardPanelProps) {
+/** Who speaks when, and what guests chose to share, glass by glass. */
+export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps) {
   const places = placesOf(pours);
-  const shared = (board?.pours ?? []).filter(({ notes }) => notes.length > 0);
-  if (shared.length === 0) return <p class="board-empty soft">{words.board.empty}</p>;
+  const open = board?.pours ?? [];
+  const shared = open.filter(({ notes }) => notes.length > 0);
   return (
     <section class="board" aria-label={words.board.title}>
+      <WhoSpeaks
+        table={board?.table ?? []}
+        pours={talkedAbout(open)}
+        clock={clock}
+        now={now}
+        own={null}
+        words={boardWords}
+        level={3}
+      />
+      {shared.length === 0 && <p class="board-empty soft">{words.board.empty}</p>}
       {shared.map((each) => (
         <Shared
           key={each.pour}
@@ -32,6 +54,12 @@ export function BoardPanel({ board, pours, trials }: BoardPanelProps) {
   );
 }
 
+/** Boards of earlier talks may still be open: the talk is about those that were opened last. */
+function talkedAbout(open: readonly BoardPour[]): BoardPour[] {
+  const latest = Math.max(...open.map(({ sealedAt }) => sealedAt));
+  return open.filter(({ sealedAt }) => sealedAt === latest);
+}
+
 function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number | undefined): string {
   const found = pours.find(({ id }) => id === pour);
   return [...(place === undefined ? [] : [words.cue.glass(place)]), ...(found ? [found.name] : [])].join(
@@ -39,56 +67,33 @@ function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number 
   );
 }
 
-interface WrittenEntry extends BoardEntry {
-  readonly field: TextField;
-  readonly value: string;
-}
-
-const isWritten = (entry: BoardEntry): entry is WrittenEntry =>
-  isTextField(entry.field) && typeof entry.value === 'string';
-
 function Shared({ shared, name }: { readonly shared: BoardPour; readonly name: string }) {
+  const vocabulary = useVocabulary(shared.drink ?? 'spirit');
   return (
     <section class="board-glass">
       <h3>
         <bdi>{name}</bdi>
       </h3>
-      <ul class="plain-list">
-        {shared.notes.map((note) => (
-          <Note key={note.seat} note={note} />
-        ))}
-      </ul>
+      <PourBoard pour={shared} vocabulary={vocabulary} words={boardWords} own={null} />
     </section>
   );
 }
 
-function Note({ note }: { readonly note: BoardNote }) {
-  return (
-    <li class="board-note">
-      <p class="board-who">
-        <bdi>{note.name}</bdi>
-        {note.remote && <span class="soft"> · {words.board.remote}</span>}
-      </p>
-      <dl class="board-words">
-        {note.sealed.filter(isWritten).map((entry) => (
-          <Entry key={entry.field} entry={entry} />
-        ))}
-        {note.addedLater.filter(isWritten).map((entry) => (
-          <Entry key={`later-${entry.field}`} entry={entry} later />
-        ))}
-      </dl>
-    </li>
-  );
-}
-
-function Entry({ entry, later }: { readonly entry: WrittenEntry; readonly later?: boolean }) {
-  return (
-    <div>
-      <dt>
-        {words.board.fields[entry.field]}
-        {later && <span class="board-later"> · {words.board.later}</span>}
-      </dt>
-      <dd dir="auto">{entry.value}</dd>
-    </div>
-  );
+/** What turns the codes of a page into words; undefined until it has been fetched. */
+function useVocabulary(drink: Drink): Vocabulary | undefined {
+  const [vocabulary, setVocabulary] = useState<Vocabulary>();
+  useEffect(() => {
+    let gone = false;
+    Promise.all([loadWords(drink), loadClosingText()]).then(
+      ([sheet, closing]) => {
+        if (!gone) setVocabulary({ sheet, closing, liking: notebookWords.liking.steps });
+      },
+      // Without a network what was written shows, and the next talk asks again.
+      () => undefined,
+    );
+    return () => {
+      gone = true;
+    };
+  }, [drink]);
+  return vocabulary;
 }

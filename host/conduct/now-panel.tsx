@@ -82,7 +82,13 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
         </div>
       )}
       {board ? (
-        <BoardPanel board={evening.follower.board.value} pours={view.pours} trials={view.trials} />
+        <BoardPanel
+          board={evening.follower.board.value}
+          pours={view.pours}
+          trials={view.trials}
+          clock={view.clock}
+          now={evening.follower.clock.now}
+        />
       ) : (
         <div class="now-say">
           <p class="now-label">{words.room.say}</p>
