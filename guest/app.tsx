@@ -4,13 +4,17 @@ import { entranceAt } from '../shared/seats/seat-link.ts';
 import { words } from './language.ts';
 import { deviceStorage, seatOfTab, sitTab } from './seat/device.ts';
 import { Door } from './seat/door.tsx';
+import { Fetching } from './seat/fetching.tsx';
 import { InvitationPage } from './seat/invitation-page.tsx';
+import { useLater } from './seat/later.ts';
+import { keepsakePart } from './seat/parts.ts';
 import { openRoom, RoomContext } from './seat/room.ts';
 import { RoomPage } from './seat/room-page.tsx';
 
 type Place =
   | { readonly at: 'door'; readonly problem?: string }
   | { readonly at: 'invitation'; readonly code: string }
+  | { readonly at: 'evenings' }
   | { readonly at: 'seat'; readonly seat: KeptSeat };
 
 /** Where this page begins. A key in the address is taken in and the address cleaned before anything is shown. */
@@ -52,9 +56,13 @@ export function App() {
     };
   }, []);
 
-  const toDoor = () => {
+  const toDoor = (problem?: string) => {
     history.replaceState(null, '', '/');
-    setPlace({ at: 'door' });
+    setPlace(problem === undefined ? { at: 'door' } : { at: 'door', problem });
+  };
+  const toEvenings = () => {
+    history.replaceState(null, '', '/');
+    setPlace({ at: 'evenings' });
   };
   switch (place.at) {
     case 'door':
@@ -66,24 +74,41 @@ export function App() {
             setPlace({ at: 'invitation', code });
           }}
           onSeat={(seat) => setPlace({ at: 'seat', seat })}
+          onEvenings={toEvenings}
         />
       );
+    case 'evenings':
+      return <Evenings onSeat={(seat) => setPlace({ at: 'seat', seat })} onBack={() => toDoor()} />;
     case 'invitation':
       return (
         <InvitationPage
           code={place.code}
-          onOtherCode={toDoor}
+          onOtherCode={() => toDoor()}
           onSeat={(seat) => setPlace({ at: 'seat', seat })}
         />
       );
     case 'seat':
-      return <Seated key={place.seat.key} seat={place.seat} onLeave={toDoor} />;
+      return <Seated key={place.seat.key} seat={place.seat} onLeave={toDoor} onEvenings={toEvenings} />;
     default:
       return place satisfies never;
   }
 }
 
-function Seated({ seat, onLeave }: { readonly seat: KeptSeat; readonly onLeave: () => void }) {
+type EveningsProps = Parameters<typeof import('./keepsake/evenings-page.tsx').EveningsPage>[0];
+
+function Evenings(props: EveningsProps) {
+  const part = useLater(keepsakePart);
+  return part ? <part.keepsakePages.EveningsPage {...props} /> : <Fetching />;
+}
+
+interface SeatedProps {
+  readonly seat: KeptSeat;
+  /** With a sentence to be read at the door. */
+  readonly onLeave: (said?: string) => void;
+  readonly onEvenings: () => void;
+}
+
+function Seated({ seat, onLeave, onEvenings }: SeatedProps) {
   const room = useMemo(() => {
     keepSeat(seat, deviceStorage);
     sitTab(seat);
@@ -92,7 +117,7 @@ function Seated({ seat, onLeave }: { readonly seat: KeptSeat; readonly onLeave: 
   useEffect(() => room.close, [room]);
   return (
     <RoomContext.Provider value={room}>
-      <RoomPage onLeave={onLeave} />
+      <RoomPage onLeave={onLeave} onEvenings={onEvenings} />
     </RoomContext.Provider>
   );
 }

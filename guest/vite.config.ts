@@ -35,6 +35,10 @@ export default defineConfig(({ mode }) => ({
     // assets that a strict content security policy would refuse.
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
-    rollupOptions: { input: join(root, beside.includes(mode) ? `${mode}.html` : 'index.html') },
+    rollupOptions: {
+      input: join(root, beside.includes(mode) ? `${mode}.html` : 'index.html'),
+      // What a page needs first is one script: in pieces it would be larger and asked for piece by piece.
+      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+    },
   },
 }));

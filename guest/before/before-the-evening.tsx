@@ -2,6 +2,7 @@ import type { Invitation } from '../../shared/wire/http.ts';
 import type { NamedPour } from '../../shared/wire/views.ts';
 import { PourFacts } from '../board/pour-facts.tsx';
 import { words } from '../language.ts';
+import { beforeWords } from './language.ts';
 import { wallTimes } from './when.ts';
 
 interface BeforeTheEveningProps {
@@ -12,7 +13,7 @@ interface BeforeTheEveningProps {
 /** What a guest wants to know in the days before: when, where, what, how, and what to have ready. */
 export function BeforeTheEvening({ invitation, locale }: BeforeTheEveningProps) {
   const { place, startsAt, timeZone, pours, atHome, callLink } = invitation;
-  const said = words.before;
+  const said = beforeWords;
   const times = startsAt === null ? null : wallTimes(startsAt, timeZone, locale);
   return (
     <>
@@ -60,7 +61,7 @@ export function BeforeTheEvening({ invitation, locale }: BeforeTheEveningProps) 
 }
 
 function PourList({ pours }: { readonly pours: readonly NamedPour[] }) {
-  if (pours.length === 0) return <p class="soft">{words.before.noPours}</p>;
+  if (pours.length === 0) return <p class="soft">{beforeWords.noPours}</p>;
   return (
     <ol class="reveal">
       {pours.map((pour) => (

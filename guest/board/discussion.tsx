@@ -1,32 +1,111 @@
-import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
-import { cardName, glassOf } from '../glass/glasses.ts';
-import { words } from '../language.ts';
-import { Board } from './board.tsx';
-import { ShareSwitch } from './share-switch.tsx';
+import { useState } from 'preact/hooks';
+import { PourBoard } from '../../shared/talk/pour-board.tsx';
+import { WhoSpeaks } from '../../shared/talk/who-speaks.tsx';
+import type { BoardPour } from '../../shared/wire/board.ts';
+import type { PourId, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { useRoom } from '../seat/room.ts';
+import { words } from './language.ts';
+import { ShareChoice } from './share-choice.tsx';
+import { type TableItem, tableItems } from './table-items.ts';
+import { useVocabulary } from './use-vocabulary.ts';
 
-/** Before the talk opens: whose words they are. Once it is open: what people chose to put on the table. */
-export function Discussion({ stage, own }: { readonly stage: StageUnderWay; readonly own: SeatView }) {
-  const glasses = stage.cue.pours.flatMap((pour) => glassOf(stage, pour) ?? []);
-  const open = glasses.filter(({ card }) => stage.openBoards.includes(card.id));
-  if (glasses.length === 0) return null;
+interface DiscussionProps {
+  readonly stage: StageUnderWay;
+  readonly own: SeatView;
+}
+
+/**
+ * Before the talk opens: whose page it is. Once it is open: who speaks, and what people chose to put on the table. At
+ * the end of the evening the same for all that was tasted.
+ */
+export function Discussion({ stage, own }: DiscussionProps) {
+  const { follower } = useRoom();
+  const all = tableItems(stage, own.trials);
+  const last = stage.cue.pours.length === 0;
+  const items = last ? all : all.filter(({ id }) => stage.cue.pours.includes(id));
+  const view = follower.board.value;
+  const open = items.flatMap((item) => {
+    const pour = view?.pours.find((each) => each.pour === item.id);
+    return pour !== undefined && stage.openBoards.includes(item.id) ? [{ item, pour }] : [];
+  });
+  if (items.length === 0) return null;
   return (
     <div class="stack">
-      {open.length > 0 && <Board glasses={open} own={own.seat} />}
+      {open.length > 0 && !last && (
+        <WhoSpeaks
+          table={view?.table ?? []}
+          pours={open.map(({ pour }) => pour)}
+          clock={stage.clock}
+          now={follower.clock.now}
+          own={own.seat}
+          words={words}
+          level={2}
+        />
+      )}
+      {open.length > 0 && <Table open={open} own={own} />}
       <section class="stack-tight">
         <h2>{words.share.title}</h2>
         <p class="soft">
-          {open.length === 0 && `${words.board.waiting} `}
-          {words.share.lead}
+          {open.length === 0 && !last && `${words.waiting} `}
+          {words.share.lead} {last && words.share.leadLast}
         </p>
-        {glasses.map(({ position, card }) => (
-          <ShareSwitch
-            key={card.id}
-            pour={card.id}
-            glass={words.glass.nth(position)}
-            name={cardName(words, card)}
-          />
+        <p class="soft small">{words.share.counted}</p>
+        {items.map((item) => (
+          <ShareChoice key={item.id} item={item} drink={item.drink ?? stage.drink} />
         ))}
       </section>
     </div>
+  );
+}
+
+interface TableProps {
+  readonly open: readonly { readonly item: TableItem; readonly pour: BoardPour }[];
+  readonly own: SeatView;
+}
+
+/** One glass, or all of them below each other. */
+function Table({ open, own }: TableProps) {
+  const [chosen, setChosen] = useState<PourId | null>(null);
+  const shown = open.filter(({ item }) => chosen === null || item.id === chosen);
+  return (
+    <section class="stack" aria-label={words.title}>
+      {open.length > 1 && (
+        <fieldset class="glass-picker" aria-label={words.choose}>
+          {[{ id: null, title: words.all }, ...open.map(({ item }) => item)].map(({ id, title }) => (
+            <button
+              type="button"
+              key={id ?? ''}
+              class="button glass-pick"
+              aria-pressed={id === chosen}
+              onClick={() => setChosen(id)}
+            >
+              {title}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      {(shown.length > 0 ? shown : open).map(({ item, pour }) => (
+        <OnTable key={item.id} item={item} pour={pour} own={own} />
+      ))}
+    </section>
+  );
+}
+
+interface OnTableProps {
+  readonly item: TableItem;
+  readonly pour: BoardPour;
+  readonly own: SeatView;
+}
+
+function OnTable({ item, pour, own }: OnTableProps) {
+  const vocabulary = useVocabulary(pour.drink ?? 'spirit');
+  return (
+    <section class="board-pour">
+      <h2>
+        {item.title}
+        {item.name !== null && <span class="soft board-name"> {item.name}</span>}
+      </h2>
+      <PourBoard pour={pour} vocabulary={vocabulary} words={words} own={own.seat} />
+    </section>
   );
 }

@@ -1,15 +1,15 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
-import { Discussion } from '../board/discussion.tsx';
-import { Reveal } from '../board/reveal.tsx';
 import { words } from '../language.ts';
+import { Fetching } from '../seat/fetching.tsx';
+import { useLater } from '../seat/later.ts';
+import { boardPart, notebookPart } from '../seat/parts.ts';
 import { useRoom } from '../seat/room.ts';
 import { BreakBody, MissedNotice } from './break-body.tsx';
 import { GroundRules } from './ground-rules.tsx';
 import { KitList } from './kit-list.tsx';
 import { StepBody } from './step-body.tsx';
-import { TrialGlasses } from './trial-glasses.tsx';
 
 interface CueBodyProps {
   readonly stage: StageUnderWay;
@@ -38,13 +38,13 @@ export function CueBody({ stage, own }: CueBodyProps) {
     case 'break':
       return <BreakBody stage={stage} own={own} />;
     case 'ranking':
-      return null;
+      return <Ranking stage={stage} />;
     case 'odd-one-out':
-      return <TrialGlasses stage={stage} own={own} />;
+      return <OddOneOut stage={stage} own={own} />;
     case 'discussion':
-      return <Discussion stage={stage} own={own} />;
+      return <Talk stage={stage} own={own} />;
     case 'reveal':
-      return <Reveal stage={stage} />;
+      return <Names stage={stage} />;
     case 'farewell':
       return <Farewell stage={stage} own={own} />;
     default:
@@ -65,7 +65,27 @@ function Farewell({ stage, own }: CueBodyProps) {
       >
         {words.keepsake.open}
       </Button>
-      <Discussion stage={stage} own={own} />
+      <Talk stage={stage} own={own} />
     </div>
   );
+}
+
+function Ranking({ stage }: Pick<CueBodyProps, 'stage'>) {
+  const part = useLater(notebookPart);
+  return part ? <part.notebookPages.RankingBody stage={stage} /> : <Fetching />;
+}
+
+function OddOneOut(props: CueBodyProps) {
+  const part = useLater(notebookPart);
+  return part ? <part.notebookPages.OddPick {...props} /> : <Fetching />;
+}
+
+function Names({ stage }: Pick<CueBodyProps, 'stage'>) {
+  const part = useLater(boardPart);
+  return part ? <part.boardPages.Reveal stage={stage} /> : <Fetching />;
+}
+
+function Talk(props: CueBodyProps) {
+  const part = useLater(boardPart);
+  return part ? <part.boardPages.Discussion {...props} /> : <Fetching />;
 }

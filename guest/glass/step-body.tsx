@@ -1,9 +1,11 @@
 import { useEffect } from 'preact/hooks';
+import { textFields } from '../../shared/notes/entry.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { NoteField } from '../notebook/note-field.tsx';
-import { NotePage } from '../notebook/note-page.tsx';
+import { useLater } from '../seat/later.ts';
+import { notebookPart } from '../seat/parts.ts';
 import { useRoom } from '../seat/room.ts';
 import { chime } from './chime.ts';
 import { timeOf } from './cue-time.ts';
@@ -12,6 +14,7 @@ import { timeOf } from './cue-time.ts';
 export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
   const { step, sense, pours, kind } = stage.cue;
   const pour = kind === 'step' ? pours[0] : undefined;
+  const pages = useLater(notebookPart)?.notebookPages;
   const water = kind === 'practice' ? <p class="only-water">{words.glass.onlyWater}</p> : null;
   switch (step) {
     case 'look':
@@ -32,13 +35,26 @@ export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
       );
     case 'write':
       return pour === undefined || sense === null ? null : (
-        <NoteField key={`${pour}/${sense}`} pour={pour} field={sense} rows={4} hint />
+        <>
+          <NoteField key={`${pour}/${sense}`} pour={pour} field={sense} rows={2} hint />
+          {pages && (
+            <pages.SenseMarks key={`${pour}/${sense}/marks`} stage={stage} pour={pour} sense={sense} />
+          )}
+        </>
       );
     case 'review':
-      return pour === undefined ? null : <NotePage stage={stage} pour={pour} />;
+      if (pour === undefined) return null;
+      return pages ? (
+        <pages.ReviewPage stage={stage} pour={pour} />
+      ) : (
+        textFields.map((field) => <NoteField key={`${pour}/${field}`} pour={pour} field={field} rows={2} />)
+      );
     case 'reflect':
       return pour === undefined ? null : (
-        <NoteField key={`${pour}/thoughts`} pour={pour} field="thoughts" rows={5} hint />
+        <>
+          <NoteField key={`${pour}/thoughts`} pour={pour} field="thoughts" rows={3} hint />
+          {pages && <pages.ReflectMarks stage={stage} pour={pour} />}
+        </>
       );
     case 'swirl':
     case 'spit':

@@ -1,20 +1,19 @@
-import type { GuestWords } from '../../shared/language/en/guest.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
+import type { KeepsakeLanguage } from './keepsake-language.ts';
 
 /** With whom, where and when, as far as it is known. */
 export function evening(
-  keepsake: Pick<Keepsake, 'hostName' | 'place' | 'startsAt' | 'timeZone'>,
-  words: GuestWords,
+  { hostName, place, startsAt, timeZone }: Pick<Keepsake, 'hostName' | 'place' | 'startsAt' | 'timeZone'>,
+  { home, guest }: KeepsakeLanguage,
 ): string[] {
-  const { hostName, place, startsAt, timeZone } = keepsake;
   return [
-    ...(hostName === '' ? [] : [words.keepsake.withHost(hostName)]),
+    ...(hostName === '' ? [] : [home.withHost(hostName)]),
     ...(place === '' ? [] : [place]),
-    ...(startsAt === null ? [] : [dayOf(startsAt, timeZone, words.language)]),
+    ...(startsAt === null ? [] : [dayOf(startsAt, timeZone, guest.language)]),
   ];
 }
 
-function dayOf(startsAt: string, timeZone: string, language: string): string {
+export function dayOf(startsAt: string, timeZone: string, language: string): string {
   const day = new Date(startsAt);
   try {
     return new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone }).format(day);

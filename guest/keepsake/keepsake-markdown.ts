@@ -1,37 +1,69 @@
-import type { GuestWords } from '../../shared/language/en/guest.ts';
-import { textFields, textOf } from '../../shared/notes/entry.ts';
-import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
-import { factsOf } from '../board/facts-of.ts';
+import type { Keepsake } from '../../shared/wire/http.ts';
 import { evening } from './evening-line.ts';
+import {
+  keepsakeInWords,
+  type PourInWords,
+  type TrialInWords,
+  type VocabularyOf,
+} from './keepsake-in-words.ts';
+import type { KeepsakeLanguage } from './keepsake-language.ts';
 
 /**
  * A guest's evening as CommonMark. What people typed comes out as the very characters they typed: nothing in it can
  * turn into a heading, a link, a picture or HTML.
  */
-export function keepsakeMarkdown(keepsake: Keepsake, words: GuestWords): string {
+export function keepsakeMarkdown(
+  keepsake: Keepsake,
+  vocabularyOf: VocabularyOf,
+  language: KeepsakeLanguage,
+): string {
+  const { home } = language;
   const head = [
-    `# ${plainMarkdown(keepsake.title || words.keepsake.title)}`,
-    plainMarkdown([words.keepsake.notesOf(keepsake.guest), ...evening(keepsake, words)].join(' · ')),
+    `# ${plainMarkdown(keepsake.title || home.title)}`,
+    plainMarkdown([home.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ')),
   ];
-  return `${[...head, ...keepsake.pours.flatMap((pour) => pourMarkdown(pour, words))].join('\n\n')}\n`;
+  const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const body = [...pours.flatMap((pour) => pourMarkdown(pour, language)), ...trials.flatMap(trialMarkdown)];
+  return `${[...head, ...body].join('\n\n')}\n`;
 }
 
-function pourMarkdown(pour: KeepsakePour, words: GuestWords): string[] {
-  const facts = pour.facts === null ? [] : factsOf(words, pour.facts);
-  const notes = textFields.flatMap((field) => {
-    const text = textOf(pour.entries, field);
-    return text === '' ? [] : [`### ${plainMarkdown(words.fields[field])}`, plainMarkdown(text)];
-  });
+function pourMarkdown(
+  { pour, glass, name, facts, reading, fields }: PourInWords,
+  language: KeepsakeLanguage,
+) {
+  const { home, guest } = language;
+  const code = pour.code === null ? [] : [guest.glass.coded(pour.code)];
   return [
-    `## ${plainMarkdown(pourTitle(pour, words))}`,
+    `## ${plainMarkdown(`${glass}: ${[...code, name].join(', ')}`)}`,
     ...(facts.length === 0 ? [] : [plainMarkdown(facts.join(' · '))]),
-    ...(notes.length === 0 ? [`*${plainMarkdown(words.keepsake.noNotes)}*`] : notes),
+    ...fields.flatMap(({ field, text }) => [
+      `### ${plainMarkdown(language.fields[field])}`,
+      plainMarkdown(text),
+    ]),
+    ...(fields.length === 0 ? [`*${plainMarkdown(home.noNotes)}*`] : []),
+    ...(reading.length === 0
+      ? []
+      : [
+          `### ${plainMarkdown(home.reading)}`,
+          reading
+            .map(({ title, link }) => `- ${plainMarkdown(title)}: <${encodeURI(decoded(link))}>`)
+            .join('\n'),
+        ]),
   ];
 }
 
-export function pourTitle({ position, facts, code }: KeepsakePour, words: GuestWords): string {
-  const marks = [...(code === null ? [] : [words.glass.coded(code)]), facts?.name ?? words.keepsake.unnamed];
-  return `${words.glass.nth(position)}: ${marks.join(', ')}`;
+const trialMarkdown = ({ title, sentences }: TrialInWords): string[] => [
+  `## ${plainMarkdown(title)}`,
+  plainMarkdown(sentences.join(' ')),
+];
+
+/** A link that is encoded already must not be encoded twice; between angle brackets nothing can break out of it. */
+function decoded(link: string): string {
+  try {
+    return decodeURI(link);
+  } catch {
+    return link;
+  }
 }
 
 /** Characters that mean something anywhere in a line of CommonMark or of its common extensions. */

@@ -8,15 +8,24 @@ import { PageTitle } from '../seat/page-title.tsx';
 import { refusalSentence } from '../seat/refusal-sentence.ts';
 import { useRoom } from '../seat/room.ts';
 import { KeepsakeSheet } from './keepsake-sheet.tsx';
+import { homeWords } from './language.ts';
+import { PrivateLink } from './private-link.tsx';
 import { TakeAway } from './take-away.tsx';
+import { useVocabularies } from './use-vocabularies.ts';
 
 type Fetching =
   | { readonly status: 'fetching' }
   | { readonly status: 'refused'; readonly code: string }
   | { readonly status: 'here'; readonly keepsake: Keepsake };
 
+interface KeepsakePageProps {
+  /** The notes are deleted and the seat is gone. */
+  readonly onGone: (said: string) => void;
+  readonly onEvenings: () => void;
+}
+
 /** What a guest takes home: their own notes with the names of the pours. */
-export function KeepsakePage() {
+export function KeepsakePage({ onGone, onEvenings }: KeepsakePageProps) {
   const { follower, page, seat } = useRoom();
   const [fetching, setFetching] = useState<Fetching>({ status: 'fetching' });
   const [asked, setAsked] = useState(0);
@@ -37,25 +46,33 @@ export function KeepsakePage() {
     };
   }, [tasting, key, asked, unsaved, stage]);
 
+  const keepsake = fetching.status === 'here' ? fetching.keepsake : undefined;
+  const vocabularyOf = useVocabularies(keepsake?.pours.map(({ drink }) => drink) ?? []);
+
   return (
     <main class="page keepsake">
       <div class="screen-only stack">
-        <PageTitle>{words.keepsake.title}</PageTitle>
+        <PageTitle>{homeWords.title}</PageTitle>
         <p class="lead">
-          {words.keepsake.thanks(follower.seat.value?.name ?? '')} {words.keepsake.lead}
+          {homeWords.thanks(follower.seat.value?.name ?? '')} {homeWords.lead}
         </p>
         <Notice kind="water">{words.keepsake.care}</Notice>
-        {unsaved && <Notice kind="info">{words.keepsake.unsaved}</Notice>}
-        {fetching.status === 'here' && <TakeAway keepsake={fetching.keepsake} />}
+        {unsaved && <Notice kind="info">{homeWords.unsaved}</Notice>}
+        {keepsake && vocabularyOf && <TakeAway keepsake={keepsake} vocabularyOf={vocabularyOf} />}
       </div>
-      {fetching.status === 'fetching' && <p class="soft">{words.keepsake.fetching}</p>}
+      {(fetching.status === 'fetching' || (keepsake && !vocabularyOf)) && (
+        <p class="soft">{homeWords.fetching}</p>
+      )}
       {fetching.status === 'refused' && (
         <>
           <Notice kind="info">{refusalSentence(fetching.code)}</Notice>
-          <Button onPress={() => setAsked(asked + 1)}>{words.keepsake.again}</Button>
+          <Button onPress={() => setAsked(asked + 1)}>{homeWords.again}</Button>
         </>
       )}
-      {fetching.status === 'here' && <KeepsakeSheet keepsake={fetching.keepsake} />}
+      {keepsake && vocabularyOf && <KeepsakeSheet keepsake={keepsake} vocabularyOf={vocabularyOf} />}
+      <div class="screen-only stack">
+        <PrivateLink onGone={onGone} />
+      </div>
       <div class="screen-only thumb-bar">
         <Button
           kind="quiet"
@@ -64,6 +81,9 @@ export function KeepsakePage() {
           }}
         >
           {words.notes.open}
+        </Button>
+        <Button kind="quiet" onPress={onEvenings}>
+          {homeWords.evenings.open}
         </Button>
         {follower.stage.value?.status === 'under-way' && follower.seat.value?.presence === 'seated' && (
           <Button

@@ -1,48 +1,73 @@
-import { textFields, textOf } from '../../shared/notes/entry.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
-import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
-import { PourFacts } from '../board/pour-facts.tsx';
+import type { Keepsake } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
 import { evening } from './evening-line.ts';
+import { keepsakeInWords, type PourInWords, type VocabularyOf } from './keepsake-in-words.ts';
+import { homeWords, language } from './language.ts';
+
+interface KeepsakeSheetProps {
+  readonly keepsake: Keepsake;
+  readonly vocabularyOf: VocabularyOf;
+}
 
 /** The same on the screen and on paper. */
-export function KeepsakeSheet({ keepsake }: { readonly keepsake: Keepsake }) {
+export function KeepsakeSheet({ keepsake, vocabularyOf }: KeepsakeSheetProps) {
+  const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
   return (
     <PrintPage
-      title={keepsake.title || words.keepsake.title}
-      running={[words.keepsake.notesOf(keepsake.guest), ...evening(keepsake, words)].join(' · ')}
+      title={keepsake.title || homeWords.title}
+      running={[homeWords.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ')}
     >
-      {keepsake.pours.map((pour) => (
-        <PourOnSheet key={pour.pour} pour={pour} />
+      {pours.map((each) => (
+        <PourOnSheet key={each.pour.pour} {...each} />
+      ))}
+      {trials.map(({ trial, title, sentences }) => (
+        <article class="sheet-pour" key={trial.trial}>
+          <h3>{title}</h3>
+          <p>{sentences.join(' ')}</p>
+        </article>
       ))}
     </PrintPage>
   );
 }
 
-function PourOnSheet({ pour }: { readonly pour: KeepsakePour }) {
-  const written = textFields.flatMap((field) => {
-    const value = textOf(pour.entries, field);
-    return value === '' ? [] : [{ field, value }];
-  });
+function PourOnSheet({ pour, glass, name, facts, reading, fields }: PourInWords) {
   return (
     <article class="sheet-pour">
       <p class="soft small">
-        {words.glass.nth(pour.position)}
+        {glass}
         {pour.code !== null && ` · ${words.glass.coded(pour.code)}`}
       </p>
-      <h3>{pour.facts?.name ?? words.keepsake.unnamed}</h3>
-      {pour.facts !== null && <PourFacts pour={pour.facts} />}
-      {written.length === 0 ? (
-        <p class="soft">{words.keepsake.noNotes}</p>
+      <h3>
+        <bdi>{name}</bdi>
+      </h3>
+      {facts.length > 0 && <p class="soft small">{facts.join(' · ')}</p>}
+      {fields.length === 0 ? (
+        <p class="soft">{homeWords.noNotes}</p>
       ) : (
         <dl class="own-words">
-          {written.map(({ field, value }) => (
+          {fields.map(({ field, text }) => (
             <div key={field}>
-              <dt>{words.fields[field]}</dt>
-              <dd dir="auto">{value}</dd>
+              <dt>{language.fields[field]}</dt>
+              <dd dir="auto">{text}</dd>
             </div>
           ))}
         </dl>
+      )}
+      {reading.length > 0 && (
+        <>
+          <h4>{homeWords.reading}</h4>
+          <ul class="reading">
+            {reading.map(({ title, link }) => (
+              <li key={link}>
+                <a href={link} target="_blank" rel="noreferrer noopener">
+                  {title}
+                </a>
+                <span class="print-only small"> {link}</span>
+              </li>
+            ))}
+          </ul>
+        </>
       )}
     </article>
   );

@@ -3,43 +3,63 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { download, print, share } from '../../shared/ui/strokes.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
-import { words } from '../language.ts';
 import { copyText } from '../seat/copy-text.ts';
 import { useRoom } from '../seat/room.ts';
+import { keepsakeCsv } from './keepsake-csv.ts';
+import type { VocabularyOf } from './keepsake-in-words.ts';
+import { keepsakeJson } from './keepsake-json.ts';
 import { keepsakeMarkdown } from './keepsake-markdown.ts';
+import { homeWords, language } from './language.ts';
 
-/** Three ways out of the phone: a file, the clipboard, paper. */
-export function TakeAway({ keepsake }: { readonly keepsake: Keepsake }) {
+interface TakeAwayProps {
+  readonly keepsake: Keepsake;
+  readonly vocabularyOf: VocabularyOf;
+}
+
+/** Ways out of the phone: a file, what the phone can share with, the clipboard, paper. */
+export function TakeAway({ keepsake, vocabularyOf }: TakeAwayProps) {
   const { status } = useRoom();
   const [byHand, setByHand] = useState(false);
   const id = useId();
-  const text = keepsakeMarkdown(keepsake, words);
+  const words = homeWords.take;
+  const text = keepsakeMarkdown(keepsake, vocabularyOf, language);
+  const title = keepsake.title || homeWords.title;
   return (
     <div class="stack-tight">
       <div class="take-away">
-        <Button kind="primary" onPress={() => save(text, `${words.keepsake.fileName}.md`)}>
+        <Button kind="primary" onPress={() => save(text, 'md')}>
           <Icon of={download} />
-          {words.keepsake.download}
+          {words.download}
         </Button>
+        {'share' in navigator && (
+          <Button
+            onPress={async () => {
+              if (!(await shared(title, text))) status.say(words.notShared);
+            }}
+          >
+            <Icon of={share} />
+            {words.share}
+          </Button>
+        )}
         <Button
           onPress={async () => {
             const copied = await copyText(text);
             setByHand(!copied);
-            status.say(copied ? words.keepsake.copied : words.keepsake.copyByHand);
+            status.say(copied ? words.copied : words.copyByHand);
           }}
         >
           <Icon of={share} />
-          {words.keepsake.copy}
+          {words.copy}
         </Button>
         <Button onPress={() => window.print()}>
           <Icon of={print} />
-          {words.keepsake.print}
+          {words.print}
         </Button>
       </div>
       {byHand && (
         <>
           <label class="field-label" for={id}>
-            {words.keepsake.text}
+            {words.text}
           </label>
           <textarea
             class="field-input"
@@ -52,15 +72,38 @@ export function TakeAway({ keepsake }: { readonly keepsake: Keepsake }) {
           />
         </>
       )}
+      <details>
+        <summary>{words.other}</summary>
+        <div class="take-away">
+          <Button onPress={() => save(keepsakeCsv(keepsake, vocabularyOf, language), 'csv')}>
+            {words.csv}
+          </Button>
+          <Button onPress={() => save(keepsakeJson(keepsake, vocabularyOf, language), 'json')}>
+            {words.json}
+          </Button>
+        </div>
+      </details>
     </div>
   );
 }
 
-function save(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'text/markdown;charset=utf-8' }));
+const kinds = { md: 'text/markdown', csv: 'text/csv', json: 'application/json' } as const;
+
+function save(text: string, ending: keyof typeof kinds): void {
+  const address = URL.createObjectURL(new Blob([text], { type: `${kinds[ending]};charset=utf-8` }));
   const link = document.createElement('a');
   link.href = address;
-  link.download = name;
+  link.download = `${homeWords.take.fileName}.${ending}`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** True as well when the guest has thought better of it. */
+async function shared(title: string, text: string): Promise<boolean> {
+  try {
+    await navigator.share({ title, text });
+    return true;
+  } catch (error) {
+    return error instanceof DOMException && error.name === 'AbortError';
+  }
 }

@@ -27,7 +27,7 @@ export function NoteField({ pour, field, glass, rows = 3, hint = false }: NoteFi
   const label = words.fields[field];
   const error = refusedWords(entry);
   return (
-    <div class="note" ref={box}>
+    <div class="note" data-field={field} ref={box}>
       <TextArea
         label={glass === undefined ? label : words.inField(label, glass)}
         hint={hint ? words.fieldHints[field] : undefined}

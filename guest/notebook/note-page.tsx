@@ -1,22 +1,82 @@
-import { type TextField, textFields } from '../../shared/notes/entry.ts';
-import type { PourId, StageView } from '../../shared/wire/views.ts';
-import { words } from '../language.ts';
+import type { ComponentChildren } from 'preact';
+import type { NoteField as Field } from '../../shared/notes/entry.ts';
+import { pageInWords } from '../../shared/notes/in-words.ts';
+import { words as pageWords } from '../language.ts';
+import { useLater } from '../seat/later.ts';
+import { useRoom } from '../seat/room.ts';
+import { closingText } from '../seat/word-sheets.ts';
+import { ReflectMarks } from './closing-pages.tsx';
+import { words } from './language.ts';
 import { NoteField } from './note-field.tsx';
+import { type OfPour, SenseMarks, useSheet } from './sense-marks.tsx';
 
-interface NotePageProps {
-  readonly stage: StageView;
-  readonly pour: PourId;
-  readonly fields?: readonly TextField[];
-}
+/** The tapped parts of each sense, in the order of the steps. */
+const tapped = [
+  { sense: 'look', fields: ['colour'] },
+  { sense: 'nose', fields: ['nose-words'] },
+  { sense: 'palate', fields: ['palate-words', 'structure'] },
+  { sense: 'finish', fields: ['finish-words', 'liking'] },
+] as const satisfies readonly { sense: string; fields: readonly Field[] }[];
 
-/** The page of one glass, from top to bottom. */
-export function NotePage({ stage, pour, fields = textFields }: NotePageProps) {
+/** The page of one glass, from top to bottom; what was tapped is read in a line, and unfolds to be changed. */
+export function NotePage({ stage, pour }: OfPour) {
+  const said = useTapped({ stage, pour });
   return (
     <div class="stack note-page">
-      {stage.sealed.includes(pour) && <p class="soft small">{words.saved.later}</p>}
-      {fields.map((field) => (
-        <NoteField key={`${pour}/${field}`} pour={pour} field={field} rows={2} />
+      {stage.sealed.includes(pour) && <p class="soft small">{pageWords.saved.later}</p>}
+      {tapped.map(({ sense, fields }) => (
+        <div class="note-part" key={`${pour}/${sense}`}>
+          <NoteField pour={pour} field={sense} rows={1} />
+          <Folded
+            title={sense === 'look' ? words.unfoldLook : words.unfold(pageWords.fields[sense])}
+            said={said(fields)}
+          >
+            <SenseMarks stage={stage} pour={pour} sense={sense} />
+          </Folded>
+        </div>
       ))}
+      <div class="note-part">
+        <NoteField key={`${pour}/thoughts`} pour={pour} field="thoughts" rows={1} />
+        <Folded title={words.fields.feelings} said={said(['feelings'])}>
+          <ReflectMarks stage={stage} pour={pour} />
+        </Folded>
+      </div>
     </div>
+  );
+}
+
+/** What was tapped into some fields, in words; empty until the words have been fetched. */
+function useTapped({ stage, pour }: OfPour): (fields: readonly Field[]) => string {
+  const { notebook } = useRoom().follower;
+  const sheet = useSheet({ stage, pour });
+  const closing = useLater(closingText);
+  return (fields) => {
+    if (sheet === undefined || closing === undefined) return '';
+    const entries = fields.map((field) => ({ field, value: notebook.read(pour, field) }));
+    return pageInWords(entries, { sheet, closing, liking: words.liking.steps })
+      .map(({ text }) => text)
+      .join('. ');
+  };
+}
+
+interface FoldedProps {
+  readonly title: string;
+  readonly said: string;
+  readonly children: ComponentChildren;
+}
+
+function Folded({ title, said, children }: FoldedProps) {
+  return (
+    <details class="folded">
+      <summary>
+        {title}
+        {said !== '' && (
+          <span class="folded-said" dir="auto">
+            {said}
+          </span>
+        )}
+      </summary>
+      <div class="stack">{children}</div>
+    </details>
   );
 }

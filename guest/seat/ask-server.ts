@@ -7,7 +7,7 @@ export interface Asked {
   readonly key?: string;
   /** Sent as JSON, with POST unless another method is named. */
   readonly body?: object;
-  readonly method?: 'PUT';
+  readonly method?: 'PUT' | 'DELETE';
 }
 
 const patience = 8000;

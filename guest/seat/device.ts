@@ -7,8 +7,8 @@ import type { SeatPass } from '../../shared/seats/seat-link.ts';
 export const deviceStorage = (): Storage => localStorage;
 
 /** Words that the server has not taken yet, apart for each seat. */
-export function noteKeep({ tasting, key }: SeatPass): NoteKeep {
-  const name = `quietpour.notes.${tasting}.${key.slice(0, 8)}`;
+export function noteKeep(pass: SeatPass): NoteKeep {
+  const name = nameOfNotes(pass);
   return {
     read() {
       try {
@@ -26,6 +26,16 @@ export function noteKeep({ tasting, key }: SeatPass): NoteKeep {
       }
     },
   };
+}
+
+const nameOfNotes = ({ tasting, key }: SeatPass): string => `quietpour.notes.${tasting}.${key.slice(0, 8)}`;
+
+export function forgetNotes(pass: SeatPass): void {
+  try {
+    deviceStorage().removeItem(nameOfNotes(pass));
+  } catch {
+    // A device that keeps nothing has nothing to forget.
+  }
 }
 
 /** Whether this device keeps anything at all. */

@@ -13,10 +13,11 @@ interface DoorProps {
   readonly problem?: string | undefined;
   readonly onCode: (code: string) => void;
   readonly onSeat: (seat: KeptSeat) => void;
+  readonly onEvenings: () => void;
 }
 
 /** The first screen asks one thing. Who has sat here before finds the seat again. */
-export function Door({ problem, onCode, onSeat }: DoorProps) {
+export function Door({ problem, onCode, onSeat, onEvenings }: DoorProps) {
   const [code, setCode] = useState('');
   const [short, setShort] = useState(false);
   const seats = keptSeats(deviceStorage).slice(0, 3);
@@ -34,6 +35,9 @@ export function Door({ problem, onCode, onSeat }: DoorProps) {
               {words.door.back(seat.title ?? words.door.keptUntitled)}
             </Button>
           ))}
+          <Button kind="quiet" onPress={onEvenings}>
+            {words.door.evenings}
+          </Button>
         </section>
       )}
       <form

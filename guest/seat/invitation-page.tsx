@@ -3,11 +3,13 @@ import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
-import { BeforeTheEvening } from '../before/before-the-evening.tsx';
 import { wallTimes } from '../before/when.ts';
 import { locale, words } from '../language.ts';
 import { askServer } from './ask-server.ts';
+import { Fetching } from './fetching.tsx';
+import { useLater } from './later.ts';
 import { PageTitle } from './page-title.tsx';
+import { beforePart } from './parts.ts';
 import { refusalSentence } from './refusal-sentence.ts';
 import { SeatForm } from './seat-form.tsx';
 
@@ -71,7 +73,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
             <InvitationLines invitation={looking.invitation} />
           </header>
           {looking.invitation.stage === 'planned' && (
-            <BeforeTheEvening invitation={looking.invitation} locale={locale} />
+            <Before invitation={looking.invitation} locale={locale} />
           )}
           <Entry invitation={looking.invitation} code={code} onSeat={onSeat} />
           <Button kind="quiet" onPress={onOtherCode}>
@@ -82,6 +84,11 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
     default:
       return looking satisfies never;
   }
+}
+
+function Before(props: { readonly invitation: Invitation; readonly locale: string }) {
+  const part = useLater(beforePart);
+  return part ? <part.beforePages.BeforeTheEvening {...props} /> : <Fetching />;
 }
 
 function InvitationLines({ invitation }: { readonly invitation: Invitation }) {

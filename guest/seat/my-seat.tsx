@@ -10,6 +10,7 @@ import { chime, soundOn, turnSound } from '../glass/chime.ts';
 import { promptsSpoken, turnPrompts } from '../glass/spoken-prompt.ts';
 import { words } from '../language.ts';
 import { Cautions } from './cautions.tsx';
+import { seatWords } from './language.ts';
 import { OtherPhone } from './other-phone.tsx';
 import { PageTitle } from './page-title.tsx';
 import { useRoom } from './room.ts';
@@ -22,31 +23,31 @@ export function MySeat({ own }: { readonly own: SeatView }) {
   const back = () => {
     room.page.value = { at: 'room' };
   };
-  if (cautions) return <Cautions acceptLabel={words.seat.close} onAccept={() => setCautions(false)} />;
+  if (cautions) return <Cautions acceptLabel={seatWords.close} onAccept={() => setCautions(false)} />;
   return (
     <main class="page">
-      <PageTitle>{words.seat.title}</PageTitle>
+      <PageTitle>{seatWords.title}</PageTitle>
       <Rename own={own} />
       <section class="stack-tight">
         <Switch
-          label={words.seat.leftHanded}
+          label={seatWords.leftHanded}
           on={own.leftHanded}
           onTurn={(leftHanded) => void room.ask({ type: 'ChangeSeat', leftHanded })}
         />
         <Switch
-          label={words.seat.atHome}
+          label={seatWords.atHome}
           on={own.remote}
           onTurn={(remote) => void room.ask({ type: 'ChangeSeat', remote })}
         />
-        <Switch label={words.seat.sound} hint={words.seat.soundHint} on={soundOn.value} onTurn={turnSound} />
+        <Switch label={seatWords.sound} hint={seatWords.soundHint} on={soundOn.value} onTurn={turnSound} />
         {soundOn.value && (
           <Button kind="quiet" onPress={() => chime('end')}>
-            {words.seat.tryIt}
+            {seatWords.tryIt}
           </Button>
         )}
         <Switch
           label={words.seat.spoken}
-          hint={words.seat.spokenHint}
+          hint={seatWords.spokenHint}
           on={promptsSpoken.value}
           onTurn={turnPrompts}
         />
@@ -55,7 +56,7 @@ export function MySeat({ own }: { readonly own: SeatView }) {
       <OtherPhone />
       <section class="stack">
         <Button kind="quiet" onPress={() => setCautions(true)}>
-          {words.seat.cautions}
+          {seatWords.cautions}
         </Button>
         <Leave />
       </section>
@@ -76,7 +77,7 @@ function Rename({ own }: { readonly own: SeatView }) {
     const wrong = nameError(name);
     setError(wrong);
     if (wrong !== undefined) return;
-    if (await room.ask({ type: 'ChangeSeat', name: name.trim() })) room.status.say(words.seat.saved);
+    if (await room.ask({ type: 'ChangeSeat', name: name.trim() })) room.status.say(seatWords.saved);
   };
   return (
     <form
@@ -87,7 +88,7 @@ function Rename({ own }: { readonly own: SeatView }) {
       }}
     >
       <TextField
-        label={words.seat.name}
+        label={seatWords.name}
         error={error}
         value={name}
         onInput={setName}
@@ -95,7 +96,7 @@ function Rename({ own }: { readonly own: SeatView }) {
       />
       {name.trim() !== own.name && (
         <button type="submit" class="button">
-          {words.seat.rename}
+          {seatWords.rename}
         </button>
       )}
     </form>
@@ -111,9 +112,9 @@ function ThemeChooser() {
   };
   return (
     <Choice
-      legend={words.seat.theme}
+      legend={seatWords.theme}
       across
-      options={themeChoices.map((value) => ({ value, label: words.seat.themes[value] }))}
+      options={themeChoices.map((value) => ({ value, label: seatWords.themes[value] }))}
       value={theme}
       onChoose={choose}
     />
@@ -126,11 +127,11 @@ function Leave() {
   return (
     <>
       <Button kind="danger" onPress={() => setAsking(true)}>
-        {words.seat.leave}
+        {seatWords.leave}
       </Button>
       {asking && (
         <Dialog
-          title={words.seat.leave}
+          title={seatWords.leave}
           onClose={() => setAsking(false)}
           actions={
             <>
@@ -141,15 +142,15 @@ function Leave() {
                   void room.ask({ type: 'LeaveTable' });
                 }}
               >
-                {words.seat.leave}
+                {seatWords.leave}
               </Button>
               <Button kind="primary" onPress={() => setAsking(false)}>
-                {words.seat.stay}
+                {seatWords.stay}
               </Button>
             </>
           }
         >
-          <p>{words.seat.leaveSure}</p>
+          <p>{seatWords.leaveSure}</p>
         </Dialog>
       )}
     </>

@@ -2,8 +2,8 @@ import { useId, useState } from 'preact/hooks';
 import { seatLink } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
-import { words } from '../language.ts';
 import { copyText } from './copy-text.ts';
+import { seatWords } from './language.ts';
 import { useRoom } from './room.ts';
 
 /** The link stays hidden until it is asked for: whoever photographs it has the seat. */
@@ -14,13 +14,13 @@ export function OtherPhone() {
   const link = seatLink(window.location.origin, seat.value);
   return (
     <section class="stack-tight">
-      <h2>{words.seat.other}</h2>
-      {!deviceKeeps && <Notice kind="caution">{words.seat.keepsNothing}</Notice>}
-      <p class="soft">{words.seat.otherHint}</p>
+      <h2>{seatWords.other}</h2>
+      {!deviceKeeps && <Notice kind="caution">{seatWords.keepsNothing}</Notice>}
+      <p class="soft">{seatWords.otherHint}</p>
       {shown ? (
         <>
           <label class="field-label" for={id}>
-            {words.seat.link}
+            {seatWords.link}
           </label>
           <textarea
             class="field-input seat-link"
@@ -31,15 +31,13 @@ export function OtherPhone() {
             onFocus={(event) => event.currentTarget.select()}
           />
           <Button
-            onPress={async () =>
-              status.say((await copyText(link)) ? words.seat.copied : words.seat.copyByHand)
-            }
+            onPress={async () => status.say((await copyText(link)) ? seatWords.copied : seatWords.copyByHand)}
           >
-            {words.seat.copy}
+            {seatWords.copy}
           </Button>
         </>
       ) : (
-        <Button onPress={() => setShown(true)}>{words.seat.showLink}</Button>
+        <Button onPress={() => setShown(true)}>{seatWords.showLink}</Button>
       )}
     </section>
   );

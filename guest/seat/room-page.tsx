@@ -1,35 +1,46 @@
 import { useEffect } from 'preact/hooks';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
+import type { PourId, SeatView, StageView } from '../../shared/wire/views.ts';
 import { ownStage } from '../glass/own-stage.ts';
 import { RoomScreen } from '../glass/room-screen.tsx';
-import { KeepsakePage } from '../keepsake/keepsake-page.tsx';
 import { words } from '../language.ts';
-import { MyNotes } from '../notebook/my-notes.tsx';
 import { Cautions } from './cautions.tsx';
+import { Fetching } from './fetching.tsx';
+import { useLater } from './later.ts';
 import { LinkPage, linkNeedsPerson } from './link-page.tsx';
-import { MySeat } from './my-seat.tsx';
 import { PageTitle } from './page-title.tsx';
+import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts.ts';
 import { useRoom } from './room.ts';
 
+interface RoomPageProps {
+  /** With a sentence to be read at the door. */
+  readonly onLeave: (said?: string) => void;
+  readonly onEvenings: () => void;
+}
+
 /** Everything behind the door. */
-export function RoomPage({ onLeave }: { readonly onLeave: () => void }) {
+export function RoomPage(props: RoomPageProps) {
   const room = useRoom();
   useEffect(keepAwake, []);
   return (
     <>
       <StatusBar status={room.status} closeLabel={words.close} />
-      <Inside onLeave={onLeave} />
+      <Inside {...props} />
     </>
   );
 }
 
-function Inside({ onLeave }: { readonly onLeave: () => void }) {
+function Inside({ onLeave, onEvenings }: RoomPageProps) {
   const { follower, lock, page, seat, readCautions } = useRoom();
   const link = follower.link.value;
+  const drink = follower.stage.value?.drink;
+  useEffect(() => {
+    if (drink !== undefined) fetchParts(drink);
+  }, [drink]);
   const shown = lock.shown.value;
   const own = follower.seat.value;
-  if (linkNeedsPerson(link)) return <LinkPage link={link} onDoor={onLeave} />;
+  if (linkNeedsPerson(link)) return <LinkPage link={link} onDoor={() => onLeave()} />;
   const title = shown?.title || seat.value.title || words.app;
   // Who waits at the door is shown nothing of the room yet.
   if (own?.presence === 'waiting') return <Aside title={title}>{words.glass.waitingRoom}</Aside>;
@@ -45,7 +56,7 @@ function Inside({ onLeave }: { readonly onLeave: () => void }) {
         <aside class="banner left-early">
           {words.glass.left} {words.glass.comeBack}
         </aside>
-        <KeepsakePage />
+        <Home onGone={onLeave} onEvenings={onEvenings} />
       </>
     );
   }
@@ -55,16 +66,35 @@ function Inside({ onLeave }: { readonly onLeave: () => void }) {
   const at = page.value;
   switch (at.at) {
     case 'room':
-      return stage.status === 'finished' ? <KeepsakePage /> : <RoomScreen stage={stage} own={own} />;
+      return stage.status === 'finished' ? (
+        <Home onGone={onLeave} onEvenings={onEvenings} />
+      ) : (
+        <RoomScreen stage={stage} own={own} />
+      );
     case 'notes':
-      return <MyNotes stage={stage} chosen={at.pour} />;
+      return <Notes stage={stage} chosen={at.pour} />;
     case 'my-seat':
-      return <MySeat own={own} />;
+      return <OwnSeat own={own} />;
     case 'keepsake':
-      return <KeepsakePage />;
+      return <Home onGone={onLeave} onEvenings={onEvenings} />;
     default:
       return at satisfies never;
   }
+}
+
+function OwnSeat(props: { readonly own: SeatView }) {
+  const part = useLater(seatPart);
+  return part ? <part.seatPages.MySeat {...props} /> : <Fetching />;
+}
+
+function Notes(props: { readonly stage: StageView; readonly chosen: PourId | null }) {
+  const part = useLater(notebookPart);
+  return part ? <part.notebookPages.MyNotes {...props} /> : <Fetching />;
+}
+
+function Home(props: { readonly onGone: (said: string) => void; readonly onEvenings: () => void }) {
+  const part = useLater(keepsakePart);
+  return part ? <part.keepsakePages.KeepsakePage {...props} /> : <Fetching />;
 }
 
 function Aside({ title, children }: { readonly title: string; readonly children: string }) {

@@ -8,6 +8,7 @@ import { type KeptSeat, keepSeat } from '../../shared/seats/kept-seats.ts';
 import { newCommandId } from '../../shared/seats/new-id.ts';
 import { createStatus, type Status } from '../../shared/ui/status.ts';
 import type { GuestAsk } from '../../shared/wire/commands.ts';
+import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { createScreenLock, type ScreenLock } from '../glass/screen-lock.ts';
 import { deviceStorage, keepsThings, noteKeep, sitTab } from './device.ts';
@@ -31,7 +32,7 @@ export interface Room {
   readonly page: Signal<Page>;
   /** Asks, and says in a sentence why not. @returns whether it was done */
   ask(ask: GuestAsk): Promise<boolean>;
-  share(pour: PourId, shared: boolean): Promise<boolean>;
+  share(pour: PourId, sharing: Sharing): Promise<boolean>;
   readCautions(): void;
   close(): void;
 }
@@ -89,8 +90,8 @@ export function openRoom(pass: KeptSeat): Room {
       status.say(refusalSentence(answer.code));
       return false;
     },
-    async share(pour, shared) {
-      const answer = await follower.share(pour, shared ? 'shared' : 'private');
+    async share(pour, sharing) {
+      const answer = await follower.share(pour, sharing);
       if (!answer.ok) status.say(refusalSentence(answer.code));
       return answer.ok;
     },

@@ -4,6 +4,7 @@ import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
+import { seatWords } from '../../shared/language/en/seat.ts';
 import { createTasting } from '../support/tasting.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
@@ -129,8 +130,8 @@ describe('a guest at home', () => {
 
   it('who leaves early has the keepsake at once, and nothing more of the room', async () => {
     await lark.person.button(words.seat.open).click();
-    await lark.person.button(words.seat.leave).click();
-    await lark.person.page.getByRole('dialog').getByRole('button', { name: words.seat.leave }).click();
+    await lark.person.button(seatWords.leave).click();
+    await lark.person.page.getByRole('dialog').getByRole('button', { name: seatWords.leave }).click();
     await lark.person.text(new RegExp(words.glass.left)).waitFor();
     await lark.person.text('cold apple cellar').first().waitFor();
     await lark.person.look('home-left-early', { whole: true });

@@ -3,8 +3,10 @@ import { compile } from '../../core/running-order/compile.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { boardWords } from '../../shared/language/en/board.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
+import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
 import { Premises } from './premises.ts';
@@ -199,7 +201,7 @@ describe('an evening in the browser', () => {
     await leadTo('flight-1/discussion', berit, colm, lark);
     await berit.person.look('guest-own-words');
     await host.person.look('host-talk-closed');
-    await berit.person.page.getByRole('switch', { name: words.share.share(words.glass.nth(1)) }).click();
+    await berit.choosesToShare(words.glass.nth(1), 'shared');
     await host.openTalk();
     await colm.person.text('pear skin and wet slate').waitFor();
     await host.person.text('pear skin and wet slate').waitFor();
@@ -208,11 +210,11 @@ describe('an evening in the browser', () => {
     await berit.person.button(words.notes.open).click();
     await berit.writes('thoughts', 'an orchard wall in rain');
     await berit.person.button(words.notes.back).click();
-    await colm.person.text(new RegExp(`^${words.board.later} an orchard wall in rain$`)).waitFor();
+    await colm.person.text(new RegExp(`^${boardWords.later} an orchard wall in rain$`)).waitFor();
     for (const secret of ['warm hay', 'sea wind', 'old gold'])
       expect(await host.person.text(secret).count()).toBe(0);
     for (const secret of ['warm hay', 'sea wind']) expect(await berit.person.text(secret).count()).toBe(0);
-    await berit.person.page.getByRole('switch', { name: words.share.share(words.glass.nth(1)) }).click();
+    await berit.choosesToShare(words.glass.nth(1), 'private');
     await colm.person.text('pear skin and wet slate').waitFor({ state: 'detached' });
     await leadTo('flight-1/reveal', berit, colm, lark);
     expect(await berit.person.text(plan.pours[0]?.name ?? '').count()).toBe(0);
@@ -278,7 +280,7 @@ describe('an evening in the browser', () => {
     await colm.person.page.emulateMedia({ media: 'print' });
     await colm.person.photograph('guest-keepsake-print', true);
     const download = berit.person.page.waitForEvent('download');
-    await berit.person.button(words.keepsake.download).click();
+    await berit.person.button(keepsakeWords.take.download).click();
     expect((await download).suggestedFilename()).toMatch(/\.md$/);
   });
 

@@ -1,9 +1,11 @@
 import type { Browser } from 'playwright-core';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { cueWordsFor } from '../../guest/glass/cue-words.ts';
+import { boardWords } from '../../shared/language/en/board.ts';
 import { cueWords as sheet } from '../../shared/language/en/cues.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import type { TextField } from '../../shared/notes/entry.ts';
+import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { CueView } from '../../shared/wire/views.ts';
 import { Person } from './person.ts';
 
@@ -14,8 +16,13 @@ export class Guest {
     this.person = person;
   }
 
-  static async arrives(browser: Browser, name: string, theme: 'light' | 'dark' = 'light'): Promise<Guest> {
-    return new Guest(await Person.arrives(browser, name, 'phone', theme));
+  static async arrives(
+    browser: Browser,
+    name: string,
+    theme: 'light' | 'dark' = 'light',
+    size: 'phone' | 'small' = 'phone',
+  ): Promise<Guest> {
+    return new Guest(await Person.arrives(browser, name, size, theme));
   }
 
   /** From the invitation to the seat. */
@@ -43,14 +50,22 @@ export class Guest {
     return this.person.field(words.fields[sense]);
   }
 
+  /** Behind what stands there already. */
   async writes(sense: TextField, text: string): Promise<void> {
     await this.field(sense).click();
+    await this.person.page.keyboard.press('Control+End');
     await this.person.page.keyboard.type(text);
   }
 
   /** Taps beside the field: the screen is free to follow the room again. */
   async putsPenDown(): Promise<void> {
     await this.person.page.getByRole('heading', { level: 1 }).click();
+  }
+
+  /** What becomes of the page of this glass. */
+  async choosesToShare(glass: string, sharing: Sharing): Promise<void> {
+    const choice = this.person.page.getByRole('group', { name: new RegExp(`^${glass}\\b.*\\?$`) });
+    await choice.getByRole('radio', { name: boardWords.share.choices[sharing] }).check();
   }
 
   async seesSaved(): Promise<void> {

@@ -8,6 +8,7 @@ const pictures = new URL('../screenshots', import.meta.url).pathname;
 export const sizes = {
   tablet: { width: 1024, height: 768 },
   phone: { width: 360, height: 640 },
+  small: { width: 320, height: 568 },
   wide: { width: 1280, height: 720 },
 } as const;
 
@@ -53,7 +54,7 @@ export class Person {
       reducedMotion: 'reduce',
       locale: 'en-GB',
       hasTouch: true,
-      isMobile: size === 'phone',
+      isMobile: size === 'phone' || size === 'small',
       acceptDownloads: true,
     });
     return new Person(name, context, await context.newPage());
@@ -104,6 +105,12 @@ export class Person {
   }
 
   async #barriers(): Promise<string[]> {
+    // At its end nothing of a page lies half under the bar that sticks to the foot of the screen.
+    const at = await this.page.evaluate(() => {
+      const { scrollY } = window;
+      window.scrollTo(0, document.documentElement.scrollHeight);
+      return scrollY;
+    });
     // Run by the debugger and not by the page, whose security policy would refuse it.
     await this.page.evaluate(axe.source);
     const { violations } = await this.page.evaluate((): Promise<axe.AxeResults> => {
@@ -112,6 +119,7 @@ export class Person {
         runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
       });
     });
+    await this.page.evaluate((top) => window.scrollTo(0, top), at);
     return violations.map(
       ({ id, help, nodes }) =>
         `${id} (${help}) at ${nodes.map((node) => node.html.slice(0, 120)).join(' ; ')}`,

@@ -142,9 +142,7 @@ describe('a screen for the room', () => {
     await host.openTalk();
     await screen.text(words.talk.none).waitFor();
     await look('board-empty');
-    await berit.person.page
-      .getByRole('switch', { name: guestWords.share.share(guestWords.glass.nth(1)) })
-      .click();
+    await berit.choosesToShare(guestWords.glass.nth(1), 'shared');
     await screen.text('pear skin and wet slate').waitFor();
     await look('board');
     await screen.page.keyboard.press('ArrowRight');

@@ -1,5 +1,3 @@
-import { beforeWords } from './before.ts';
-
 /** Everything else that a guest's screen says. Another language is one more file of this shape. */
 const counted = (count: number, one: string, many: string): string =>
   count === 1 ? `1 ${one}` : `${count} ${many}`;
@@ -20,6 +18,7 @@ export const guestWords = {
     keptTitle: 'Your seat is kept',
     keptUntitled: 'A tasting on this phone',
     back: (title: string) => `Back to ${title}`,
+    evenings: 'All my evenings on this phone',
     brokenLink:
       'That seat link is not whole. Ask the other phone to show it again, or come in with the code.',
     noSeat: 'This phone has no seat yet. Come in with the code.',
@@ -45,8 +44,6 @@ export const guestWords = {
     finished: 'This tasting is over. If you had a seat, open it on the phone that you used.',
     ask: 'Your host lets people in one by one.',
   },
-
-  before: beforeWords,
 
   cautions: {
     title: 'Before the first glass',
@@ -91,8 +88,6 @@ export const guestWords = {
     comeBack: 'To come back, please tell your host.',
     starting: 'Taking you to your seat…',
   },
-
-  trial: { title: 'Taste them in this order' },
 
   kit: {
     title: 'Your kit at home',
@@ -177,10 +172,7 @@ export const guestWords = {
     back: 'Back to the room',
     none: 'No glass yet',
     noneHint: 'Each glass gets its page here once the room has come to it.',
-    untouched: 'nothing written yet',
-    written: (fields: readonly string[]) => list(fields),
     private: 'Only you see this page.',
-    stillThere: 'Is it still in the glass?',
     choose: 'Which glass?',
   },
 
@@ -191,25 +183,6 @@ export const guestWords = {
     inBreak: 'You missed these. Taste them now if you like, slowly, with spit and water.',
     tick: (glass: string) => `${glass}: done`,
     write: 'Write',
-  },
-
-  share: {
-    title: 'Your words are yours',
-    lead: 'Nobody sees them unless you switch it on, glass by glass. You can take them back at any time.',
-    share: (glass: string) => `${glass}: share my notes`,
-    nothing: 'You have written nothing about this glass.',
-    yours: 'What the table would see',
-    on: (glass: string) => `${glass}: your notes are shared.`,
-    off: (glass: string) => `${glass}: your notes are yours alone again.`,
-  },
-
-  board: {
-    title: 'On the table',
-    waiting: 'The talk is not open yet.',
-    empty: 'Nobody has shared yet.',
-    later: 'added later',
-    you: 'you',
-    remote: 'at home',
   },
 
   pour: {
@@ -224,55 +197,12 @@ export const guestWords = {
 
   keepsake: {
     title: 'Your evening',
-    thanks: (name: string) => `Thank you for coming, ${name}.`,
-    lead: 'These are your own notes. Take them with you.',
     care: 'Drink some water now, and let somebody else drive.',
     open: 'Take my notes home',
-    fetching: 'Fetching your notes…',
-    again: 'Try again',
-    download: 'Download',
-    copy: 'Copy as text',
-    copied: 'Copied.',
-    copyByHand: 'This phone copies only by hand: the text is selected below.',
-    text: 'Your notes as text',
-    print: 'Print',
-    noNotes: 'no notes',
     unnamed: 'not named yet',
-    withHost: (host: string) => `with ${host}`,
-    fileName: 'my-tasting-notes',
-    notesOf: (name: string) => `Notes of ${name}`,
-    unsaved: 'Some words are only on this phone yet. Keep this page open until they are saved.',
   },
 
-  seat: {
-    title: 'My seat',
-    open: 'My seat',
-    close: 'Done',
-    name: 'Your name',
-    rename: 'Change the name',
-    leftHanded: 'I write with my left hand',
-    atHome: 'I am at home',
-    sound: 'Soft tone and vibration',
-    soundHint: 'At the start and the end of nosing, when eyes are closed.',
-    tryIt: 'Try it',
-    spoken: 'Spoken prompts',
-    spokenHint: 'Says each step aloud. With an earphone the table stays quiet.',
-    theme: 'Page',
-    themes: { auto: 'As the phone', linen: 'Light', cellar: 'Dark' },
-    other: 'Use another phone',
-    otherHint: 'This link opens your seat and your notes. Give it to nobody else. Both phones go on working.',
-    link: 'Your seat link',
-    copy: 'Copy the link',
-    copied: 'Copied.',
-    copyByHand: 'This phone copies only by hand: hold the link to select it.',
-    leave: 'Leave the table',
-    leaveSure: 'Leave the table? Your notes are kept, and your host can let you back in.',
-    stay: 'Stay',
-    cautions: 'The cautions again',
-    saved: 'Changed.',
-    keepsNothing: 'This phone keeps nothing: stay on this page, or note your seat link.',
-    showLink: 'Show my seat link',
-  },
+  seat: { open: 'My seat', spoken: 'Spoken prompts' },
 
   link: {
     connecting: 'Looking for the room…',

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { pourId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
 import { keepsakeMarkdown, plainMarkdown } from '../../../guest/keepsake/keepsake-markdown.ts';
-import { guestWords } from '../../../shared/language/en/guest.ts';
 import type { Keepsake } from '../../../shared/wire/http.ts';
+import { language, vocabularyOf } from './keepsake-words.ts';
 
 const keepsake: Keepsake = {
   title: 'Six from the sea',
@@ -51,7 +51,7 @@ const keepsake: Keepsake = {
 
 describe('the keepsake as Markdown', () => {
   it('has the evening, each pour with its name, and the notes in the order of the steps', () => {
-    expect(keepsakeMarkdown(keepsake, guestWords)).toBe(`# Six from the sea
+    expect(keepsakeMarkdown(keepsake, vocabularyOf, language)).toBe(`# Six from the sea
 
 Notes of Ingrid · with Maren · The Net Loft · November 26, 2026
 

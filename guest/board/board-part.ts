@@ -1,0 +1,6 @@
+import '../../shared/talk/talk.css';
+import { Discussion } from './discussion.tsx';
+import { Reveal } from './reveal.tsx';
+
+/** What is fetched before the first talk. */
+export const boardPages = { Discussion, Reveal };

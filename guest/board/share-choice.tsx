@@ -1,0 +1,65 @@
+import { noteFields } from '../../shared/notes/entry.ts';
+import { pageInWords } from '../../shared/notes/in-words.ts';
+import { Choice } from '../../shared/ui/choice.tsx';
+import { type Sharing, sharings } from '../../shared/wire/sharing.ts';
+import type { Drink } from '../../shared/wire/views.ts';
+import { useRoom } from '../seat/room.ts';
+import { fieldNames, words } from './language.ts';
+import type { TableItem } from './table-items.ts';
+import { useVocabulary } from './use-vocabulary.ts';
+
+interface ShareChoiceProps {
+  readonly item: TableItem;
+  readonly drink: Drink;
+}
+
+/** Private until something else is chosen, for one page, and private again at any time [Q2]. What would be seen stands below. */
+export function ShareChoice({ item, drink }: ShareChoiceProps) {
+  const { follower, share, status } = useRoom();
+  const { notebook } = follower;
+  const vocabulary = useVocabulary(drink);
+  const entries = noteFields.map((field) => ({ field, value: notebook.read(item.id, field) }));
+  const picked = notebook.read(item.id, 'odd-one-out');
+  const page = vocabulary === undefined ? [] : pageInWords(entries, vocabulary);
+  const chosen = follower.sharings.value.get(item.id) ?? 'private';
+  return (
+    <div class="share">
+      <Choice<Sharing>
+        legend={words.share.choose([item.title, item.name].filter((part) => part !== null).join(', '))}
+        options={sharings.map((value) => ({ value, label: words.share.choices[value] }))}
+        value={chosen}
+        onChoose={async (wanted) => {
+          if (await share(item.id, wanted))
+            status.say(words.share.done[wanted](item.title), { unseen: true });
+        }}
+      />
+      {page.length === 0 && picked === null ? (
+        <p class="soft small">{words.share.nothing}</p>
+      ) : (
+        <details>
+          <summary>
+            {words.share.yours}
+            <span class="visually-hidden"> ({item.title})</span>
+          </summary>
+          <dl class="own-words">
+            {page.map(({ field, text }) => (
+              <div key={field}>
+                <dt>{fieldNames[field]}</dt>
+                <dd dir="auto">{text}</dd>
+              </div>
+            ))}
+            {picked !== null && (
+              <div>
+                <dt>{fieldNames['odd-one-out']}</dt>
+                <dd>
+                  {words.odd.picked(picked.glass)}
+                  {picked.guessed && ` (${words.odd.guessed})`}
+                </dd>
+              </div>
+            )}
+          </dl>
+        </details>
+      )}
+    </div>
+  );
+}

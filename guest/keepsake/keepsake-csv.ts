@@ -1,0 +1,44 @@
+import { noteFields } from '../../shared/notes/entry.ts';
+import type { Keepsake } from '../../shared/wire/http.ts';
+import { keepsakeInWords, type VocabularyOf } from './keepsake-in-words.ts';
+import type { KeepsakeLanguage } from './keepsake-language.ts';
+
+/**
+ * One row for each glass and each odd-one-out, as RFC 4180 has it: commas, line ends of CR and LF, quotes doubled. It
+ * begins with a byte order mark, without which a common spreadsheet takes UTF-8 for something else.
+ */
+export function keepsakeCsv(
+  keepsake: Keepsake,
+  vocabularyOf: VocabularyOf,
+  language: KeepsakeLanguage,
+): string {
+  const { home } = language;
+  const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const head = [home.glass, home.code, home.name, home.facts];
+  const rows = [
+    [...head, ...noteFields.map((field) => language.fields[field]), home.reading],
+    ...pours.map(({ pour, glass, name, facts, reading, fields }) => [
+      glass,
+      pour.code ?? '',
+      name,
+      facts.join(' · '),
+      ...noteFields.map((field) => fields.find((each) => each.field === field)?.text ?? ''),
+      reading.map(({ title, link }) => `${title}: ${link}`).join('\n'),
+    ]),
+    ...trials.map(({ trial, title, sentences }) => [
+      title,
+      trial.glasses.join(' '),
+      '',
+      '',
+      ...noteFields.map((field) => (field === 'odd-one-out' ? sentences.join(' ') : '')),
+      '',
+    ]),
+  ];
+  return `\ufeff${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
+}
+
+/** What a spreadsheet would take for a formula gets an apostrophe, which it shows as text. */
+function cell(text: string): string {
+  const plain = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
+}

@@ -1,0 +1,84 @@
+import { useId, useState } from 'preact/hooks';
+import { forgetSeat } from '../../shared/seats/kept-seats.ts';
+import { seatLink } from '../../shared/seats/seat-link.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Dialog } from '../../shared/ui/dialog.tsx';
+import { askServer } from '../seat/ask-server.ts';
+import { copyText } from '../seat/copy-text.ts';
+import { deviceStorage, forgetNotes } from '../seat/device.ts';
+import { refusalSentence } from '../seat/refusal-sentence.ts';
+import { useRoom } from '../seat/room.ts';
+import { homeWords } from './language.ts';
+
+/** The lasting way back to this page, hidden until it is asked for; and the way to be rid of everything. */
+export function PrivateLink({ onGone }: { readonly onGone: (said: string) => void }) {
+  const { seat, status } = useRoom();
+  const [shown, setShown] = useState(false);
+  const [asking, setAsking] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const id = useId();
+  const words = homeWords.link;
+  const link = seatLink(window.location.origin, seat.value);
+
+  const remove = async (): Promise<void> => {
+    const { tasting, key } = seat.peek();
+    setBusy(true);
+    const answer = await askServer(`/api/keepsake/${encodeURIComponent(tasting)}`, { key, method: 'DELETE' });
+    setBusy(false);
+    setAsking(false);
+    if (!answer.ok) return status.say(words.notNow(refusalSentence(answer.code)));
+    forgetNotes(seat.peek());
+    forgetSeat(seat.peek(), deviceStorage);
+    onGone(words.gone);
+  };
+
+  return (
+    <section class="stack-tight">
+      <h2>{words.title}</h2>
+      <p class="soft">{words.hint}</p>
+      {shown ? (
+        <>
+          <label class="field-label" for={id}>
+            {words.label}
+          </label>
+          <textarea
+            class="field-input seat-link"
+            id={id}
+            readOnly
+            rows={4}
+            value={link}
+            onFocus={(event) => event.currentTarget.select()}
+          />
+          <Button
+            onPress={async () => status.say((await copyText(link)) ? homeWords.take.copied : words.byHand)}
+          >
+            {words.copy}
+          </Button>
+        </>
+      ) : (
+        <Button onPress={() => setShown(true)}>{words.show}</Button>
+      )}
+      <Button kind="danger" onPress={() => setAsking(true)}>
+        {words.remove}
+      </Button>
+      {asking && (
+        <Dialog
+          title={words.sure}
+          onClose={() => setAsking(false)}
+          actions={
+            <>
+              <Button kind="danger" busy={busy} onPress={() => void remove()}>
+                {words.remove}
+              </Button>
+              <Button kind="primary" onPress={() => setAsking(false)}>
+                {words.keep}
+              </Button>
+            </>
+          }
+        >
+          <p>{words.sureBody}</p>
+        </Dialog>
+      )}
+    </section>
+  );
+}

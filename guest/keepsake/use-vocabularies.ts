@@ -1,0 +1,21 @@
+import type { Vocabulary } from '../../shared/notes/in-words.ts';
+import type { Drink } from '../../shared/wire/views.ts';
+import { useLater } from '../seat/later.ts';
+import { closingText, wordSheets } from '../seat/word-sheets.ts';
+import type { VocabularyOf } from './keepsake-in-words.ts';
+import { language } from './language.ts';
+
+/** The words of all these drinks; undefined until all have been fetched. */
+export function useVocabularies(drinks: readonly Drink[]): VocabularyOf | undefined {
+  const closing = useLater(closingText);
+  const known = [...new Set(drinks)].map((drink) => ({ drink, sheet: useLater(wordSheets[drink]) }));
+  const sheets = new Map<Drink, Vocabulary>();
+  for (const { drink, sheet } of known) {
+    if (sheet !== undefined && closing !== undefined) {
+      sheets.set(drink, { sheet, closing, liking: language.liking });
+    }
+  }
+  const [any] = sheets.values();
+  if (sheets.size < known.length || any === undefined) return undefined;
+  return (drink) => sheets.get(drink) ?? any;
+}

@@ -1,0 +1,40 @@
+import { textFields } from '../../shared/notes/entry.ts';
+import { useLater } from '../seat/later.ts';
+import { closingText } from '../seat/word-sheets.ts';
+import { FeelingsPick, Prompts } from './feelings-pick.tsx';
+import { words } from './language.ts';
+import { LikingScale } from './liking-scale.tsx';
+import { NoteField } from './note-field.tsx';
+import { ReviewWalk } from './review-walk.tsx';
+import { type OfPour, useSheet } from './sense-marks.tsx';
+
+/** Above the guest's own page, which stands below. */
+export function ReviewPage({ stage, pour }: OfPour) {
+  const sheet = useSheet({ stage, pour });
+  const text = useLater(closingText);
+  return (
+    <>
+      {sheet === undefined || text === undefined ? (
+        <p class="soft small">{words.fetching}</p>
+      ) : (
+        <ReviewWalk key={pour} pour={pour} sheet={sheet} text={text} />
+      )}
+      {stage.liking && <LikingScale pour={pour} />}
+      <h2>{words.review.page}</h2>
+      {textFields.map((field) => (
+        <NoteField key={`${pour}/${field}`} pour={pour} field={field} rows={1} />
+      ))}
+    </>
+  );
+}
+
+export function ReflectMarks({ pour }: OfPour) {
+  const text = useLater(closingText);
+  if (text === undefined) return null;
+  return (
+    <>
+      <Prompts pour={pour} text={text} />
+      <FeelingsPick pour={pour} text={text} />
+    </>
+  );
+}

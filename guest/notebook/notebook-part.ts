@@ -1,0 +1,9 @@
+import './notebook.css';
+import { ReflectMarks, ReviewPage } from './closing-pages.tsx';
+import { MyNotes } from './my-notes.tsx';
+import { OddPick } from './odd-pick.tsx';
+import { RankingBody } from './ranking-body.tsx';
+import { SenseMarks } from './sense-marks.tsx';
+
+/** What is fetched together after sitting down: everything that is tapped rather than written. */
+export const notebookPages = { SenseMarks, ReviewPage, ReflectMarks, RankingBody, OddPick, MyNotes };

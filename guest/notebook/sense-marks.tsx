@@ -1,0 +1,49 @@
+import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
+import type { WordSheet } from '../../shared/words/word-sheet.ts';
+import { glassOf } from '../glass/glasses.ts';
+import { useLater } from '../seat/later.ts';
+import { wordSheets } from '../seat/word-sheets.ts';
+import { ColourPick } from './colour-pick.tsx';
+import { words } from './language.ts';
+import { LikingScale } from './liking-scale.tsx';
+import { StructureMarks } from './structure-marks.tsx';
+import { WordPick } from './word-pick.tsx';
+
+export interface OfPour {
+  readonly stage: StageView;
+  readonly pour: PourId;
+}
+
+/** The word board of what is in the glass; undefined until it has been fetched. */
+export function useSheet({ stage, pour }: OfPour): WordSheet | undefined {
+  return useLater(wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink]);
+}
+
+/** What a guest can tap for one sense, below the lines that they write. */
+export function SenseMarks({ stage, pour, sense }: OfPour & { readonly sense: Sense }) {
+  const sheet = useSheet({ stage, pour });
+  if (sheet === undefined) return <p class="soft small">{words.fetching}</p>;
+  const board = { pour, sheet, extraWords: stage.extraWords };
+  switch (sense) {
+    case 'look':
+      return <ColourPick pour={pour} sheet={sheet} />;
+    case 'nose':
+      return <WordPick {...board} field="nose-words" />;
+    case 'palate':
+      return (
+        <>
+          <WordPick {...board} field="palate-words" />
+          <StructureMarks pour={pour} sheet={sheet} />
+        </>
+      );
+    case 'finish':
+      return (
+        <>
+          <WordPick {...board} field="finish-words" />
+          {stage.liking && <LikingScale pour={pour} />}
+        </>
+      );
+    default:
+      return sense satisfies never;
+  }
+}

@@ -1,0 +1,30 @@
+/** What a guest reads about their own place. Another language is one more file of this shape. */
+export const seatWords = {
+  title: 'My seat',
+  close: 'Done',
+  name: 'Your name',
+  rename: 'Change the name',
+  leftHanded: 'I write with my left hand',
+  atHome: 'I am at home',
+  sound: 'Soft tone and vibration',
+  soundHint: 'At the start and the end of nosing, when eyes are closed.',
+  tryIt: 'Try it',
+  spokenHint: 'Says each step aloud. With an earphone the table stays quiet.',
+  theme: 'Page',
+  themes: { auto: 'As the phone', linen: 'Light', cellar: 'Dark' },
+  other: 'Use another phone',
+  otherHint: 'This link opens your seat and your notes. Give it to nobody else. Both phones go on working.',
+  link: 'Your seat link',
+  copy: 'Copy the link',
+  copied: 'Copied.',
+  copyByHand: 'This phone copies only by hand: hold the link to select it.',
+  leave: 'Leave the table',
+  leaveSure: 'Leave the table? Your notes are kept, and your host can let you back in.',
+  stay: 'Stay',
+  cautions: 'The cautions again',
+  saved: 'Changed.',
+  keepsNothing: 'This phone keeps nothing: stay on this page, or note your seat link.',
+  showLink: 'Show my seat link',
+};
+
+export type SeatWords = typeof seatWords;

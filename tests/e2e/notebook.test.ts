@@ -1,0 +1,294 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { planSchema } from '../../core/tasting.ts';
+import { demoEvening } from '../../shared/demo/evening.ts';
+import { boardWords } from '../../shared/language/en/board.ts';
+import { guestWords } from '../../shared/language/en/guest.ts';
+import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
+import type { Device } from '../server/support/device.ts';
+import { House } from '../server/support/house.ts';
+import { openBrowser } from '../support/browser.ts';
+import { Guest } from './guest.ts';
+
+/**
+ * The notebook, the table and the way home on two phones: Berit's of 360 px in a light room, Colm's of 320 px in a
+ * dark one. The host is a stand-in, for this is about what the guests see.
+ */
+const plan = planSchema.parse({
+  ...demoEvening,
+  level: 'devotees',
+  practice: false,
+  ranking: 'each-flight',
+  liking: true,
+  extraWords: ['ferry rope', 'Salt/pepper'],
+  trials: [
+    {
+      id: 'lastlamp',
+      flight: 0,
+      a: 'kV7nQ2xd',
+      b: 'b9TzLw4h',
+      codes: { a: ['311', '577'], b: ['642', '909'] },
+      orders: ['ABA', 'BBA'],
+    },
+  ],
+  pours: demoEvening.pours?.map((pour) => ({
+    ...pour,
+    reading: [{ title: 'A walk through the Fennmark hills', link: 'https://example.test/walk' }],
+  })),
+});
+const [first, second, third] = plan.pours.map(({ id }) => id);
+
+let browser: Browser;
+let house: House;
+let made: CreatedTasting;
+let host: Device;
+let berit: Guest;
+let colm: Guest;
+const both = () => [berit, colm];
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  house = await House.open();
+  made = await house.plan(plan);
+  host = await house.host(made);
+  await host.host({ type: 'OpenDoors' });
+  berit = await Guest.arrives(browser, 'Berit');
+  colm = await Guest.arrives(browser, 'Colm', 'dark', 'small');
+  for (const guest of both()) {
+    await guest.person.page.goto(`${house.url}/j/${made.code}`);
+    await guest.sitsDown({ leftHanded: guest === colm });
+    await guest.readsCautions();
+  }
+});
+afterAll(async () => {
+  await browser?.close();
+  await house?.close();
+});
+
+/** Leads both to a cue; what it shows is there before anything else is done. */
+async function goTo(cue: string, shows: string): Promise<void> {
+  expect(await host.host({ type: 'JumpTo', cue })).toMatchObject({ ok: true });
+  for (const guest of both()) await guest.person.text(shows).first().waitFor();
+}
+async function look(name: string): Promise<void> {
+  for (const guest of both()) {
+    const { person } = guest;
+    const screen = `notebook-${name}-${guest === berit ? '360-light' : '320-dark'}`;
+    await person.look(screen);
+    await person.photograph(`${screen}-whole`, true);
+  }
+}
+const tap = (guest: Guest, name: string | RegExp) => guest.person.button(name).first().click();
+const strengthOf = (guest: Guest, word: string) =>
+  guest.person.page
+    .getByRole('group', { name: words.board.yours })
+    .getByRole('button', { name: new RegExp(`^${word}`) })
+    .getAttribute('aria-label');
+
+describe('a guest’s notebook in the browser', () => {
+  it('takes a colour by its word, and takes it back', async () => {
+    await goTo(`${first}/writing/write/look`, words.colour.title);
+    for (const guest of both()) {
+      await tap(guest, 'honey');
+      await guest.person.page.getByRole('button', { name: 'honey', exact: true, pressed: true }).waitFor();
+    }
+    await look('look');
+    await tap(berit, 'honey');
+    await berit.person.page.getByRole('button', { name: 'honey', exact: true, pressed: false }).waitFor();
+    await tap(berit, 'amber');
+  });
+
+  it('unfolds a place into words, makes a word stronger with each tap, and lays it down', async () => {
+    await goTo(`${first}/writing/write/nose`, words.board.titles['nose-words']);
+    await berit.person.text(words.board.titles['nose-words']).waitFor();
+    await look('nose');
+    for (const guest of both()) {
+      await tap(guest, 'Orchard');
+      await tap(guest, 'pear');
+      await tap(guest, /^pear/);
+      expect(await strengthOf(guest, 'pear')).toBe('pear, clear');
+    }
+    await look('nose-open');
+    await tap(berit, /^quince/);
+    for (let time = 0; time < 3; time += 1) await tap(berit, /^quince, /);
+    expect(await berit.person.button(/^quince, /).count()).toBe(0);
+    await tap(berit, /^‹?\s*Orchard/);
+    await tap(berit, words.board.fromHost);
+    await tap(berit, 'ferry rope');
+  });
+
+  it('finds words whatever the spelling, and takes own ones, with a slash or from right to left', async () => {
+    for (const [guest, own] of [
+      [berit, 'sweet/sour'],
+      [colm, 'שלום'],
+    ] as const) {
+      const field = guest.person.field(words.board.find);
+      await field.fill('vanila');
+      await guest.person.button('vanilla').first().waitFor();
+      await field.fill(own);
+      await field.press('Enter');
+      expect(await strengthOf(guest, own)).toBe(`${own}, a hint`);
+      expect(await field.inputValue()).toBe('');
+    }
+    await berit.person.field(words.board.find).fill('x'.repeat(41));
+    await berit.person.field(words.board.find).press('Enter');
+    await berit.person.text(words.board.tooLong).waitFor();
+    await berit.person.field(words.board.find).fill('');
+    await look('nose-own');
+    await Promise.all(both().map((guest) => guest.putsPenDown()));
+  });
+
+  it('keeps 20,000 pasted characters on the phone and says so, and shows pasted HTML as text', async () => {
+    const long = `<img src=x onerror=alert(1)> ${'malt '.repeat(4000)}`;
+    await berit.field('nose').fill(long);
+    await berit.person.text(/^Too long to save by/).waitFor();
+    await berit.person.page.reload();
+    expect(await berit.field('nose').inputValue()).toBe(long);
+    await berit.field('nose').fill('<b>malt</b> 🌾');
+    await berit.person.text(guestWords.saved.saved).first().waitFor();
+    expect(await berit.person.page.locator('b').count()).toBe(0);
+    await berit.putsPenDown();
+  });
+
+  it('marks how much of each, and how much it is liked', async () => {
+    await goTo(`${first}/writing/write/palate`, words.structure.title);
+    for (const guest of both()) {
+      const sweet = guest.person.page.getByRole('group', { name: 'Sweet' });
+      await sweet.getByRole('button', { name: 'a touch sweet' }).click();
+      await sweet.getByRole('button', { name: 'a touch sweet', pressed: true }).waitFor();
+    }
+    await look('palate');
+    await goTo(`${first}/writing/write/finish`, words.liking.title);
+    for (const guest of both()) await tap(guest, 'Like moderately');
+    await look('finish');
+  });
+
+  it('asks of each word whether it is still in the glass', async () => {
+    await goTo(`${first}/closing/review`, words.review.page);
+    await berit.person.text(words.review.where(1, 3)).waitFor();
+    await look('review');
+    for (const guest of both()) await tap(guest, 'still there');
+    await tap(berit, 'gone');
+    await tap(berit, 'fainter now');
+  });
+
+  it('collects feelings, and begins a sentence that the guest ends', async () => {
+    await goTo(`${first}/closing/reflect`, words.reflect.feelings);
+    for (const guest of both()) await tap(guest, 'curious');
+    await tap(berit, 'It takes me back to …');
+    await berit.person.page.keyboard.type('my aunt’s orchard');
+    expect(await berit.field('thoughts').inputValue()).toBe('It takes me back to my aunt’s orchard');
+    await berit.putsPenDown();
+    await look('reflect');
+    await tap(colm, guestWords.notes.open);
+    await tap(berit, guestWords.notes.open);
+    await berit.person.text(/pear \(clear\)/).waitFor();
+    await look('my-notes');
+    for (const guest of both()) await tap(guest, guestWords.notes.back);
+  });
+
+  it('takes a pick of three glasses, and that it was a guess', async () => {
+    for (const pour of [second, third]) await goTo(`${pour}/first/look`, 'Look');
+    await goTo('lastlamp/odd-one-out', words.trial.pick);
+    await look('trial');
+    for (const guest of both()) {
+      await guest.person.page.getByRole('radio', { name: '642' }).check();
+      await guest.person.page.getByRole('switch', { name: words.trial.guessed }).click();
+    }
+    await look('trial-picked');
+  });
+
+  it('ranks by buttons and by hand, with ties', async () => {
+    await goTo('flight-1/ranking', words.ranking.title);
+    const glass = (position: number) => guestWords.glass.nth(position);
+    await tap(berit, words.ranking.up(glass(3)));
+    await tap(berit, words.ranking.tied(glass(2)));
+    await tap(colm, words.ranking.keep);
+    await look('ranking');
+    const row = (position: number) =>
+      berit.person.page.getByRole('listitem').filter({ hasText: glass(position) });
+    await berit.person.page.evaluate(() => window.scrollTo(0, document.documentElement.scrollHeight));
+    const from = await row(3).locator('.ranking-name').boundingBox();
+    const to = await row(1).locator('.ranking-name').boundingBox();
+    if (from === null || to === null) throw new Error('The rows are not on the screen.');
+    await berit.person.page.mouse.move(from.x + 30, from.y + 10);
+    await berit.person.page.mouse.down();
+    await berit.person.page.mouse.move(to.x + 30, to.y + 4, { steps: 5 });
+    await berit.person.page.mouse.up();
+    await expect.poll(() => row(3).textContent()).toMatch(/^1/);
+  });
+
+  it('[Q1, Q2] puts on the table what is shared, and takes it down at once', async () => {
+    await goTo('flight-1/discussion', boardWords.share.title);
+    await look('own-words');
+    for (const guest of both()) {
+      await guest.choosesToShare(guestWords.glass.nth(1), 'shared');
+      await guest.choosesToShare(boardWords.trial, 'shared');
+    }
+    await host.host({ type: 'OpenDiscussion', pours: [first, second, third, 'lastlamp'] });
+    for (const guest of both()) await guest.person.text(boardWords.words.title).waitFor();
+    await colm.person
+      .text(/sweet\/sour/)
+      .first()
+      .waitFor({ state: 'attached' });
+    await look('table');
+    await tap(colm, boardWords.trial);
+    await look('table-trial');
+    await tap(colm, boardWords.all);
+    await berit.choosesToShare(guestWords.glass.nth(1), 'counted');
+    await colm.person
+      .text(/sweet\/sour/)
+      .first()
+      .waitFor({ state: 'detached' });
+    await host.host({ type: 'Reveal', pours: [first, second, third] });
+    await goTo('flight-1/reveal', 'Names');
+    await berit.person.text('Orchard Wall').first().waitFor();
+    await look('names');
+  });
+
+  it('comes home with everything in words, in three kinds of file', async () => {
+    await host.host({ type: 'Finish' });
+    for (const guest of both()) {
+      await guest.person.heading(keepsakeWords.title, 1).waitFor();
+      await guest.person.text('a touch sweet').first().waitFor();
+    }
+    await look('keepsake');
+    await berit.person.text(keepsakeWords.take.other).click();
+    for (const [name, ending] of [
+      [keepsakeWords.take.download, /\.md$/],
+      [keepsakeWords.take.csv, /\.csv$/],
+      [keepsakeWords.take.json, /\.json$/],
+    ] as const) {
+      const download = berit.person.page.waitForEvent('download');
+      await tap(berit, name);
+      expect((await download).suggestedFilename()).toMatch(ending);
+    }
+    await tap(colm, keepsakeWords.evenings.open);
+    await tap(berit, keepsakeWords.evenings.open);
+    await colm.person
+      .text(/different word/)
+      .first()
+      .waitFor();
+    await look('evenings');
+    for (const guest of both()) await tap(guest, /^Open /);
+  });
+
+  it('deletes everything when the guest asks for it twice', async () => {
+    await tap(berit, keepsakeWords.link.remove);
+    await berit.person.look('notebook-delete');
+    await berit.person.page
+      .getByRole('dialog')
+      .getByRole('button', { name: keepsakeWords.link.remove })
+      .click();
+    await berit.person.text(keepsakeWords.link.gone).waitFor();
+    const kept = await berit.person.page.evaluate(() => JSON.stringify(localStorage));
+    expect(kept).not.toContain('aunt');
+    expect(kept).not.toContain(made.tasting);
+  });
+
+  it('had no fault on any screen, no barrier, and nothing that slid sideways', () => {
+    expect(both().flatMap(({ person }) => person.faults)).toEqual([]);
+  });
+});
