@@ -8,6 +8,7 @@ import { NumberField } from '../fields/number-field.tsx';
 import { inMl, inUnit, volume } from '../volume.ts';
 import { minorDigits, words } from '../words.ts';
 import { FactsOfDrink, type PourFields } from './facts-of-drink.tsx';
+import { ReadingList } from './reading-list.tsx';
 
 interface MoreFactsProps extends PourFields {
   readonly plan: Plan;
@@ -50,6 +51,7 @@ export function MoreFacts({ plan, pour, set }: MoreFactsProps) {
         maxLength={limits.text}
         onInput={(story) => set('story', story === '' ? undefined : story)}
       />
+      <ReadingList key={pour.id} pour={pour} set={set} />
       <TextArea
         label={said.note}
         hint={said.noteHint}
