@@ -9,12 +9,13 @@ export interface WordSheet {
 }
 
 const ownPrefix = 'own:';
+/** In UTF-16 units, as the limit of a code is. */
 const longestOwnWord = 40;
 
 /** The code of a guest's own word: the words themselves, in small letters and single spaces. */
 function ownCode(text: string): string | undefined {
   const tidy = text.normalize('NFC').replace(/\s+/g, ' ').trim().toLowerCase();
-  const length = [...tidy].length;
+  const { length } = tidy;
   return length > 0 && length <= longestOwnWord && fold(tidy) !== '' ? ownPrefix + tidy : undefined;
 }
 

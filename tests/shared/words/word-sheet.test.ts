@@ -23,6 +23,9 @@ describe('the code for what somebody wrote', () => {
     for (const written of ['', '   ', '!!', '🍋', 'x'.repeat(41)])
       expect(codeFor(sheet, written)).toBeUndefined();
     expect(codeFor(sheet, 'x'.repeat(40))).toBe(`own:${'x'.repeat(40)}`);
+    // What a phone takes the server takes: its limit of a code counts UTF-16 units.
+    expect(codeFor(sheet, `x ${'🍋'.repeat(19)}`)).toBe(`own:x ${'🍋'.repeat(19)}`);
+    expect(codeFor(sheet, `x ${'🍋'.repeat(20)}`)).toBeUndefined();
   });
 
   it('turns back into what to show', () => {
