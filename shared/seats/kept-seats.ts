@@ -13,8 +13,8 @@ export interface KeptSeat extends SeatPass {
 export type DeviceStorage = Pick<Storage, 'getItem' | 'setItem'>;
 
 const shelf = 'quietpour.seats';
-/** A regular guest comes to many evenings; their keys need not pile up on the phone. */
-const mostKept = 12;
+/** A regular guest comes to many evenings and wants to see them side by side; for ever they need not pile up. */
+const mostKept = 60;
 
 /** Newest first; empty where the device refuses or something else wrote there. */
 export function keptSeats(storage: () => DeviceStorage): KeptSeat[] {

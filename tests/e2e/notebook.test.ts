@@ -1,7 +1,5 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { planSchema } from '../../core/tasting.ts';
-import { demoEvening } from '../../shared/demo/evening.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
@@ -11,33 +9,12 @@ import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { openBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
+import { plan } from './notebook-plan.ts';
 
 /**
  * The notebook, the table and the way home on two phones: Berit's of 360 px in a light room, Colm's of 320 px in a
  * dark one. The host is a stand-in, for this is about what the guests see.
  */
-const plan = planSchema.parse({
-  ...demoEvening,
-  level: 'devotees',
-  practice: false,
-  ranking: 'each-flight',
-  liking: true,
-  extraWords: ['ferry rope', 'Salt/pepper'],
-  trials: [
-    {
-      id: 'lastlamp',
-      flight: 0,
-      a: 'kV7nQ2xd',
-      b: 'b9TzLw4h',
-      codes: { a: ['311', '577'], b: ['642', '909'] },
-      orders: ['ABA', 'BBA'],
-    },
-  ],
-  pours: demoEvening.pours?.map((pour) => ({
-    ...pour,
-    reading: [{ title: 'A walk through the Fennmark hills', link: 'https://example.test/walk' }],
-  })),
-});
 const [first, second, third] = plan.pours.map(({ id }) => id);
 
 let browser: Browser;
@@ -88,6 +65,21 @@ const strengthOf = (guest: Guest, word: string) =>
     .getAttribute('aria-label');
 
 describe('a guest’s notebook in the browser', () => {
+  it('has on the phone before the first glass whatever the evening needs', async () => {
+    for (const guest of both()) {
+      const fetched = () =>
+        guest.person.page.evaluate(() =>
+          performance
+            .getEntriesByType('resource')
+            .map(({ name }) => name)
+            .join(),
+        );
+      for (const part of ['notebook-part', 'spirit', 'closing', 'board-part', 'keepsake-part', 'seat-part'])
+        await expect.poll(fetched).toContain(`/${part}-`);
+      expect(await fetched()).not.toContain('/wine-');
+    }
+  });
+
   it('takes a colour by its word, and takes it back', async () => {
     await goTo(`${first}/writing/write/look`, words.colour.title);
     for (const guest of both()) {

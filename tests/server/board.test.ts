@@ -129,6 +129,8 @@ describe('notes', () => {
     const { made, host, noor } = await atFirstGlass();
     expect(await noor.save({ pour: 'two', value: 'too early' })).toMatchObject({ code: 'not-reached' });
     expect(await noor.save({ pour: 'elsewhere', value: 'where' })).toMatchObject({ code: 'not-reached' });
+    expect(await noor.share({ pour: 'elsewhere' })).toMatchObject({ code: 'not-reached' });
+    expect(await noor.share({ pour: 'two' })).toMatchObject({ code: 'not-reached' });
     await noor.guest({ type: 'LeaveTable' });
     expect(await noor.save({ value: 'on the way home' })).toMatchObject({ ok: true, revision: 1 });
     await host.host({ type: 'Finish' });

@@ -38,9 +38,9 @@ describe('the seats that a device keeps', () => {
 
   it('do not pile up for ever', () => {
     const storage = memory();
-    for (let evening = 0; evening < 40; evening += 1) keepSeat(seat(`t${evening}`), () => storage);
-    expect(keptSeats(() => storage)).toHaveLength(12);
-    expect(keptSeats(() => storage)[0]?.tasting).toBe('t39');
+    for (let evening = 0; evening < 80; evening += 1) keepSeat(seat(`t${evening}`), () => storage);
+    expect(keptSeats(() => storage)).toHaveLength(60);
+    expect(keptSeats(() => storage)[0]?.tasting).toBe('t79');
   });
 
   it('can be forgotten', () => {
