@@ -16,8 +16,8 @@ import { studentisedRangePoint, studentisedRangeUpperTail } from '../../core/pan
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const degrees = fc.integer({ min: 1, max: 60 });
 
-/** jstat's own tails are good to about eight digits. */
-const near = (actual: number, expected: number) => Math.abs(actual - expected) <= 2e-8;
+/** jstat's own tails are good to seven digits: near 0, its Student's t is itself off by 2e-8. */
+const near = (actual: number, expected: number) => Math.abs(actual - expected) <= 1e-7;
 
 describe('tails, against the independent library jstat 1.9.6', () => {
   it('agrees on the normal', () => {
