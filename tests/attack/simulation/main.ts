@@ -6,8 +6,11 @@ export async function run(words: readonly string[]): Promise<number> {
   const { seeds, ops, seed } = countOptions(words, { seeds: 10_000, ops: 200, seed: 1 });
   console.log(`${seeds} evenings of ${ops} operations, from seed ${seed} on.`);
   const begun = performance.now();
-  const done = await simulateMany(seed, seeds, ops, (count) => {
-    if (count % 500 === 0) console.log(`  ${count} evenings`);
+  const done = await simulateMany(seed, seeds, ops, {
+    done: (count) => {
+      if (count % 500 === 0) console.log(`  ${count} evenings`);
+    },
+    broken: ({ seed: broken, faults }) => console.error(`Seed ${broken}: ${faults[0]}`),
   });
   for (const each of done.broken) {
     const least = await shrunk(each);

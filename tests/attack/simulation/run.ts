@@ -38,12 +38,12 @@ export interface Evenings {
   readonly boots: number;
 }
 
-/** Simulates `count` seeds from `first` on; stops early after three that break a rule. */
+/** Simulates `count` seeds from `first` on; stops early after three that break a rule, each told at once. */
 export async function simulateMany(
   first: number,
   count: number,
   ops: number,
-  onProgress: (done: number) => void = () => undefined,
+  tell: { readonly done?: (count: number) => void; readonly broken?: (evening: Simulated) => void } = {},
 ): Promise<Evenings> {
   const broken: Simulated[] = [];
   let [seeds, events, marks, boots] = [0, 0, 0, 0];
@@ -52,8 +52,11 @@ export async function simulateMany(
     events += done.events;
     marks += done.marks;
     boots += done.boots;
-    if (done.faults.length > 0) broken.push(done);
-    onProgress(seeds + 1);
+    if (done.faults.length > 0) {
+      broken.push(done);
+      tell.broken?.(done);
+    }
+    tell.done?.(seeds + 1);
   }
   return { seeds, broken, events, marks, boots };
 }
