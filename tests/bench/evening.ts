@@ -1,0 +1,66 @@
+import type { CueId, TastingId } from '../../core/ids.ts';
+import type { StageUnderWay, StageView } from '../../core/session/views/stage.ts';
+import type { Plan } from '../../core/tasting.ts';
+import { protocolVersion } from '../../shared/wire/protocol.ts';
+import { inTurns, RawSocket } from './raw-socket.ts';
+
+export interface OpenEvening {
+  readonly tasting: TastingId;
+  readonly code: string;
+  readonly host: RawSocket;
+}
+
+const post = async (url: string, body: object, key?: string): Promise<never> => {
+  const response = await fetch(url, {
+    method: 'POST',
+    headers: {
+      'content-type': 'application/json',
+      ...(key === undefined ? {} : { authorization: `Bearer ${key}` }),
+    },
+    body: JSON.stringify(body),
+  });
+  if (!response.ok) throw new Error(`${url}: ${response.status} ${await response.text()}`);
+  return (await response.json()) as never;
+};
+
+let ids = 0;
+export const newId = (): string => {
+  ids += 1;
+  return `bench-${String(ids).padStart(9, '0')}`;
+};
+
+export async function openEvening(port: number, houseKey: string, plan: Plan): Promise<OpenEvening> {
+  const url = `http://127.0.0.1:${port}`;
+  const made: { tasting: TastingId; code: string; hostKey: string } = await post(
+    `${url}/api/tastings`,
+    { plan },
+    houseKey,
+  );
+  const auth = { protocol: protocolVersion, role: 'host', tasting: made.tasting, key: made.hostKey };
+  const host = await RawSocket.open(port, auth);
+  await host.ask('host:ask', { id: newId(), ask: { type: 'OpenDoors' } });
+  return { tasting: made.tasting, code: made.code, host };
+}
+
+/** Seats are taken over HTTP, as phones do; answers with what each needs to connect. */
+export async function takeSeats(port: number, evening: OpenEvening, count: number): Promise<object[]> {
+  const auths: object[] = [];
+  await inTurns(Array.from({ length: count }), 50, async () => {
+    const key = `key-of-a-guest-${newId()}`;
+    const name = `Guest ${auths.length + 1}`;
+    await post(`http://127.0.0.1:${port}/api/seats`, {
+      id: newId(),
+      code: evening.code,
+      key,
+      name,
+      leftHanded: false,
+      remote: false,
+    });
+    auths.push({ protocol: protocolVersion, role: 'guest', tasting: evening.tasting, key });
+  });
+  return auths;
+}
+
+export const isStage = (text: string): boolean => text.startsWith('42["stage"');
+export const stageIn = (text: string): StageView => (JSON.parse(text.slice(2)) as [string, StageView])[1];
+export const cueIn = (text: string): CueId => (stageIn(text) as StageUnderWay).cue.id;

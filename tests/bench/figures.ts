@@ -1,0 +1,31 @@
+/** Small statistics of measured runs. */
+
+/** Quantile by the nearest rank; NaN for no values, so that a figure that was not measured cannot pass for one. */
+export function quantile(values: readonly number[], share: number): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)] ?? Number.NaN;
+}
+
+export const median = (values: readonly number[]): number => quantile(values, 0.5);
+
+/** One figure beside its goal. A goal of undefined is shown and not judged. */
+export interface Figure {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  /** At most this, or with `atLeast` at least. */
+  readonly goal?: number;
+  readonly atLeast?: boolean;
+}
+
+export function met({ value, goal, atLeast = false }: Figure): boolean | undefined {
+  if (goal === undefined) return undefined;
+  return atLeast ? value >= goal : value <= goal;
+}
+
+export function line(figure: Figure): string {
+  const shown = Number.isFinite(figure.value) ? figure.value.toPrecision(3) : 'not measured';
+  const wanted = figure.goal === undefined ? '' : `${figure.atLeast ? 'at least' : 'at most'} ${figure.goal}`;
+  const verdict = { true: 'met', false: 'MISSED', undefined: '' }[String(met(figure)) as 'true'];
+  return `  ${figure.name.padEnd(58)} ${shown.padStart(9)} ${figure.unit.padEnd(9)} ${wanted.padEnd(14)} ${verdict}`;
+}
