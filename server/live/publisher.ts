@@ -24,6 +24,7 @@ import {
   seatRoom,
 } from './rooms.ts';
 import type { ScreensAtDoor } from './screens-at-door.ts';
+import { runningOrderTouched, seatsTouched } from './views-touched.ts';
 
 export interface Standing {
   readonly session: Session;
@@ -48,8 +49,8 @@ export class Publisher {
   readonly #shown: Coalescer;
   #now: Standing;
   #stageSent: string;
-  #hostSent: string;
-  #orderSent: string;
+  /** What the hosts' devices were last told of. */
+  #hostSent: Evening | undefined;
 
   constructor(
     parts: {
@@ -69,8 +70,7 @@ export class Publisher {
     this.#screens = parts.screens;
     this.#now = standing;
     this.#stageSent = withoutVersion(this.#stage(0));
-    this.#hostSent = withoutVersion(this.#host(0));
-    this.#orderSent = withoutVersion(this.#order(0));
+    this.#hostSent = standing.session.status === 'unopened' ? undefined : standing.session;
     this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#sendHost());
     this.#board = new BoardRoom(parts, () => this.#now.session);
     this.#shown = new Coalescer(parts.clock, presencePause, () => {
@@ -83,7 +83,7 @@ export class Publisher {
     const before = this.#now.session;
     this.#now = next;
     this.#sendStage();
-    this.#sendSeats(before, next.session, seatsIn(events));
+    this.#sendSeats(before, next.session, events);
     if (byHost) this.#hosts.now();
     else this.#hosts.soon();
     this.#board.follow(before, next.session);
@@ -195,17 +195,13 @@ export class Publisher {
     this.#io.to(followersOf(this.#tasting)).emit('stage', view);
   }
 
-  #sendSeats(before: Session, after: Session, touched: readonly SeatId[] | 'any'): void {
+  #sendSeats(before: Session, after: Session, events: readonly SessionEvent[]): void {
     if (after.status === 'unopened') return;
     const was = before.status === 'unopened' ? undefined : before;
-    const signals = { before: signalsOf(before), after: signalsOf(after) };
-    const shared = differs(was, after, ['dropped', 'reached', 'revealed']);
-    if (was?.seats === after.seats && signals.before === signals.after && !shared) return;
-    const looked = touched === 'any' ? [...this.#presence.connectedSeats()] : touched;
-    for (const seat of looked) {
+    for (const seat of seatsTouched(was, after, events, () => [...this.#presence.connectedSeats()])) {
       const [from, to] = [was?.seats[seat], after.seats[seat]];
       if (from?.presence !== to?.presence) this.#seatMoved(seat, from, to);
-      else if (shared || from !== to || signals.before?.[seat] !== signals.after?.[seat]) {
+      else {
         const view = seatView(after, seat, this.#now.version);
         const same = was !== undefined && withoutVersion(seatView(was, seat, 0)) === withoutVersion(view);
         if (view !== undefined && !same) this.#io.to(seatRoom(this.#tasting, seat)).emit('seat', view);
@@ -228,19 +224,15 @@ export class Publisher {
   }
 
   #sendHost(): void {
-    const { version } = this.#now;
+    const { session, version } = this.#now;
+    if (session.status === 'unopened' || session === this.#hostSent) return;
     const hosts = this.#io.to(hostsOf(this.#tasting));
-    const [view, order] = [this.#host(version), this.#order(version)];
-    const [viewText, orderText] = [withoutVersion(view), withoutVersion(order)];
     // The view first: an order that belongs to a cue which does not show yet waits for it on the device [F4].
-    if (view !== undefined && viewText !== this.#hostSent) {
-      this.#hostSent = viewText;
-      hosts.emit('host', view);
+    hosts.emit('host', hostView(session, version));
+    if (runningOrderTouched(this.#hostSent, session)) {
+      hosts.emit('running-order', runningOrderView(session, version));
     }
-    if (order !== undefined && orderText !== this.#orderSent) {
-      this.#orderSent = orderText;
-      hosts.emit('running-order', order);
-    }
+    this.#hostSent = session;
   }
 
   #present(): PresenceView {
@@ -275,19 +267,5 @@ const textOf = (value: unknown): string => JSON.stringify(value) ?? '';
 /** Whether a view says something new does not depend on the number of events behind it. */
 const withoutVersion = (view: { readonly version: number } | undefined): string =>
   textOf(view && { ...view, version: 0 });
-/** The seats that events name, where every one of them is about a seat: in a full room most are, and one at a time. */
-function seatsIn(events: readonly SessionEvent[]): readonly SeatId[] | 'any' {
-  const seats: SeatId[] = [];
-  for (const event of events) {
-    if (!('seat' in event)) return 'any';
-    seats.push(typeof event.seat === 'string' ? event.seat : event.seat.id);
-  }
-  return seats;
-}
-
-/** Whether a part of the evening that every seat's view hangs on is another one now. */
-const differs = (before: Evening | undefined, after: Evening, parts: readonly (keyof Evening)[]): boolean =>
-  parts.some((part) => before?.[part] !== after[part]);
 const seatsOf = (session: Session) => (session.status === 'unopened' ? undefined : session.seats);
-const signalsOf = (session: Session) => (session.status === 'under-way' ? session.signals : undefined);
 const follows = (seat: Seat | undefined): boolean => seat?.presence === 'seated' || seat?.presence === 'left';

@@ -17,7 +17,12 @@ interface Reply {
 
 export function startChild(file: string): Child {
   const child: ChildProcess = fork(new URL(file, import.meta.url), {
-    execArgv: ['--import', 'tsx', '--expose-gc'],
+    execArgv: [
+      '--import',
+      'tsx',
+      '--expose-gc',
+      ...(process.env.BENCH_PROFILES ? ['--cpu-prof', `--cpu-prof-dir=${process.env.BENCH_PROFILES}`] : []),
+    ],
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
   });
   let asked = 0;
