@@ -1,6 +1,6 @@
 import { beerBoard } from '../beer.ts';
+import { plainEnglish } from '../plain-english.ts';
 import type { BoardText } from '../word-board.ts';
-import { plainEnglish } from './plain-english.ts';
 
 export const beerText: BoardText<typeof beerBoard> = {
   families: {

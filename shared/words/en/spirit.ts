@@ -1,6 +1,6 @@
+import { plainEnglish } from '../plain-english.ts';
 import { spiritBoard } from '../spirit.ts';
 import type { BoardText } from '../word-board.ts';
-import { plainEnglish } from './plain-english.ts';
 
 export const spiritText: BoardText<typeof spiritBoard> = {
   families: {

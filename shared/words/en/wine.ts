@@ -1,6 +1,6 @@
+import { plainEnglish } from '../plain-english.ts';
 import { wineBoard } from '../wine.ts';
 import type { BoardText } from '../word-board.ts';
-import { plainEnglish } from './plain-english.ts';
 
 export const wineText: BoardText<typeof wineBoard> = {
   families: {
