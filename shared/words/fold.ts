@@ -32,3 +32,20 @@ export function fold(text: string): string {
     .replace(/[^\p{L}\p{N}\p{M}]+/gu, ' ')
     .trim();
 }
+
+/** The German vowels as they are spelled out where a keyboard lacks them. */
+const spelledOut: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue' };
+
+/**
+ * Every way in which somebody may have typed a text: without its marks, and with them spelled out. "Grüner Tee" is
+ * found by "gruner tee" and by "gruener tee"; most texts have one way only.
+ */
+export function foldings(text: string): readonly string[] {
+  const plain = fold(text);
+  const german = text
+    .normalize('NFC')
+    .toLowerCase()
+    .replace(/[äöü]/g, (letter) => spelledOut[letter] ?? letter);
+  const other = fold(german);
+  return other === plain ? [plain] : [plain, other];
+}

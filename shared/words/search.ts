@@ -1,4 +1,4 @@
-import { fold } from './fold.ts';
+import { fold, foldings } from './fold.ts';
 
 /** Something that can be found: a word of a board, one of the host's additions, an own word. */
 export interface Findable {
@@ -8,8 +8,14 @@ export interface Findable {
   readonly family?: string;
 }
 
-/** From the best: the whole text, its beginning, a word within it, its family, a slip of the finger. */
-const ranks = { whole: 0, beginning: 1, within: 2, family: 3, slip: 4 } as const;
+/**
+ * From the best: the whole text, its beginning, a word within it, its family, a part of a compound ("Rauch" in
+ * "Torfrauch"), a slip of the finger.
+ */
+const ranks = { whole: 0, beginning: 1, within: 2, family: 3, compound: 4, slip: 5 } as const;
+
+/** Shorter parts stand in too many words by chance. */
+const shortestPart = 4;
 
 /** How many slips are forgiven: none in a short query, where every other word would be near. */
 const slipsIn = (query: string) => (query.length < 4 ? 0 : query.length < 7 ? 1 : 2);
@@ -37,12 +43,18 @@ export function slipsToBeginning(query: string, text: string): number {
   return Math.min(...last);
 }
 
+/** The best rank that any way of typing the entry gives it. */
 function rankOf(query: string, entry: Findable): number | undefined {
-  const text = fold(entry.text);
+  const found = foldings(entry.text).flatMap((text) => rankOfText(query, text, entry.family) ?? []);
+  return found.length === 0 ? undefined : Math.min(...found);
+}
+
+function rankOfText(query: string, text: string, family: string | undefined): number | undefined {
   if (text === query) return ranks.whole;
   if (text.startsWith(query)) return ranks.beginning;
   if (` ${text}`.includes(` ${query}`)) return ranks.within;
-  if (entry.family !== undefined && fold(entry.family).startsWith(query)) return ranks.family;
+  if (family !== undefined && foldings(family).some((name) => name.startsWith(query))) return ranks.family;
+  if (query.length >= shortestPart && text.includes(query)) return ranks.compound;
   const forgiven = slipsIn(query);
   if (forgiven === 0) return undefined;
   // The first letter is rarely wrong; asking for it among the first two keeps far-fetched words away.

@@ -1,4 +1,4 @@
-import { fold } from './fold.ts';
+import { fold, foldings } from './fold.ts';
 import type { Findable } from './search.ts';
 import type { BoardText, WordBoard, WordSense } from './word-board.ts';
 
@@ -25,7 +25,7 @@ function ownCode(text: string): string | undefined {
  */
 export function codeFor(sheet: WordSheet, written: string): string | undefined {
   const asked = fold(written);
-  const known = Object.entries(sheet.text.words).find(([, text]) => fold(text) === asked);
+  const known = Object.entries(sheet.text.words).find(([, text]) => foldings(text).includes(asked));
   return known?.[0] ?? ownCode(written);
 }
 

@@ -10,3 +10,5 @@ export const beforeWords = {
   care: 'Eat before you come, and arrange your way home: nobody drives after a tasting.',
   atHome: 'At home, have these ready',
 };
+
+export type BeforeWords = typeof beforeWords;

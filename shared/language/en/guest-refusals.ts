@@ -27,3 +27,5 @@ export const guestRefusals = {
   'no-such-tasting': 'This tasting does not exist or has been deleted; ask the host for the right link.',
   'not-stored': 'This could not be saved on the server; keep this page open and try again in a moment.',
 } satisfies Partial<Record<RefusalCode, string>>;
+
+export type GuestRefusals = Readonly<Record<keyof typeof guestRefusals, string>>;

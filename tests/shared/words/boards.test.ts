@@ -1,16 +1,27 @@
 import { describe, expect, it } from 'vitest';
-import { fold } from '../../../shared/words/fold.ts';
-import { loadClosingText, loadWords, type WordDrink } from '../../../shared/words/load-words.ts';
+import type { ClosingText } from '../../../shared/words/closing.ts';
+import { foldings } from '../../../shared/words/fold.ts';
+import type { WordDrink } from '../../../shared/words/load-words.ts';
 import type { WordSheet } from '../../../shared/words/word-sheet.ts';
 import { findable } from '../../../shared/words/word-sheet.ts';
+import { exportsOf, languagesOf, sheetIn } from '../../support/languages.ts';
 
 const drinks: readonly WordDrink[] = ['spirit', 'wine', 'beer'];
-const sheets: readonly (readonly [WordDrink, WordSheet])[] = await Promise.all(
-  drinks.map(async (drink) => [drink, await loadWords(drink)] as const),
+const languages = languagesOf('shared/words');
+const sheetsOf = (language: string): Promise<readonly WordSheet[]> =>
+  Promise.all(drinks.map((drink) => sheetIn(language, drink)));
+const byLanguage = await Promise.all(
+  languages.map(async (language) => [language, await sheetsOf(language)] as const),
+);
+const sheets: readonly (readonly [WordDrink, string, WordSheet])[] = byLanguage.flatMap(([language, all]) =>
+  all.flatMap((sheet, index) => {
+    const drink = drinks[index];
+    return drink === undefined ? [] : [[drink, language, sheet] as const];
+  }),
 );
 const wordsOf = ({ board }: WordSheet) => Object.values(board.families).flat();
 
-describe.each(sheets)('the word board for %s', (_, sheet) => {
+describe.each(sheets)('the word board for %s in %s', (_drink, _language, sheet) => {
   it('has families of 8 to 12 words, each word in one of them', () => {
     const families = Object.values(sheet.board.families);
     expect(families.length).toBeGreaterThanOrEqual(10);
@@ -42,7 +53,7 @@ describe.each(sheets)('the word board for %s', (_, sheet) => {
   });
 
   it('says no two words, families or steps alike', () => {
-    const texts = Object.values(sheet.text.words).map(fold);
+    const texts = Object.values(sheet.text.words).flatMap(foldings);
     expect(new Set(texts).size).toBe(texts.length);
     expect(new Set(Object.values(sheet.text.families)).size).toBe(Object.keys(sheet.board.families).length);
     for (const { steps } of Object.values(sheet.text.marks)) expect(new Set(steps).size).toBe(5);
@@ -66,12 +77,12 @@ describe.each(sheets)('the word board for %s', (_, sheet) => {
   });
 });
 
-describe('a code that several drinks share', () => {
+describe.each(byLanguage)('a code that several drinks share, in %s', (_, ofLanguage) => {
   it('says the same in each, so that one notebook can hold them all', () => {
     const said = new Map<string, string>();
-    for (const [drink, { text }] of sheets) {
+    for (const { text } of ofLanguage) {
       for (const [code, each] of Object.entries(text.words)) {
-        expect(each, `${code} for ${drink}`).toBe(said.get(code) ?? each);
+        expect(each, code).toBe(said.get(code) ?? each);
         said.set(code, each);
       }
     }
@@ -80,18 +91,19 @@ describe('a code that several drinks share', () => {
 
   it('says the same colour in each', () => {
     const said = new Map<string, string>();
-    for (const [drink, { text }] of sheets) {
+    for (const { text } of ofLanguage) {
       for (const [code, each] of Object.entries(text.colours)) {
-        expect(each, `${code} for ${drink}`).toBe(said.get(code) ?? each);
+        expect(each, code).toBe(said.get(code) ?? each);
         said.set(code, each);
       }
     }
   });
 });
 
-describe('the closing pass', () => {
+describe.each(languages)('the closing pass in %s', (language) => {
   it('has words for thoughts, feelings and the review', async () => {
-    const closing = await loadClosingText();
+    const { closingText } = await exportsOf('shared/words', language, 'closing.ts');
+    const closing = closingText as ClosingText;
     expect(Object.keys(closing.feelings)).toHaveLength(12);
     expect(closing.review.question).toMatch(/\?$/);
     expect(Object.values(closing.prompts).every((prompt) => prompt.endsWith('…'))).toBe(true);

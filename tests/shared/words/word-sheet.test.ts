@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { strengths, tapAgain } from '../../../shared/words/closing.ts';
 import { loadWords } from '../../../shared/words/load-words.ts';
 import { codeFor, findable, textOf } from '../../../shared/words/word-sheet.ts';
+import { sheetIn } from '../../support/languages.ts';
 
 const sheet = await loadWords('spirit');
 
@@ -9,6 +10,21 @@ describe('the code for what somebody wrote', () => {
   it("is the board's where the board has the word, however it is written", () => {
     expect(codeFor(sheet, ' Peat  SMOKE ')).toBe('peat-smoke');
     expect(codeFor(sheet, 'drying')).toBe('drying');
+  });
+
+  it('is the board’s in German with umlauts, without, and spelled out', async () => {
+    const german = await sheetIn('de', 'spirit');
+    for (const written of [
+      'Grüner Apfel',
+      'grüner  apfel',
+      'gruner Apfel',
+      'Gruener Apfel',
+      'GRU\u0308NER APFEL',
+    ])
+      expect(codeFor(german, written), written).toBe('green-apple');
+    expect(codeFor(german, 'Räucherofen')).toBe('own:räucherofen');
+    expect(codeFor(german, 'Rosé, süß')).toBe('own:rosé, süß');
+    expect(codeFor(german, 'Straße')).toBe('own:straße');
   });
 
   it('is an own one elsewhere, the same for all who write the same', () => {

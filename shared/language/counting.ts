@@ -1,0 +1,9 @@
+/**
+ * A count with its noun, for languages that know one and many: `counted(3, 'Glas', 'Gläser')` is "3 Gläser". The
+ * number is written as the locale writes it.
+ */
+export function countingIn(locale: string): (count: number, one: string, many: string) => string {
+  const numbers = new Intl.NumberFormat(locale);
+  const plural = new Intl.PluralRules(locale);
+  return (count, one, many) => `${numbers.format(count)} ${plural.select(count) === 'one' ? one : many}`;
+}

@@ -1,0 +1,72 @@
+// German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
+import type { BoardWords } from '../en/board.ts';
+
+const counted = countingIn('de');
+
+export const boardWords: BoardWords = {
+  title: 'Auf dem Tisch',
+  waiting: 'Das Gespräch ist noch nicht offen.',
+  empty: 'Dazu hat noch niemand etwas geteilt.',
+  later: 'später ergänzt',
+  you: 'du',
+  atHome: 'zu Hause',
+  all: 'Alle',
+  choose: 'Welches Glas?',
+  trial: 'Welches ist anders',
+  label: (name) => `Etikett von ${name}`,
+  fields: { look: 'Aussehen', nose: 'Nase', palate: 'Gaumen', finish: 'Abgang', thoughts: 'Gedanken' },
+
+  words: {
+    title: 'Genannte Wörter',
+    hint: 'Nur, was vor dem Gespräch notiert war.',
+    by: (word, people) => `${word}: ${counted(people, 'Person', 'Personen')}`,
+    more: (count) => `und ${counted(count, 'weiteres Wort', 'weitere Wörter')} von je einer Person`,
+  },
+  colours: {
+    title: 'Farben',
+    picture: (parts) => `Von hell nach dunkel: ${parts.join(', ')}`,
+  },
+  places: { title: 'Plätze', of: (name, place) => `${name}: ${place}` },
+  odd: {
+    title: 'Wer fand das andere Glas?',
+    found: (right, of) => `${right} von ${of} haben das andere gewählt.`,
+    chance: 'Durch bloßes Raten träfe es eine von drei Personen.',
+    right: (glass) => `Glas ${glass}, und das war es`,
+    wrong: (picked, odd) => `Glas ${picked}; es war Glas ${odd}`,
+    guessed: 'geraten',
+    picked: (glass) => `Glas ${glass}`,
+  },
+
+  speaking: {
+    title: 'Wer wann spricht',
+    hint: 'Ausgelost. Niemand muss sprechen.',
+    each: (seconds) =>
+      seconds < 90
+        ? `Je etwa ${counted(seconds, 'Sekunde', 'Sekunden')}.`
+        : `Je etwa ${counted(Math.round(seconds / 60), 'Minute', 'Minuten')}.`,
+    rounds: (pours) => `Einmal für jedes von ${counted(pours, 'Glas', 'Gläsern')}.`,
+    now: 'etwa jetzt',
+  },
+
+  share: {
+    title: 'Deine Seite gehört dir',
+    lead: 'Niemand sieht sie, außer du sagst es, Glas für Glas. Du kannst es jederzeit zurücknehmen.',
+    leadLast: 'Du kannst noch wählen, was gezählt oder gesehen werden darf.',
+    choose: (glass) => `${glass}: Was wird aus meiner Seite?`,
+    choices: {
+      private: 'Für mich behalten',
+      counted: 'Meine Angaben zählen, ohne meinen Namen',
+      shared: 'Mit meinem Namen teilen',
+    },
+    counted:
+      'Gezählt heißt: Deine Angaben gehen ohne deinen Namen in die Zusammenfassung des Gastgebers ein, und nur, wenn mindestens drei es ebenso halten. Keine deiner Zeilen wird gezeigt.',
+    done: {
+      private: (glass) => `${glass}: Deine Seite gehört wieder dir allein.`,
+      counted: (glass) => `${glass}: Deine Angaben zählen, ohne deinen Namen.`,
+      shared: (glass) => `${glass}: Deine Seite liegt auf dem Tisch.`,
+    },
+    nothing: 'Zu diesem Glas hast du nichts notiert.',
+    yours: 'Was der Tisch sähe',
+  },
+};

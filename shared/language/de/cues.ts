@@ -1,0 +1,57 @@
+// German, not yet reviewed by a native speaker.
+import type { CueWordSheet } from '../en/cues.ts';
+
+export const cueWords: CueWordSheet = {
+  gathering: { verb: 'Willkommen', hint: 'Setz dich und lass die Gläser stehen. Wir fangen zusammen an.' },
+  welcome: { verb: 'Zuhören', hint: 'Dein Gastgeber eröffnet den Abend.' },
+  'ground-rules': { verb: 'Zustimmen', hint: 'Ein paar Regeln, damit alle eigene Worte finden.' },
+  water: { verb: 'Wasser', hint: 'Trink etwas und spül den Mund. Ein Bissen Brot hilft.' },
+  break: { verb: 'Pause', hint: 'Wasser, etwas zu essen, frische Luft. Lass die vollen Gläser stehen.' },
+  ranking: { verb: 'Wählen', hint: 'Was hat dir am besten gefallen? Behalt es noch für dich.' },
+  'odd-one-out': { verb: 'Vergleichen', hint: 'Zwei sind gleich, eins nicht. Behalt es noch für dich.' },
+  discussion: { verb: 'Reden', hint: 'Dein Gastgeber eröffnet das Gespräch. Sag es mit deinen Worten.' },
+  reveal: { verb: 'Namen', hint: 'Das stand vor dir.' },
+  farewell: { verb: 'Abschied', hint: 'Trink ein Glas Wasser, und komm gut heim, ohne selbst zu fahren.' },
+  practice: {
+    swirl: { verb: 'Schwenken', hint: 'Nur Wasser. Lass den Fuß auf dem Tisch und zieh kleine Kreise.' },
+    look: { verb: 'Schauen', hint: 'Nur Wasser. Halt es etwas schräg vor diese weiße Karte.' },
+    nose: { verb: 'Riechen', hint: 'Nur Wasser. Augen zu, kurze Züge. Ein leiser Ton beendet es.' },
+    sip: { verb: 'Nippen', hint: 'Nur Wasser. Ein kleiner Schluck, im Mund bewegt, mit etwas Luft.' },
+    spit: { verb: 'Spucken', hint: 'In den Becher, in einem Zug. Alle tun es, den ganzen Abend.' },
+  },
+  step: {
+    swirl: {
+      spirit: { verb: 'Schwenken', hint: 'Deckel ab. Neig und dreh es langsam, dann lass es ruhen.' },
+      wine: { verb: 'Schwenken', hint: 'Fuß auf dem Tisch, kleine Kreise, dann lass es ruhen.' },
+      beer: { verb: 'Schwenken', hint: 'Eine sanfte Drehung, um den Schaum zu wecken.' },
+    },
+    look: {
+      spirit: { verb: 'Schauen', hint: 'Halt es vor das Weiß. Wie tief ist die Farbe?' },
+      wine: { verb: 'Schauen', hint: 'Neig es über dem Weiß. Erst die Mitte, dann den Rand.' },
+      beer: { verb: 'Schauen', hint: 'Halt es vor das Weiß. Farbe, Trübung, Schaum.' },
+    },
+    nose: {
+      spirit: { verb: 'Riechen', hint: 'Augen zu, Lippen leicht offen. Komm Stück für Stück näher.' },
+      wine: { verb: 'Riechen', hint: 'Augen zu. Kurze Züge, dann eine Pause, dann wieder.' },
+      beer: { verb: 'Riechen', hint: 'Augen zu. Kurze Züge, knapp über dem Schaum.' },
+    },
+    sip: {
+      spirit: { verb: 'Nippen', hint: 'Ein ganz kleiner Schluck. Beweg ihn im Mund, zieh etwas Luft ein.' },
+      wine: { verb: 'Probieren', hint: 'Beweg den Schluck im Mund und zieh etwas Luft ein.' },
+      beer: { verb: 'Probieren', hint: 'Lass es über die ganze Zunge laufen, und atme langsam aus.' },
+    },
+    spit: {
+      spirit: { verb: 'Spucken', hint: 'In den Becher. Dann spür nach, was bleibt.' },
+      wine: { verb: 'Spucken', hint: 'In den Becher. Dann spür nach, was bleibt.' },
+      beer: { verb: 'Spucken', hint: 'In den Becher. Dann spür nach, was bleibt.' },
+    },
+    review: { verb: 'Lesen', hint: 'Deine eigene Seite, von oben. Ist das noch im Glas?' },
+    reflect: { verb: 'Nachdenken', hint: 'Woran erinnert dich dieses Glas? Wie geht es dir damit?' },
+  },
+  write: {
+    look: { verb: 'Schreiben', hint: 'Nimm das Glas noch einmal. Was siehst du?' },
+    nose: { verb: 'Schreiben', hint: 'Riech noch einmal. Was riechst du?' },
+    palate: { verb: 'Schreiben', hint: 'Wie war es im Mund?' },
+    finish: { verb: 'Schreiben', hint: 'Was bleibt jetzt, und wie lange?' },
+  },
+};

@@ -1,0 +1,228 @@
+// German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
+import type { GuestWords } from '../en/guest.ts';
+
+const counted = countingIn('de');
+
+const list = (parts: readonly string[]): string =>
+  new Intl.ListFormat('de', { style: 'long', type: 'conjunction' }).format(parts);
+
+export const guestWords: GuestWords = {
+  language: 'de',
+  app: 'Quietpour',
+
+  door: {
+    title: 'Komm herein',
+    code: 'Code der Verkostung',
+    codeHint: 'Sechs Buchstaben und Ziffern, von deinem Gastgeber oder der Tischkarte.',
+    codeShort: 'Der Code ist nicht vollständig. Er hat sechs Buchstaben und Ziffern.',
+    go: 'Eintreten',
+    keptTitle: 'Dein Platz wartet',
+    keptUntitled: 'Eine Verkostung auf diesem Handy',
+    back: (title) => `Zurück zu ${title}`,
+    evenings: 'Alle meine Abende auf diesem Handy',
+    brokenLink:
+      'Dieser Link zum Platz ist unvollständig. Lass ihn dir auf dem anderen Handy noch einmal zeigen, oder komm mit dem Code herein.',
+    noSeat: 'Dieses Handy hat noch keinen Platz. Komm mit dem Code herein.',
+    looking: 'Deine Verkostung wird gesucht …',
+  },
+
+  invitation: {
+    hostedBy: (host) => `mit ${host}`,
+    name: 'Dein Name',
+    nameHint: 'So, wie dich der Tisch nennen soll.',
+    nameMissing: 'Bitte gib einen Namen ein, damit dein Gastgeber weiß, wer hier sitzt.',
+    nameLong: 'Der Name ist zu lang. Bitte höchstens 60 Zeichen.',
+    hand: 'Mit welcher Hand schreibst du?',
+    right: 'Rechts',
+    left: 'Links',
+    where: 'Wo bist du?',
+    atTable: 'Am Tisch',
+    atHome: 'Zu Hause',
+    sit: 'Platz nehmen',
+    otherCode: 'Anderer Code',
+    notYet: 'Die Türen sind noch zu. Bleib auf dieser Seite; sie schaut von selbst wieder nach.',
+    closed: 'Die Türen sind zu. Bitte deinen Gastgeber, sie dir zu öffnen.',
+    finished:
+      'Diese Verkostung ist vorbei. Wenn du einen Platz hattest, öffne ihn auf dem Handy, das du dabei hattest.',
+    ask: 'Dein Gastgeber lässt alle einzeln ein.',
+  },
+
+  cautions: {
+    title: 'Vor dem ersten Glas',
+    list: [
+      'Spuck jeden Schluck aus; zum Verkosten muss nichts hinunter.',
+      'Trink zwischen den Gläsern Wasser.',
+      'Iss vorher etwas, und auch in den Pausen.',
+      'Fahr danach nicht, weder Auto noch Rad oder Roller, auch wenn du gespuckt hast.',
+      'Nur für Menschen im gesetzlichen Alter. Jedes Glas darfst du auslassen.',
+      'Nicht in Schwangerschaft oder Stillzeit. Bei Medikamenten oder Krankheit frag vorher in der Arztpraxis oder Apotheke.',
+    ],
+    law: 'Es gilt das Gesetz an deinem Ort, und deine Ärztin oder dein Arzt weiß mehr als diese Seite.',
+    accept: 'Ich habe das gelesen',
+  },
+
+  glass: {
+    of: (position, total) => `Glas ${position} von ${total}`,
+    nth: (position) => `Glas ${position}`,
+    coded: (code) => `Nr. ${code}`,
+    arc: (current, total) =>
+      current === null
+        ? `Dein Platz: ${counted(total, 'Glas', 'Gläser')}`
+        : `Dein Platz: Glas ${current} von ${total} ist in deiner Hand`,
+    timeLabel: 'Zeit für diesen Schritt',
+    time: { running: 'übrig', held: 'von deinem Gastgeber angehalten', over: 'vorbei, und keine Eile' },
+    noTime: 'Dein Gastgeber geht weiter, wenn alle so weit sind.',
+    say: 'Dein Gastgeber sagt',
+    spitAndWater: 'Spuck in den Becher, dann ein Schluck Wasser.',
+    onlyWater: 'Üben mit reinem Wasser',
+    reminder: {
+      water: 'Dein Gastgeber erinnert dich: Trink etwas Wasser.',
+      spit: 'Dein Gastgeber erinnert dich: Bitte spuck aus.',
+      quiet: 'Dein Gastgeber bittet um Ruhe: noch kein Wort über das Glas.',
+      nudge: 'Nimm dir die Zeit, die du brauchst, und tippe dann auf „Bereit“.',
+    },
+    waterDue: 'Es ist eine Weile her: Trink etwas Wasser.',
+    staysOn: 'Stell den Bildschirm auf „immer an“, wenn du kannst. Schläft er ein, geht nichts verloren.',
+    breakUntil: (clock) => `Weiter geht es gegen ${clock}.`,
+    callLink: 'Videoanruf',
+    waitingRoom: 'Dein Gastgeber lässt dich gleich ein. Lass diese Seite offen.',
+    left: 'Du hast den Tisch verlassen. Deine Notizen bleiben.',
+    comeBack: 'Wenn du zurück willst, sag es deinem Gastgeber.',
+    starting: 'Wir bringen dich an deinen Platz …',
+  },
+
+  kit: {
+    title: 'Dein Paket zu Hause',
+    items: {
+      vials: 'Fläschchen, nach ihren Nummern geordnet',
+      lids: 'Etwas, um die Gläser abzudecken',
+      water: 'Wasser und einfaches Brot',
+      'spit-cup': 'Ein Becher zum Spucken',
+      'white-paper': 'Ein weißes Blatt Papier',
+    },
+  },
+
+  rules: {
+    title: 'Die Regeln am Tisch',
+    list: [
+      'Alle spucken.',
+      'Niemand spricht über das, was er sieht, riecht oder schmeckt, bis das Gespräch eröffnet ist.',
+      'Es gibt keine falschen Wörter.',
+      'Niemand liest deine Notizen, außer du teilst sie.',
+    ],
+    accept: 'Einverstanden',
+    accepted: 'Danke. Wir gehen weiter, wenn alle so weit sind.',
+  },
+
+  signals: {
+    ready: 'Bereit',
+    moreTime: 'Mehr Zeit',
+    needsHost: 'Ich brauche dich',
+    given: {
+      ready: 'Dein Gastgeber sieht, dass du bereit bist.',
+      'more-time': 'Dein Gastgeber sieht, dass du mehr Zeit möchtest.',
+      'needs-host': 'Dein Gastgeber sieht, dass du ihn brauchst.',
+    },
+    taken: 'Zurückgenommen.',
+  },
+
+  banner: {
+    roomAt: (where) => `Der Tisch ist jetzt hier: ${where}`,
+    keepWriting: 'Deine Worte bleiben.',
+    go: 'Dorthin',
+  },
+
+  spoken: {
+    cue: (parts) => parts.map((part) => (/[.?!]$/.test(part) ? part : `${part}.`)).join(' '),
+    start: (seconds) =>
+      seconds >= 90
+        ? `${counted(Math.round(seconds / 60), 'Minute', 'Minuten')}.`
+        : `${counted(seconds, 'Sekunde', 'Sekunden')}.`,
+    marks: {
+      60: 'Noch eine Minute.',
+      20: 'Noch zwanzig Sekunden.',
+      0: 'Die Zeit ist um. Schreib ruhig noch zu Ende.',
+    },
+  },
+
+  fields: { look: 'Aussehen', nose: 'Nase', palate: 'Gaumen', finish: 'Abgang', thoughts: 'Gedanken' },
+  fieldHints: {
+    look: 'Farbe, Klarheit, was am Glas haftet',
+    nose: 'Was dir in den Sinn kommt; es gibt keine falschen Wörter',
+    palate: 'Geschmack, Gefühl im Mund, Wärme',
+    finish: 'Was bleibt, und wie lange',
+    thoughts: 'Eine Erinnerung, eine Stimmung, wer das kosten sollte',
+  },
+  inField: (field, glass) => `${field}, ${glass}`,
+
+  saved: {
+    empty: 'Das liest nur du.',
+    saved: 'Gespeichert',
+    onPhone: 'Auf diesem Handy, noch nicht gespeichert',
+    waiting: 'Noch nicht gespeichert: Lass diese Seite offen',
+    tooLong: (over) =>
+      `Zum Speichern um ${counted(over, 'Zeichen', 'Zeichen')} zu lang. Bitte kürze es; es bleibt auf diesem Handy.`,
+    refused: (why) => `Nicht gespeichert; es bleibt auf diesem Handy. ${why}`,
+    later: 'Das Gespräch hat begonnen: Was du jetzt ergänzt, gilt als später ergänzt.',
+  },
+
+  notes: {
+    title: 'Meine Notizen',
+    open: 'Meine Notizen',
+    back: 'Zurück zum Tisch',
+    none: 'Noch kein Glas',
+    noneHint: 'Jedes Glas bekommt hier seine Seite, sobald der Tisch bei ihm ist.',
+    private: 'Diese Seite siehst nur du.',
+    choose: 'Welches Glas?',
+  },
+
+  missed: {
+    title: 'Nachholen',
+    notice: (positions) =>
+      `Als du kamst, ${positions.length === 1 ? 'war' : 'waren'} ${list(positions)} schon vorbei. In einer Pause ist Zeit dafür.`,
+    inBreak: 'Das hast du verpasst. Wenn du magst, koste es jetzt, langsam, mit Spucken und Wasser.',
+    tick: (glass) => `${glass}: erledigt`,
+    write: 'Schreiben',
+  },
+
+  pour: {
+    years: (years) => `${counted(years, 'Jahr', 'Jahre')} alt`,
+    abv: (abv) => `${new Intl.NumberFormat('de', { maximumFractionDigits: 1 }).format(abv)} % vol`,
+    more: 'Mehr darüber',
+    labels: {
+      front: (name) => `Vorderes Etikett von ${name}`,
+      back: (name) => `Rückseitiges Etikett von ${name}`,
+    },
+  },
+
+  keepsake: {
+    title: 'Dein Abend',
+    care: 'Trink jetzt etwas Wasser, und lass jemand anderen fahren.',
+    open: 'Meine Notizen mitnehmen',
+    unnamed: 'noch ohne Namen',
+  },
+
+  seat: { open: 'Mein Platz', spoken: 'Gesprochene Hinweise' },
+
+  link: {
+    connecting: 'Der Raum wird gesucht …',
+    lost: 'Keine Verbindung. Es wird wieder versucht; deine Worte bleiben auf diesem Handy.',
+    lostKeepsNothing: 'Keine Verbindung. Es wird wieder versucht; lass diese Seite offen.',
+    noAnswer: 'Der Raum antwortet nicht. Bitte versuch es gleich noch einmal.',
+    refusedTitle: 'Dieser Platz öffnet sich nicht',
+    wrongProtocol: 'Diese Seite ist älter als der Raum. Lade sie neu; deine Worte bleiben.',
+    reload: 'Neu laden',
+    toDoor: 'Mit dem Code herein',
+    dismissed: {
+      removed:
+        'Dein Gastgeber hat diesen Platz vergeben. Deine Notizen bleiben; bitte sprich deinen Gastgeber an.',
+      'key-withdrawn': 'Dieser Link öffnet den Platz nicht mehr. Bitte deinen Gastgeber um einen neuen.',
+      'tasting-deleted': 'Der Gastgeber hat diese Verkostung gelöscht, mit allem, was darin war.',
+      'server-stopping': 'Der Raum pausiert einen Moment. Lass diese Seite offen.',
+    },
+  },
+
+  close: 'Weglegen',
+  crash: 'Auf dieser Seite ging etwas schief. Lade sie neu; was du geschrieben hast, bleibt.',
+};

@@ -1,0 +1,25 @@
+// German, not yet reviewed by a native speaker.
+import type { RefusalCode } from '../../wire/protocol.ts';
+import { guestRefusals } from './guest-refusals.ts';
+
+export const refusals: Record<RefusalCode, string> = {
+  ...guestRefusals,
+  'already-open': 'Die Türen sind schon offen; ändere den Abend auf der Seite, auf der du ihn leitest.',
+  'not-finished': 'Diese Verkostung läuft noch; es gibt nichts wieder zu öffnen.',
+  'no-pours': 'Füge mindestens ein Getränk hinzu, bevor du die Türen öffnest.',
+  'at-start': 'Das ist der Anfang; davor ist nichts.',
+  'at-end': 'Das ist der letzte Teil; beende die Verkostung, wenn du so weit bist.',
+  'no-such-cue': 'Diesen Teil des Abends gibt es nicht mehr; lade die Seite neu.',
+  'already-held': 'Die Uhr steht schon; lass sie weiterlaufen, wenn du so weit bist.',
+  'not-fitted': 'Der Ablauf wurde nicht an ein Ende angepasst, also gibt es nichts zurückzusetzen.',
+  'not-held': 'Die Uhr läuft schon.',
+  'already-dropped': 'Dieses Getränk ist schon gestrichen.',
+  'not-dropped': 'Dieses Getränk gehört noch zur Verkostung.',
+  'only-pour': 'Das ist das letzte Getränk; beende die Verkostung, statt es zu streichen.',
+  'not-in-discussion': 'Zu diesem Getränk ist kein Gespräch offen.',
+  'plan-changed': 'Jemand hat diesen Plan inzwischen geändert; lade ihn neu, bevor du speicherst.',
+  'plan-invalid':
+    'So lässt sich dieser Plan nicht speichern; prüfe die markierten Felder und versuch es erneut.',
+  'not-a-photo': 'Diese Datei ist nicht als Foto lesbar: Nimm es neu auf, oder wähle ein JPEG oder PNG.',
+  'too-many-photos': 'Mehr Fotos fasst diese Verkostung nicht: Entferne einige und versuch es noch einmal.',
+};

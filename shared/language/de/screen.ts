@@ -1,0 +1,100 @@
+// German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
+import type { ScreenWords } from '../en/screen.ts';
+
+const counted = countingIn('de');
+
+export const screenWords: ScreenWords = {
+  page: 'Bildschirm für den Raum · Quietpour',
+  door: {
+    title: 'Hier einen Abend zeigen',
+    lead: 'Dieser Bildschirm ist für alle im Raum. Er zeigt keine Notizen, außer sie sind geteilt.',
+    code: 'Code der Verkostung',
+    codeHint: 'Sechs Buchstaben und Ziffern, vom Tablet des Gastgebers.',
+    codeShort: 'Der Code ist nicht vollständig. Er hat sechs Buchstaben und Ziffern.',
+    go: 'Gastgeber fragen',
+  },
+  waiting: {
+    asking: 'Der Gastgeber wird gefragt …',
+    title: 'Nummer dieses Bildschirms',
+    lead: 'Der Gastgeber lässt ihn auf seinem Tablet unter „Türen“ ein.',
+    lost: 'Der Server antwortet nicht. Er wird wieder gefragt.',
+    light: 'Die Taste T wechselt das Licht: hell oder dunkel.',
+  },
+  refused: {
+    title: 'Wird hier nicht gezeigt',
+    notOurs: 'Der Gastgeber hat diesen Bildschirm nicht eingelassen.',
+    dark: 'Der Gastgeber hat diesen Bildschirm ausgeschaltet.',
+    again: 'Noch einmal fragen',
+    otherCode: 'Anderer Code',
+  },
+  link: {
+    connecting: 'Der Raum wird gesucht …',
+    lost: 'Die Verbindung ist weg und wird wieder gesucht.',
+    deleted: 'Diese Verkostung wurde gelöscht.',
+    reload: 'Diese Seite ist älter als der Server. Lade sie neu.',
+    stopped: 'Der Server hat den Raum geschlossen. Lade diese Seite neu.',
+  },
+  soon: 'Die Türen öffnen bald.',
+  gathering: {
+    hostedBy: (host) => `mit ${host}`,
+    join: 'Komm mit deinem Handy herein',
+    address: 'Adresse',
+    code: 'Code',
+    scan: (code) => `Ein quadratischer Code, der ein Handy zur Gästeseite mit dem Code ${code} führt`,
+    noPhone: 'Ohne Handy? Für dich gibt es Papier. Frag einfach.',
+  },
+  place: {
+    glassOf: (position, total) => `Glas ${position} von ${total}`,
+    glass: (position) => `Glas ${position}`,
+    aGlass: 'Eines der Gläser',
+    odd: 'Finde das andere',
+    coded: (code) => `Nr. ${code}`,
+    arc: (current, total) =>
+      current === null
+        ? counted(total, 'Glas', 'Gläser')
+        : `Alle haben Glas ${current} von ${total} in der Hand`,
+  },
+  time: {
+    label: 'Übrige Zeit',
+    phases: {
+      running: 'übrig',
+      held: 'der Gastgeber hat die Uhr angehalten',
+      over: 'vorbei, und keine Eile',
+    },
+  },
+  practice: 'Üben mit reinem Wasser',
+  spitToo: 'Dann spucken, und ein Schluck Wasser.',
+  goOnAt: (clock) => `Weiter geht es gegen ${clock}.`,
+  reminders: {
+    water: 'Bitte ein Schluck Wasser.',
+    spit: 'Bitte ausspucken.',
+    quiet: 'Bitte Ruhe: noch kein Wort über das Glas.',
+  },
+  waterDue: 'Es ist Zeit für einen Schluck Wasser.',
+  talk: {
+    closed: 'Stifte weg. Gleich eröffnet euer Gastgeber das Gespräch.',
+    title: 'Auf dem Tisch',
+    none: 'Noch hat niemand geteilt. Das entscheidet ihr selbst, auf dem eigenen Handy.',
+    said: (people) => counted(people, 'Person', 'Personen'),
+    remote: 'zu Hause',
+    later: 'später ergänzt',
+    page: (page, of) => `${page} von ${of}`,
+    colour: 'Farbe',
+    found: (right, of) => `${right} von ${of} haben es gefunden`,
+    guessed: (guesses) => `${counted(guesses, 'Mal', 'Mal')} geraten`,
+    keys: 'Pfeiltasten blättern, die Leertaste hält an.',
+    held: 'angehalten',
+  },
+  reveal: {
+    soon: 'Jetzt kommen die Namen.',
+    unnamed: 'noch ohne Namen',
+    photo: (name) => `Das Etikett von ${name}`,
+    onPhones: 'Die Namen stehen auf euren Handys.',
+  },
+  goodbye: {
+    finished: 'Danke, dass ihr da wart',
+    keepsake: 'Eure Notizen sind auf euren Handys. Nehmt sie mit.',
+    care: 'Trinkt jetzt etwas Wasser. Wer verkostet hat, fährt nicht, auch nicht nach dem Spucken.',
+  },
+};
