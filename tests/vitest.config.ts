@@ -2,6 +2,9 @@ import { defineConfig } from 'vitest/config';
 
 const root = new URL('..', import.meta.url).pathname;
 
+/** Two files at once, also on two cores: what servers and browsers do is mostly waiting. */
+const maxWorkers = 2;
+
 /** Three projects by what they need: nothing (unit), a server of their own (server), a browser too (e2e). */
 export default defineConfig({
   root,
@@ -11,6 +14,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           root,
+          maxWorkers,
           // A property takes as long as a busy machine makes it; a time-out is for what never ends.
           testTimeout: 60_000,
           include: ['tests/{core,shared,house,outside}/**/*.test.{ts,tsx}'],
@@ -20,6 +24,7 @@ export default defineConfig({
         test: {
           name: 'server',
           root,
+          maxWorkers,
           include: ['tests/server/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
@@ -29,10 +34,10 @@ export default defineConfig({
         test: {
           name: 'e2e',
           root,
+          maxWorkers,
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       },
     ],

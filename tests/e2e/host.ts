@@ -39,7 +39,10 @@ export class Host {
 
   /** The big button, whatever stands on it. */
   async next(to: Cue): Promise<void> {
-    await this.person.button(new RegExp(`^${words.room.next}`)).click();
+    const button = this.person.button(new RegExp(`^${words.room.next}`));
+    // After each change of cue it settles for a moment; a click would ask again only every half second.
+    await (await button.elementHandle())?.waitForElementState('enabled');
+    await button.click();
     await this.isAt(verbOf(to));
   }
 
