@@ -76,3 +76,5 @@ export const hostPace = {
     shareNow: (needed: number, here: number) => `${needed} of ${here}`,
   },
 };
+
+export type HostPaceWords = typeof hostPace;

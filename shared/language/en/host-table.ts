@@ -178,3 +178,5 @@ export const hostAtTable = {
     remote: 'A presentation remote sends page down and page up, so it works too.',
   },
 };
+
+export type HostAtTableWords = typeof hostAtTable;

@@ -58,7 +58,7 @@ export const paperWords = {
     tryPaper: (paper: string) => `Take ${paper}.`,
     tryFlight: 'Take one mat for each flight.',
     trySmaller: 'Take glasses with a smaller foot, or spread them over two mats.',
-    copy: (hand: 'right' | 'left') => (hand === 'right' ? 'For right-handers' : 'For left-handers'),
+    copy: (hand: 'right' | 'left'): string => (hand === 'right' ? 'For right-handers' : 'For left-handers'),
   },
 
   notes: {

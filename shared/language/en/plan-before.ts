@@ -140,3 +140,5 @@ export const planBefore = {
     onPhoneLabel: 'A square code that opens this tasting on your phone as its host',
   },
 };
+
+export type PlanBeforeWords = typeof planBefore;

@@ -279,3 +279,5 @@ export const planFigures = {
     noGlasses: 'Add pours, and the place is drawn with its glasses.',
   },
 };
+
+export type PlanFigureWords = typeof planFigures;

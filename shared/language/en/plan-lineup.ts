@@ -288,3 +288,5 @@ export const planLineup = {
     asideLine: (heading: string, text: string) => (heading === '' ? text : `${heading}: ${text}`),
   },
 };
+
+export type PlanLineupWords = typeof planLineup;

@@ -138,3 +138,5 @@ export const planPours = {
     add: 'Add',
   },
 };
+
+export type PlanPourWords = typeof planPours;

@@ -62,3 +62,5 @@ export const planRehearsal = {
     ],
   },
 };
+
+export type PlanRehearsalWords = typeof planRehearsal;

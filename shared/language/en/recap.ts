@@ -226,7 +226,7 @@ export const recapWords = {
     sums: (planned: string, took: string) => `Planned ${planned} from the welcome on; it took ${took}.`,
     breaks: (taken: number, planned: number, called: number, time: string) =>
       `${several(taken, 'break', 'breaks')} of ${planned + called}${called > 0 ? `, ${called} called by you` : ''}, ${time} in all.`,
-    noBreaks: (planned: number) =>
+    noBreaks: (planned: number): string =>
       planned === 0 ? 'No break was planned, and none was taken.' : 'No break was taken.',
     reckoned:
       'Planned is the running order as the doors opened; what you changed, fitted or called later counts as taken. The gathering is in no sum. “As planned” means within five minutes or a twentieth.',

@@ -1,0 +1,96 @@
+// German, not yet reviewed by a native speaker.
+import type { InvitationWords } from '../../../core/planning/invitation.ts';
+import type { InviteWords } from '../en/invite.ts';
+
+const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+/** The invitation as guests read it, in German. */
+export const invitationWords: InvitationWords = {
+  language: 'de',
+  untitled: 'Eine geführte Verkostung',
+  greeting: (title, host) =>
+    host === '' ? `Ihr seid eingeladen: ${title}.` : `${host} lädt euch ein: ${title}.`,
+  drinks: {
+    spirit: (pours) =>
+      `Wir verkosten ${several(pours, 'Spirituose', 'Spirituosen')}, langsam und ein Glas nach dem anderen.`,
+    wine: (pours) =>
+      `Wir verkosten ${several(pours, 'Wein', 'Weine')}, langsam und ein Glas nach dem anderen.`,
+    beer: (pours) =>
+      `Wir verkosten ${several(pours, 'Bier', 'Biere')}, langsam und ein Glas nach dem anderen.`,
+  },
+  blind: 'Was in den Gläsern ist, erfahrt ihr hinterher.',
+  when: ({ day, time, zone, offset }) =>
+    zone === offset || zone.startsWith('GMT')
+      ? `Wann: ${day}, ${time} (${offset})`
+      : `Wann: ${day}, ${time} (${zone}, ${offset})`,
+  otherZone: ({ day, time }) =>
+    `Wenn ihr aus einer anderen Zeitzone dabei seid: Das ist ${time} UTC am ${day}. Die Seite für Gäste zeigt es nach eurer eigenen Uhr.`,
+  dateToCome: 'Wann: Der Termin folgt noch.',
+  lasts: (hours, minutes) =>
+    `Es dauert etwa ${[
+      ...(hours > 0 ? [several(hours, 'Stunde', 'Stunden')] : []),
+      ...(minutes > 0 || hours === 0 ? [several(minutes, 'Minute', 'Minuten')] : []),
+    ].join(' ')}.`,
+  where: (place) => `Wo: ${place}`,
+  atHome: 'Wenn ihr zu Hause mitverkostet, bekommt ihr eure kleinen Gläser vorher.',
+  call: (link) => `Videoanruf: ${link}`,
+  way: ({ link, code }) =>
+    `Öffnet am Abend ${link} auf eurem Handy (Code ${code}). Ihr müsst nichts installieren.`,
+  bringTitle: 'Bringt bitte mit',
+  bring: [
+    'ein geladenes Handy, oder einfach einen Stift: Papier ist da',
+    'eine Nase ohne Parfüm, und keinen starken Kaffee kurz davor',
+    'etwas im Magen: Esst, bevor ihr kommt',
+  ],
+  bringAtHome: [
+    'zu Hause: so viele kleine Gläser wie Proben, stilles Wasser, einen Becher zum Spucken, eine weiße Serviette und einfaches Brot',
+  ],
+  rulesTitle: 'Wie es geht',
+  rules: [
+    'Wir schauen, riechen, nippen, spucken und schreiben, und zwar schweigend.',
+    'Niemand sagt, was er findet, bis das Gespräch eröffnet ist; dann dürfen alle, und niemand muss.',
+    'Was ihr schreibt, gehört euch, es sei denn, ihr wollt es teilen.',
+  ],
+  careTitle: 'Passt auf euch auf',
+  care: [
+    'Alle spucken, trinken zwischen den Gläsern Wasser und dürfen jedes Glas auslassen. Etwas Alkohol nimmt man trotzdem auf.',
+    'Fahrt nach einer Verkostung nicht. Klärt euren Heimweg, bevor ihr kommt.',
+    'Verkostet nicht, wenn ihr schwanger seid oder sein könntet, wenn ihr stillt, wenn ihr Medikamente nehmt oder wenn ein Arzt davon abrät. Schauen, riechen und schreiben dürft ihr gern.',
+  ],
+  age: (age) => `Für Menschen ab ${age} Jahren; wo ihr lebt, entscheidet das örtliche Recht.`,
+  ageByLaw:
+    'Nur für Menschen, die das gesetzliche Alter haben: dort, wo verkostet wird, und dort, wo sie leben.',
+  withoutAlcohol: 'Nichts von dem, was eingeschenkt wird, enthält Alkohol.',
+  sign: (host) => `Bis dann\n${host}`,
+};
+
+/** The words of the host's page with the invitation. */
+export const inviteWords: InviteWords = {
+  title: 'Nachricht an die Gäste',
+  back: 'Zurück zum Einlass',
+  text: 'Einladung',
+  textHint: 'Ändere, was du magst, bevor du sie verschickst; der Plan bleibt, wie er ist.',
+  copy: 'Den Text kopieren',
+  copied: 'Kopiert. Füge ihn in deine Nachricht ein.',
+  selected:
+    'Der Text ist markiert. Kopiere ihn mit dem Befehl deines Geräts und füge ihn dann in deine Nachricht ein.',
+  fresh: 'Neu aus dem Plan schreiben',
+  calendar: 'Für Kalender',
+  calendarHint:
+    'Eine Datei für jeden Kalender. Schick sie mit der Einladung mit, oder öffne sie, um den Abend in deinen eigenen einzutragen.',
+  download: 'Die Kalenderdatei sichern',
+  noDate: 'Leg im Plan das Datum fest; dann gibt es eine Datei für Kalender.',
+  link: 'Der Link für Gäste',
+  linkHint:
+    'Er öffnet die Seite dieser Verkostung auf einem Handy. Bis die Türen offen sind, sagt sie, wann und wo.',
+  copyLink: 'Den Link kopieren',
+  scan: (code) => `Ein quadratischer Code, der ein Handy mit dem Code ${code} auf die Seite für Gäste führt`,
+  code: 'Code',
+  call: 'Videoanruf',
+  tryCall: 'Den Videoanruf ausprobieren',
+  tryCallHint: 'Es öffnet sich auf einer eigenen Seite. Prüfe Bild und Ton, bevor es deine Gäste tun.',
+  noCall: 'Es gibt Gäste zu Hause, aber noch keinen Link zu einem Videoanruf im Plan.',
+  toPlan: 'Zum Plan',
+  otherNetwork:
+    'Dieser Link geht im Netz dieses Servers. Gäste zu Hause brauchen eine Adresse, die von außen erreichbar ist.',
+};

@@ -1,0 +1,162 @@
+// German, not yet reviewed by a native speaker.
+import type { PaperWords } from '../en/paper.ts';
+
+const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+const number = new Intl.NumberFormat('de', { maximumFractionDigits: 2 });
+
+/** The words on paper and around it, in German. */
+export const paperWords: PaperWords = {
+  kinds: {
+    mats: 'Matten',
+    notes: 'Notizblätter',
+    labels: 'Etiketten',
+    'run-sheet': 'Ablaufplan',
+    shopping: 'Einkaufsliste',
+  },
+  title: 'Auf Papier',
+  back: 'Zurück zum Einlass',
+  print: 'Drucken',
+  printHow: {
+    mats: 'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine eigenen Ränder. Miss dann die Linie nach: Sie muss 100 mm lang sein.',
+    labels:
+      'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine eigenen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
+  },
+  printFlow: 'Das Druckfenster deines Geräts zeigt die Seiten, bevor sie gedruckt werden.',
+  sheet: (kind, sheet) => `${kind}, Blatt ${sheet}`,
+  sheets: (count) => several(count, 'Blatt', 'Blätter'),
+  size: 'Papier',
+  sizes: { A4: 'A4', Letter: 'US Letter', A3: 'A3' },
+  untitled: 'Eine Verkostung',
+  noPours: 'Im Plan steht noch keine Probe',
+  noPoursHint: 'Trag die Proben in den Plan ein; dann gibt es etwas zu drucken.',
+  toPlan: 'Zum Plan',
+
+  glass: (position) => `Glas ${position}`,
+  place: (place) => `Platz ${place}`,
+  hands: { right: 'rechte Hand', left: 'linke Hand' },
+  flight: (flight) => `Flight ${flight}`,
+  oddOne: 'Das andere Glas finden',
+  ruler: '100 mm: Miss mich nach',
+
+  mats: {
+    foot: 'Fuß eines Glases, Durchmesser (mm)',
+    footHint: 'Miss den Fuß eines Glases. Die Kreise werden in dieser Größe gedruckt.',
+    bowl: 'Breiteste Stelle eines Glases (mm)',
+    bowlHint: 'Lass es leer, wenn der Fuß die breiteste Stelle ist.',
+    wrong: 'Miss den Durchmesser des Glases in Millimetern: von 20 bis 150.',
+    set: 'Auf einer Matte',
+    sets: { evening: 'Alle Gläser des Abends', flight: 'Die Gläser eines Flights' },
+    left: 'Plätze für Linkshänder',
+    leftHint: 'Ihre Nummern, zum Beispiel 2, 5. Wer schon da ist, gibt es auf dem Handy an.',
+    leftWrong: (places) => `Schreib Nummern von 1 bis ${places}, mit Kommas dazwischen.`,
+    each: 'Eine Matte für jeden Platz',
+    eachHint: 'Aus: eine für jede Hand, zum Kopieren.',
+    eachForced: 'Jeder Platz hat eine eigene Reihenfolge und deshalb eine eigene Matte.',
+    tooMany: (most, paper) =>
+      most === 0
+        ? `Auf ${paper} passt kein Glas dieser Größe.`
+        : `Auf ${paper} ${most === 1 ? 'passt nur 1 Glas' : `passen nur ${most} Gläser`} dieser Größe.`,
+    tryPaper: (paper) => `Nimm ${paper}.`,
+    tryFlight: 'Nimm eine Matte für jeden Flight.',
+    trySmaller: 'Nimm Gläser mit kleinerem Fuß, oder verteile sie auf zwei Matten.',
+    copy: (hand) => (hand === 'right' ? 'Für Rechtshänder' : 'Für Linkshänder'),
+  },
+
+  notes: {
+    name: 'Name',
+    date: 'Datum',
+    each: 'Eines für jeden Platz',
+    eachHint: 'Aus: eines zum Kopieren.',
+    fields: { look: 'Aussehen', nose: 'Nase', palate: 'Gaumen', finish: 'Abgang', thoughts: 'Gedanken' },
+    liking: 'Wie sehr es mir gefällt',
+    likingScale: [
+      '1 missfällt außerordentlich',
+      '',
+      '',
+      '',
+      '5 weder noch',
+      '',
+      '',
+      '',
+      '9 gefällt außerordentlich',
+    ],
+    quiet:
+      'Spuck jeden Schluck aus, trink zwischen den Gläsern Wasser, und behalte deine Worte für dich, bis das Gespräch eröffnet ist. Jedes Glas darf ausgelassen werden. Nach einer Verkostung fährt niemand.',
+  },
+
+  labels: {
+    width: 'Breite eines Etiketts (mm)',
+    height: 'Höhe eines Etiketts (mm)',
+    wrong: (paper) =>
+      `Gib eine Größe an, die auf ${paper} passt: 20 bis 150 mm breit und 12 bis 150 mm hoch.`,
+    presets: 'Größe',
+    sizes: { small: '38 × 21 mm', middle: '50 × 25 mm', large: '63,5 × 38,1 mm', own: 'Andere Größe' },
+    edges: 'Schnittlinien',
+    edgesHint: 'Aus, wenn die Bogen schon gestanzt sind.',
+    none: 'Niemand verkostet zu Hause',
+    noneHint: 'Im Plan sind keine Gäste zu Hause, also gibt es kein Fläschchen zu beschriften.',
+    count: (labels, guests) =>
+      `${several(labels, 'Etikett', 'Etiketten')}: eines für jede Probe und jeden Gast zu Hause (${several(guests, 'Gast', 'Gäste')}).`,
+    amount: (volume) => volume,
+    strength: (abv) => `${number.format(abv)} % vol`,
+    alcohol: 'Enthält Alkohol',
+    age: (age) => `ab ${age} Jahren`,
+    adults: 'nur ab gesetzlichem Alter',
+    shipping:
+      'Alkohol zu verschicken ist vielerorts verboten oder braucht eine Genehmigung. Frag deine Behörde, bevor du ein Paket aufgibst.',
+  },
+
+  runSheet: {
+    columns: { at: 'Um', lasts: 'Dauer', what: 'Was', say: 'Laut sagen' },
+    say: 'Mit dem, was zu sagen ist',
+    sayHint: 'Die Schritte sind nur beim ersten Glas ganz ausgeschrieben.',
+    eyes: 'Nur für dich als Gastgeber: Hier stehen die Namen der Proben.',
+    gate: 'wartet auf dich',
+    ends: (time) => `Endet etwa um ${time}.`,
+    fromDoors: 'Die Zeiten zählen ab dem Öffnen der Türen.',
+    practice: 'Üben mit Wasser',
+    care: 'Alle spucken. Auf jedem Platz steht Wasser, und vorher wurde gegessen. Wer verkostet hat, fährt nicht: Wisse, wie alle nach Hause kommen. Schenke nur an Menschen aus, die das gesetzliche Alter haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht bei dir vor Ort und die Auflagen deiner Genehmigung gehen vor.',
+    seconds: (seconds) =>
+      seconds < 60
+        ? `${seconds} s`
+        : `${Math.floor(seconds / 60)} min${seconds % 60 === 0 ? '' : ` ${seconds % 60} s`}`,
+  },
+
+  shopping: {
+    drinks: 'Zum Ausschenken',
+    table: 'Für den Tisch',
+    home: 'Für Gäste zu Hause',
+    paper: 'Auf Papier',
+    washed: 'Gläser werden zwischen den Flights gespült',
+    washedHint: 'Dann reichen die Gläser des längsten Flights.',
+    bottles: (count) => several(count, 'Flasche', 'Flaschen'),
+    ofSize: (size) => `zu ${size}`,
+    assumed: 'übliche Größe angenommen',
+    pours: (pours, each) => `${several(pours, 'Portion', 'Portionen')} zu ${each}`,
+    tooSmall: (bottle, pour) => `Eine Flasche mit ${bottle} ist kleiner als eine Portion von ${pour}.`,
+    reckoned:
+      'Gezählt für jeden Gast, im Raum und zu Hause, dazu eine Portion für dich zum Vorkosten, eine zum Mitverkosten und eine Reserve von einem Zehntel.',
+    items: {
+      tastingGlasses: (count) => several(count, 'Verkostungsglas', 'Verkostungsgläser'),
+      lids: (count) => several(count, 'Deckel', 'Deckel'),
+      waterGlasses: (count) => several(count, 'Wasserglas', 'Wassergläser'),
+      water: (volume) => `${volume} stilles Wasser`,
+      spitCups: (count) => several(count, 'Spuckbecher', 'Spuckbecher'),
+      napkins: (count) => several(count, 'weiße Serviette', 'weiße Servietten'),
+      droppers: (count) => several(count, 'Pipette', 'Pipetten'),
+      food: 'Einfaches Brot oder Cracker, und etwas zu essen vorher',
+    },
+    vials: (count, size) => `${count} Fläschchen zu ${size}`,
+    noVial: (name) => `Kein übliches Fläschchen fasst die Portion von ${name}.`,
+    mats: (count) => several(count, 'Matte', 'Matten'),
+    noteSheets: (count) => `Notizblätter für alle ohne Handy, bis zu ${count}`,
+    labels: (count) => several(count, 'Etikett', 'Etiketten'),
+    cost: (total, seat) => `${total} insgesamt, ${seat} je Gast`,
+    unpriced: (count) =>
+      `ohne ${several(count, 'Probe, die', 'Proben, die')} noch keinen Preis ${count === 1 ? 'hat' : 'haben'}`,
+    care: 'Spuckbecher, Wasser und Essen sind keine Extras. Für das Ausschenken und Verschicken von Alkohol gilt das örtliche Recht.',
+  },
+
+  drinks: { spirit: 'Spirituose', wine: 'Wein', beer: 'Bier' },
+};

@@ -1,0 +1,292 @@
+// German, not yet reviewed by a native speaker.
+import type { CautionCode } from '../../../core/planning/cautions.ts';
+import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/reckoning.ts';
+import type { DrinkStandard } from '../../../core/planning/standard-drinks.ts';
+import type { TableSupplies } from '../../../core/planning/table-supplies.ts';
+import type { PlanFigureWords } from '../en/plan-figures.ts';
+
+const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+/** Units as they stand after a number; money is written by the page, which knows the currency. */
+const units: Record<FigureUnit, string> = {
+  mL: 'ml',
+  g: 'g',
+  '% vol': '% vol',
+  'kg/m3': 'kg/m³',
+  '1': '',
+  drinks: 'Standardgläser',
+  drops: 'Tropfen',
+  guests: 'Gäste',
+  seats: 'Plätze',
+  pours: 'Portionen',
+  bottles: 'Flaschen',
+  vials: 'Fläschchen',
+  pieces: 'Stück',
+  'minor units': '',
+  years: 'Jahre',
+};
+
+/** The units that are counted, for a single one. */
+const unitsOfOne: Partial<Record<FigureUnit, string>> = {
+  drinks: 'Standardglas',
+  guests: 'Gast',
+  seats: 'Platz',
+  pours: 'Portion',
+  bottles: 'Flasche',
+  years: 'Jahr',
+};
+
+const steps: Record<StepCode, string> = {
+  'ethanol-volume': 'Ethanol in der Portion, als Volumen',
+  'ethanol-mass': 'Ethanol in der Portion, als Masse',
+  'ethanol-sum': 'Alle Portionen einer Person zusammen',
+  'drinks-by-mass': 'In Standardgläsern',
+  'drinks-by-volume': 'In Standardgläsern',
+  'drop-water': 'Wasser in den Tropfen',
+  'source-mass': 'Masse des Getränks',
+  'source-mass-fraction': 'Ethanol im Getränk, nach Masse',
+  'target-mass-fraction': 'Gewünschtes Ethanol, nach Masse',
+  'water-mass': 'Wasser dazu, als Masse',
+  'water-volume': 'Wasser dazu, als Volumen',
+  'mixed-mass-fraction': 'Ethanol in der Mischung, nach Masse',
+  'mixed-strength': 'Alkoholgehalt der Mischung',
+  'final-volume': 'Volumen der Mischung',
+  'final-volume-by-strength': 'Volumen der Mischung',
+  contraction: 'Was beim Mischen an Volumen verloren geht',
+  'servings-in-bottle': 'Flasche geteilt durch Portion',
+  'full-pours': 'Volle Portionen in einer Flasche',
+  'left-in-bottle': 'Rest in jeder Flasche',
+  'pours-for-people': 'Portionen für alle und den Gastgeber',
+  'reserve-pours': 'Als Reserve',
+  'pours-needed': 'Benötigte Portionen',
+  'bottles-to-buy': 'Flaschen',
+  'volume-poured': 'Insgesamt ausgeschenkt',
+  'left-over': 'Bleibt übrig',
+  'vial-size': 'Fläschchen mit Raum zum Ausdehnen',
+  'vials-needed': 'Fläschchen',
+  'items-per-seat': 'Für alle Plätze',
+  'items-shared': 'Unter Nachbarn geteilt',
+  'items-spare': 'Ersatz',
+  'items-with-spare': 'Mit Ersatz',
+  'water-for-table': 'Wasser zum Trinken und Spülen',
+  'cost-line': 'Ein Getränk',
+  'cost-sum': 'Alle Getränke',
+  'cost-per-seat': 'Jeder Platz',
+  'cost-of-pour': 'Ein Glas',
+  'share-of-limit': 'Anteil, der innerhalb der Grenze bleibt',
+  'smaller-pours': 'Ethanol in den kleineren Portionen',
+  'fewer-pours': 'Portionen, die hineinpassen',
+};
+
+const inputs: Record<StepInputs[StepCode], string> = {
+  pour: 'Portion',
+  strength: 'Alkoholgehalt',
+  ethanol: 'Ethanol',
+  density: 'Dichte',
+  pours: 'Portionen',
+  perDrink: 'in einem Standardglas',
+  drops: 'Tropfen',
+  perDrop: 'in einem Tropfen',
+  volume: 'Volumen',
+  sourceMass: 'Masse',
+  sourceFraction: 'Ethanol vorher',
+  targetFraction: 'gewünschtes Ethanol',
+  mass: 'Masse',
+  fraction: 'Ethanol',
+  target: 'gewünscht',
+  parts: 'Teile einzeln',
+  finalVolume: 'zusammen',
+  bottle: 'Flasche',
+  servings: 'Flasche durch Portion',
+  guests: 'Gäste',
+  perGuest: 'für jeden',
+  hostPours: 'für den Gastgeber',
+  reserve: 'Reserve',
+  poursNeeded: 'benötigt',
+  fullPours: 'aus einer Flasche',
+  bottles: 'Flaschen',
+  poured: 'ausgeschenkt',
+  headspace: 'Raum',
+  seats: 'Plätze',
+  perSeat: 'für jeden Platz',
+  seatsEach: 'Plätze, die sich eines teilen',
+  items: 'benötigt',
+  itemsEach: 'ein Ersatz für',
+  spare: 'Ersatz',
+  perPour: 'für jede Portion',
+  price: 'Preis',
+  count: 'Flaschen',
+  lines: 'Getränke',
+  total: 'insgesamt',
+  limit: 'Grenze',
+  share: 'Anteil',
+  smallest: 'kleinste Portion',
+};
+
+const cautions: Record<CautionCode, string> = {
+  'spit-every-sip': 'Jeder Schluck wird ausgespuckt, auch vom Gastgeber.',
+  'spitting-still-leaves-some': 'Etwas nimmt auch auf, wer spuckt.',
+  'water-between-pours': 'Wasser zwischen den Proben, so viel jeder mag.',
+  'eat-first': 'Alle haben vor dem ersten Glas gegessen.',
+  'anyone-may-skip-a-pour': 'Jeder darf jede Probe auslassen, ohne ein Wort.',
+  'nobody-drives-after-tasting': 'Wer verkostet hat, fährt nicht.',
+  'no-sum-tells-when-to-drive': 'Keine Rechnung, auch diese nicht, sagt, wann jemand wieder fahren darf.',
+  'arrange-the-way-home': 'Wisse vor dem ersten Glas, wie alle nach Hause kommen.',
+  'no-alcohol-below-age': 'Wer das gesetzliche Alter nicht hat, bekommt nichts ausgeschenkt.',
+  'ask-local-law-for-age': 'Über das Alter entscheidet das Recht bei dir vor Ort; frag dort nach.',
+  'no-alcohol-in-pregnancy': 'Kein Alkohol in der Schwangerschaft.',
+  'no-alcohol-when-breastfeeding': 'Kein Alkohol in der Stillzeit.',
+  'no-alcohol-with-medicines':
+    'Kein Alkohol zu Medikamenten, die sich nicht damit vertragen; die Apotheke weiß es.',
+  'no-alcohol-with-dangerous-work': 'Kein Alkohol vor der Arbeit an Maschinen oder in der Höhe.',
+  'no-alcohol-when-others-depend-on-you': 'Kein Alkohol, solange jemand auf deine Obhut angewiesen ist.',
+  'no-alcohol-before-important-decisions': 'Kein Alkohol vor Entscheidungen, auf die es ankommt.',
+  'no-safe-amount-known': 'Es ist keine Menge Alkohol bekannt, die unbedenklich wäre.',
+  'law-on-serving': 'Alkohol auszuschenken kann bei dir eine Genehmigung brauchen.',
+  'law-on-shipping':
+    'Alkohol mit Post oder Kurier zu verschicken ist vielerorts verboten oder geregelt; frag vorher.',
+  'follow-published-guide': 'ASTM E1879 ist der veröffentlichte Leitfaden für das Verkosten von Alkohol.',
+  'licensed-practice-decides':
+    'Örtliche Vorschriften und die Regeln der zugelassenen Gastronomie gehen allem vor, was hier steht.',
+};
+
+const standards: Record<DrinkStandard, string> = {
+  US: 'Standardgläser (USA)',
+  GB: 'britische Einheiten',
+  AU: 'Standardgläser (Australien)',
+  NZ: 'Standardgläser (Neuseeland)',
+  IE: 'Standardgläser (Irland)',
+  CA: 'Standardgläser (Kanada)',
+  FR: 'Standardgläser (Frankreich)',
+  DK: 'Standardgläser (Dänemark)',
+  AT: 'Standardgläser (Österreich)',
+  JP: 'japanische Einheiten',
+  WHO: 'Gläser zu 10 g',
+};
+
+const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
+  tastingGlasses: 'Verkostungsgläser',
+  lids: 'Deckel',
+  waterGlasses: 'Wassergläser',
+  water: 'Wasser',
+  spitCups: 'Spuckbecher',
+  napkins: 'Servietten',
+  droppers: 'Pipetten',
+  noteSheets: 'Notizblätter',
+};
+
+export const planFigures: PlanFigureWords = {
+  reckoned: 'Wie das berechnet wurde',
+  source: (title) => `Quelle: ${title}`,
+  fromMemory: (title) => `Quelle, aus dem Gedächtnis: ${title}`,
+  unit: (value, unit) => (value === 1 ? (unitsOfOne[unit] ?? units[unit]) : units[unit]),
+  steps,
+  inputs,
+  strength: {
+    none: 'Trag Proben mit ihrem Alkoholgehalt ein, dann wird hier berechnet, was jeder Person eingeschenkt wird.',
+    total: 'Eingeschenkt je Person, wenn alles geschluckt würde',
+    grams: (grams) => `${grams} g Ethanol`,
+    standards,
+    standIn:
+      'Es ist kein Land gewählt, oder es hat hier kein eigenes Standardglas: Gezählt werden Gläser zu 10 g.',
+    unknown: (pours, count) =>
+      `Nicht gezählt, weil ${count === 1 ? 'der Alkoholgehalt' : 'ihr Alkoholgehalt'} nicht bekannt ist: ${pours}.`,
+    loudTitle: 'Das ist zu viel für einen Abend',
+    loud: (grams, drinks, line) =>
+      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Das liegt über ${line} g, der Grenze, die Gesundheitsbehörden für einen Tag ziehen. Biete kleinere Portionen an, und sorge dafür, dass alle spucken.`,
+    noticeTitle: 'Mehr als die niedrigste Grenze für einen Anlass',
+    notice: (grams, drinks, line) =>
+      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Die niedrigste veröffentlichte Grenze für einen Anlass liegt bei ${line} g. Kleinere Portionen bleiben darunter.`,
+    quiet:
+      'Das liegt unter der niedrigsten veröffentlichten Grenze für einen Anlass. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
+    smaller: (grams) => `Von jeder weniger einschenken: insgesamt ${grams} g`,
+    smallerTaken: 'Die Portionen sind jetzt kleiner.',
+    fewer: (keep, grams) =>
+      `Selbst Portionen von 5 ml sind zusammen zu viel. ${keep === 1 ? 'Die erste Probe wäre' : `Die ersten ${keep} Proben wären`} ${grams} g: Nimm Proben heraus, oder verteile sie auf zwei Abende.`,
+    eachPour: 'Probe für Probe',
+    inTrial: (name) => `${name}, in der Runde mit dem anderen Glas`,
+    pourLine: (ml, grams, soFar) => `${ml}: ${grams} g, bisher ${soFar} g`,
+    cautions: 'Was zu jeder Verkostung gehört',
+    cautionWords: cautions,
+    ageIs: (age) =>
+      `Wer jünger als ${age} ist, bekommt nichts ausgeschenkt; das ist das höchste Alter, das das Recht dieses Landes nennt.`,
+  },
+  shopping: {
+    none: 'Trag Proben ein, dann wird hier gezählt, was zu besorgen ist.',
+    bottles: 'Flaschen',
+    bottleLine: (bottles, size) => `${several(bottles, 'Flasche', 'Flaschen')} zu ${size}`,
+    assumed: 'übliche Größe',
+    perBottle: (pours, left) =>
+      `${several(pours, 'volle Portion', 'volle Portionen')} aus jeder, insgesamt bleiben ${left} übrig`,
+    tooSmall: (bottle, pour) =>
+      `Eine Flasche mit ${bottle} reicht nicht für eine Portion von ${pour}. Prüfe beides bei der Probe.`,
+    people: (guests) =>
+      `Für ${several(guests, 'Gast', 'Gäste')}, zwei Portionen für dich und ein Zehntel als Reserve.`,
+    nobody: 'Noch wird niemand erwartet, also sind nur deine eigenen Portionen gezählt.',
+    table: 'Für den Tisch',
+    supplies,
+    washed: 'Gläser werden zwischen den Flights gespült',
+    kits: 'Für Gäste zu Hause',
+    vialLine: (count, size) => `${count} Fläschchen zu ${size}`,
+    noVial: (pour) => `Kein übliches Fläschchen fasst ${pour}. Fülle zwei, oder schenk weniger ein.`,
+    vials: (count) =>
+      `${count} Fläschchen zu füllen und zu beschriften. Frag nach dem Recht, bevor du sie verschickst.`,
+    cost: 'Kosten der Getränke',
+    perSeat: (money) => `${money} je Platz`,
+    total: (money) => `${money} insgesamt`,
+    noSeats: 'Noch wird niemand erwartet, also lässt sich nichts aufteilen.',
+    unpriced: (pours) => `Ohne Preis und deshalb nicht gezählt: ${pours}.`,
+    noPrices: 'Noch hat keine Probe einen Preis. Trag einen in den Angaben einer Probe ein.',
+    units: 'Mengen in',
+    unitChoices: { ml: 'Millilitern', 'fl-oz-us': 'US-Unzen', 'fl-oz-imperial': 'britischen Unzen' },
+    currency: 'Währung',
+    currencyHint: 'Drei Buchstaben, zum Beispiel EUR.',
+    currencyWrong: 'Eine Währung hat drei Buchstaben, zum Beispiel EUR oder USD.',
+  },
+  table: {
+    place: 'Ein Platz, maßstäblich gezeichnet',
+    drawing: (glasses, hand) =>
+      `Ein Platz von oben, für ${hand === 'left' ? 'Linkshänder' : 'Rechtshänder'}: ${several(glasses, 'Glas', 'Gläser')} auf der Matte, Spuckbecher, Wasser und Papier`,
+    hand: 'Hand',
+    hands: { right: 'Rechtshändig', left: 'Linkshändig' },
+    computer: 'Ein Computer daneben',
+    foot: 'Fuß des Glases, mm',
+    footWrong: 'Ein Fuß misst 20 bis 150 mm im Durchmesser.',
+    width: (cm, inches) => `${cm} cm (${inches} Zoll) Tischkante`,
+    comfortable: 'Das ist bequem.',
+    narrow: (cm) => `Ein Platz braucht mindestens ${cm} cm.`,
+    tooManyGlasses: (most) =>
+      most === 1
+        ? 'Auf diese Matte passt höchstens 1 Glas.'
+        : `Auf diese Matte passen höchstens ${most} Gläser.`,
+    tryInstead: (sheet) => `Auf ${sheet} passen sie.`,
+    sheet: 'Matte',
+    things: {
+      'spit-cup': 'Spucken',
+      water: 'Wasser',
+      mat: 'Matte',
+      writing: 'Notizen',
+      computer: 'Computer',
+    },
+    light: 'Neutrales Licht um 6500 K ohne Schatten, und etwas Weißes, um das Glas davorzuhalten.',
+    which: 'Dein Tisch',
+    shape: 'Form',
+    shapes: { rectangle: 'Lang', round: 'Rund', horseshoe: 'Hufeisen' },
+    length: 'Länge, cm',
+    breadth: 'Breite, cm',
+    diameter: 'Durchmesser, cm',
+    across: 'Außenmaß quer, cm',
+    leg: 'Außenmaß eines Schenkels, cm',
+    depth: 'Tiefe, cm',
+    sizeWrong: 'Miss 30 bis 3000 cm.',
+    seated: 'Sitzordnung',
+    seatings: { 'one-side': 'Eine Seite', 'both-sides': 'Beide Seiten', 'all-round': 'Rundherum' },
+    holds: (places) => `Er fasst ${several(places, 'Platz', 'Plätze')}.`,
+    holdsNobody: 'Mit einer Matte kann niemand daran sitzen; er ist zu klein.',
+    need: (guests, tables) =>
+      `Für ${several(guests, 'Gast', 'Gäste')} brauchst du ${several(tables, 'solchen Tisch', 'solche Tische')}.`,
+    enough: (guests) => `Genug für ${several(guests, 'Gast', 'Gäste')}.`,
+    notKept: 'Die Tische sind hier zum Ausprobieren; sie werden nicht mit dem Plan gesichert.',
+    noGlasses: 'Trag Proben ein, dann wird der Platz mit seinen Gläsern gezeichnet.',
+  },
+};

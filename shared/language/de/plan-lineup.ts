@@ -1,0 +1,294 @@
+// German, not yet reviewed by a native speaker.
+import type { AxisCode, FactName } from '../../../core/planning/axes/axis.ts';
+import type { FactClash } from '../../../core/planning/fact-clashes.ts';
+import type { LabelClash } from '../../../core/planning/label-clashes.ts';
+import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
+import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
+import type { ThemeCheck } from '../../../core/planning/theme.ts';
+import type { Drink } from '../../../core/tasting.ts';
+import type { PlanLineupWords } from '../en/plan-lineup.ts';
+
+const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+const conjunction = new Intl.ListFormat('de', { type: 'conjunction' });
+
+/** What there is more or less of along each axis. */
+const axes: Record<AxisCode, { readonly more: string; readonly less: string; readonly noun: string }> = {
+  drink: { more: 'von stärkerer Art', less: 'von leichterer Art', noun: 'Art des Getränks' },
+  smoke: { more: 'mehr Rauch', less: 'weniger Rauch', noun: 'Rauch' },
+  strength: { more: 'mehr Alkohol', less: 'weniger Alkohol', noun: 'Alkohol' },
+  pungency: { more: 'schärfer', less: 'milder', noun: 'Schärfe' },
+  dryness: { more: 'trockener', less: 'süßer', noun: 'Trockenheit' },
+  sweetness: { more: 'süßer', less: 'trockener', noun: 'Süße' },
+  category: { more: 'der Sorte nach später', less: 'der Sorte nach früher', noun: 'Sorte' },
+  body: { more: 'mehr Körper', less: 'weniger Körper', noun: 'Körper' },
+  cask: { more: 'mehr Fass', less: 'weniger Fass', noun: 'Fass' },
+  age: { more: 'älter', less: 'jünger', noun: 'Alter' },
+  bitterness: { more: 'bitterer', less: 'weniger bitter', noun: 'Bittere' },
+  colour: { more: 'dunkler', less: 'heller', noun: 'Farbe' },
+  sourness: { more: 'saurer', less: 'weniger sauer', noun: 'Säure' },
+};
+
+const facts: Record<FactName, string> = {
+  drink: 'Getränk',
+  abv: 'Alkoholgehalt',
+  ageYears: 'Alter',
+  vintage: 'Jahrgang',
+  peat: 'Torf',
+  cask: 'Fass',
+  colour: 'Farbe',
+  sparkling: 'schäumend',
+  fortified: 'aufgespritet',
+  wineKind: 'Weinart',
+  body: 'Körper',
+  sugarGPerL: 'Zucker',
+  srm: 'Farbe in SRM',
+  ibu: 'Bittere',
+  sour: 'sauer',
+  smoked: 'mit Rauchmalz',
+  marks: 'deine Punkte vom Vorkosten',
+  producer: 'Erzeuger',
+  region: 'Region',
+  country: 'Land',
+  style: 'Stil',
+  priceMinor: 'Preis',
+};
+
+const labelClashes: Record<LabelClash, string> = {
+  'vintage-in-the-future': 'Dieser Jahrgang kommt erst noch. Prüfe das Jahr.',
+  'older-than-its-vintage': 'Das Alter ist höher, als der Jahrgang zulässt. Prüfe beides.',
+  'pour-larger-than-bottle': 'Die Portion ist größer als die Flasche. Prüfe beides.',
+};
+
+const drinkNames: Record<Drink, string> = { spirit: 'Spirituosen', wine: 'Wein', beer: 'Bier' };
+
+/** What to look at again in one pour's facts. */
+function clashSentence(clash: FactClash, drink: Drink, number: (value: number) => string): string {
+  switch (clash.code) {
+    case 'not-of-this-drink':
+      return `Bei ${drinkNames[drink]} ist diese Angabe selten: ${facts[clash.fact]}. Prüfe sie oder das Getränk.`;
+    case 'unusual-strength':
+      return `${number(clash.abv)} % vol ist bei ${drinkNames[drink]} ungewöhnlich; meist sind es ${number(clash.from)} bis ${number(clash.to)}. Prüfe das Etikett.`;
+    case 'strong-as-fortified':
+      return `${number(clash.abv)} % vol ist so stark wie ein aufgespriteter Wein. Kennzeichne ihn so, oder prüfe das Etikett.`;
+    case 'sugar-against-mark':
+      return `${number(clash.sugarGPerL)} g/l Zucker und deine Punkte von ${number(clash.dryness)} für die Trockenheit passen nicht zusammen. Prüfe beides.`;
+    default:
+      return clash satisfies never;
+  }
+}
+
+const meanings: Record<Meaning, string> = {
+  name: 'Name',
+  drink: 'Getränk',
+  producer: 'Erzeuger',
+  region: 'Region',
+  country: 'Land',
+  style: 'Stil',
+  age: 'Alter',
+  vintage: 'Jahrgang',
+  'age-or-vintage': 'Alter oder Jahrgang',
+  strength: 'Alkoholgehalt',
+  cask: 'Fass',
+  peat: 'Torf',
+  colour: 'Farbe des Weins',
+  sparkling: 'Schäumend',
+  fortified: 'Aufgespritet',
+  'wine-kind': 'Besondere Weinart',
+  body: 'Körper',
+  sugar: 'Zucker',
+  srm: 'SRM',
+  ebc: 'EBC',
+  ibu: 'IBU',
+  sour: 'Sauer',
+  smoked: 'Mit Rauchmalz',
+  pungency: 'Mild bis scharf',
+  dryness: 'Süß bis trocken',
+  bottle: 'Flasche',
+  pour: 'Portion',
+  price: 'Preis',
+  link: 'Link',
+  story: 'Geschichte',
+  note: 'Eigene Notiz',
+  'front-photo': 'Foto vorn',
+  'back-photo': 'Foto hinten',
+  id: 'Kennung',
+  flight: 'Flight',
+};
+
+const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], string> = {
+  drink: 'Schreib Spirituose, Wein oder Bier.',
+  colour: 'Schreib weiß, rosé, orange oder rot.',
+  peat: 'Schreib 0 für keinen bis 3 für kräftig.',
+  body: 'Schreib 1 für leicht bis 5 für voll.',
+  'wine-kind': 'Schreib Florhefe, natursüß, Eiswein, Likörwein oder Mistelle, oder leere das Feld.',
+};
+
+/** Why a cell cannot be kept, and what to write instead. `cell` is its text, `number` writes as the page does. */
+function problemSentence(problem: CellProblem, cell: string, number: (value: number) => string): string {
+  switch (problem.code) {
+    case 'name-missing':
+      return 'Es fehlt ein Name. Gib einen an, oder lass diese Zeile weg.';
+    case 'too-long':
+      return `Das hat ${problem.letters} Zeichen; kürze es auf ${problem.most}.`;
+    case 'not-a-number':
+      return `„${cell}“ ist keine Zahl. Schreib eine, oder leere das Feld.`;
+    case 'unit-unknown':
+      return `„${problem.rest}“ nach der Zahl wird nicht verstanden. Schreib die Zahl mit ihrer üblichen Einheit.`;
+    case 'unit-missing':
+      return `„${cell}“ wovon? Schreib ${cell.trim()} cl oder ${cell.trim()} ml.`;
+    case 'out-of-range':
+      return `${number(problem.value)} liegt nicht zwischen ${number(problem.least)} und ${number(problem.most)}. Prüfe es.`;
+    case 'above-any-drink':
+      return problem.asProof === undefined
+        ? `${number(problem.value)} ist mehr, als irgendein Getränk enthält. Prüfe das Etikett.`
+        : `${number(problem.value)} ist mehr, als irgendein Getränk enthält; als US-Proof wären es ${number(problem.asProof)} % vol.`;
+    case 'not-whole':
+      return `${number(problem.value)} ist keine ganze Zahl. Schreib eine ohne Nachkommastellen.`;
+    case 'not-yes-or-no':
+      return `„${cell}“ ist weder ja noch nein. Schreib eines von beiden.`;
+    case 'not-one-of':
+      return `„${cell}“ ist hier nicht bekannt. ${choices[problem.meaning]}`;
+    case 'no-year':
+      return `„${cell}“ nennt kein einzelnes Jahr. Schreib es mit vier Ziffern.`;
+    case 'not-a-link':
+      return 'Ein Link beginnt mit http:// oder https://.';
+    case 'not-an-id':
+      return 'Das kann keine Kennung sein. Leere das Feld, dann wird eine neue gemacht.';
+    case 'which-number':
+      return `„${cell}“ könnte ein Alkoholgehalt oder ein Alter sein. Schreib ${cell.trim()} % oder ${cell.trim()} Jahre.`;
+    default:
+      return problem satisfies never;
+  }
+}
+
+function noteSentence(note: CellNote, number: (value: number) => string): string {
+  switch (note.code) {
+    case 'us-proof-halved':
+      return `${number(note.proof)} US-Proof sind ${number(note.abv)} % vol.`;
+    case 'ebc-as-srm':
+      return `${number(note.ebc)} EBC sind ${number(note.srm)} SRM.`;
+    case 'ppm-as-peat':
+      return `${number(note.ppm)} ppm gelten als Torf ${note.peat} von 3.`;
+    case 'litres-taken':
+      return `Als Liter genommen: ${number(note.ml)} ml.`;
+    case 'other-currency':
+      return `Der Preis ist in ${note.currency}, nicht in der Währung des Abends; seine Zahl wird genommen, wie sie ist.`;
+    case 'same-as-line':
+      return `Dieselbe Probe steht in Zeile ${note.line}.`;
+    default:
+      return note satisfies never;
+  }
+}
+
+/** What goes against the theme; `name` tells a pour by its id. */
+function themeSentence(check: ThemeCheck, name: (id: string) => string): string {
+  const listed = (ids: readonly string[]) => conjunction.format(ids.map(name));
+  switch (check.code) {
+    case 'another-producer':
+      return `„Durch die Jahre“ braucht einen einzigen Erzeuger: ${name(check.pour)} ist von ${check.producer}, die anderen sind von ${check.expected}.`;
+    case 'same-step':
+      return `„Durch die Jahre“ geht von Stufe zu Stufe: ${listed(check.pours)} stehen auf derselben, ${check.step}.`;
+    case 'does-not-share':
+      return `${name(check.pour)} weicht von den anderen ab (${facts[check.fact]}): ${check.value} und nicht ${check.expected}.`;
+    case 'not-apart':
+      return `Diese unterscheiden sich nicht (${facts[check.fact]}): ${listed(check.pours)} (${check.value}).`;
+    case 'fact-missing':
+      return `Das Thema braucht diese Angabe: ${facts[check.fact]}; bei ${name(check.pour)} fehlt sie noch.`;
+    case 'one-side-only':
+      return 'Ein Vergleich braucht zwei Seiten. Nimm Proben der anderen Seite dazu, oder wähle ein anderes Thema.';
+    case 'uneven-sides':
+      return `Die Seiten sind verschieden groß: ${conjunction.format(check.sizes.map(String))}. Die größere zeigt mehr von sich.`;
+    case 'too-few-pours':
+      return 'Ein Thema braucht mindestens zwei Proben.';
+    default:
+      return check satisfies never;
+  }
+}
+
+export const planLineup: PlanLineupWords = {
+  axes,
+  factNames: facts,
+  clashSentence,
+  labelClashes,
+  themeSentence,
+  reason: {
+    opens: 'eröffnet den Abend',
+    rises: (axis) => axes[axis].more,
+    assumed: (axis) => `vielleicht ${axes[axis].more}: Eine Angabe fehlt`,
+    again: (axis) => `nach der Pause wieder ${axes[axis].less}`,
+    gives: (axis) => `${axes[axis].less}, und im Ganzen hier doch am besten`,
+    givesByHand: (axis) => `${axes[axis].less} als die Probe davor`,
+    equal: 'nichts Bekanntes unterscheidet die beiden',
+  },
+  cost: {
+    none: 'Eine Reihenfolge braucht zwei Proben.',
+    best: 'In dieser Reihenfolge wird am wenigsten von Glas zu Glas mitgenommen.',
+    bestCost: (cost) => `Was ein Glas über das nächste legt, ergibt zusammen ${cost}.`,
+    more: (cost, best) =>
+      `Was ein Glas über das nächste legt, ergibt zusammen ${cost}; in der besten Reihenfolge wären es ${best}.`,
+    putInOrder: 'In Reihenfolge bringen',
+    inOrder: 'Die Proben stehen so, dass am wenigsten von Glas zu Glas mitgenommen wird.',
+    already: 'Die Proben stehen schon in der besten Reihenfolge.',
+    explain: 'Was diese Punkte sind',
+    explained:
+      'Für jedes Paar von Proben wird gezählt, wie viel Rauch, Alkohol, Schärfe, Süße und so weiter die frühere der späteren hinterlässt. Nachbarn zählen voll, mit einer Pause dazwischen etwas mehr als halb, frühere Proben zu einem Fünftel. Unter allen Reihenfolgen wird die mit der kleinsten Summe genau gefunden. Hinter den Gewichten steht keine Messung: Sie sind offengelegt, und du darfst ihnen widersprechen.',
+  },
+  risks: {
+    title: 'Was dem Gaumen noch zugemutet wird',
+    risk: (axis, earlier, later) => `${axes[axis].noun} von ${earlier} vor ${later}`,
+    assumed: 'weil eine Angabe fehlt',
+    remedies: {
+      'longer-water': 'länger Wasser',
+      'longer-water-or-move': 'länger Wasser, oder eine der beiden verschieben',
+    },
+  },
+  missing: {
+    title: 'Angaben, mit denen die Reihenfolge sicherer wäre',
+    line: (name, missing) => `${name}: ${missing}`,
+    or: ' oder ',
+  },
+  ties: (names) => `Könnte ebenso gut hier stehen: ${names}`,
+  list: {
+    title: 'Proben aus einer Liste',
+    lead: 'Füge Zeilen aus einer Tabelle, der Liste eines Ladens oder einer Nachricht ein, oder wähle eine Datei. Nichts wird übernommen, bevor du es sagst.',
+    paste: 'Die Liste',
+    pasteHint:
+      'Eine Probe je Zeile, zum Beispiel: Gartenmauer, 46%. Überschriften dürfen in beliebiger Reihenfolge stehen.',
+    file: 'Eine Datei wählen',
+    workbook:
+      'Das ist die eigene Datei einer Tabellenkalkulation. Sichere sie dort als CSV, oder kopiere die Zellen und füge sie hier ein.',
+    notText: 'In dieser Datei ist kein Text. Wähle eine CSV-Datei, oder füge die Zeilen ein.',
+    tooLarge: 'Diese Datei ist größer als 2 MB. Kopiere die Zeilen, die du brauchst, und füge sie hier ein.',
+    cut: (most) => `Nur die ersten ${most} Zeilen werden gelesen.`,
+    nothing: 'Es gibt noch nichts zu lesen.',
+    headed: 'Die erste Zeile enthält Überschriften',
+    columns: 'Was die Spalten bedeuten',
+    column: (index) => `Spalte ${index}`,
+    skip: 'Als Notiz behalten',
+    doubled: 'Eine Spalte davor bedeutet dasselbe.',
+    noName: 'Keine Spalte gilt als Name. Wähle die, in der er steht.',
+    meanings,
+    line: (line) => `Zeile ${line}`,
+    found: (pours, bad) =>
+      bad === 0
+        ? `${several(pours, 'Probe', 'Proben')} gefunden, alles klar.`
+        : `${several(pours, 'Probe', 'Proben')} gefunden; sieh dir ${several(bad, 'Zeile', 'Zeilen')} noch an.`,
+    take: (name) => `${name} nehmen`,
+    nameless: 'ohne Namen',
+    room: (taken, room) =>
+      taken > room
+        ? `Ein Abend fasst 16 Proben. Gewählt: ${taken}, Platz ist für ${room}; lass ${taken - room} weg.`
+        : `Gewählt: ${taken}; Platz ist für ${room}.`,
+    asides:
+      'Was zu keiner Angabe passt oder nicht zu lesen ist, kommt in deine eigene Notiz zur Probe, so geht nichts verloren.',
+    replace: 'Anstelle der Proben, die da sind',
+    keep: (pours) => `${several(pours, 'Probe', 'Proben')} übernehmen`,
+    kept: (pours) => `${several(pours, 'Probe steht', 'Proben stehen')} im Plan.`,
+    read: 'Die Liste lesen',
+    again: 'Eine andere Liste',
+    problemSentence,
+    noteSentence,
+    asideLine: (heading, text) => (heading === '' ? text : `${heading}: ${text}`),
+  },
+};
