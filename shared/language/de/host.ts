@@ -1,9 +1,10 @@
 // German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
 import type { HostWords } from '../en/host.ts';
 import { hostPace } from './host-pace.ts';
 import { hostAtTable } from './host-table.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 const numbered = new Intl.ListFormat('de', { type: 'conjunction' });
 

@@ -1,8 +1,9 @@
 // German, not yet reviewed by a native speaker.
 import type { InvitationWords } from '../../../core/planning/invitation.ts';
+import { countingIn } from '../counting.ts';
 import type { InviteWords } from '../en/invite.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 /** The invitation as guests read it, in German. */
 export const invitationWords: InvitationWords = {

@@ -1,7 +1,8 @@
 // German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
 import type { PaperWords } from '../en/paper.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 const number = new Intl.NumberFormat('de', { maximumFractionDigits: 2 });
 

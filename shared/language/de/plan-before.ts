@@ -1,8 +1,9 @@
 // German, not yet reviewed by a native speaker.
 import type { OrderLimit } from '../../../core/planning/serving-orders.ts';
+import { countingIn } from '../counting.ts';
 import type { PlanBeforeWords } from '../en/plan-before.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 /** What the drawn orders cannot keep level, in a host's words. `least` and `most`: how often a pour has one position. */
 function limitSentence(limit: OrderLimit, least: number, most: number): string {

@@ -3,9 +3,10 @@ import type { CautionCode } from '../../../core/planning/cautions.ts';
 import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/reckoning.ts';
 import type { DrinkStandard } from '../../../core/planning/standard-drinks.ts';
 import type { TableSupplies } from '../../../core/planning/table-supplies.ts';
+import { countingIn } from '../counting.ts';
 import type { PlanFigureWords } from '../en/plan-figures.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 /** Units as they stand after a number; money is written by the page, which knows the currency. */
 const units: Record<FigureUnit, string> = {

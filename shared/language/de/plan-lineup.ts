@@ -6,9 +6,10 @@ import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cel
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import type { ThemeCheck } from '../../../core/planning/theme.ts';
 import type { Drink } from '../../../core/tasting.ts';
+import { countingIn } from '../counting.ts';
 import type { PlanLineupWords } from '../en/plan-lineup.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 const conjunction = new Intl.ListFormat('de', { type: 'conjunction' });
 

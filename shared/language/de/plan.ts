@@ -1,4 +1,5 @@
 // German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
 import type { PlanWords } from '../en/plan.ts';
 import { planBefore } from './plan-before.ts';
 import { planFigures } from './plan-figures.ts';
@@ -6,7 +7,7 @@ import { planLineup } from './plan-lineup.ts';
 import { planPours } from './plan-pours.ts';
 import { planRehearsal } from './plan-rehearsal.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 /** Every word of the plan page, in German. */
 export const planWords: PlanWords = {

@@ -1,7 +1,8 @@
 // German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
 import type { PouringWords } from '../en/pouring.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 /** The words of the pour run, in German. */
 export const pouringWords: PouringWords = {

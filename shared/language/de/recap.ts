@@ -1,7 +1,8 @@
 // German, not yet reviewed by a native speaker.
+import { countingIn } from '../counting.ts';
 import type { RecapWords } from '../en/recap.ts';
 
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const several = countingIn('de');
 
 const small = 'Keine Eine Zwei Drei Vier Fünf Sechs Sieben Acht Neun Zehn Elf Zwölf'.split(' ');
 const people = (count: number): string =>
