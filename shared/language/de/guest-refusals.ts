@@ -5,7 +5,7 @@ export const guestRefusals: GuestRefusals = {
   'moved-on': 'Der Raum ist schon weiter; schau, wo er jetzt ist, und versuch es noch einmal.',
   'not-open': 'Die Türen sind noch zu; warte, bis der Gastgeber sie öffnet.',
   finished: 'Diese Verkostung ist vorbei; deine Notizen bleiben, und der Gastgeber kann sie wieder öffnen.',
-  'no-such-pour': 'Dieses Getränk gehört nicht zur Verkostung; lade die Seite neu.',
+  'no-such-pour': 'Diese Probe gehört nicht zur Verkostung; lade die Seite neu.',
   'no-such-seat': 'Diesen Platz gibt es an diesem Tisch nicht; lade die Seite neu.',
   'not-reached': 'Der Raum ist noch nicht bei diesem Glas; warte, bis er dort ist.',
   'doors-closed': 'Der Gastgeber hat die Türen geschlossen; bitte ihn, sie dir zu öffnen.',

@@ -17,7 +17,7 @@ export const screenWords: ScreenWords = {
   waiting: {
     asking: 'Der Gastgeber wird gefragt …',
     title: 'Nummer dieses Bildschirms',
-    lead: 'Der Gastgeber lässt ihn auf seinem Tablet unter „Türen“ ein.',
+    lead: 'Der Gastgeber lässt ihn auf seinem Tablet unter „Einlass“ ein.',
     lost: 'Der Server antwortet nicht. Er wird wieder gefragt.',
     light: 'Die Taste T wechselt das Licht: hell oder dunkel.',
   },
