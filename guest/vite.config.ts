@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
+import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
 const root = import.meta.dirname;
 
@@ -15,7 +16,7 @@ const withoutWebTransport: Plugin = {
 };
 
 /**
- * Pages beside the guests' own, by `--mode`: the survey before the evening, the room screen, and the developers' page of
+ * Pages beside the guests' own, by the first half of `--mode`: the survey before the evening, the room screen, and the developers' page of
  * parts.
  */
 const beside = ['survey', 'screen', 'style'];
@@ -24,21 +25,25 @@ const beside = ['survey', 'screen', 'style'];
  * Each page is built apart: built together they would share chunks, and a guest's phone would ask for two scripts where
  * one does.
  */
-export default defineConfig(({ mode }) => ({
-  root,
-  base: '/',
-  plugins: [withoutWebTransport],
-  build: {
-    outDir: '../dist/guest',
-    emptyOutDir: !beside.includes(mode),
-    // The guest's page is served to old phones over plain http from a cellar: no preload polyfill, no inlined
-    // assets that a strict content security policy would refuse.
-    modulePreload: { polyfill: false },
-    assetsInlineLimit: 0,
-    rollupOptions: {
-      input: join(root, beside.includes(mode) ? `${mode}.html` : 'index.html'),
-      // What a page needs first is one script: in pieces it would be larger and asked for piece by piece.
-      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+export default defineConfig(({ mode }) => {
+  const { page, language } = pageAndLanguage(mode);
+  return {
+    root,
+    base: '/',
+    plugins: [withoutWebTransport, oneLanguage(language)],
+    build: {
+      outDir: '../dist/guest',
+      // The script that builds everything has emptied it: each page and language adds its own.
+      emptyOutDir: false,
+      // The guest's page is served to old phones over plain http from a cellar: no preload polyfill, no inlined
+      // assets that a strict content security policy would refuse.
+      modulePreload: { polyfill: false },
+      assetsInlineLimit: 0,
+      rollupOptions: {
+        input: join(root, beside.includes(page) ? `${page}.html` : 'index.html'),
+        // What a page needs first is one script: in pieces it would be larger and asked for piece by piece.
+        output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+      },
     },
-  },
-}));
+  };
+});

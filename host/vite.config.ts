@@ -1,14 +1,21 @@
 import { defineConfig } from 'vite';
+import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
-export default defineConfig({
-  root: import.meta.dirname,
-  base: '/host/',
-  build: {
-    outDir: '../dist/host',
-    emptyOutDir: true,
-    // The host's page may be served to a tablet over plain http from a cellar: no preload polyfill, no inlined
-    // assets that a strict content security policy would refuse.
-    modulePreload: { polyfill: false },
-    assetsInlineLimit: 0,
-  },
+export default defineConfig(({ mode }) => {
+  const { language } = pageAndLanguage(mode);
+  return {
+    plugins: [oneLanguage(language)],
+    worker: { plugins: () => [oneLanguage(language)] },
+    root: import.meta.dirname,
+    base: '/host/',
+    build: {
+      outDir: '../dist/host',
+      // The script that builds everything has emptied it: each language adds its own.
+      emptyOutDir: false,
+      // The host's page may be served to a tablet over plain http from a cellar: no preload polyfill, no inlined
+      // assets that a strict content security policy would refuse.
+      modulePreload: { polyfill: false },
+      assetsInlineLimit: 0,
+    },
+  };
 });

@@ -1,6 +1,7 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import express, { type RequestHandler, type Response, Router } from 'express';
+import { languageCookie, languageOf } from './language-of.ts';
 
 const notBuilt =
   'The pages are not built yet: run "npm run build" where Quietpour is installed, then load this page again.\n';
@@ -20,6 +21,7 @@ export function pageRoutes(folder: string): Router {
   return router;
 }
 
+/** In its folder, `assets` is for all languages, and each language has a folder with its pages. */
 function app(folder: string, beside: ReadonlyMap<string, string>): Router {
   const router = Router();
   // The bundler puts a hash of the content into the names of these files.
@@ -34,15 +36,33 @@ const askFirst = (response: Pick<Response, 'setHeader'>): void => {
   response.setHeader('Cache-Control', 'no-cache');
 };
 
-const page =
-  (folder: string, beside: ReadonlyMap<string, string>): RequestHandler =>
-  (request, response, next) => {
+const aYear = 365 * 24 * 60 * 60 * 1000;
+
+function page(folder: string, beside: ReadonlyMap<string, string>): RequestHandler {
+  return (request, response, next) => {
     if (/\.[A-Za-z0-9]+$/.test(request.path)) return next();
     const file = beside.get(request.path.split('/')[1] ?? '') ?? 'index.html';
-    if (!existsSync(join(folder, file))) {
+    const languages = languagesWith(folder, file);
+    if (languages.length === 0) {
       response.status(503).type('text').send(notBuilt);
       return;
     }
+    const { language, chosen } = languageOf(request, languages);
+    if (chosen) {
+      const kept = { path: '/', sameSite: 'lax', secure: request.secure, maxAge: aYear } as const;
+      response.cookie(languageCookie, language, kept);
+    }
     askFirst(response);
-    response.sendFile(file, { root: folder, cacheControl: false });
+    response.vary('Accept-Language').vary('Cookie').set('Content-Language', language);
+    // One address has a page for each language: by its size and age alone a browser could take one for another.
+    const { size, mtimeMs } = statSync(join(folder, language, file));
+    response.set('ETag', `"${language}-${size.toString(36)}-${Math.round(mtimeMs).toString(36)}"`);
+    response.sendFile(file, { root: join(folder, language), cacheControl: false, etag: false });
   };
+}
+
+/** The languages in which this page stands there. */
+function languagesWith(folder: string, file: string): readonly string[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder).filter((name) => existsSync(join(folder, name, file)));
+}

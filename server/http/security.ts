@@ -40,7 +40,7 @@ export const securityHeaders = (secure: boolean): RequestHandler =>
     xFrameOptions: { action: 'deny' },
   });
 
-/** Nothing can be asked from a page of another site, although there is no cookie that it could use. */
+/** Nothing can be asked from a page of another site, although there is no cookie that opens anything. */
 export const ownPagesOnly =
   (origins: readonly string[]): RequestHandler =>
   ({ headers }, _response, next) => {

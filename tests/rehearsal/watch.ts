@@ -11,7 +11,7 @@ import { rehearsedPlan } from './plan.ts';
 import { RollCall } from './room.ts';
 import { StandInGuest } from './stand-in-guest.ts';
 
-const pages = new URL('../../dist/host/index.html', import.meta.url).pathname;
+const pages = new URL('../../dist/host/en/index.html', import.meta.url).pathname;
 
 /** Keeps a server and its stand-in guests until Ctrl+C, for a person who conducts them in a browser. */
 export async function watch({ guests, speed, seed }: RehearsalArguments, folder: string): Promise<number> {

@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { House } from './support/house.ts';
@@ -9,12 +9,14 @@ let folder: ReturnType<typeof temporaryFolder>;
 beforeAll(async () => {
   folder = temporaryFolder();
   for (const app of ['guest', 'host']) {
-    mkdirSync(join(folder.path, app, 'assets'), { recursive: true });
-    writeFileSync(join(folder.path, app, 'index.html'), `<title>${app}</title>`);
+    for (const inside of ['assets', 'en', 'de'])
+      mkdirSync(join(folder.path, app, inside), { recursive: true });
+    writeFileSync(join(folder.path, app, 'en', 'index.html'), `<title>${app}</title>`);
+    writeFileSync(join(folder.path, app, 'de', 'index.html'), `<title>${app}, deutsch</title>`);
     writeFileSync(join(folder.path, app, 'assets', 'page-1a2b3c.js'), `// ${app}`);
   }
   for (const page of ['survey', 'style', 'screen']) {
-    writeFileSync(join(folder.path, 'guest', `${page}.html`), `<title>${page}</title>`);
+    writeFileSync(join(folder.path, 'guest', 'en', `${page}.html`), `<title>${page}</title>`);
   }
   writeFileSync(join(folder.path, 'secret.txt'), 'beside the pages');
   house = await House.open({ pages: folder.path });
@@ -75,6 +77,7 @@ describe('pages', () => {
       '/host/assets/gone.js',
       '/..%2fsecret.txt',
       '/assets/..%2f..%2f..%2fsecret.txt',
+      '/..%2fsecret.txt?language=..',
     ]) {
       const { status, text } = await get(path);
       expect({
@@ -88,5 +91,91 @@ describe('pages', () => {
       });
     }
     expect((await get('/assets/gone.js')).status).toBe(404);
+  });
+});
+
+describe('the language of a page', () => {
+  const ask = async (path: string, headers: Record<string, string> = {}) => {
+    const answer = await fetch(house.url + path, { headers });
+    const { headers: told } = answer;
+    return {
+      status: answer.status,
+      language: told.get('content-language'),
+      cookie: told.get('set-cookie'),
+      vary: told.get('vary'),
+      etag: told.get('etag'),
+      text: await answer.text(),
+    };
+  };
+  const languageFor = async (path: string, headers?: Record<string, string>) =>
+    (await ask(path, headers)).language;
+
+  it('is the best of what the browser accepts, by its weights', async () => {
+    for (const [accepts, language] of [
+      ['de', 'de'],
+      ['de-AT, en;q=0.9', 'de'],
+      ['en;q=0.5, de;q=0.8', 'de'],
+      ['fr, de;q=0.2, en;q=0.6', 'en'],
+      ['de;q=0, en', 'en'],
+      ['fr', 'en'],
+      ['*', 'en'],
+      ['', 'en'],
+      ['../../secret;q=1', 'en'],
+    ] as const) {
+      expect([accepts, await languageFor('/j/ABC123', { 'accept-language': accepts })]).toEqual([
+        accepts,
+        language,
+      ]);
+    }
+    const german = await ask('/host', { 'accept-language': 'de' });
+    expect(german).toMatchObject({ text: '<title>host, deutsch</title>', vary: expect.any(String) });
+    expect(german.vary?.split(', ')).toEqual(expect.arrayContaining(['Accept-Language', 'Cookie']));
+    expect(german.cookie).toBeNull();
+  });
+
+  it('is what was chosen, at once and from then on', async () => {
+    const chosen = await ask('/j/ABC123?language=de', { cookie: 'language=en', 'accept-language': 'en' });
+    expect(chosen).toMatchObject({ language: 'de', text: '<title>guest, deutsch</title>' });
+    expect(chosen.cookie).toMatch(/^language=de; Max-Age=\d+; Path=\/; Expires=[^;]+; SameSite=Lax$/);
+    const later = { cookie: 'other=1; language=de', 'accept-language': 'en' };
+    expect(await ask('/host', later)).toMatchObject({ language: 'de', cookie: null });
+    expect(await languageFor('/', { cookie: 'language=en', 'accept-language': 'de' })).toBe('en');
+  });
+
+  it('is never anything that is not there', async () => {
+    for (const wish of ['fr', '..', '..%2f..', 'assets', 'de%2f..%2f..', 'DE', '', 'en&language=de']) {
+      expect(await ask(`/?language=${wish}`), wish).toMatchObject({
+        status: 200,
+        language: 'en',
+        cookie: null,
+      });
+    }
+    expect(await languageFor('/', { cookie: 'language=../..', 'accept-language': 'de' })).toBe('de');
+    expect(await ask('/style', { cookie: 'language=de' })).toMatchObject({
+      language: 'en',
+      text: '<title>style</title>',
+    });
+  });
+
+  it('is not taken for another one by what a browser keeps', async () => {
+    // Of one size and one age, as two pages that were built together can be.
+    for (const [language, title] of [
+      ['en', 'survey'],
+      ['de', 'fragen'],
+    ] as const) {
+      const file = join(folder.path, 'guest', language, 'survey.html');
+      writeFileSync(file, `<title>${title}</title>`);
+      utimesSync(file, 1_700_000_000, 1_700_000_000);
+    }
+    const english = await ask('/survey', { cookie: 'language=en' });
+    // Without the last one this client of HTTP would ask for an answer from nobody's store.
+    const same = {
+      cookie: 'language=en',
+      'if-none-match': english.etag ?? '',
+      'cache-control': 'max-age=0',
+    };
+    expect((await ask('/survey', same)).status).toBe(304);
+    const german = await ask('/survey', { ...same, cookie: 'language=de' });
+    expect(german).toMatchObject({ status: 200, language: 'de', text: '<title>fragen</title>' });
   });
 });

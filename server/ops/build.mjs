@@ -1,0 +1,38 @@
+// Builds everything into dist/: the server, and every page in every language. One process, because starting the bundler
+// takes longer than most of its runs. Plain JavaScript, so that `npm start` needs no loader.
+import { readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'vite';
+
+const root = join(import.meta.dirname, '../..');
+
+// The bundler asks whether the pages are for people or for their makers; `test` and the like are none of its business.
+process.env.NODE_ENV = 'production';
+const messages = join(root, 'shared/language');
+const filesOf = (language) => readdirSync(join(messages, language));
+const languages = readdirSync(messages, { withFileTypes: true })
+  .filter((each) => each.isDirectory())
+  .map(({ name }) => name)
+  .filter((name) => filesOf('en').every((file) => filesOf(name).includes(file)));
+const pagesOf = (language) => [
+  { house: 'host', mode: `host.${language}` },
+  ...['guest', 'survey', 'screen'].map((page) => ({ house: 'guest', mode: `${page}.${language}` })),
+];
+
+for (const house of ['host', 'guest']) rmSync(join(root, 'dist', house), { recursive: true, force: true });
+const builds = [
+  { house: 'server', mode: 'production' },
+  // The page of parts is for developers.
+  { house: 'guest', mode: 'style.en' },
+  ...languages.flatMap(pagesOf),
+];
+try {
+  await Promise.all(
+    builds.map(({ house, mode }) =>
+      build({ configFile: join(root, house, 'vite.config.ts'), mode, logLevel: 'warn' }),
+    ),
+  );
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
+}

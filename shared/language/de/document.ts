@@ -1,0 +1,21 @@
+// Not reviewed by a native speaker yet.
+import type { DocumentWords } from '../en/document.ts';
+
+export const documentWords: DocumentWords = {
+  direction: 'ltr',
+  guestTooOld:
+    'Wenn hier nichts weiter erscheint, ist dieser Browser zu alt für die Verkostung. Nimm bitte einen neueren, oder lass dir Papier geben.',
+  guestNoScript:
+    'Diese Seite braucht JavaScript, um dem Raum zu folgen. Schalte es bitte ein, oder lass dir Papier geben.',
+  surveyTooOld:
+    'Wenn hier nichts weiter erscheint, ist dieser Browser zu alt für diese Fragen. Nimm bitte einen neueren, oder sag einfach, wie viel du schon verkostet hast.',
+  surveyNoScript:
+    'Diese Seite braucht JavaScript, um ihre Fragen zu stellen. Schalte es bitte ein, oder sag einfach, wie viel du schon verkostet hast.',
+  screenNoScript: 'Diese Seite zeigt dem Raum den Abend und braucht JavaScript.',
+  styleNoScript: 'Diese Seite zeigt die Bausteine in Bewegung und braucht JavaScript.',
+  hostTitle: 'Quietpour, für den Abend am Tisch',
+  hostTooOld:
+    'Diese Seite wird geladen. Wenn nichts kommt, ist der Browser dieses Geräts zu alt: Nimm einen neueren.',
+  hostNoScript:
+    'Ohne JavaScript lässt sich kein Abend leiten. Schalte es für diese Adresse ein, oder nimm einen anderen Browser.',
+};
