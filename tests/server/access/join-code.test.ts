@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { codeAlphabet, codeLength, normaliseCode } from '../../../server/access/join-code.ts';
 import { realChance } from '../../../server/chance.ts';
 
-const code = fc
-  .array(fc.constantFrom(...codeAlphabet), { minLength: codeLength, maxLength: codeLength })
-  .map((letters) => letters.join(''));
+const aCode = () =>
+  fc
+    .array(fc.constantFrom(...codeAlphabet), { minLength: codeLength, maxLength: codeLength })
+    .map((letters) => letters.join(''));
 
 const lookAlikes: Record<string, readonly string[]> = {
   '0': ['O', 'o'],
@@ -19,7 +20,7 @@ const lookAlikes: Record<string, readonly string[]> = {
 describe('join codes', () => {
   it('are read in any case, with spaces and dashes, and with every look-alike', () => {
     fc.assert(
-      fc.property(code, fc.infiniteStream(fc.nat({ max: 5 })), (right, choices) => {
+      fc.property(aCode(), fc.infiniteStream(fc.nat({ max: 5 })), (right, choices) => {
         const typed = [...right].map((letter) => {
           const ways = [letter, letter.toLowerCase(), ...(lookAlikes[letter] ?? [])];
           const gap = ['', ' ', '-', '–', '\u00a0', ''][choices.next().value] ?? '';
@@ -28,6 +29,11 @@ describe('join codes', () => {
         expect(normaliseCode(typed.join(''))).toBe(right);
       }),
     );
+  });
+
+  it('are six of 29 characters, so that there are 595 million', () => {
+    expect(new Set(codeAlphabet).size).toBe(codeAlphabet.length);
+    expect(Math.round(codeAlphabet.length ** codeLength / 1e6)).toBe(595);
   });
 
   it('have one member of every set that looks alike', () => {
