@@ -21,6 +21,31 @@ const caskLevels: Readonly<Record<string, number>> = {
   sherry: 0.9,
 };
 
+/** Other words for these casks. */
+const caskWords: Readonly<Record<string, string>> = {
+  kein: 'none',
+  keins: 'none',
+  ohne: 'none',
+  stahl: 'steel',
+  edelstahl: 'steel',
+  glas: 'glass',
+  wiederbefüllt: 'refill',
+  eiche: 'oak',
+  'neue eiche': 'new oak',
+  frischholz: 'new oak',
+  wein: 'wine',
+  portwein: 'port',
+};
+
+/** A cask by its one word, in English or German, with or without the word for cask behind it. */
+function caskLevel(cask: string): number | undefined {
+  const word = cask
+    .trim()
+    .toLowerCase()
+    .replace(/[ -]?(cask|fass|fässer)$/, '');
+  return caskLevels[caskWords[word] ?? word];
+}
+
 /**
  * Spirits: light and delicate to pungent, low strength and sweet to high strength and dry, young to old,
  * unpeated before peated, light cask before heavy. Common practice, no source; the weights are our own.
@@ -59,7 +84,7 @@ export const spiritAxes: readonly Axis[] = [
     code: 'cask',
     weight: 2,
     facts: ['cask'],
-    level: ({ cask }) => (cask === undefined ? undefined : caskLevels[cask.trim().toLowerCase()]),
+    level: ({ cask }) => (cask === undefined ? undefined : caskLevel(cask)),
   },
   age(1.5, 12),
 ];

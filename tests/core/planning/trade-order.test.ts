@@ -21,6 +21,10 @@ const spirits: readonly (readonly [string, readonly Omit<PourFacts, 'drink'>[]])
   ['a little smoke before a lot', [{ peat: 0 }, { peat: 1 }, { peat: 2 }, { peat: 3 }]],
   ['refill, bourbon, wine, sherry', ['refill', 'bourbon', 'wine', 'Sherry '].map((cask) => ({ cask }))],
   [
+    'Stahl, Bourbonfass, Weinfass, Sherryfass',
+    ['Stahl', 'Bourbonfass', 'Wein-Fass', 'Sherryfass'].map((cask) => ({ cask })),
+  ],
+  [
     'strength before age',
     [
       { abv: 40, ageYears: 18 },
