@@ -255,7 +255,7 @@ export const planLineup: PlanLineupWords = {
     lead: 'Füge Zeilen aus einer Tabelle, der Liste eines Ladens oder einer Nachricht ein, oder wähle eine Datei. Nichts wird übernommen, bevor du es sagst.',
     paste: 'Die Liste',
     pasteHint:
-      'Eine Probe je Zeile, zum Beispiel: Gartenmauer, 46%. Überschriften dürfen in beliebiger Reihenfolge stehen.',
+      'Eine Probe je Zeile, zum Beispiel: Obstgartenmauer, 46%. Überschriften dürfen in beliebiger Reihenfolge stehen.',
     file: 'Eine Datei wählen',
     workbook:
       'Das ist die eigene Datei einer Tabellenkalkulation. Sichere sie dort als CSV, oder kopiere die Zellen und füge sie hier ein.',
