@@ -31,5 +31,5 @@ export function DoorsTime({ evening }: { readonly evening: Evening }) {
 const inHours = (minutes: number): string => {
   const days = Math.floor(minutes / 1440);
   const clock = `${Math.floor((minutes % 1440) / 60)}:${String(minutes % 60).padStart(2, '0')}`;
-  return days === 0 ? clock : `${days} d ${clock}`;
+  return days === 0 ? clock : words.doors.days(days, clock);
 };

@@ -1,6 +1,7 @@
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { TimedPart } from '../../core/recap/timing.ts';
 import { recapWords as words } from '../language.ts';
+import { cueName, withinPart } from './cue-name.ts';
 import { differenceOf, lengthOf } from './figures.ts';
 import { Finding, Table } from './finding.tsx';
 import { type Segment, Timeline } from './pictures/timeline.tsx';
@@ -55,8 +56,8 @@ export function TimingFinding({ recap }: { readonly recap: EveningRecap }) {
         <Table
           caption={words.timing.perStep}
           columns={[words.timing.step, words.timing.planned, words.timing.took, words.timing.difference]}
-          rows={timing.cues.map(({ cue, kind, part, planned: wanted, took }) => [
-            stepName(cue, kind, nameOf(parts[part] ?? noPart)),
+          rows={timing.cues.map(({ part, planned: wanted, took, ...cue }) => [
+            withinPart(nameOf(parts[part] ?? noPart), cueName(cue)),
             minutes(wanted),
             took === null ? words.timing.skipped : minutes(took),
             took === null ? '–' : signed(took - wanted),
@@ -80,10 +81,6 @@ function partName({ kind, pour, called }: TimedPart, places: ReadonlyMap<string,
   const place = kind === 'glass' ? places.get(pour ?? '') : undefined;
   return place === undefined ? words.timing.parts[kind] : words.glass(place);
 }
-
-/** What a cue is called within its part: the last two words of its id tell the pass and the step. */
-const stepName = (cue: string, kind: string, part: string): string =>
-  kind === 'step' || kind === 'water' ? `${part}: ${cue.split('/').slice(1).join(' ')}` : `${part}: ${kind}`;
 
 const minutes = (seconds: number): string => {
   const whole = Math.round(seconds);

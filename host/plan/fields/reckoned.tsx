@@ -1,5 +1,5 @@
 import type { AnyStep, Figure, Reckoning } from '../../../core/planning/reckoning.ts';
-import { sources } from '../../../core/planning/sources.ts';
+import { type Source, sources } from '../../../core/planning/sources.ts';
 import { money, number, words } from '../words.ts';
 import { Fold } from './fold.tsx';
 
@@ -37,15 +37,23 @@ function Step({ step, currency }: { readonly step: AnyStep; readonly currency: s
         <strong class="figures">{written(step.result, currency)}</strong>
       </p>
       <p class="small soft">{given}</p>
-      {source.checked !== 'definition' && (
-        <p class="small soft">
-          {source.checked === 'from memory'
-            ? words.figures.fromMemory(source.title)
-            : words.figures.source(source.title)}
-        </p>
-      )}
+      {source.checked !== 'definition' && <p class="small soft">{sourceSentence(source)}</p>}
     </>
   );
+}
+
+function sourceSentence({ checked, title }: Source): string {
+  switch (checked) {
+    case 'from memory':
+      return words.figures.fromMemory(title);
+    case 'common practice':
+      return words.figures.commonPractice;
+    case 'text seen':
+    case 'definition':
+      return words.figures.source(title);
+    default:
+      return checked satisfies never;
+  }
 }
 
 const inputNames: Readonly<Record<string, string>> = words.figures.inputs;

@@ -180,6 +180,7 @@ export const planFigures: PlanFigureWords = {
   reckoned: 'Wie das berechnet wurde',
   source: (title) => `Quelle: ${title}`,
   fromMemory: (title) => `Quelle, aus dem Gedächtnis: ${title}`,
+  commonPractice: 'In der Praxis üblich, keine Quelle',
   unit: (value, unit) => (value === 1 ? (unitsOfOne[unit] ?? units[unit]) : units[unit]),
   steps,
   inputs,

@@ -45,6 +45,7 @@ export const pouringWords: PouringWords = {
     open: 'Die Türen sind offen.',
     noDate: 'Für den Einlass ist keine Zeit festgelegt.',
     at: (time) => `Einlass um ${time}`,
+    days: (days, clock) => `${several(days, 'Tag', 'Tage')} ${clock}`,
   },
   noPlaces: 'Niemand sitzt im Raum',
   noPlacesHint: 'Im Plan sind keine Gäste im Raum, also gibt es kein Glas einzuschenken.',

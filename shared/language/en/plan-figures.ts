@@ -178,6 +178,7 @@ export const planFigures = {
   reckoned: 'How this was reckoned',
   source: (title: string) => `Source: ${title}`,
   fromMemory: (title: string) => `Source, from memory: ${title}`,
+  commonPractice: 'Common practice, no source',
   unit: (value: number, unit: FigureUnit) => (value === 1 ? (unitsOfOne[unit] ?? units[unit]) : units[unit]),
   steps,
   inputs,

@@ -43,6 +43,7 @@ export const pouringWords = {
     open: 'The doors are open.',
     noDate: 'No time is set for the doors.',
     at: (time: string) => `Doors at ${time}`,
+    days: (days: number, clock: string) => `${several(days, 'day', 'days')} ${clock}`,
   },
   noPlaces: 'Nobody sits in the room',
   noPlacesHint: 'The plan has no guests in the room, so there is no glass to pour.',
