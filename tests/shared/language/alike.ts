@@ -1,0 +1,35 @@
+/** What no language translates: our own name, unit symbols and scales, sizes of paper, keys of a keyboard. */
+export const international: readonly string[] = [
+  'Quietpour',
+  '% vol',
+  'fl oz',
+  'min',
+  'mm',
+  'kg/m³',
+  'SRM',
+  'EBC',
+  'IBU',
+  'A3',
+  'A4',
+];
+
+/** Texts, or what of a text is not its arguments, that a language rightly shares with English, letter by letter. */
+export const alikeIn: Readonly<Record<string, readonly string[]>> = {
+  de: [
+    'Blind',
+    'Code',
+    'Flight',
+    'Hand',
+    'Link',
+    'Median',
+    'Name',
+    'Orange',
+    'Region',
+    'Rosé',
+    'US Letter',
+    'bitter',
+    'mild',
+    'still',
+    'warm',
+  ],
+};
