@@ -1,4 +1,4 @@
-/** What no language translates: our own name, unit symbols and scales, sizes of paper, keys of a keyboard. */
+/** What no language translates: our own name, unit symbols and scales, sizes of paper, the direction of a script. */
 export const international: readonly string[] = [
   'Quietpour',
   '% vol',
@@ -11,6 +11,8 @@ export const international: readonly string[] = [
   'IBU',
   'A3',
   'A4',
+  'ltr',
+  'rtl',
 ];
 
 /** Texts, or what of a text is not its arguments, that a language rightly shares with English, letter by letter. */
