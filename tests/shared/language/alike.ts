@@ -23,6 +23,7 @@ export const alikeIn: Readonly<Record<string, readonly string[]>> = {
     'Flight',
     'Hand',
     'Link',
+    'Maren',
     'Median',
     'Name',
     'Orange',
