@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { drinks } from './drinks/kinds.ts';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
 import { TRIANGLE_ORDERS } from './panel/presentation-orders.ts';
 import { cleanLine, cleanText } from './text.ts';
@@ -19,7 +20,6 @@ export const limits = {
 /** The strongest a distilled drink can be: the azeotrope of ethanol and water lies near 97 % vol (common practice). */
 export const strongestAbv = 96;
 
-export const drinks = ['spirit', 'wine', 'beer'] as const;
 export type Drink = (typeof drinks)[number];
 
 /** How used to tasting the crowd is. It sets the number of pours, the passes and the time given. */

@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
 import { entranceAt } from '../shared/seats/seat-link.ts';
+import { useLater } from '../shared/ui/later.ts';
 import { words } from './language.ts';
 import { deviceStorage, seatOfTab, sitTab } from './seat/device.ts';
 import { Door } from './seat/door.tsx';
 import { Fetching } from './seat/fetching.tsx';
 import { InvitationPage } from './seat/invitation-page.tsx';
-import { useLater } from './seat/later.ts';
 import { keepsakePart } from './seat/parts.ts';
 import { openRoom, RoomContext } from './seat/room.ts';
 import { RoomPage } from './seat/room-page.tsx';
@@ -98,7 +98,7 @@ type EveningsProps = Parameters<typeof import('./keepsake/evenings-page.tsx').Ev
 
 function Evenings(props: EveningsProps) {
   const part = useLater(keepsakePart);
-  return part ? <part.keepsakePages.EveningsPage {...props} /> : <Fetching />;
+  return part ? <part.keepsakePages.EveningsPage {...props} /> : <Fetching part={keepsakePart} />;
 }
 
 interface SeatedProps {

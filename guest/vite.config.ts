@@ -39,6 +39,8 @@ export default defineConfig(({ mode }) => {
       // assets that a strict content security policy would refuse.
       modulePreload: { polyfill: false },
       assetsInlineLimit: 0,
+      // One file of style, fetched first: a part that is fetched later over a poor network never comes without it.
+      cssCodeSplit: false,
       rollupOptions: {
         input: join(root, beside.includes(page) ? `${page}.html` : 'index.html'),
         // What a page needs first is one script: in pieces it would be larger and asked for piece by piece.

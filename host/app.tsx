@@ -1,18 +1,18 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { TastingId } from '../core/ids.ts';
+import { useLater } from '../shared/ui/later.ts';
 import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { AskForLink } from './access/ask-for-link.tsx';
 import type { KeyRing } from './access/key-ring.ts';
-import { AheadPage } from './ahead/ahead-page.tsx';
 import { createHostApi } from './api.ts';
 import { HomePage } from './home/home-page.tsx';
 import type { House } from './house.ts';
 import { words } from './language.ts';
-import { PlanRoom } from './plan-room.tsx';
-import { RecapRoom } from './recap/recap-room.tsx';
-import { type Route, routeOf } from './route.ts';
-import { TastingPages } from './tasting-pages.tsx';
+import { OnItsWay } from './on-its-way.tsx';
+import { aheadPart, fetchTheRest, planPart, recapPart, tastingPart } from './parts.ts';
+import { type Route, routeOf, type TastingRoute } from './route.ts';
 
 interface AppProps {
   readonly ring: KeyRing;
@@ -39,6 +39,7 @@ export function App({ ring, notKept, takeKey }: AppProps) {
     };
   }, [ring, wrongKey]);
 
+  useEffect(fetchTheRest, []);
   useEffect(() => {
     if (notKept) house.status.say(words.key.notKept);
     const moved = (): void => {
@@ -82,18 +83,43 @@ function Page({ route, house }: { readonly route: Route; readonly house: House }
     case 'home':
       return <HomePage house={house} />;
     case 'plan':
-      return <PlanRoom key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
+      return <Plan key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
     case 'recap':
-      return <RecapRoom key={route.tasting} tasting={route.tasting} house={house} />;
+      return <Recap key={route.tasting} tasting={route.tasting} house={house} />;
     case 'ahead':
-      return <AheadPage key={route.tasting} tasting={route.tasting} house={house} />;
+      return <Ahead key={route.tasting} tasting={route.tasting} house={house} />;
     case 'doors':
     case 'room':
     case 'invite':
     case 'pouring':
     case 'print':
-      return <TastingPages key={route.tasting} route={route} house={house} />;
+      return <Tasting key={route.tasting} route={route} house={house} />;
     default:
       return route satisfies never;
   }
+}
+
+interface OfTasting {
+  readonly tasting: TastingId;
+  readonly house: House;
+}
+
+function Plan(props: OfTasting & { readonly paste: boolean }) {
+  const part = useLater(planPart);
+  return part ? <part.PlanRoom {...props} /> : <OnItsWay part={planPart} />;
+}
+
+function Recap(props: OfTasting) {
+  const part = useLater(recapPart);
+  return part ? <part.RecapRoom {...props} /> : <OnItsWay part={recapPart} />;
+}
+
+function Ahead(props: OfTasting) {
+  const part = useLater(aheadPart);
+  return part ? <part.AheadPage {...props} /> : <OnItsWay part={aheadPart} />;
+}
+
+function Tasting(props: { readonly route: TastingRoute; readonly house: House }) {
+  const part = useLater(tastingPart);
+  return part ? <part.TastingPages {...props} /> : <OnItsWay part={tastingPart} />;
 }

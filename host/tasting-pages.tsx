@@ -4,17 +4,16 @@ import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import { commandId } from '../core/ids.ts';
 import { followAsHost, type HostFollower } from '../shared/follower/host-follower.ts';
 import { watchForWake } from '../shared/follower/wake.ts';
+import { useLater } from '../shared/ui/later.ts';
 import { Notice } from '../shared/ui/notice.tsx';
 import type { StoredPlan } from '../shared/wire/http.ts';
 import { type Asking, createAsking } from './conduct/asking.ts';
-import { RoomPage } from './conduct/room-page.tsx';
+import { doorsPart, invitePart, paperPart, pouringPart, roomPart } from './evening-parts.ts';
 import type { House } from './house.ts';
-import { InvitePage } from './invite/invite-page.tsx';
 import { sentenceFor, words } from './language.ts';
-import { PouringPage } from './pouring/pouring-page.tsx';
-import { PaperPage } from './print/paper-page.tsx';
+import { OnItsWay } from './on-its-way.tsx';
+import type { PaperKind } from './print/paper-kind.ts';
 import { hrefOf, type TastingRoute } from './route.ts';
-import { DoorsPage } from './set-up/doors-page.tsx';
 import { Trouble } from './trouble.tsx';
 
 /** One tasting as its pages share it: the plan as stored, the live room, and the way to ask it for something. */
@@ -116,19 +115,48 @@ function Followed({ route, stored, house }: FollowedProps) {
   return <Page route={route} evening={evening} />;
 }
 
+interface OfEvening {
+  readonly evening: Evening;
+}
+
 function Page({ route, evening }: { readonly route: TastingRoute; readonly evening: Evening }) {
   switch (route.page) {
     case 'doors':
-      return <DoorsPage evening={evening} />;
+      return <Doors evening={evening} />;
     case 'room':
-      return <RoomPage evening={evening} />;
+      return <Room evening={evening} />;
     case 'invite':
-      return <InvitePage evening={evening} />;
+      return <Invite evening={evening} />;
     case 'pouring':
-      return <PouringPage evening={evening} />;
+      return <Pouring evening={evening} />;
     case 'print':
-      return <PaperPage evening={evening} kind={route.kind} />;
+      return <Paper evening={evening} kind={route.kind} />;
     default:
       return route satisfies never;
   }
+}
+
+function Doors(props: OfEvening) {
+  const part = useLater(doorsPart);
+  return part ? <part.DoorsPage {...props} /> : <OnItsWay part={doorsPart} />;
+}
+
+function Room(props: OfEvening) {
+  const part = useLater(roomPart);
+  return part ? <part.RoomPage {...props} /> : <OnItsWay part={roomPart} />;
+}
+
+function Invite(props: OfEvening) {
+  const part = useLater(invitePart);
+  return part ? <part.InvitePage {...props} /> : <OnItsWay part={invitePart} />;
+}
+
+function Pouring(props: OfEvening) {
+  const part = useLater(pouringPart);
+  return part ? <part.PouringPage {...props} /> : <OnItsWay part={pouringPart} />;
+}
+
+function Paper(props: OfEvening & { readonly kind: PaperKind }) {
+  const part = useLater(paperPart);
+  return part ? <part.PaperPage {...props} /> : <OnItsWay part={paperPart} />;
 }

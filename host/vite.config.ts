@@ -16,6 +16,12 @@ export default defineConfig(({ mode }) => {
       // assets that a strict content security policy would refuse.
       modulePreload: { polyfill: false },
       assetsInlineLimit: 0,
+      // One file of style, fetched first: a page that is fetched later over a poor network never comes without it.
+      cssCodeSplit: false,
+      rollupOptions: {
+        // What a page needs first is one script: in pieces it would be larger and asked for piece by piece.
+        output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+      },
     },
   };
 });

@@ -1,6 +1,6 @@
 import type { Vocabulary } from '../../shared/notes/in-words.ts';
+import { useLater } from '../../shared/ui/later.ts';
 import type { Drink } from '../../shared/wire/views.ts';
-import { useLater } from '../seat/later.ts';
 import { closingText, wordSheets } from '../seat/word-sheets.ts';
 import { likingWords } from './language.ts';
 

@@ -1,9 +1,9 @@
 import { Button } from '../../shared/ui/button.tsx';
+import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { Fetching } from '../seat/fetching.tsx';
-import { useLater } from '../seat/later.ts';
 import { boardPart, notebookPart } from '../seat/parts.ts';
 import { useRoom } from '../seat/room.ts';
 import { BreakBody, MissedNotice } from './break-body.tsx';
@@ -72,20 +72,20 @@ function Farewell({ stage, own }: CueBodyProps) {
 
 function Ranking({ stage }: Pick<CueBodyProps, 'stage'>) {
   const part = useLater(notebookPart);
-  return part ? <part.notebookPages.RankingBody stage={stage} /> : <Fetching />;
+  return part ? <part.notebookPages.RankingBody stage={stage} /> : <Fetching part={notebookPart} />;
 }
 
 function OddOneOut(props: CueBodyProps) {
   const part = useLater(notebookPart);
-  return part ? <part.notebookPages.OddPick {...props} /> : <Fetching />;
+  return part ? <part.notebookPages.OddPick {...props} /> : <Fetching part={notebookPart} />;
 }
 
 function Names({ stage }: Pick<CueBodyProps, 'stage'>) {
   const part = useLater(boardPart);
-  return part ? <part.boardPages.Reveal stage={stage} /> : <Fetching />;
+  return part ? <part.boardPages.Reveal stage={stage} /> : <Fetching part={boardPart} />;
 }
 
 function Talk(props: CueBodyProps) {
   const part = useLater(boardPart);
-  return part ? <part.boardPages.Discussion {...props} /> : <Fetching />;
+  return part ? <part.boardPages.Discussion {...props} /> : <Fetching part={boardPart} />;
 }

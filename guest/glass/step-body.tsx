@@ -1,10 +1,10 @@
 import { useEffect } from 'preact/hooks';
 import { textFields } from '../../shared/notes/entry.ts';
+import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { NoteField } from '../notebook/note-field.tsx';
-import { useLater } from '../seat/later.ts';
 import { notebookPart } from '../seat/parts.ts';
 import { useRoom } from '../seat/room.ts';
 import { chime } from './chime.ts';

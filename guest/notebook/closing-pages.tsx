@@ -1,5 +1,5 @@
 import { textFields } from '../../shared/notes/entry.ts';
-import { useLater } from '../seat/later.ts';
+import { useLater } from '../../shared/ui/later.ts';
 import { closingText } from '../seat/word-sheets.ts';
 import { FeelingsPick, Prompts } from './feelings-pick.tsx';
 import { words } from './language.ts';

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import type { NoteField as Field } from '../../shared/notes/entry.ts';
 import { pageInWords } from '../../shared/notes/in-words.ts';
+import { useLater } from '../../shared/ui/later.ts';
 import { words as pageWords } from '../language.ts';
-import { useLater } from '../seat/later.ts';
 import { useRoom } from '../seat/room.ts';
 import { closingText } from '../seat/word-sheets.ts';
 import { ReflectMarks } from './closing-pages.tsx';

@@ -1,7 +1,7 @@
+import { useLater } from '../../shared/ui/later.ts';
 import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
 import type { WordSheet } from '../../shared/words/word-sheet.ts';
 import { glassOf } from '../glass/glasses.ts';
-import { useLater } from '../seat/later.ts';
 import { wordSheets } from '../seat/word-sheets.ts';
 import { ColourPick } from './colour-pick.tsx';
 import { words } from './language.ts';

@@ -1,13 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
 import { wallTimes } from '../before/when.ts';
 import { locale, words } from '../language.ts';
 import { askServer } from './ask-server.ts';
 import { Fetching } from './fetching.tsx';
-import { useLater } from './later.ts';
 import { PageTitle } from './page-title.tsx';
 import { beforePart } from './parts.ts';
 import { refusalSentence } from './refusal-sentence.ts';
@@ -88,7 +88,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
 
 function Before(props: { readonly invitation: Invitation; readonly locale: string }) {
   const part = useLater(beforePart);
-  return part ? <part.beforePages.BeforeTheEvening {...props} /> : <Fetching />;
+  return part ? <part.beforePages.BeforeTheEvening {...props} /> : <Fetching part={beforePart} />;
 }
 
 function InvitationLines({ invitation }: { readonly invitation: Invitation }) {

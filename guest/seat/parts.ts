@@ -1,5 +1,5 @@
+import { later } from '../../shared/ui/later.ts';
 import type { Drink } from '../../shared/wire/views.ts';
-import { later } from './later.ts';
 import { closingText, wordSheets } from './word-sheets.ts';
 
 /** What a guest needs once the first glass is in hand, and the way home. */

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { useLater } from '../../shared/ui/later.ts';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import type { PourId, SeatView, StageView } from '../../shared/wire/views.ts';
@@ -7,7 +8,6 @@ import { RoomScreen } from '../glass/room-screen.tsx';
 import { words } from '../language.ts';
 import { Cautions } from './cautions.tsx';
 import { Fetching } from './fetching.tsx';
-import { useLater } from './later.ts';
 import { LinkPage, linkNeedsPerson } from './link-page.tsx';
 import { PageTitle } from './page-title.tsx';
 import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts.ts';
@@ -84,17 +84,17 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
 
 function OwnSeat(props: { readonly own: SeatView }) {
   const part = useLater(seatPart);
-  return part ? <part.seatPages.MySeat {...props} /> : <Fetching />;
+  return part ? <part.seatPages.MySeat {...props} /> : <Fetching part={seatPart} />;
 }
 
 function Notes(props: { readonly stage: StageView; readonly chosen: PourId | null }) {
   const part = useLater(notebookPart);
-  return part ? <part.notebookPages.MyNotes {...props} /> : <Fetching />;
+  return part ? <part.notebookPages.MyNotes {...props} /> : <Fetching part={notebookPart} />;
 }
 
 function Home(props: { readonly onGone: (said: string) => void; readonly onEvenings: () => void }) {
   const part = useLater(keepsakePart);
-  return part ? <part.keepsakePages.KeepsakePage {...props} /> : <Fetching />;
+  return part ? <part.keepsakePages.KeepsakePage {...props} /> : <Fetching part={keepsakePart} />;
 }
 
 function Aside({ title, children }: { readonly title: string; readonly children: string }) {

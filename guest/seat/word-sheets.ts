@@ -1,7 +1,7 @@
+import { type Later, later } from '../../shared/ui/later.ts';
 import type { Drink } from '../../shared/wire/views.ts';
 import { loadClosingText, loadWords } from '../../shared/words/load-words.ts';
 import type { WordSheet } from '../../shared/words/word-sheet.ts';
-import { type Later, later } from './later.ts';
 
 /** The word boards and the words of the closing pass, fetched once and then kept for the evening. */
 export const wordSheets: Readonly<Record<Drink, Later<WordSheet>>> = {

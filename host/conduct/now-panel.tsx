@@ -8,13 +8,14 @@ import { Button } from '../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../shared/ui/time-left.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
-import { sayBook, words } from '../language.ts';
+import { words } from '../language.ts';
 import type { Evening } from '../tasting-pages.tsx';
 import type { BigStep } from './big-step.ts';
 import { BoardPanel } from './board-panel.tsx';
 import type { Conducting } from './conducting.ts';
 import { placesOf, pourIn, verbOf, whereOf } from './cue-words.ts';
 import { LastOnes } from './last-ones.tsx';
+import { sayBook } from './say-book.ts';
 import type { Table } from './table.ts';
 
 interface NowPanelProps {

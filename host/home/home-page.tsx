@@ -7,7 +7,7 @@ import type { House } from '../house.ts';
 import { sentenceFor, words } from '../language.ts';
 import { goTo } from '../route.ts';
 import { Trouble } from '../trouble.tsx';
-import { type Beginning, planOf } from './beginnings.ts';
+import type { Beginning } from './beginnings.ts';
 import { StartNew } from './start-new.tsx';
 import { TastingList } from './tasting-list.tsx';
 
@@ -15,6 +15,8 @@ type Listed =
   | { readonly is: 'loading' }
   | { readonly is: 'failed'; readonly sentence: string }
   | { readonly is: 'here'; readonly tastings: readonly ListedTasting[] };
+
+const noAnswer = { ok: false, code: 'no-answer' } as const;
 
 /** All evenings of this server, and the ways to begin a new one. */
 export function HomePage({ house }: { readonly house: House }) {
@@ -38,7 +40,9 @@ export function HomePage({ house }: { readonly house: House }) {
   const begin = async (how: Beginning): Promise<void> => {
     if (beginning.value) return;
     beginning.value = true;
-    const answer = await house.api.createTasting(planOf(how));
+    // Apart from this page, because the schema of a plan is the heaviest thing of all.
+    const part = await import('./beginnings.ts').catch(() => undefined);
+    const answer = part ? await house.api.createTasting(part.planOf(how)) : noAnswer;
     beginning.value = false;
     if (!answer.ok) return void house.status.say(sentenceFor(answer.code));
     const { tasting } = answer.body;

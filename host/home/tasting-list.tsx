@@ -1,5 +1,6 @@
 import type { ListedTasting } from '../../shared/wire/http.ts';
-import { dayOf, recapWords, timeOfDay, words } from '../language.ts';
+import { dayOf, timeOfDay, words } from '../language.ts';
+import { recapWords } from '../recap/language.ts';
 import { hrefOf } from '../route.ts';
 
 export function TastingList({ tastings }: { readonly tastings: readonly ListedTasting[] }) {

@@ -5,11 +5,11 @@ import { epochMs } from '../../core/units.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
-import { invitationWords, inviteWords } from '../language.ts';
 import { saveAsFile } from '../plan/copies/save-as-file.ts';
 import { hrefOf } from '../route.ts';
 import { guestAddresses } from '../set-up/addresses.ts';
 import type { Evening } from '../tasting-pages.tsx';
+import { invitationWords, inviteWords } from './language.ts';
 
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */
 export function InvitePage({ evening }: { readonly evening: Evening }) {

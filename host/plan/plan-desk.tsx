@@ -1,19 +1,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
+import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import type { Desk } from './desk.ts';
+import { furtherPart } from './further-part.ts';
 import { KeepingWords } from './keeping-words.tsx';
-import { CopiesPart } from './parts/copies-part.tsx';
-import { CoursePart } from './parts/course-part.tsx';
-import { EveningPart } from './parts/evening-part.tsx';
-import { GuestsPart } from './parts/guests-part.tsx';
 import { PoursPart } from './parts/pours-part.tsx';
-import { ShoppingPart } from './parts/shopping-part.tsx';
 import { StrengthPart } from './parts/strength-part.tsx';
-import { TablePart } from './parts/table-part.tsx';
 import { type Part, parts, summaryOf } from './parts.ts';
 import type { PlanApi } from './plan-api.ts';
 import { words } from './words.ts';
@@ -157,24 +153,45 @@ interface OpenPartProps {
   readonly onAsked: () => void;
 }
 
-function OpenPart({ part, desk, stored, api, fixed, asksForList, onAsked }: OpenPartProps) {
+function OpenPart(props: OpenPartProps) {
+  const { part, desk, stored, asksForList, onAsked } = props;
   switch (part) {
     case 'pours':
       return <PoursPart desk={desk} tasting={stored.tasting} asksForList={asksForList} onAsked={onAsked} />;
-    case 'guests':
-      return <GuestsPart desk={desk} stored={stored} api={api} />;
-    case 'evening':
-      return <EveningPart desk={desk} />;
-    case 'course':
-      return <CoursePart desk={desk} />;
     case 'strength':
       return <StrengthPart desk={desk} />;
+    case 'guests':
+    case 'evening':
+    case 'course':
     case 'shopping':
-      return <ShoppingPart desk={desk} />;
     case 'table':
-      return <TablePart desk={desk} />;
     case 'copies':
-      return <CopiesPart desk={desk} api={api} fixed={fixed} />;
+      return <FurtherPart {...props} part={part} />;
+    default:
+      return part satisfies never;
+  }
+}
+
+type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours' | 'strength'> };
+
+function FurtherPart({ part, desk, stored, api, fixed }: FurtherPartProps) {
+  const further = useLater(furtherPart)?.further;
+  if (further === undefined) {
+    return furtherPart.failing.value ? <p role="alert">{words.noAnswer}</p> : <p>{words.loading}</p>;
+  }
+  switch (part) {
+    case 'guests':
+      return <further.GuestsPart desk={desk} stored={stored} api={api} />;
+    case 'evening':
+      return <further.EveningPart desk={desk} />;
+    case 'course':
+      return <further.CoursePart desk={desk} />;
+    case 'shopping':
+      return <further.ShoppingPart desk={desk} />;
+    case 'table':
+      return <further.TablePart desk={desk} />;
+    case 'copies':
+      return <further.CopiesPart desk={desk} api={api} fixed={fixed} />;
     default:
       return part satisfies never;
   }

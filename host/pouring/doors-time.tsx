@@ -1,8 +1,9 @@
 import { startOf } from '../../core/planning/invitation.ts';
 import { wallTimeIn } from '../../core/planning/invitation-time.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
-import { invitationWords, pouringWords as words } from '../language.ts';
+import { invitationWords } from '../invite/language.ts';
 import type { Evening } from '../tasting-pages.tsx';
+import { pouringWords as words } from './language.ts';
 
 /** How long there is until the doors open, by the server's clock. */
 export function DoorsTime({ evening }: { readonly evening: Evening }) {

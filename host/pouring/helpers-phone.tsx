@@ -3,8 +3,9 @@ import { Dialog } from '../../shared/ui/dialog.tsx';
 import { hostLink } from '../access/key-link.ts';
 import { reachableOrigin } from '../conduct/drawers/doorway-drawer.tsx';
 import { IssuedLink } from '../conduct/drawers/issued-link.tsx';
-import { words as hostWords, pouringWords as words } from '../language.ts';
+import { words as hostWords } from '../language.ts';
 import type { Evening } from '../tasting-pages.tsx';
+import { pouringWords as words } from './language.ts';
 
 interface HelpersPhoneProps {
   readonly evening: Evening;

@@ -6,11 +6,12 @@ import { type Levels, levelOf, nextOfGroup, type Tick } from '../../core/plannin
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LinkWord } from '../conduct/link-word.tsx';
-import { sentenceFor, pouringWords as words } from '../language.ts';
+import { sentenceFor } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import type { Evening } from '../tasting-pages.tsx';
 import { DoorsTime } from './doors-time.tsx';
 import { HelpersPhone } from './helpers-phone.tsx';
+import { pouringWords as words } from './language.ts';
 import { columnsOf, type GridColumn, readyIn, rowsOf } from './pouring-grid.ts';
 import { PouringTable } from './pouring-table.tsx';
 import { withTicks } from './ticks-under-way.ts';

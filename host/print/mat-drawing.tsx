@@ -1,5 +1,5 @@
 import type { MatCircle } from '../../core/planning/mat-layout.ts';
-import { paperWords } from '../language.ts';
+import { paperWords } from './language.ts';
 import type { MatToPrint } from './mat-sheets.ts';
 import { wrapped } from './wrapped.ts';
 

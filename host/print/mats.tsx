@@ -5,7 +5,7 @@ import { Choice } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
-import { paperWords } from '../language.ts';
+import { paperWords } from './language.ts';
 import { MatDrawing } from './mat-drawing.tsx';
 import { type MatsToPrint, type MatToPrint, matsFor, placesIn } from './mat-sheets.ts';
 import { leftHandedPlaces } from './places-taken.ts';

@@ -3,7 +3,7 @@ import { glassesAt, placesDiffer } from '../../core/planning/pouring-order.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
-import { paperWords } from '../language.ts';
+import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
 import type { SheetsProps } from './sheets-props.ts';
 

@@ -1,7 +1,8 @@
 import { startOf } from '../../core/planning/invitation.ts';
 import { wallTimeIn } from '../../core/planning/invitation-time.ts';
 import type { Plan } from '../../core/tasting.ts';
-import { invitationWords, paperWords } from '../language.ts';
+import { invitationWords } from '../invite/language.ts';
+import { paperWords } from './language.ts';
 
 /** What a sheet belongs to: the evening and its date. */
 export function runningHead(plan: Plan): string {

@@ -1,7 +1,7 @@
 import type { ColoursResult } from '../../core/recap/counts.ts';
 import { Swatch } from '../../shared/ui/swatch.tsx';
-import { recapWords as words } from '../language.ts';
 import { Finding, limitsOf } from './finding.tsx';
+import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 
 interface ColoursFindingProps {

@@ -6,7 +6,8 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { bin } from '../../shared/ui/strokes.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { House } from '../house.ts';
-import { sentenceFor, recapWords as words } from '../language.ts';
+import { sentenceFor } from '../language.ts';
+import { recapWords as words } from './language.ts';
 
 interface DeleteEveningProps {
   readonly tasting: TastingId;

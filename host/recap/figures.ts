@@ -1,4 +1,4 @@
-import { recapWords as words } from '../language.ts';
+import { recapWords as words } from './language.ts';
 
 const one = new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 });
 const two = new Intl.NumberFormat(undefined, { minimumFractionDigits: 2, maximumFractionDigits: 2 });

@@ -5,9 +5,10 @@ import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { loadWords } from '../../shared/words/load-words.ts';
 import type { House } from '../house.ts';
-import { words as hostWords, sentenceFor, recapWords as words } from '../language.ts';
+import { words as hostWords, sentenceFor } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { Trouble } from '../trouble.tsx';
+import { recapWords as words } from './language.ts';
 import { namesOf, type Sheets } from './names.ts';
 import { RecapPage } from './recap-page.tsx';
 

@@ -1,7 +1,7 @@
 import type { StructureResult } from '../../core/recap/counts.ts';
-import { recapWords as words } from '../language.ts';
 import { oneDecimal } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
+import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 import { Rows } from './pictures/rows.tsx';
 

@@ -4,8 +4,9 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { download, print } from '../../shared/ui/strokes.ts';
 import type { House } from '../house.ts';
-import { sentenceFor, recapWords as words } from '../language.ts';
+import { sentenceFor } from '../language.ts';
 import { saveAsFile } from '../plan/copies/save-as-file.ts';
+import { recapWords as words } from './language.ts';
 
 interface TakeAwayProps {
   readonly tasting: TastingId;

@@ -16,7 +16,7 @@ import { ListRows } from './list-rows.tsx';
 import { mostLines, parseList } from './parse-list.ts';
 import { leftOverNote, rowIsNamed } from './row-words.ts';
 
-interface ListSheetProps {
+export interface ListSheetProps {
   readonly desk: Desk;
   readonly onClose: () => void;
 }

@@ -3,14 +3,15 @@ import { useRef, useState } from 'preact/hooks';
 import { lineupTable } from '../../../core/planning/pour-list/lineup-table.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
+import { useLater } from '../../../shared/ui/later.ts';
 import { download, share } from '../../../shared/ui/strokes.ts';
 import { againOf, type FileProblem, readPlanFile, writePlanFile } from '../copies/plan-file.ts';
 import { saveAsFile } from '../copies/save-as-file.ts';
 import { decodeFile } from '../csv/decode-file.ts';
-import { writeList } from '../csv/parse-list.ts';
 import type { Desk } from '../desk.ts';
 import { failureSentence } from '../failure.ts';
 import type { PlanApi } from '../plan-api.ts';
+import { tablesPart } from '../tables-part.ts';
 import { minorDigits, words } from '../words.ts';
 
 interface CopiesPartProps {
@@ -23,6 +24,7 @@ interface CopiesPartProps {
 export function CopiesPart({ desk, api, fixed }: CopiesPartProps) {
   const plan = desk.draft.plan.value;
   const said = words.copies;
+  const part = useLater(tablesPart);
   const [busy, setBusy] = useState(false);
   const [problems, setProblems] = useState<readonly FileProblem[] | string>([]);
   const file = useRef<HTMLInputElement>(null);
@@ -68,12 +70,13 @@ export function CopiesPart({ desk, api, fixed }: CopiesPartProps) {
         hint={said.csvHint}
         button={
           <Button
-            disabled={plan.pours.length === 0}
+            disabled={plan.pours.length === 0 || part === undefined}
             onPress={() =>
+              part &&
               saveAsFile(
                 `${name}.csv`,
                 'text/csv',
-                `\uFEFF${writeList(lineupTable(plan, minorDigits(plan.currency)))}`,
+                `\uFEFF${part.tables.writeList(lineupTable(plan, minorDigits(plan.currency)))}`,
               )
             }
           >

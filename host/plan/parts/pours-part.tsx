@@ -1,15 +1,18 @@
 import { nanoid } from 'nanoid';
 import { useState } from 'preact/hooks';
+import { drinks } from '../../../core/drinks/kinds.ts';
 import { pourId, type TastingId } from '../../../core/ids.ts';
-import { drinks, limits, type Pour } from '../../../core/tasting.ts';
+import { limits, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
+import { useLater } from '../../../shared/ui/later.ts';
 import { plus, review, sip } from '../../../shared/ui/strokes.ts';
 import { hrefOf } from '../../route.ts';
-import { ListSheet } from '../csv/list-sheet.tsx';
+import type { ListSheetProps } from '../csv/list-sheet.tsx';
 import type { Desk } from '../desk.ts';
+import { failureSentence } from '../failure.ts';
 import { orderOf } from '../figures/order.ts';
 import { BlindChoice } from '../pours/blind-choice.tsx';
 import { Lineup } from '../pours/lineup.tsx';
@@ -18,6 +21,7 @@ import { addPours, insertPour, placeOf, removePour, replacePour } from '../pours
 import { PourSheet } from '../pours/pour-sheet.tsx';
 import { ThemeChoice } from '../pours/theme-choice.tsx';
 import { TrialFold } from '../pours/trial-choice.tsx';
+import { tablesPart } from '../tables-part.ts';
 import { words } from '../words.ts';
 import { StrengthNotice } from './strength-part.tsx';
 
@@ -91,7 +95,7 @@ export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProp
         </>
       )}
       {sheet.is === 'list' && (
-        <ListSheet
+        <PastedList
           desk={desk}
           onClose={() => {
             onAsked();
@@ -169,4 +173,10 @@ function OpenedPour({ desk, pour, onClose }: OpenedPourProps) {
       onClose={onClose}
     />
   );
+}
+
+function PastedList(props: ListSheetProps) {
+  const part = useLater(tablesPart);
+  if (part !== undefined) return <part.tables.ListSheet {...props} />;
+  return tablesPart.failing.value ? <p role="alert">{failureSentence('no-answer')}</p> : null;
 }

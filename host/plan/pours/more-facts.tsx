@@ -1,5 +1,6 @@
+import { drinks } from '../../../core/drinks/kinds.ts';
 import { waysOf } from '../../../core/drinks/ways.ts';
-import { drinks, limits, type Plan } from '../../../core/tasting.ts';
+import { limits, type Plan } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';

@@ -1,6 +1,6 @@
 import type { PartKind } from '../../../core/recap/parts.ts';
-import { recapWords as words } from '../../language.ts';
 import { lengthOf } from '../figures.ts';
+import { recapWords as words } from '../language.ts';
 
 export interface Segment {
   readonly kind: PartKind;

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { drinks } from '../../../core/drinks/kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
-import { drinks, levels, planSchema } from '../../../core/tasting.ts';
+import { levels, planSchema } from '../../../core/tasting.ts';
 import { cueWordsFor } from '../../../guest/glass/cue-words.ts';
 import { cueWords } from '../../../shared/language/en/cues.ts';
 import type { CueView } from '../../../shared/wire/views.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { drinks } from '../../../core/drinks/kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
-import { drinks, levels, planSchema } from '../../../core/tasting.ts';
+import { levels, planSchema } from '../../../core/tasting.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
 import { say } from '../../../shared/language/en/say.ts';
 import { sayOf } from '../../../shared/language/say.ts';

@@ -1,11 +1,15 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-/** A part of the page that is fetched after sitting down, so that the seat itself comes quickly. */
+/** A part of the page that is fetched after the page itself, so that the page comes quickly. */
 export interface Later<Part> {
   /** Undefined until it is there; reading it in a component asks for it to be drawn again then. */
   readonly now: ReadonlySignal<Part | undefined>;
-  /** Once there it stays, also without a network. */
+  /** Whether the last attempt has failed and another is on its way. */
+  readonly failing: ReadonlySignal<boolean>;
+  /** Once there it stays, also without a network. Until then it is tried again by itself. */
   fetch(): void;
+  /** At once instead of after the pause, for who presses a button. */
+  again(): void;
 }
 
 /** Ms between attempts while the network is gone. */
@@ -13,22 +17,33 @@ const pause = 3000;
 
 export function later<Part>(load: () => Promise<Part>): Later<Part> {
   const now = signal<Part | undefined>(undefined);
+  const failing = signal(false);
   let asked = false;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
   const attempt = (): void => {
+    waiting = undefined;
     load().then(
       (part) => {
+        failing.value = false;
         now.value = part;
       },
       () => {
-        setTimeout(attempt, pause);
+        failing.value = true;
+        waiting = setTimeout(attempt, pause);
       },
     );
   };
   return {
     now,
+    failing,
     fetch() {
       if (asked) return;
       asked = true;
+      attempt();
+    },
+    again() {
+      if (waiting === undefined) return;
+      clearTimeout(waiting);
       attempt();
     },
   };
