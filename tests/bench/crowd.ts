@@ -6,11 +6,13 @@ import { answerParent } from './child.ts';
 import { cueIn, isStage, newId, type OpenEvening, openEvening, stageIn, takeSeats } from './evening.ts';
 import { inTurns, openPlain, RawSocket } from './raw-socket.ts';
 
-/** All guests and both hosts of a run in one process, with one clock for both ends of a tap. */
+/** All guests and all hosts of a run in one process, with one clock for both ends of a tap. */
 let evening: OpenEvening | undefined;
 let cue: CueId = cueId('gathering');
 let auths: object[] = [];
 let ours: RawSocket[] = [];
+let bare: RawSocket[] = [];
+let bareHost: RawSocket | undefined;
 let floorHost: WebSocket | undefined;
 let stageFrame = '';
 
@@ -21,7 +23,7 @@ const hear = (text: string): void => {
   if (isStage(text)) arrived(text);
 };
 
-/** Resolves with the ms from now until `count` guests have a stage frame that is not of the kind to pass over. */
+/** Resolves with the ms from now until `count` guests have a stage frame. */
 function lastOf(count: number): Promise<number> {
   const began = performance.now();
   let left = count;
@@ -36,44 +38,71 @@ function lastOf(count: number): Promise<number> {
   });
 }
 
-async function connectAll(port: number, atOnce: number): Promise<void> {
-  ours = [];
-  await inTurns(auths, atOnce, async (auth) => {
-    ours.push(await RawSocket.open(port, auth, hear));
+async function connectAll(port: number, those: readonly object[], atOnce: number): Promise<RawSocket[]> {
+  const sockets: RawSocket[] = [];
+  await inTurns(those, atOnce, async (auth) => {
+    sockets.push(await RawSocket.open(port, auth, hear));
   });
+  return sockets;
 }
 
+async function tapOurs(): Promise<{ ms: number; bytes: number }> {
+  const last = lastOf(ours.length);
+  const answer = (await evening?.host.ask('host:ask', {
+    id: newId(),
+    ask: { type: 'Advance', from: cue },
+  })) as { ok: boolean; code?: string };
+  if (!answer.ok) throw new Error(`The tap was refused: ${answer.code}`);
+  const ms = await last;
+  cue = cueIn(stageFrame);
+  return { ms, bytes: stageFrame.length };
+}
+
+const demo = planSchema.parse(demoEvening);
+const nobody = (count: number): object[] => Array.from({ length: count }, () => ({}));
+
 answerParent({
+  /** An evening that comes and goes before anything is measured, so that no code is new to the server. */
+  async warmOurs({ port, houseKey, guests }: { port: number; houseKey: string; guests: number }) {
+    const before = await openEvening(port, houseKey, demo);
+    const sockets = await connectAll(port, await takeSeats(port, before, guests), 50);
+    for (const type of ['Hold', 'Resume', 'Hold', 'Resume', 'Finish']) {
+      await before.host.ask('host:ask', { id: newId(), ask: { type } });
+    }
+    for (const each of [...sockets, before.host]) each.close();
+    return {};
+  },
+  async warmFloor({ port, guests }: { port: number; guests: number }) {
+    for (const each of await Promise.all(nobody(guests).map(() => openPlain(port, '/', hear))))
+      each.terminate();
+    return {};
+  },
+  async warmBare({ port, guests }: { port: number; guests: number }) {
+    for (const each of await connectAll(port, nobody(guests), 50)) each.close();
+    return {};
+  },
   async joinOurs({ port, houseKey, guests }: { port: number; houseKey: string; guests: number }) {
-    evening = await openEvening(port, houseKey, planSchema.parse(demoEvening));
+    evening = await openEvening(port, houseKey, demo);
     auths = await takeSeats(port, evening, guests);
     const level = lastOf(guests);
-    await connectAll(port, 200);
+    ours = await connectAll(port, auths, 200);
     await level;
-    return { frame: stageFrame };
+    return {};
   },
   async joinFloor({ port, guests }: { port: number; guests: number }) {
-    await inTurns(Array.from({ length: guests }), 200, async () => {
+    await inTurns(nobody(guests), 200, async () => {
       await openPlain(port, '/', (text) => arrived(text));
     });
     floorHost = await openPlain(port, '/host', () => undefined);
     return {};
   },
-  view: () => stageIn(stageFrame),
-  async tapOurs({ guests }: { guests: number }) {
-    const last = lastOf(guests);
-    const answer = (await evening?.host.ask('host:ask', {
-      id: newId(),
-      ask: { type: 'Advance', from: cue },
-    })) as {
-      ok: boolean;
-      code?: string;
-    };
-    if (!answer.ok) throw new Error(`The tap was refused: ${answer.code}`);
-    const ms = await last;
-    cue = cueIn(stageFrame);
-    return { ms, bytes: stageFrame.length };
+  async joinBare({ port, guests }: { port: number; guests: number }) {
+    bare = await connectAll(port, nobody(guests), 200);
+    bareHost = await RawSocket.open(port, {});
+    return {};
   },
+  view: () => stageIn(stageFrame),
+  tapOurs,
   async toStart() {
     const last = lastOf(ours.length);
     await evening?.host.ask('host:ask', { id: newId(), ask: { type: 'JumpTo', cue: 'welcome' } });
@@ -81,20 +110,51 @@ answerParent({
     cue = cueId('welcome');
     return {};
   },
+  /** As far as the first glass, so that there is something to write about. */
+  async toFirstGlass() {
+    cue = cueIn(stageFrame);
+    for (let tap = 0; tap < 30 && stageIn(stageFrame).glasses.every(({ pour }) => pour === null); tap += 1) {
+      await tapOurs();
+    }
+    return {};
+  },
   async tapFloor({ guests }: { guests: number }) {
     const last = lastOf(guests);
     floorHost?.send('tap');
     return { ms: await last, bytes: stageFrame.length };
   },
-  /** All at once, until every guest is level again. */
-  async reconnect({ port }: { port: number }) {
+  async tapBare() {
+    const last = lastOf(bare.length);
+    bareHost?.send('tap');
+    return { ms: await last, bytes: stageFrame.length };
+  },
+  /** What one guest is sent on coming in. */
+  async greeting({ port }: { port: number }) {
+    const texts: string[] = [];
+    const [auth = {}] = auths;
+    await new Promise<void>((done, fail) => {
+      RawSocket.open(port, auth, (text) => {
+        texts.push(text);
+        if (text.startsWith('42["board"')) done();
+      }).then((socket) => ours.push(socket), fail);
+    });
+    ours.pop()?.close();
+    return { frames: texts.map((text) => JSON.parse(text.slice(2)) as [string, unknown]) };
+  },
+  /** All leave, and all come at once: the ms until every guest is level. */
+  async stormOurs({ port }: { port: number }) {
     for (const guest of ours) guest.close();
     const level = lastOf(auths.length);
-    await connectAll(port, auths.length);
+    ours = await connectAll(port, auths, auths.length);
     return { ms: await level };
   },
-  auths: () => auths,
-  /** Every guest saves a note every 2 s for a while; the ms until each is acknowledged. */
+  async stormBare({ port }: { port: number }) {
+    for (const guest of bare) guest.close();
+    const level = lastOf(auths.length);
+    bare = await connectAll(port, auths, auths.length);
+    return { ms: await level };
+  },
+  /** Every guest saves a note every 2 s; the ms until each is acknowledged. */
   async notes({ rounds }: { rounds: number }) {
     const pour = stageIn(stageFrame).glasses.find((glass) => glass.pour !== null)?.pour?.id;
     const waits: number[] = [];

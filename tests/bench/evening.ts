@@ -1,4 +1,5 @@
 import type { CueId, TastingId } from '../../core/ids.ts';
+import type { RunningOrderView } from '../../core/session/views/host.ts';
 import type { StageUnderWay, StageView } from '../../core/session/views/stage.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { protocolVersion } from '../../shared/wire/protocol.ts';
@@ -8,6 +9,8 @@ export interface OpenEvening {
   readonly tasting: TastingId;
   readonly code: string;
   readonly host: RawSocket;
+  /** In order, as the host was told when the doors opened. */
+  readonly cues: readonly CueId[];
 }
 
 const post = async (url: string, body: object, key?: string): Promise<never> => {
@@ -37,9 +40,12 @@ export async function openEvening(port: number, houseKey: string, plan: Plan): P
     houseKey,
   );
   const auth = { protocol: protocolVersion, role: 'host', tasting: made.tasting, key: made.hostKey };
-  const host = await RawSocket.open(port, auth);
+  const cues: CueId[] = [];
+  const host = await RawSocket.open(port, auth, (text) => {
+    if (text.startsWith('42["running-order"') && cues.length === 0) cues.push(...cuesIn(text));
+  });
   await host.ask('host:ask', { id: newId(), ask: { type: 'OpenDoors' } });
-  return { tasting: made.tasting, code: made.code, host };
+  return { tasting: made.tasting, code: made.code, host, cues };
 }
 
 /** Seats are taken over HTTP, as phones do; answers with what each needs to connect. */
@@ -64,3 +70,5 @@ export async function takeSeats(port: number, evening: OpenEvening, count: numbe
 export const isStage = (text: string): boolean => text.startsWith('42["stage"');
 export const stageIn = (text: string): StageView => (JSON.parse(text.slice(2)) as [string, StageView])[1];
 export const cueIn = (text: string): CueId => (stageIn(text) as StageUnderWay).cue.id;
+const cuesIn = (text: string): CueId[] =>
+  (JSON.parse(text.slice(2)) as [string, RunningOrderView])[1].cues.map(({ id }) => id);

@@ -23,9 +23,15 @@ export function met({ value, goal, atLeast = false }: Figure): boolean | undefin
   return atLeast ? value >= goal : value <= goal;
 }
 
+export function shown({ value }: Figure): string {
+  if (!Number.isFinite(value)) return 'not measured';
+  return value >= 100 ? Math.round(value).toLocaleString('en') : String(Number(value.toPrecision(3)));
+}
+
+export const wanted = ({ goal, atLeast }: Figure): string =>
+  goal === undefined ? '' : `${atLeast ? 'at least' : 'at most'} ${goal}`;
+
 export function line(figure: Figure): string {
-  const shown = Number.isFinite(figure.value) ? figure.value.toPrecision(3) : 'not measured';
-  const wanted = figure.goal === undefined ? '' : `${figure.atLeast ? 'at least' : 'at most'} ${figure.goal}`;
   const verdict = { true: 'met', false: 'MISSED', undefined: '' }[String(met(figure)) as 'true'];
-  return `  ${figure.name.padEnd(58)} ${shown.padStart(9)} ${figure.unit.padEnd(9)} ${wanted.padEnd(14)} ${verdict}`;
+  return `  ${figure.name.padEnd(70)} ${shown(figure).padStart(9)} ${figure.unit.padEnd(6)} ${wanted(figure).padEnd(14)} ${verdict}`;
 }

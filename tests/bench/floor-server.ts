@@ -7,7 +7,6 @@ const http = createServer();
 const server = new WebSocketServer({ server: http, perMessageDeflate: false });
 const guests = new Set<WebSocket>();
 let view: object = {};
-let taps = 0;
 
 server.on('connection', (socket, request) => {
   if (request.url !== '/host') {
@@ -16,8 +15,7 @@ server.on('connection', (socket, request) => {
     return;
   }
   socket.on('message', () => {
-    taps += 1;
-    const frame = `42${JSON.stringify(['stage', { ...view, version: taps }])}`;
+    const frame = `42${JSON.stringify(['stage', view])}`;
     for (const guest of guests) guest.send(frame);
   });
 });

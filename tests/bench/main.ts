@@ -1,12 +1,107 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { loadavg } from 'node:os';
+import { parseArgs } from 'node:util';
+import { bundleChildren } from './child.ts';
+import { measureColdStart } from './cold-start.ts';
 import { type Figure, line, met } from './figures.ts';
-import { measureTap, tapFigures } from './tap.ts';
+import { growthPicture } from './growth-picture.ts';
+import { measureNotes } from './notes.ts';
+import { measurePages } from './page-weight.ts';
+import { type Part, report } from './report.ts';
+import { measureSessions, type SessionsRun, sessionFigures } from './sessions.ts';
+import { measureStorm } from './storm.ts';
+import { measureTap, type TapRun, tapFigures } from './tap.ts';
 
-const sizes = process.argv.includes('--quick') ? [20, 200] : [20, 200, 1000, 5000];
-const figures: Figure[] = [];
-for (const guests of sizes) {
-  const run = await measureTap(guests);
-  console.log(run);
-  figures.push(...tapFigures(run));
+/**
+ * Every figure of speed and size, side by side with what it is compared with:
+ *
+ *   npm run bench -- [--quick] [--save] [--only taps,notes,storm,cold-start,pages,sessions]
+ *
+ * `--quick` measures fewer and smaller; `--save` writes the table and the picture beside this file. The exit code is 1
+ * when a goal was missed. Results of earlier runs stand in .cache/bench/ until their part is measured again.
+ */
+const { values: options } = parseArgs({
+  options: {
+    quick: { type: 'boolean', default: false },
+    save: { type: 'boolean', default: false },
+    only: { type: 'string', default: '' },
+  },
+});
+const { quick } = options;
+
+type Measured = Pick<Part, 'figures' | 'taps' | 'sessions'>;
+const parts: Readonly<Record<string, { readonly name: string; readonly run: () => Promise<Measured> }>> = {
+  taps: { name: 'One tap to all guests', run: () => measureTaps(quick ? [20, 200] : [20, 200, 1000, 5000]) },
+  notes: { name: 'Notes', run: only(() => measureNotes(quick ? 100 : 1000, quick ? 2 : 8)) },
+  storm: { name: 'A crowd comes back', run: only(() => measureStorm(quick ? 100 : 1000, quick ? 3 : 9)) },
+  'cold-start': {
+    name: 'Cold start',
+    run: only(() => measureColdStart(quick ? 50 : 1000, 500, quick ? 3 : 9)),
+  },
+  pages: { name: 'Pages', run: only(() => measurePages(quick ? 1 : 5)) },
+  sessions: {
+    name: 'Many sessions',
+    run: () => measureAllSessions(quick ? [1, 10] : [1, 10, 100, 500], quick ? 10 : 120),
+  },
+};
+
+function only(run: () => Promise<Figure[]>): () => Promise<Measured> {
+  return async () => ({ figures: await run() });
 }
-for (const figure of figures) console.log(line(figure));
-process.exitCode = figures.some((figure) => met(figure) === false) ? 1 : 0;
+
+async function measureTaps(sizes: readonly number[]): Promise<Measured> {
+  const taps: TapRun[] = [];
+  for (const guests of sizes) taps.push(await measureTap(guests));
+  return { figures: taps.flatMap(tapFigures), taps };
+}
+
+/** The smaller ones only show how cost grows, and take a quarter of the time. */
+async function measureAllSessions(counts: readonly number[], seconds: number): Promise<Measured> {
+  const sessions: SessionsRun[] = [];
+  for (const count of counts) {
+    sessions.push(await measureSessions(count, 10, count === counts.at(-1) ? seconds : seconds / 4));
+  }
+  return { figures: sessions.flatMap(sessionFigures), sessions };
+}
+
+const cache = new URL('../../.cache/bench/', import.meta.url);
+const kept = new URL('figures.json', cache);
+mkdirSync(cache, { recursive: true });
+
+function keptParts(): Record<string, Part> {
+  try {
+    return JSON.parse(readFileSync(kept, 'utf8')) as Record<string, Part>;
+  } catch {
+    return {};
+  }
+}
+
+const asked = options.only === '' ? Object.keys(parts) : options.only.split(',');
+await bundleChildren();
+let missed = false;
+for (const key of asked) {
+  const part = parts[key];
+  if (part === undefined)
+    throw new Error(`No part is called ${key}; there are ${Object.keys(parts).join(', ')}.`);
+  const load = loadavg()[0]?.toFixed(1);
+  console.log(`\n${part.name} (load average ${load})`);
+  const measured = await part.run();
+  for (const figure of measured.figures) console.log(line(figure));
+  missed ||= measured.figures.some((figure) => met(figure) === false);
+  const at = `${new Date().toISOString().slice(0, 10)}, load ${load}`;
+  if (quick) continue;
+  writeFileSync(
+    kept,
+    JSON.stringify({ ...keptParts(), [key]: { name: part.name, at, ...measured } }, null, 1),
+  );
+}
+
+const all = Object.keys(parts).flatMap((key) => keptParts()[key] ?? []);
+const taps = all.flatMap((part) => part.taps ?? []);
+const sessions = all.flatMap((part) => part.sessions ?? []);
+writeFileSync(new URL('growth.svg', cache), growthPicture(taps, sessions));
+if (options.save) {
+  writeFileSync(new URL('FIGURES.md', import.meta.url), report(all));
+  writeFileSync(new URL('growth.svg', import.meta.url), growthPicture(taps, sessions));
+}
+process.exitCode = missed ? 1 : 0;

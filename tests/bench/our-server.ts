@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { closeSync, fdatasyncSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
@@ -7,6 +7,8 @@ import { type RunningServer, startServer } from '../../server/app.ts';
 import { type Clock, wallClock } from '../../server/clock.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { answerParent, usage } from './child.ts';
+import { commitRates } from './commit-rates.ts';
+import { fillStore, firstUses } from './stored-sessions.ts';
 
 /** The whole server over a store in a file, as it runs in an evening; only the clock may run faster. */
 const folder = mkdtempSync(join(tmpdir(), 'bench-'));
@@ -36,35 +38,51 @@ function fastClock(speed: number): Clock {
   };
 }
 
+const start = (clock: Clock, port: number) =>
+  startServer({
+    store: openSqliteStore(file),
+    host: '127.0.0.1',
+    houseKey,
+    seatLimit: 100_000,
+    clock,
+    port,
+    // The parent starts its children where package.json stands.
+    pages: join(process.cwd(), 'dist'),
+  });
+
 answerParent(
   {
-    listen: async ({ speed = 1 }: { speed?: number }) => {
-      server = await startServer({
-        store: openSqliteStore(file),
-        host: '127.0.0.1',
-        houseKey,
-        seatLimit: 100_000,
-        clock: speed === 1 ? wallClock : fastClock(speed),
-      });
+    async listen({ speed = 1 }: { speed?: number }) {
+      server = await start(speed === 1 ? wallClock : fastClock(speed), 0);
       return { port: server.port, houseKey };
     },
-    restart: async () => {
+    /** Stops and starts again at the same address; the ms from opening the store until it listens. */
+    async restart() {
       await server?.stop();
-      server = await startServer({
-        store: openSqliteStore(file),
-        host: '127.0.0.1',
-        houseKey,
-        seatLimit: 100_000,
-        port: server?.port ?? 0,
-      });
-      return {};
+      const began = performance.now();
+      server = await start(wallClock, server?.port ?? 0);
+      return { ms: performance.now() - began };
     },
-    watchLoop: () => {
+    fill: (wanted: { sessions: number; events: number }) => fillStore(openSqliteStore(file), wanted),
+    firstUses: () => firstUses(openSqliteStore(file)),
+    commitRates: ({ rounds, together }: { rounds: number; together: number }) =>
+      commitRates(openSqliteStore(join(folder, 'commits.sqlite')), rounds, together),
+    /** The ms that the disk takes for one page now: a commit cannot be quicker. */
+    syncDisk() {
+      const page = openSync(join(folder, 'page'), 'w');
+      const began = performance.now();
+      writeSync(page, Buffer.alloc(4096));
+      fdatasyncSync(page);
+      const ms = performance.now() - began;
+      closeSync(page);
+      return ms;
+    },
+    watchLoop() {
       lateness = [];
       delay.enable();
       delay.reset();
     },
-    loop: () => {
+    loop() {
       delay.disable();
       return { p99: delay.percentile(99) / 1e6, lateness };
     },

@@ -43,6 +43,11 @@ export class RawSocket {
     return new Promise((done) => this.#answers.set(id, done));
   }
 
+  /** Without an answer. */
+  send(event: string): void {
+    this.#socket.send(`42${JSON.stringify([event])}`);
+  }
+
   close(): void {
     this.#socket.terminate();
   }

@@ -1,0 +1,66 @@
+import { planSchema } from '../../core/tasting.ts';
+import { demoEvening } from '../../shared/demo/evening.ts';
+import { answerParent } from './child.ts';
+import { isStage, newId, type OpenEvening, openEvening, stageIn, takeSeats } from './evening.ts';
+import { inTurns, RawSocket } from './raw-socket.ts';
+
+/** Many evenings at once in one process, each paced by the clock; their hosts only open the gates. */
+interface Table {
+  readonly evening: OpenEvening;
+  /** What the gate in front of it is called, if it stands before one. */
+  gate: string | undefined;
+}
+const plan = planSchema.parse({ ...demoEvening, pacing: { by: 'clock' } });
+const tables: Table[] = [];
+let going = false;
+let turned = 0;
+
+function open(table: Table): void {
+  if (!going || table.gate === undefined) return;
+  void table.evening.host.ask('host:ask', { id: newId(), ask: { type: 'Advance', from: table.gate } });
+}
+
+function follow(table: Table, text: string): void {
+  if (!isStage(text)) return;
+  turned += 1;
+  const stage = stageIn(text);
+  table.gate = stage.status === 'under-way' && stage.cue.gate ? stage.cue.id : undefined;
+  open(table);
+}
+
+answerParent({
+  async sit({
+    port,
+    houseKey,
+    count,
+    guests,
+  }: Record<'port' | 'count' | 'guests', number> & { houseKey: string }) {
+    await inTurns(Array.from({ length: count }), 6, async () => {
+      const evening = await openEvening(port, houseKey, plan);
+      const table: Table = { evening, gate: undefined };
+      const auths = await takeSeats(port, evening, guests);
+      tables.push(table);
+      await Promise.all(
+        auths.map((auth, index) =>
+          RawSocket.open(port, auth, index === 0 ? (text) => follow(table, text) : undefined),
+        ),
+      );
+    });
+    return {};
+  },
+  /** Not all in the same millisecond: evenings of different houses begin when they do. */
+  async begin({ within }: { within: number }) {
+    going = true;
+    turned = 0;
+    await Promise.all(
+      tables.map(
+        (table, index) =>
+          new Promise<void>((done) => {
+            setTimeout(() => done(open(table)), (index * within) / tables.length);
+          }),
+      ),
+    );
+    return {};
+  },
+  turned: () => turned,
+});

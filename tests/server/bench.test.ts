@@ -1,0 +1,50 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { bundleChildren } from '../bench/child.ts';
+import { type Figure, met, quantile } from '../bench/figures.ts';
+import { growthPicture } from '../bench/growth-picture.ts';
+import { measureNotes } from '../bench/notes.ts';
+import { report } from '../bench/report.ts';
+import { measureSessions } from '../bench/sessions.ts';
+import { measureTap, tapFigures } from '../bench/tap.ts';
+
+/** That what measures measures the right thing; how long anything takes is no business of a test. */
+const measured = (figures: readonly Figure[]): boolean =>
+  figures.length > 0 && figures.every(({ value }) => Number.isFinite(value));
+
+beforeAll(bundleChildren);
+
+describe('the bench', () => {
+  it('lets the floor, bare socket.io and ours send the same bytes to as many guests', async () => {
+    const run = await measureTap(3, 2);
+    expect(measured(tapFigures(run))).toBe(true);
+    expect(run.bytes.ours.length).toBe(4);
+    expect(new Set(run.bytes.ours).size).toBeGreaterThan(1);
+    expect(run.bytes.floor.slice(1)).toEqual(run.bytes.ours.slice(0, -1));
+    expect(run.bytes.bare).toEqual(run.bytes.floor);
+    expect(growthPicture([run], [])).toMatch(/^<svg [\s\S]*<\/svg>\n$/);
+  });
+
+  it('has notes acknowledged, and evenings that turn by their own clock', async () => {
+    const notes = await measureNotes(3, 1);
+    expect(measured(notes)).toBe(true);
+    const run = await measureSessions(2, 2, 1);
+    expect(run.turned).toBeGreaterThan(0);
+    const table = report([{ name: 'Notes', at: 'now', figures: notes, sessions: [run] }]);
+    expect(table).toContain('| 2 |');
+  });
+
+  it('calls what misses its goal missed, and what was not measured not met', () => {
+    const figure = { name: 'wait', unit: 'ms', goal: 10 };
+    expect(met({ ...figure, value: 10 })).toBe(true);
+    expect(met({ ...figure, value: 10.1 })).toBe(false);
+    expect(met({ ...figure, value: 10.1, atLeast: true })).toBe(true);
+    expect(met({ ...figure, value: quantile([], 0.99) })).toBe(false);
+    // Nearest rank of 1..200: the 198th.
+    expect(
+      quantile(
+        Array.from({ length: 200 }, (_, index) => 200 - index),
+        0.99,
+      ),
+    ).toBe(198);
+  });
+});
