@@ -59,7 +59,7 @@ export const guestWords: GuestWords = {
       'Nicht in Schwangerschaft oder Stillzeit. Bei Medikamenten oder Krankheit frag vorher in der Arztpraxis oder Apotheke.',
     ],
     law: 'Es gilt das Gesetz an deinem Ort, und deine Ärztin oder dein Arzt weiß mehr als diese Seite.',
-    accept: 'Ich habe das gelesen',
+    accept: 'Habe ich gelesen',
   },
 
   glass: {
@@ -118,7 +118,7 @@ export const guestWords: GuestWords = {
   signals: {
     ready: 'Bereit',
     moreTime: 'Mehr Zeit',
-    needsHost: 'Ich brauche dich',
+    needsHost: 'Komm bitte',
     given: {
       ready: 'Dein Gastgeber sieht, dass du bereit bist.',
       'more-time': 'Dein Gastgeber sieht, dass du mehr Zeit möchtest.',

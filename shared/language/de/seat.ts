@@ -27,5 +27,5 @@ export const seatWords: SeatWords = {
   cautions: 'Die Hinweise noch einmal',
   saved: 'Geändert.',
   keepsNothing: 'Dieses Handy behält nichts: Bleib auf dieser Seite, oder notiere den Link zu deinem Platz.',
-  showLink: 'Link zu meinem Platz zeigen',
+  showLink: 'Meinen Link zeigen',
 };

@@ -167,7 +167,7 @@ export const beerText: BoardText<typeof beerBoard> = {
     'light-honey': 'heller Honig',
     honey: 'Honig',
     brass: 'Messing',
-    marmalade: 'Orangenmarmelade',
+    marmalade: 'Orangengelee',
     amber: 'Bernstein',
     copper: 'Kupfer',
     cinnamon: 'Zimt',

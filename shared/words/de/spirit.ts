@@ -166,7 +166,7 @@ export const spiritText: BoardText<typeof spiritBoard> = {
     'light-honey': 'heller Honig',
     honey: 'Honig',
     brass: 'Messing',
-    marmalade: 'Orangenmarmelade',
+    marmalade: 'Orangengelee',
     amber: 'Bernstein',
     copper: 'Kupfer',
     fox: 'Fuchsrot',

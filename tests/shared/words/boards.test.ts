@@ -65,6 +65,11 @@ describe.each(sheets)('the word board for %s in %s', (_drink, _language, sheet) 
     }
   });
 
+  it('names colours in words that stand unbroken under a swatch, two to a row of 320 px', () => {
+    for (const text of Object.values(sheet.text.colours))
+      for (const word of text.split(/[\s-]/)) expect(word.length, text).toBeLessThanOrEqual(13);
+  });
+
   it('judges sweetness, body and length, and what the drink is known for', () => {
     expect(sheet.board.marks).toEqual(expect.arrayContaining(['sweet', 'body', 'length']));
     expect(sheet.board.marks.length).toBeLessThanOrEqual(7);
