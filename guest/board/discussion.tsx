@@ -34,7 +34,7 @@ export function Discussion({ stage, own }: DiscussionProps) {
       {open.length > 0 && !last && (
         <WhoSpeaks
           table={view?.table ?? []}
-          pours={open.map(({ pour }) => pour)}
+          open={view?.pours ?? []}
           clock={stage.clock}
           now={follower.clock.now}
           own={own.seat}

@@ -31,7 +31,7 @@ export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps
     <section class="board" aria-label={words.board.title}>
       <WhoSpeaks
         table={board?.table ?? []}
-        pours={talkedAbout(open)}
+        open={open}
         clock={clock}
         now={now}
         own={null}
@@ -52,12 +52,6 @@ export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps
       ))}
     </section>
   );
-}
-
-/** Boards of earlier talks may still be open: the talk is about those that were opened last. */
-function talkedAbout(open: readonly BoardPour[]): BoardPour[] {
-  const latest = Math.max(...open.map(({ sealedAt }) => sealedAt));
-  return open.filter(({ sealedAt }) => sealedAt === latest);
 }
 
 function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number | undefined): string {

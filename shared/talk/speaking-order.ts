@@ -1,4 +1,5 @@
-import type { BoardSpeaker } from '../wire/board.ts';
+import type { ClockView } from '../../core/session/views/stage.ts';
+import type { BoardPour, BoardSpeaker } from '../wire/board.ts';
 
 /**
  * Who speaks when, everybody once. Drawn by lot from what every screen knows, so that all of them draw the same
@@ -31,11 +32,47 @@ function lotOf(text: string): number {
   return (hash ^ (hash >>> 16)) >>> 0;
 }
 
+/** What a talk is about, as every screen works it out by itself. */
+export interface TalkNow {
+  readonly seed: string;
+  readonly pours: number;
+  readonly openedAt: number;
+}
+
+/**
+ * Boards of earlier talks may still be open: the talk is about those that were opened last. Screens list pours in
+ * orders of their own, so the seed must not hang on which comes first. Null while nothing is open.
+ */
+export function talkNow(open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[]): TalkNow | null {
+  const openedAt = Math.max(...open.map(({ sealedAt }) => sealedAt));
+  const latest = open.filter(({ sealedAt }) => sealedAt === openedAt).map(({ pour }) => pour);
+  const [first] = latest.toSorted();
+  return first === undefined ? null : { seed: `${openedAt}/${first}`, pours: latest.length, openedAt };
+}
+
+/** Whose turn it is about now and who is next, as the drawn order has it; null where there is no turn to be had. */
+export function speakersNow(
+  table: readonly BoardSpeaker[],
+  talk: TalkNow,
+  time: TalkTime,
+  now: number,
+): { readonly speaking: BoardSpeaker; readonly next: BoardSpeaker } | null {
+  if (table.length < 2 || now >= time.until) return null;
+  const order = speakingOrder(table, talk.seed);
+  const turn = turnAt(now, time, order.length, talk.pours);
+  const [speaking, next] = [order[turn], order[(turn + 1) % order.length]];
+  return speaking === undefined || next === undefined ? null : { speaking, next };
+}
+
 /** What the talk's clock says, in epoch ms. */
 export interface TalkTime {
   readonly from: number;
   readonly until: number;
 }
+
+/** From the opening of the talk to the end of its cue; null while the host holds the clock. */
+export const talkTime = ({ openedAt }: TalkNow, clock: ClockView): TalkTime | null =>
+  clock.kind === 'running' ? { from: Math.max(clock.startsAt, openedAt), until: clock.endsAt } : null;
 
 /**
  * Whose turn it would be if all had the same share of the time, as an index; the last one's when it is over. For a

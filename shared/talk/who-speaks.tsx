@@ -3,12 +3,12 @@ import type { ClockView } from '../../core/session/views/stage.ts';
 import type { BoardWords } from '../language/en/board.ts';
 import { useTick } from '../ui/use-tick.ts';
 import type { BoardPour, BoardSpeaker } from '../wire/board.ts';
-import { shareOf, speakingOrder, type TalkTime, turnAt } from './speaking-order.ts';
+import { shareOf, speakingOrder, talkNow, talkTime, turnAt } from './speaking-order.ts';
 
 interface WhoSpeaksProps {
   readonly table: readonly BoardSpeaker[];
-  /** The pours that are talked about now, in order of tasting. */
-  readonly pours: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[];
+  /** All whose board is open, in any order. */
+  readonly open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[];
   readonly clock: ClockView;
   /** The server's time. Keep it the same function between renders. */
   readonly now: () => number;
@@ -19,18 +19,15 @@ interface WhoSpeaksProps {
 }
 
 /** The drawn order, and whose turn it would be about now. Nothing rings and nobody is cut off. */
-export function WhoSpeaks({ table, pours, clock, now, own, words, level }: WhoSpeaksProps) {
+export function WhoSpeaks({ table, open, clock, now, own, words, level }: WhoSpeaksProps) {
   const Heading = `h${level}` as const;
-  const [first] = pours;
-  const time: TalkTime | null =
-    first !== undefined && clock.kind === 'running'
-      ? { from: Math.max(clock.startsAt, first.sealedAt), until: clock.endsAt }
-      : null;
+  const talk = talkNow(open);
+  const time = talk === null ? null : talkTime(talk, clock);
   const moment = useTick(now, { running: time !== null, anchor: time?.until ?? 0, period: 5000 });
-  if (first === undefined || table.length < 2) return null;
-  const order = speakingOrder(table, `${first.sealedAt}/${first.pour}`);
+  if (talk === null || table.length < 2) return null;
+  const order = speakingOrder(table, talk.seed);
   const running = time !== null && moment < time.until;
-  const turn = running ? turnAt(moment, time, order.length, pours.length) : -1;
+  const turn = running ? turnAt(moment, time, order.length, talk.pours) : -1;
   return (
     <section class="talk-part">
       <Heading>{words.speaking.title}</Heading>
@@ -46,8 +43,8 @@ export function WhoSpeaks({ table, pours, clock, now, own, words, level }: WhoSp
       </ol>
       <p class="soft small">
         {words.speaking.hint}
-        {running && ` ${words.speaking.each(shareOf(time, order.length, pours.length))}`}
-        {pours.length > 1 && ` ${words.speaking.rounds(pours.length)}`}
+        {running && ` ${words.speaking.each(shareOf(time, order.length, talk.pours))}`}
+        {talk.pours > 1 && ` ${words.speaking.rounds(talk.pours)}`}
       </p>
     </section>
   );
