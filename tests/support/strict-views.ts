@@ -73,6 +73,7 @@ const stageBase = {
       pour: strictPourCard.nullable(),
     }),
   ),
+  cards: z.array(strictPourCard),
   openBoards: z.array(text),
   sealed: z.array(text),
 };

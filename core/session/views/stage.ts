@@ -5,7 +5,7 @@ import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
 import { placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
 import { cueNow, type Evening, type Finished, type Reminder, type UnderWay } from '../state.ts';
-import { cardOf, type PourCard } from './pour-card.ts';
+import { cardOf, type PourCard, pourCard } from './pour-card.ts';
 
 /**
  * What every follower may see, the same for all: serialised once per change and broadcast. Built field by field;
@@ -28,6 +28,11 @@ interface StageBase {
   readonly extraWords: readonly string[];
   /** The arc, in order of tasting, dropped pours left out. */
   readonly glasses: readonly GlassView[];
+  /**
+   * With own orders no pour has a place in the arc that all share: these are the cards of those that are talked about
+   * or named, by their codes. Empty in a common order.
+   */
+  readonly cards: readonly PourCard[];
   /** Pours and odd-one-outs whose board is open. */
   readonly openBoards: readonly PourId[];
   /** Pours whose notes are sealed: what is written now is marked as added later. */
@@ -95,6 +100,7 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     liking: session.plan.liking,
     extraWords: session.plan.extraWords,
     glasses: commonGlasses(session),
+    cards: placelessCards(session),
     openBoards: pages.filter((pour) => session.discussions[pour]?.open === true),
     sealed: pages.filter((pour) => session.discussions[pour] !== undefined),
   };
@@ -162,4 +168,14 @@ function commonGlasses(session: Evening): GlassView[] {
     const reached = session.reached.includes(named);
     return { position, flight, reached, pour: reached && !hidden ? cardOf(session, named) : null };
   });
+}
+
+function placelessCards(session: Evening): PourCard[] {
+  if (!servedInOwnOrders(session.plan)) return [];
+  const told = session.plan.pours.filter(
+    ({ id }) => session.discussions[id]?.open === true || session.revealed.includes(id),
+  );
+  return told
+    .map((pour) => pourCard(session, pour))
+    .sort((one, other) => Number(one.code) - Number(other.code));
 }

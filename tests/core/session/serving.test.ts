@@ -19,6 +19,10 @@ function blindFour(): Plan {
     servingOrders: flights.map(({ rows }) => ({ rows: rows.map((row) => row.map(pourId)) })),
   };
 }
+const coded = (plan: Plan): Plan => ({
+  ...plan,
+  codes: { ash: '731', birch: '402', cedar: '566', dogwood: '118' },
+});
 const names = ['ada', 'ben', 'cleo', 'dai'];
 
 function inHand(evening: EveningTold, name: string): PourId | undefined {
@@ -52,6 +56,28 @@ describe('own orders', () => {
     const view = seatView(evening.underWay, seatId('ada'), 1);
     expect(view?.served?.map((card) => card?.kind ?? null)).toEqual(['coded', null, null, null]);
     expect(reachedBy(evening.underWay, seatId('ada'))).toEqual([inHand(evening, 'ada')]);
+  });
+
+  it('[F6, Q4] tell the whole room a pour by its code once it is talked about, and by its name once it is named', () => {
+    const evening = new EveningTold(coded(blindFour())).sit(...names);
+    const cards = () => stageView(evening.underWay, 1).cards.map((card) => [card.id, card.kind]);
+    for (const place of ['ash', 'birch', 'cedar', 'dogwood']) evening.goTo(`${place}/first/nose`);
+    expect(cards()).toEqual([]);
+    evening.goTo('flight-1/discussion').host({ type: 'OpenDiscussion', pours: ['ash', 'birch'].map(pourId) });
+    // In the order of their codes, which says nothing of the order of entry.
+    expect(cards()).toEqual([
+      ['birch', 'coded'],
+      ['ash', 'coded'],
+    ]);
+    evening.goTo('flight-1/reveal').host({ type: 'Reveal', pours: ['ash', 'dogwood'].map(pourId) });
+    expect(cards()).toEqual([
+      ['dogwood', 'named'],
+      ['birch', 'coded'],
+      ['ash', 'named'],
+    ]);
+    const common = new EveningTold(planOf(2, { blind: true })).goTo('ash/first/nose');
+    common.host({ type: 'Reveal', pours: [pourId('ash')] });
+    expect(stageView(common.underWay, 1).cards).toEqual([]);
   });
 
   it('[F6] talk only after the flight', () => {

@@ -14,6 +14,7 @@ const base = {
   extraWords: [],
   callLink: null,
   glasses: [],
+  cards: [],
   openBoards: [],
   sealed: [],
 } as const;

@@ -42,6 +42,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
     glass(2, true, ownOrders ? null : coded('b')),
     glass(3, false, null),
   ],
+  cards: [],
   openBoards: [],
   sealed: [],
   status: 'under-way',

@@ -15,6 +15,7 @@ const base = {
   extraWords: [],
   callLink: null,
   glasses: [],
+  cards: [],
   openBoards: [],
   sealed: [],
 } as const;

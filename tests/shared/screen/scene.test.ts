@@ -17,6 +17,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
   liking: false,
   extraWords: [],
   glasses: [],
+  cards: [],
   openBoards: [],
   sealed: [],
   status: 'under-way',
