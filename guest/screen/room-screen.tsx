@@ -89,7 +89,7 @@ function Scenes({ admission, follower, status }: ScenesProps) {
           case 'word':
             return <WordScene stage={scene.stage} />;
           case 'board':
-            return <BoardScene stage={scene.stage} board={scene.board} />;
+            return <BoardScene stage={scene.stage} board={scene.board} now={follower.clock.now} />;
           case 'reveal':
             return <RevealScene stage={scene.stage} />;
           case 'goodbye':

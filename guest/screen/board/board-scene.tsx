@@ -1,35 +1,44 @@
 import type { BoardView } from '../../../shared/wire/board.ts';
-import type { StageView } from '../../../shared/wire/views.ts';
-import { textOf, type WordSheet } from '../../../shared/words/word-sheet.ts';
-import { cardName, glassOf } from '../../glass/glasses.ts';
+import type { StageUnderWay } from '../../../shared/wire/views.ts';
+import { textOf } from '../../../shared/words/word-sheet.ts';
 import { guestWords, words } from '../language.ts';
-import { type BoardPage, boardPages, type WordCount, type WrittenNote } from './board-pages.ts';
+import { glassName } from '../told-glasses.ts';
+import { type BoardPage, boardPages, type Shows } from './board-pages.ts';
+import { ColourStrip } from './colour-strip.tsx';
+import { NoteCard } from './note-card.tsx';
+import { People } from './people.tsx';
+import { Spreads } from './spreads.tsx';
+import { TurnLine } from './turn-line.tsx';
 import { useTurning } from './use-turning.ts';
 import { useWordSheet } from './use-word-sheet.ts';
 
 interface BoardSceneProps {
-  readonly stage: StageView;
+  readonly stage: StageUnderWay;
   readonly board: BoardView;
+  readonly now: () => number;
 }
 
 /** What people chose to share, one glass and one sense at a time, large. */
-export function BoardScene({ stage, board }: BoardSceneProps) {
+export function BoardScene({ stage, board, now }: BoardSceneProps) {
   const pages = boardPages(board);
   const { page: at, held } = useTurning(pages.length);
   const page = pages[at];
-  const sheet = useWordSheet(page?.drink ?? stage.drink);
+  const turn = <TurnLine stage={stage} board={board} now={now} />;
   if (page === undefined) {
     return (
       <div class="scene scene-word">
         <h1 class="scene-verb">{words.talk.title}</h1>
         <p class="scene-hint">{words.talk.none}</p>
+        {turn}
       </div>
     );
   }
   return (
     <div class="scene board-page">
       <header class="board-head">
-        <h1>{titleOf(stage, page)}</h1>
+        <h1>
+          <Title stage={stage} page={page} />
+        </h1>
         {pages.length > 1 && (
           <p class="board-turn figures">
             <span class="visually-hidden">{words.talk.keys}</span>
@@ -38,38 +47,54 @@ export function BoardScene({ stage, board }: BoardSceneProps) {
           </p>
         )}
       </header>
-      <Shown page={page} sheet={sheet} />
+      <Shown stage={stage} page={page} />
+      {turn}
     </div>
   );
 }
 
-function glassName(stage: StageView, { pour, shows }: BoardPage): string {
-  if (shows.part === 'odd-one-out') return words.place.odd;
-  const glass = glassOf(stage, pour);
-  if (glass === undefined) return words.place.aGlass;
-  const name = cardName(guestWords, glass.card);
-  return [words.place.glass(glass.position), ...(name === null ? [] : [name])].join(' · ');
-}
-
-function titleOf(stage: StageView, page: BoardPage) {
-  const { part } = page.shows;
-  const sense = part === 'odd-one-out' ? null : guestWords.fields[part];
+function Title({
+  stage,
+  page: { pour, shows },
+}: {
+  readonly stage: StageUnderWay;
+  readonly page: BoardPage;
+}) {
+  const title = titleOf(shows);
+  const glass = shows.part === 'odd-one-out' || pour === null ? null : glassName(stage, pour);
   return (
     <>
-      {sense !== null && <span class="board-sense">{sense}</span>}
-      <span class="board-glass-name" dir="auto">
-        {glassName(stage, page)}
-      </span>
+      <span class={title.length > 12 ? 'board-sense board-sense-long' : 'board-sense'}>{title}</span>
+      {glass !== null && (
+        <span class="board-glass-name" dir="auto">
+          {glass}
+        </span>
+      )}
     </>
   );
 }
 
-interface ShownProps {
-  readonly page: BoardPage;
-  readonly sheet: WordSheet | null;
+function titleOf({ part }: Shows): string {
+  switch (part) {
+    case 'odd-one-out':
+      return words.place.odd;
+    case 'places':
+      return words.talk.places;
+    case 'structure':
+      return words.talk.structure;
+    default:
+      return guestWords.fields[part];
+  }
 }
 
-function Shown({ page: { shows }, sheet }: ShownProps) {
+function Shown({
+  stage,
+  page: { shows, drink },
+}: {
+  readonly stage: StageUnderWay;
+  readonly page: BoardPage;
+}) {
+  const sheet = useWordSheet(drink ?? stage.drink);
   switch (shows.part) {
     case 'odd-one-out':
       return (
@@ -78,72 +103,50 @@ function Shown({ page: { shows }, sheet }: ShownProps) {
           {shows.guesses > 0 && <p class="scene-hint">{words.talk.guessed(shows.guesses)}</p>}
         </div>
       );
+    case 'places':
+      return (
+        <ol class="board-rows">
+          {shows.glasses.map(({ pour, counts }) => (
+            <li key={pour}>
+              <span dir="auto">{glassName(stage, pour)}</span>
+              <ul class="board-counts">
+                {counts.map(({ place, people }) => (
+                  <li key={place}>
+                    <span>{words.talk.place(place)}</span>
+                    <People count={people} />
+                  </li>
+                ))}
+              </ul>
+            </li>
+          ))}
+        </ol>
+      );
+    case 'structure':
+      return sheet === null ? null : <Spreads marks={shows.marks} sheet={sheet} />;
     default:
       return (
         <>
-          {sheet !== null && shows.counts.length > 0 && (
+          {sheet !== null && shows.counts.length > 0 && shows.part === 'look' && (
+            <ColourStrip counts={shows.counts} sheet={sheet} />
+          )}
+          {sheet !== null && shows.counts.length > 0 && shows.part !== 'look' && (
             <ul class="board-counts">
-              {shows.counts.map((count) =>
-                shows.part === 'look' ? (
-                  <ColourCount key={count.code} count={count} sheet={sheet} />
-                ) : (
-                  <li key={count.code}>
-                    <span dir="auto">{textOf(sheet, count.code)}</span>
-                    <People count={count.people} />
-                  </li>
-                ),
-              )}
+              {shows.counts.map(({ code, people }) => (
+                <li key={code}>
+                  <span dir="auto">{textOf(sheet, code)}</span>
+                  <People count={people} />
+                </li>
+              ))}
             </ul>
           )}
           {shows.notes.length > 0 && (
             <ul class={`board-cards board-cards-${shows.notes.length > 3 ? 'many' : 'few'}`}>
               {shows.notes.map((note) => (
-                <Card key={note.name + note.sealed} note={note} />
+                <NoteCard key={note.name + note.sealed} note={note} />
               ))}
             </ul>
           )}
         </>
       );
   }
-}
-
-function People({ count }: { readonly count: number }) {
-  return (
-    <span class="board-people figures">
-      <span aria-hidden="true">{count}</span>
-      <span class="visually-hidden">{words.talk.said(count)}</span>
-    </span>
-  );
-}
-
-function ColourCount({ count, sheet }: { readonly count: WordCount; readonly sheet: WordSheet }) {
-  const swatch = sheet.board.swatches.find(({ word }) => word === count.code);
-  return (
-    <li>
-      {swatch && <span class="board-swatch" style={{ backgroundColor: swatch.hex }} aria-hidden="true" />}
-      <span>{sheet.text.colours[count.code] ?? count.code}</span>
-      <People count={count.people} />
-    </li>
-  );
-}
-
-function Card({ note: { name, remote, sealed, later } }: { readonly note: WrittenNote }) {
-  return (
-    <li class="board-card">
-      <p class="board-who" dir="auto">
-        {name}
-        {remote && <span class="soft"> · {words.talk.remote}</span>}
-      </p>
-      {sealed !== '' && (
-        <p class="board-said" dir="auto">
-          {sealed}
-        </p>
-      )}
-      {later !== '' && (
-        <p class="board-said board-later" dir="auto">
-          <span class="board-later-mark">{words.talk.later}:</span> {later}
-        </p>
-      )}
-    </li>
-  );
 }

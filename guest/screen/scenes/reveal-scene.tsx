@@ -1,17 +1,17 @@
 import type { NamedPour, StageUnderWay } from '../../../shared/wire/views.ts';
 import { factsOf } from '../../board/facts-of.ts';
-import { glassOf, type ReachedGlass } from '../../glass/glasses.ts';
 import { guestWords, words } from '../language.ts';
+import { type ToldGlass, toldGlasses } from '../told-glasses.ts';
 import { CueVerb } from './cue-line.tsx';
 
 /** The pours by name, once the host has told them. */
 export function RevealScene({ stage }: { readonly stage: StageUnderWay }) {
-  const glasses = stage.cue.pours.flatMap((pour) => glassOf(stage, pour) ?? []);
+  const glasses = toldGlasses(stage);
   if (!glasses.some(({ card }) => card.kind === 'named')) {
     return (
       <div class="scene scene-word">
         <CueVerb stage={stage} />
-        <p class="scene-hint">{stage.ownOrders ? words.reveal.onPhones : words.reveal.soon}</p>
+        <p class="scene-hint">{words.reveal.soon}</p>
       </div>
     );
   }
@@ -27,21 +27,21 @@ export function RevealScene({ stage }: { readonly stage: StageUnderWay }) {
   );
 }
 
-function Told({
-  glass: { position, card },
-  alone,
-}: {
-  readonly glass: ReachedGlass;
+interface ToldProps {
+  readonly glass: ToldGlass;
   readonly alone: boolean;
-}) {
+}
+
+function Told({ glass: { position, card }, alone }: ToldProps) {
+  const place = [
+    ...(position === null ? [] : [words.place.glass(position)]),
+    ...(card.code === null ? [] : [words.place.coded(card.code)]),
+  ].join(' · ');
   return (
     <li class={alone ? 'scene-pour scene-pour-alone' : 'scene-pour'}>
       {card.kind === 'named' && <Photo pour={card} />}
       <div>
-        <p class="scene-pour-place">
-          {words.place.glass(position)}
-          {card.code !== null && ` · ${words.place.coded(card.code)}`}
-        </p>
+        <p class="scene-pour-place">{place}</p>
         {card.kind === 'named' ? (
           <>
             <h2 dir="auto">{card.name}</h2>

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
-import { boardPages, notesOnPage, wordsOnPage } from '../../../guest/screen/board/board-pages.ts';
+import {
+  boardPages,
+  glassesOnPage,
+  notesOnPage,
+  wordsOnPage,
+} from '../../../guest/screen/board/board-pages.ts';
 import type { NoteField, NoteValue } from '../../../shared/notes/entry.ts';
 import type { BoardEntry, BoardNote, BoardPour } from '../../../shared/wire/board.ts';
 
@@ -40,11 +45,11 @@ describe('pages of the board on the room screen', () => {
     ]);
   });
 
-  it('count people and not strengths, and each of them once, however often they picked a word', () => {
+  it('count people and not strengths, and nothing that was put down once the talk had begun [Q3]', () => {
     const [page] = pagesOf(
       note('Ada', [entry('nose-words', { pear: 'strong', smoke: 'hint' })]),
       note('Bo', [entry('nose-words', { smoke: 'clear' })], {
-        addedLater: [entry('nose-words', { smoke: 'strong', honey: 'clear' })],
+        addedLater: [entry('nose-words', { pear: 'strong', honey: 'clear' })],
       }),
     );
     expect(page?.shows).toMatchObject({
@@ -52,7 +57,6 @@ describe('pages of the board on the room screen', () => {
       counts: [
         { code: 'smoke', people: 2 },
         { code: 'pear', people: 1 },
-        { code: 'honey', people: 1 },
       ],
     });
   });
@@ -100,6 +104,64 @@ describe('pages of the board on the room screen', () => {
       note('Cy', [entry('odd-one-out', null)], { oddGlass: 1 }),
     );
     expect(pages.map(({ shows }) => shows)).toEqual([{ part: 'odd-one-out', right: 1, of: 2, guesses: 1 }]);
+  });
+
+  it('spread the marks of a glass over their steps, after the palate', () => {
+    const pages = pagesOf(
+      note('Ada', [entry('structure', { sweet: 2, smoke: 5 }), entry('finish', 'long')]),
+      note('Bo', [entry('structure', { sweet: 2 })], { addedLater: [entry('structure', { smoke: 1 })] }),
+      note('Cy', [entry('structure', { sweet: 4 }), entry('palate', 'hay')]),
+    );
+    expect(pages.map(({ shows }) => shows.part)).toEqual(['palate', 'structure', 'finish']);
+    expect(pages[1]?.shows).toEqual({
+      part: 'structure',
+      marks: [
+        { code: 'sweet', people: [0, 2, 0, 1, 0] },
+        { code: 'smoke', people: [0, 0, 0, 0, 1] },
+      ],
+    });
+  });
+
+  it('end with the places of the glasses that were ranked together, the best liked on top', () => {
+    const ranked = (id: string, sealedAt: number, ...placed: (number | null)[]): BoardPour => ({
+      ...pourOf(
+        pourId(id),
+        ...placed.map((place, index) => note(`G${index}`, place === null ? [] : [entry('place', place)])),
+      ),
+      sealedAt: epochMs(sealedAt),
+    });
+    const pages = boardPages({
+      pours: [
+        ranked('p1', 1, 3, 1, 3),
+        ranked('p2', 1, 1, 2, null),
+        ranked('p3', 9, 1),
+        ranked('p4', 9, null),
+      ],
+    });
+    expect(pages.map(({ shows }) => shows)).toEqual([
+      {
+        part: 'places',
+        glasses: [
+          {
+            pour: 'p2',
+            counts: [
+              { place: 1, people: 1 },
+              { place: 2, people: 1 },
+            ],
+          },
+          {
+            pour: 'p1',
+            counts: [
+              { place: 1, people: 1 },
+              { place: 3, people: 2 },
+            ],
+          },
+        ],
+      },
+      { part: 'places', glasses: [{ pour: 'p3', counts: [{ place: 1, people: 1 }] }] },
+    ]);
+    const many = Array.from({ length: glassesOnPage + 1 }, (_, index) => ranked(`m${index}`, 1, index + 1));
+    expect(boardPages({ pours: many })).toHaveLength(2);
   });
 
   it('are none while nobody has shared', () => {

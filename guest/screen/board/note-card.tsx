@@ -1,0 +1,24 @@
+import { words } from '../language.ts';
+import type { WrittenNote } from './board-pages.ts';
+
+/** What one person wrote and shared. */
+export function NoteCard({ note: { name, remote, sealed, later } }: { readonly note: WrittenNote }) {
+  return (
+    <li class="board-card">
+      <p class="board-who" dir="auto">
+        {name}
+        {remote && <span class="soft"> · {words.talk.remote}</span>}
+      </p>
+      {sealed !== '' && (
+        <p class="board-said" dir="auto">
+          {sealed}
+        </p>
+      )}
+      {later !== '' && (
+        <p class="board-said board-later" dir="auto">
+          <span class="board-later-mark">{words.talk.later}:</span> {later}
+        </p>
+      )}
+    </li>
+  );
+}
