@@ -26,6 +26,8 @@ export interface Conducting {
   fit(endsAt: EpochMs, before: EndBefore, said: string): void;
   dropClosing(at: Cue | undefined): void;
   shortenTalks(): void;
+  /** Ends the evening; before that it opens the talk about what was talked about unopened, for the recap. */
+  finish(talked: readonly PourId[]): void;
   removeSeat(seat: SeatId, name: string): void;
   /** For everything that neither needs a word nor an undo. */
   just(ask: HostAsk): void;
@@ -52,6 +54,12 @@ export function createConducting({ asking, status, onFinish }: ConductingOptions
     };
     if (undo.length === 0) status.say(said);
     else status.say(said, { action: { label: words.undo, onPress: () => void takeBack() } });
+  }
+
+  async function finishAfter(talked: readonly PourId[]): Promise<void> {
+    // Refused, the evening goes on, and the host is told why: once it has ended nothing can be opened any more.
+    if (talked.length > 0 && !(await asking.ask({ type: 'OpenDiscussion', pours: talked }))) return;
+    just({ type: 'Finish' });
   }
 
   return {
@@ -122,6 +130,7 @@ export function createConducting({ asking, status, onFinish }: ConductingOptions
     },
     shortenTalks: () =>
       void done({ type: 'ShortenDiscussions' }, words.pace.talksCut, { type: 'RestoreDiscussions' }),
+    finish: (talked) => void finishAfter(talked),
     removeSeat: (seat, name) =>
       void done({ type: 'RemoveSeat', seat }, words.table.removed(name), { type: 'RestoreSeat', seat }),
     just,

@@ -4,6 +4,7 @@ import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
+import { recapWords } from '../../shared/language/en/recap.ts';
 import { seatWords } from '../../shared/language/en/seat.ts';
 import { createTasting } from '../support/tasting.ts';
 import { Guest } from './guest.ts';
@@ -162,6 +163,23 @@ describe('a guest at home', () => {
     expect(phone.page.url()).not.toContain('#');
     await phone.button(words.notes.open).click();
     expect(await phone.field(words.fields.nose).inputValue()).toBe('cold apple cellar');
+  });
+
+  it('comes into the summary when the host says at the end what the table talked about', async () => {
+    await phone.button(words.notes.back).click();
+    const { page } = host.person;
+    await host.person.button(hostWords.tools.more).click();
+    await host.person.button(hostWords.more.finish).click();
+    const talked = page.getByRole('group', { name: hostWords.finish.talked });
+    const glass = talked.getByRole('switch', { name: /^Glass 1 · / });
+    expect(await glass.isChecked()).toBe(false);
+    await glass.click();
+    await host.person.look('host-finish-talked');
+    await host.person.button(hostWords.finish.go).click();
+    await host.person.heading(hostWords.finished.title, 1).waitFor();
+    await page.getByRole('link', { name: recapWords.open }).click();
+    await host.person.heading(recapWords.title, 1).waitFor();
+    expect(await host.person.text(/The talk was never opened/).count()).toBe(0);
   });
 
   it('and nothing went wrong on any page', () => {

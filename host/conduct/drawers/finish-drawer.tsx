@@ -1,10 +1,27 @@
+import { useSignal } from '@preact/signals';
+import type { PourId } from '../../../core/ids.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
 import { words } from '../../language.ts';
+import { placesOf } from '../cue-words.ts';
 import type { DrawerProps } from '../drawer.ts';
+import { leftSilent } from '../left-silent.ts';
 
-export function FinishDrawer({ view, conducting, onClose }: DrawerProps) {
+/** The end is asked about, and with it what the table talked about without anybody opening the talk. */
+export function FinishDrawer({ view, order, conducting, onClose }: DrawerProps) {
+  const turned = useSignal<ReadonlyMap<PourId, boolean>>(new Map());
   const untasted = view.pours.filter((pour) => !pour.reached && !pour.dropped).length;
+  const places = placesOf(view.pours);
+  const silent = leftSilent(view, order).map(({ id, likelyTalked }) => ({
+    id,
+    on: turned.value.get(id) ?? likelyTalked,
+  }));
+  const nameOf = (id: PourId): string => {
+    const pour = view.pours.find((each) => each.id === id);
+    if (pour === undefined) return words.cue.rounds['odd-one-out'];
+    return `${words.cue.glass(places.get(id) ?? pour.position)} · ${pour.name}`;
+  };
   return (
     <Dialog
       title={words.finish.title}
@@ -14,7 +31,7 @@ export function FinishDrawer({ view, conducting, onClose }: DrawerProps) {
           <Button
             onPress={() => {
               onClose();
-              conducting.just({ type: 'Finish' });
+              conducting.finish(silent.filter(({ on }) => on).map(({ id }) => id));
             }}
           >
             {words.finish.go}
@@ -28,6 +45,22 @@ export function FinishDrawer({ view, conducting, onClose }: DrawerProps) {
       {untasted > 0 && <p>{words.finish.untasted(untasted)}</p>}
       <p>{words.finish.body}</p>
       <p>{words.finished.home}</p>
+      {silent.length > 0 && (
+        <fieldset class="stack-tight finish-talks">
+          <legend>{words.finish.talked}</legend>
+          <p class="soft small">{words.finish.talkedHint}</p>
+          {silent.map(({ id, on }) => (
+            <Switch
+              key={id}
+              label={nameOf(id)}
+              on={on}
+              onTurn={(is) => {
+                turned.value = new Map([...turned.value, [id, is]]);
+              }}
+            />
+          ))}
+        </fieldset>
+      )}
     </Dialog>
   );
 }

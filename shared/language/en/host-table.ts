@@ -163,6 +163,9 @@ export const hostAtTable = {
     title: 'Finish the evening?',
     body: 'Guests get their notes with the names of all glasses tasted. You can open the evening again.',
     untasted: (glasses: number) => `${several(glasses, 'glass has', 'glasses have')} not been tasted.`,
+    talked: 'Talked about, though nobody opened the talk?',
+    talkedHint:
+      'Only glasses with an open talk are in your summary. Switch on what the table talked about: those notes are sealed as they stand, and what guests share or let count comes in. Private pages stay private.',
     go: 'Finish',
     stay: 'Go on',
   },

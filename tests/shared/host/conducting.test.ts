@@ -1,13 +1,19 @@
+import { signal } from '@preact/signals-core';
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId } from '../../../core/ids.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
 import { planSchema } from '../../../core/tasting.ts';
+import { epochMs } from '../../../core/units.ts';
 import { bigStep } from '../../../host/conduct/big-step.ts';
+import { createConducting } from '../../../host/conduct/conducting.ts';
 import { keyAsk } from '../../../host/conduct/key-map.ts';
+import { leftSilent } from '../../../host/conduct/left-silent.ts';
 import { stretchesOf } from '../../../host/conduct/stretches.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
+import { createStatus } from '../../../shared/ui/status.ts';
+import type { HostAsk } from '../../../shared/wire/commands.ts';
 
 const order = compile(planSchema.parse(demoEvening));
 const talk = order.find((cue) => cue.kind === 'discussion');
@@ -83,6 +89,61 @@ describe('the big button', () => {
     expect(bigStep({ cue: cueId('farewell'), next: null, pours: [], trials: [] }, last)).toEqual({
       does: 'finish',
     });
+  });
+});
+
+describe('the end of an evening', () => {
+  const [ash, birch] = [pour(first ?? ''), pour(second ?? '')];
+  const entry = (cue: Cue) => ({ cue: cue.id, at: epochMs(0), planned: cue.ideal });
+  const trial: HostTrial = {
+    id: pourId('trial'),
+    a: ash.id,
+    b: birch.id,
+    reached: true,
+    discussion: 'silent',
+  };
+
+  it('asks about what was tasted and never opened, and takes it for talked about where its talk was come to', () => {
+    const more = [pour('open', { discussion: 'open' }), pour('dropped', { dropped: true })];
+    const view = {
+      pours: [ash, pour('later'), pour('not-yet', { reached: false }), ...more],
+      trials: [trial],
+      timeline: [entry(talk)],
+    };
+    expect(leftSilent(view, order)).toEqual([
+      { id: ash.id, likelyTalked: true },
+      { id: 'later', likelyTalked: false },
+      { id: 'trial', likelyTalked: false },
+    ]);
+    expect(leftSilent({ ...view, timeline: [] }, order)[0]).toEqual({ id: ash.id, likelyTalked: false });
+  });
+
+  it('opens those first, ends nothing when that is refused, and just ends when there are none', async () => {
+    const asked: HostAsk[] = [];
+    const conductingWith = (ok: boolean) =>
+      createConducting({
+        asking: {
+          waiting: signal(new Set()),
+          ask: (ask) => {
+            asked.push(ask);
+            return Promise.resolve(ok);
+          },
+        },
+        status: createStatus(),
+        onFinish: () => undefined,
+      });
+    conductingWith(true).finish([ash.id, trial.id]);
+    await Promise.resolve();
+    expect(asked.splice(0)).toEqual([
+      { type: 'OpenDiscussion', pours: [ash.id, trial.id] },
+      { type: 'Finish' },
+    ]);
+    conductingWith(true).finish([]);
+    expect(asked.splice(0)).toEqual([{ type: 'Finish' }]);
+    conductingWith(false).finish([ash.id]);
+    await Promise.resolve();
+    await Promise.resolve();
+    expect(asked.map(({ type }) => type)).toEqual(['OpenDiscussion']);
   });
 });
 
