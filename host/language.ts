@@ -1,6 +1,7 @@
 import { type HostWords, hostWords } from '../shared/language/en/host.ts';
 import { refusals } from '../shared/language/en/refusals.ts';
 import type { FailureCode } from './api.ts';
+import { locale } from './locale.ts';
 
 /** The language of this page; each part that is fetched later has its own beside it. */
 export const words: HostWords = hostWords;
@@ -11,8 +12,8 @@ export function sentenceFor(code: FailureCode): string {
   return code === 'wrong-key' ? words.key.wrong : refusals[code];
 }
 
-const clockFace = new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit' });
-const day = new Intl.DateTimeFormat(undefined, {
+const clockFace = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' });
+const day = new Intl.DateTimeFormat(locale, {
   weekday: 'short',
   day: 'numeric',
   month: 'short',

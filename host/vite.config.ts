@@ -19,6 +19,7 @@ export default defineConfig(({ mode }) => {
       // One file of style, fetched first: a page that is fetched later over a poor network never comes without it.
       cssCodeSplit: false,
       rollupOptions: {
+        checks: { pluginTimings: false },
         // What a page needs first is one script: in pieces it would be larger and asked for piece by piece.
         output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
       },

@@ -1,4 +1,5 @@
 import { Button } from '../../shared/ui/button.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
@@ -29,6 +30,7 @@ export function CueBody({ stage, own }: CueBodyProps) {
         <>
           <KitList own={own} />
           <MissedNotice stage={stage} own={own} />
+          {stage.cue.kind === 'gathering' && <LanguageChoice />}
         </>
       );
     case 'ground-rules':

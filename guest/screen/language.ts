@@ -1,6 +1,7 @@
 import { type CueWordSheet, cueWords } from '../../shared/language/en/cues.ts';
 import { type GuestWords, guestWords as guestWordsInEnglish } from '../../shared/language/en/guest.ts';
 import { type ScreenWords, screenWords } from '../../shared/language/en/screen.ts';
+import { localeFor } from '../../shared/language/locale.ts';
 
 /** The one place where the language of the room screen is chosen. */
 export const words: ScreenWords = screenWords;
@@ -9,4 +10,4 @@ export const sheet: CueWordSheet = cueWords;
 export const guestWords: GuestWords = guestWordsInEnglish;
 
 export const timeOfDay = (moment: number): string =>
-  new Intl.DateTimeFormat(undefined, { timeStyle: 'short' }).format(moment);
+  new Intl.DateTimeFormat(localeFor(guestWords.language), { timeStyle: 'short' }).format(moment);

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
 import { codeLength, tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { StemmedGlass } from '../../shared/ui/stemmed-glass.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
@@ -65,6 +66,7 @@ export function Door({ problem, onCode, onSeat, onEvenings }: DoorProps) {
           {words.door.go}
         </button>
       </form>
+      <LanguageChoice />
     </main>
   );
 }

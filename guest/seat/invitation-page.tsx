@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
@@ -79,6 +80,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
           <Button kind="quiet" onPress={onOtherCode}>
             {words.invitation.otherCode}
           </Button>
+          <LanguageChoice />
         </main>
       );
     default:

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { applyTheme, readTheme, saveTheme, type ThemeChoice, themeChoices } from '../../shared/ui/theme.ts';
@@ -53,6 +54,7 @@ export function MySeat({ own }: { readonly own: SeatView }) {
         />
       </section>
       <ThemeChooser />
+      <LanguageChoice />
       <OtherPhone />
       <section class="stack">
         <Button kind="quiet" onPress={() => setCautions(true)}>

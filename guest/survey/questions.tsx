@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation, SurveyReply } from '../../shared/wire/http.ts';
 import { askServer } from '../seat/ask-server.ts';
@@ -71,6 +72,7 @@ export function Questions({ code, invitation, survey, onChange, onSent }: Questi
       <Button kind="primary" size="big" busy={busy} onPress={() => void send()}>
         {survey.sent ? words.sendAgain : words.send}
       </Button>
+      <LanguageChoice />
     </main>
   );
 }

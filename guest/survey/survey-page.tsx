@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { newRespondent } from '../../shared/seats/new-id.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
 import { askServer } from '../seat/ask-server.ts';
@@ -101,7 +102,12 @@ function Survey({ code, invitation }: SurveyProps) {
           code={code}
           invitation={invitation}
           survey={survey}
-          onChange={(answers) => setSurvey({ ...survey, answers })}
+          onChange={(answers) => {
+            const changed = { ...survey, answers };
+            setSurvey(changed);
+            // A page that is loaded anew, as in another language, goes on from here.
+            keepSurvey(code, changed, deviceStorage);
+          }}
           onSent={() => {
             const sent = { ...survey, sent: true };
             setSurvey(sent);
@@ -120,6 +126,7 @@ function Survey({ code, invitation }: SurveyProps) {
             {words.whenAndWhere}
           </a>
           <Button onPress={() => setPage('questions')}>{words.change}</Button>
+          <LanguageChoice />
         </main>
       );
     default:

@@ -1,5 +1,6 @@
 import { blankPlan, type Drink, type Plan, planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { measuresInUsOunces } from '../../shared/language/locale.ts';
 
 /** The ways in which a new evening begins. */
 export type Beginning =
@@ -9,15 +10,17 @@ export type Beginning =
 
 const zone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone;
 
-/** The plan it begins with, in the zone of this device. */
-export function planOf(beginning: Beginning, timeZone: string = zone()): Plan {
+const unit = (): Plan['volumeUnit'] => (measuresInUsOunces() ? 'fl-oz-us' : 'ml');
+
+/** The plan it begins with, in the zone of this device and in the measures of where its owner is from. */
+export function planOf(beginning: Beginning, timeZone: string = zone(), volumeUnit = unit()): Plan {
   switch (beginning.from) {
     case 'demo':
-      return planSchema.parse({ ...demoEvening, timeZone });
+      return planSchema.parse({ ...demoEvening, timeZone, volumeUnit });
     case 'blank':
-      return { ...blankPlan(beginning.drink), timeZone };
+      return { ...blankPlan(beginning.drink), timeZone, volumeUnit };
     case 'list':
-      return { ...blankPlan('spirit'), timeZone };
+      return { ...blankPlan('spirit'), timeZone, volumeUnit };
     default:
       return beginning satisfies never;
   }

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useCallback, useEffect } from 'preact/hooks';
 import { epochMs } from '../../core/units.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import type { ListedTasting } from '../../shared/wire/http.ts';
 import type { House } from '../house.ts';
 import { sentenceFor, words } from '../language.ts';
@@ -79,6 +80,7 @@ export function HomePage({ house }: { readonly house: House }) {
           <p class="soft">{words.home.oneOnly}</p>
         )}
       </div>
+      <LanguageChoice />
     </main>
   );
 }

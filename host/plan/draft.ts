@@ -145,3 +145,15 @@ export function openDraft({ api, tasting, stored, after }: DraftOptions): Draft 
     },
   };
 }
+
+/** Sends what waits; resolves when the plan is kept, or when keeping it needs more than waiting. */
+export function settled({ keeping, flush }: Pick<Draft, 'keeping' | 'flush'>): Promise<void> {
+  flush();
+  let end = (): void => {};
+  const atRest = new Promise<void>((resolve) => {
+    end = keeping.subscribe(({ is }) => {
+      if (is !== 'changed' && is !== 'sending') resolve();
+    });
+  });
+  return atRest.finally(() => end());
+}

@@ -1,11 +1,13 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import type { Desk } from './desk.ts';
+import { settled } from './draft.ts';
 import { furtherPart } from './further-part.ts';
 import { KeepingWords } from './keeping-words.tsx';
 import { PoursPart } from './parts/pours-part.tsx';
@@ -138,6 +140,7 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
           )}
         </section>
       </div>
+      <LanguageChoice settle={() => settled(desk.draft)} />
     </>
   );
 }

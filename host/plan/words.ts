@@ -1,4 +1,5 @@
 import { type PlanWords, planWords } from '../../shared/language/en/plan.ts';
+import { locale } from '../locale.ts';
 
 /** The language of the plan page; the only place of it that knows which one it is. */
 export const words: PlanWords = planWords;
@@ -7,15 +8,14 @@ const rounded = new Map<number, Intl.NumberFormat>();
 
 /** A number as this device writes it, with at most so many decimals. */
 export function number(value: number, decimals = 2): string {
-  const known =
-    rounded.get(decimals) ?? new Intl.NumberFormat(undefined, { maximumFractionDigits: decimals });
+  const known = rounded.get(decimals) ?? new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
   rounded.set(decimals, known);
   return known.format(value);
 }
 
 /** Without grouping, as a field shows it for editing. */
 export const plainNumber = (value: number): string =>
-  new Intl.NumberFormat(undefined, { maximumFractionDigits: 9, useGrouping: false }).format(value);
+  new Intl.NumberFormat(locale, { maximumFractionDigits: 9, useGrouping: false }).format(value);
 
 /** How many decimals a currency has by ISO 4217, as this device knows them. */
 export function minorDigits(currency: string): number {
@@ -33,7 +33,7 @@ export function minorDigits(currency: string): number {
 export function money(minor: number, currency: string): string {
   const digits = minorDigits(currency);
   try {
-    return new Intl.NumberFormat(undefined, { style: 'currency', currency }).format(minor / 10 ** digits);
+    return new Intl.NumberFormat(locale, { style: 'currency', currency }).format(minor / 10 ** digits);
   } catch {
     return `${number(minor / 10 ** digits)} ${currency}`;
   }
@@ -46,9 +46,9 @@ export function length(seconds: number): string {
 
 export function clockTime(epoch: number, timeZone: string): string {
   try {
-    return new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit', timeZone }).format(epoch);
+    return new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit', timeZone }).format(epoch);
   } catch {
-    return new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit' }).format(epoch);
+    return new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' }).format(epoch);
   }
 }
 
@@ -61,8 +61,8 @@ export function dayAndTime(epoch: number, timeZone: string): string {
     minute: '2-digit',
   } as const;
   try {
-    return new Intl.DateTimeFormat(undefined, { ...shape, timeZone }).format(epoch);
+    return new Intl.DateTimeFormat(locale, { ...shape, timeZone }).format(epoch);
   } catch {
-    return new Intl.DateTimeFormat(undefined, shape).format(epoch);
+    return new Intl.DateTimeFormat(locale, shape).format(epoch);
   }
 }

@@ -1,8 +1,9 @@
+import { locale } from '../locale.ts';
 import { recapWords as words } from './language.ts';
 
-const one = new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 });
-const two = new Intl.NumberFormat(undefined, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-const share = new Intl.NumberFormat(undefined, { style: 'percent', maximumFractionDigits: 0 });
+const one = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
+const two = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
 
 export const oneDecimal = (value: number): string => one.format(value);
 export const twoDecimals = (value: number): string => two.format(value);
@@ -11,7 +12,7 @@ export const percent = (value: number): string => share.format(value);
 /** A chance with its sign: three decimals, and never 0, which none is. */
 export const chance = (p: number): string =>
   p < 0.001 ? `< ${three.format(0.001)}` : `= ${three.format(p)}`;
-const three = new Intl.NumberFormat(undefined, { minimumFractionDigits: 3, maximumFractionDigits: 3 });
+const three = new Intl.NumberFormat(locale, { minimumFractionDigits: 3, maximumFractionDigits: 3 });
 
 /** A length of time in hours and minutes, to the minute; its sign is left to the words around it. */
 export function lengthOf(seconds: number): string {

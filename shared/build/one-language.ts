@@ -6,11 +6,9 @@ import type { DocumentWords } from '../language/en/document.ts';
 const root = join(import.meta.dirname, '../..');
 const languageFolder = join(root, 'shared/language');
 
-const filesOf = (language: string): string[] => readdirSync(join(languageFolder, language));
-
-/** Every language there is: one for each folder of messages, named by its BCP 47 tag, that is whole. */
+/** Every language there is: one for each folder of messages, named by its BCP 47 tag. */
 export const languages: readonly string[] = readdirSync(languageFolder, { withFileTypes: true })
-  .filter((each) => each.isDirectory() && filesOf('en').every((file) => filesOf(each.name).includes(file)))
+  .filter((each) => each.isDirectory())
   .map(({ name }) => name)
   .sort();
 

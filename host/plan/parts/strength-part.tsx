@@ -4,6 +4,7 @@ import { standardDrinks } from '../../../core/planning/standard-drinks.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
+import { locale } from '../../locale.ts';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { Reckoned } from '../fields/reckoned.tsx';
@@ -109,7 +110,7 @@ const isAgeCountry = (code: string | undefined): code is AgeCountry =>
 
 function countryName(code: string): string {
   try {
-    return new Intl.DisplayNames(undefined, { type: 'region' }).of(code) ?? code;
+    return new Intl.DisplayNames([locale], { type: 'region' }).of(code) ?? code;
   } catch {
     return code;
   }
