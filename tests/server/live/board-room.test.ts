@@ -1,0 +1,200 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { commandId, seatId, tastingId } from '../../../core/ids.ts';
+import type { Session } from '../../../core/session/state.ts';
+import { BoardRoom } from '../../../server/live/board-room.ts';
+import { followersOf, hostsOf } from '../../../server/live/rooms.ts';
+import { memoryStore } from '../../../server/store/sqlite.ts';
+import type { Store } from '../../../server/store/store.ts';
+import type { BoardView } from '../../../shared/wire/board.ts';
+import type { Sharing } from '../../../shared/wire/sharing.ts';
+import { ash, EveningTold } from '../../support/evening.ts';
+import { planOf } from '../../support/plans.ts';
+import { ManualClock } from '../support/manual-clock.ts';
+import { overheardServer } from '../support/overheard.ts';
+
+const tasting = tastingId('harvest');
+const noor = seatId('noor');
+
+let clock: ManualClock;
+let store: Store;
+let evening: EveningTold;
+let live: ReturnType<typeof overheardServer>;
+let room: BoardRoom;
+let ids = 0;
+
+beforeEach(async () => {
+  clock = new ManualClock();
+  store = memoryStore();
+  live = overheardServer();
+  evening = new EveningTold(planOf(3)).sit('noor', 'tomas').goTo('ash/water');
+  await store.tastings.create({
+    tasting,
+    code: 'ABC234',
+    plan: planOf(3),
+    revision: 1,
+    createdAt: clock.now(),
+  });
+  room = aRoom();
+});
+afterEach(async () => {
+  room.stop();
+  await store.close();
+});
+
+const aRoom = () => new BoardRoom({ io: live.io, tasting, store, clock }, () => evening.session);
+
+/** What the host or a guest does, and what the room makes of it. */
+function happens(change: () => unknown): void {
+  const before: Session = evening.session;
+  expect(change()).toBe('done');
+  room.follow(before, evening.session);
+}
+const open = () => happens(() => evening.host({ type: 'OpenDiscussion', pours: [ash] }));
+const close = () => happens(() => evening.host({ type: 'CloseDiscussion', pours: [ash] }));
+
+async function write(value: string): Promise<void> {
+  const entry = { pour: ash, field: 'nose', value, revision: 1, savedAt: clock.now() } as const;
+  const ack = { ok: true, revision: 1, value, savedAt: clock.now() } as const;
+  ids += 1;
+  const answered = { command: commandId(`note-${ids}`), ack };
+  await store.notebooks.save({ tasting, seat: noor, entry, answered });
+}
+async function share(sharing: Sharing): Promise<void> {
+  ids += 1;
+  const answered = { command: commandId(`share-${ids}`), ack: { ok: true, version: 1 } } as const;
+  await store.notebooks.share({ tasting, seat: noor, pour: ash, sharing, answered });
+}
+
+const boards = () => live.said.map(({ body }) => body as BoardView);
+const written = () => boards().map(({ pours }) => pours[0]?.notes[0]?.sealed[0]?.value);
+
+describe('the board of a tasting', () => {
+  it('[Q1] is empty, and no notebook is looked into, until a discussion is open', async () => {
+    const looked = vi.spyOn(store.notebooks, 'readPermitted');
+    await write('apples');
+    await share('shared');
+    room.notesChanged(false);
+    room.notesChanged(true);
+    happens(() => evening.guest('noor', { type: 'ChangeSeat', name: 'Noor' }));
+    await clock.advance(10_000);
+    expect(live.said).toEqual([]);
+    expect(looked).not.toHaveBeenCalled();
+    expect(room.view()).toEqual({ version: clock.now() - 10_000, table: [], pours: [] });
+  });
+
+  it('goes to guests, screens and hosts at once when it is opened and when it is closed', async () => {
+    await write('apples');
+    await share('shared');
+    const first = room.view().version;
+    open();
+    expect(live.said).toEqual([
+      {
+        event: 'board',
+        to: [followersOf(tasting), hostsOf(tasting)],
+        body: {
+          version: first + 1,
+          table: [
+            { seat: 'noor', name: 'noor', remote: false },
+            { seat: 'tomas', name: 'tomas', remote: false },
+          ],
+          pours: [
+            {
+              pour: 'ash',
+              drink: 'spirit',
+              sealedAt: evening.now,
+              notes: [
+                {
+                  seat: 'noor',
+                  name: 'noor',
+                  remote: false,
+                  oddGlass: null,
+                  sealed: [{ field: 'nose', value: 'apples' }],
+                  addedLater: [],
+                },
+              ],
+            },
+          ],
+        },
+      },
+    ]);
+    expect(room.view()).toEqual(boards()[0]);
+    close();
+    expect(boards().at(-1)).toEqual({ version: first + 2, table: [], pours: [] });
+  });
+
+  it('shows at once what was open already when the server came back, with a greater version', async () => {
+    open();
+    const before = room.view();
+    await clock.advance(60_000);
+    const again = aRoom();
+    expect(again.view()).toEqual({ ...before, version: clock.now() });
+    expect(again.view().version).toBeGreaterThan(before.version);
+    again.stop();
+  });
+
+  it('says nothing when nothing on it changed', async () => {
+    open();
+    live.said.length = 0;
+    room.notesChanged(true);
+    happens(() => evening.host({ type: 'Hold' }));
+    await clock.advance(500);
+    expect(live.said).toEqual([]);
+  });
+
+  it('follows a changed name while it is open, within half a second', async () => {
+    open();
+    await clock.advance(499);
+    live.said.length = 0;
+    happens(() => evening.guest('noor', { type: 'ChangeSeat', name: 'Noor' }));
+    expect(live.said).toEqual([]);
+    await clock.advance(1);
+    expect(boards().map(({ table }) => table[0]?.name)).toEqual(['Noor']);
+  });
+
+  it('looks at nothing again when what changed is neither a board nor a seat', async () => {
+    open();
+    await clock.advance(500);
+    const looked = vi.spyOn(store.notebooks, 'readPermitted');
+    happens(() => evening.host({ type: 'Hold' }));
+    await clock.advance(500);
+    expect(looked).not.toHaveBeenCalled();
+    happens(() => evening.host({ type: 'RemoveSeat', seat: noor }));
+    expect(looked).toHaveBeenCalledOnce();
+  });
+
+  it('gathers what is written for half a second, and takes down at once what is withdrawn [Q2]', async () => {
+    await share('shared');
+    await write('a');
+    open();
+    await write('ap');
+    room.notesChanged(false);
+    await write('app');
+    room.notesChanged(false);
+    expect(written()).toEqual(['a']);
+    await clock.advance(500);
+    expect(written()).toEqual(['a', 'app']);
+    await share('private');
+    room.notesChanged(true);
+    expect(written()).toEqual(['a', 'app', undefined]);
+    await clock.advance(500);
+    expect(live.said).toHaveLength(3);
+  });
+
+  it('says nothing more once it is stopped', async () => {
+    open();
+    await share('shared');
+    await write('apples');
+    room.notesChanged(false);
+    room.stop();
+    await clock.advance(10_000);
+    expect(live.said).toHaveLength(1);
+  });
+
+  it('opens a second pour beside the first', () => {
+    evening.goTo('birch/water');
+    open();
+    const pour = evening.underWay.plan.pours[1]?.id;
+    happens(() => evening.host({ type: 'OpenDiscussion', pours: pour === undefined ? [] : [pour] }));
+    expect(boards().map(({ pours }) => pours.map((each) => each.pour))).toEqual([['ash'], ['ash', 'birch']]);
+  });
+});
