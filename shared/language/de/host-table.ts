@@ -65,7 +65,7 @@ export const hostAtTable: HostAtTableWords = {
   },
 
   tools: {
-    remind: 'Erinnern',
+    remind: 'Hinweis',
     pause: 'Pause',
     glasses: 'Gläser',
     doors: 'Einlass',
@@ -181,7 +181,7 @@ export const hostAtTable: HostAtTableWords = {
     list: [
       { keys: ['Leertaste', '→', 'Bild ab'], does: 'Weiter, wie es auf der großen Taste steht' },
       { keys: ['←', 'Bild auf'], does: 'Zurück' },
-      { keys: ['H'], does: 'Anhalten und fortsetzen' },
+      { keys: ['H'], does: 'Halt und Start' },
       { keys: ['?'], does: 'Diese Liste' },
     ],
     remote: 'Ein Presenter sendet „Bild ab“ und „Bild auf“, also geht er auch.',

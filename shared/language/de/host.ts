@@ -127,7 +127,7 @@ export const hostWords: HostWords = {
       'server-stopping': 'Der Server hält an. Warte einen Moment und lade dann diese Seite neu.',
       'tasting-deleted': 'Diese Verkostung wurde gelöscht.',
     },
-    hosts: (hosts) => `${hosts} Geräte von Gastgebern`,
+    hosts: (hosts) => `${hosts} Geräte leiten`,
   },
 
   cue: {
@@ -183,7 +183,7 @@ export const hostWords: HostWords = {
   room: {
     say: 'Laut sagen',
     time: 'Zeit für diesen Schritt',
-    phasesAtGate: { running: 'übrig, dann Halt', held: 'angehalten', over: 'um, wartet auf dich' },
+    phasesAtGate: { running: 'übrig, dann Halt', held: 'angehalten', over: 'vorbei, wartet auf dich' },
     phases: { running: 'übrig', held: 'angehalten', over: 'über der Zeit' },
     order: 'Der Abend',
     now: 'jetzt',
@@ -196,8 +196,8 @@ export const hostWords: HostWords = {
     finish: 'Den Abend beenden',
     afterwards: (what) => `danach: ${what}`,
     back: 'Zurück',
-    hold: 'Anhalten',
-    resume: 'Fortsetzen',
+    hold: 'Halt',
+    resume: 'Start',
     minute: '+1 min',
     minuteLabel: '+1 min: eine Minute mehr',
     jump: {

@@ -264,7 +264,7 @@ export const planFigures: PlanFigureWords = {
     tryInstead: (sheet) => `Auf ${sheet} passen sie.`,
     sheet: 'Matte',
     things: {
-      'spit-cup': 'Spucken',
+      'spit-cup': 'Napf',
       water: 'Wasser',
       mat: 'Matte',
       writing: 'Notizen',
