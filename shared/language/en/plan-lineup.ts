@@ -101,7 +101,7 @@ const meanings: Record<Meaning, string> = {
   pungency: 'Light to pungent',
   dryness: 'Sweet to dry',
   bottle: 'Bottle',
-  pour: 'Pour',
+  pour: 'Pour size',
   price: 'Price',
   link: 'Link',
   story: 'Story',
