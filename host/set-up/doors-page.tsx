@@ -60,7 +60,7 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
           ) : (
             <ul class="tiles">
               {seated.map((seat) => (
-                <li key={seat.seat.id}>
+                <li key={seat.seat.id} class={seat.seat.remote ? 'at-home' : undefined}>
                   <SeatTile
                     seat={seat}
                     said={seat.seat.remote ? `${words.table.remote} · ${homeWords(seat, true)}` : undefined}

@@ -168,8 +168,13 @@ export const hostWords = {
     glassOf: (position: number, of: number) => `Glass ${position} of ${of}`,
     glass: (position: number) => `Glass ${position}`,
     flight: (flight: number) => `flight ${flight}`,
-    glasses: (positions: readonly number[]) =>
-      positions.length === 1 ? `glass ${positions[0]}` : `glasses ${positions.join(', ')}`,
+    glasses: (positions: readonly number[]) => {
+      const [first = 0, second] = positions;
+      const last = positions.at(-1) ?? first;
+      if (second === undefined) return `glass ${first}`;
+      const inARow = positions.length > 2 && last - first === positions.length - 1;
+      return `glasses ${inARow ? `${first} to ${last}` : positions.join(', ')}`;
+    },
   },
 
   room: {
