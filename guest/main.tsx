@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import '../shared/ui/look.css';
 import './guest.css';
+import { keepFocus } from '../shared/ui/keep-focus.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { App } from './app.tsx';
 import { unlockSound } from './glass/chime.ts';
@@ -13,5 +14,6 @@ unlockSound();
 const page = document.getElementById('page');
 if (page !== null) {
   page.replaceChildren();
+  keepFocus(page);
   render(<App />, page);
 }

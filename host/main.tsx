@@ -10,6 +10,7 @@ import './print/sheets.css';
 import './print/lists.css';
 import './print/paper.css';
 import './recap/recap.css';
+import { keepFocus } from '../shared/ui/keep-focus.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { keyLinkOf } from './access/key-link.ts';
 import { type KeyRing, openKeyRing } from './access/key-ring.ts';
@@ -35,6 +36,7 @@ const taken = takeKeyFromAddress(ring);
 const page = document.getElementById('host');
 if (page) {
   page.replaceChildren();
+  keepFocus(page);
   render(
     <App ring={ring} notKept={taken === 'in-memory'} takeKey={() => takeKeyFromAddress(ring) !== 'none'} />,
     page,

@@ -8,6 +8,7 @@ import type { TextField } from '../../shared/notes/entry.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { CueView } from '../../shared/wire/views.ts';
 import { Person } from './person.ts';
+import { heard, readingOrder } from './reading.ts';
 
 /** A guest at a phone. */
 export class Guest {
@@ -46,6 +47,36 @@ export class Guest {
     if (cue.kind === 'step' && cue.sense !== undefined) await this.field(cue.sense).waitFor();
   }
 
+  /** What somebody who listens is told when the screen is at this cue: where, what and how, in the eye's order. */
+  async hears(cue: Cue): Promise<void> {
+    const { page, faults } = this.person;
+    const { verb, hint } = cueWordsFor(sheet, viewOf(cue), 'spirit');
+    await page.getByRole('status').getByText(hint).waitFor({ state: 'attached' });
+    const told = await heard(page);
+    const expected: readonly (readonly [string, boolean])[] = [
+      [
+        'one main heading, the verb',
+        isOnly(
+          told.headings.filter(({ level }) => level === 1),
+          verb,
+        ),
+      ],
+      ['one live region, a polite one', told.liveRegions.map(({ manner }) => manner).join() === 'polite'],
+      ['the verb in the live region', told.liveRegions[0]?.text.includes(verb) === true],
+      [
+        'the glass in the live region',
+        cue.kind !== 'step' || /Glass \d/.test(told.liveRegions[0]?.text ?? ''),
+      ],
+      ['the step in words', told.everything.split(hint).length > 2],
+      ['a main part and a foot', ['main', 'contentinfo'].every((part) => told.landmarks.includes(part))],
+    ];
+    const missing = expected.flatMap(([what, is]) =>
+      is ? [] : [`there is not ${what}: ${JSON.stringify(told.liveRegions)}`],
+    );
+    for (const fault of [...missing, ...(await readingOrder(page))])
+      faults.push(`${this.person.name} at ${cue.id}: ${fault}`);
+  }
+
   field(sense: TextField) {
     return this.person.field(words.fields[sense]);
   }
@@ -77,6 +108,9 @@ export class Guest {
     return this.field(sense).evaluate((field) => field === document.activeElement);
   }
 }
+
+const isOnly = (headings: readonly { readonly name: string }[], name: string): boolean =>
+  headings.length === 1 && headings[0]?.name === name;
 
 /** As much of a cue as the words on the screen depend on. */
 const viewOf = (cue: Cue): CueView => ({
