@@ -176,8 +176,13 @@ export const hostWords: HostWords = {
     glassOf: (position, of) => `Glas ${position} von ${of}`,
     glass: (position) => `Glas ${position}`,
     flight: (flight) => `Flight ${flight}`,
-    glasses: (positions) =>
-      positions.length === 1 ? `Glas ${positions[0]}` : `Gläser ${numbered.format(positions.map(String))}`,
+    glasses: (positions) => {
+      const [first = 0, second] = positions;
+      const last = positions.at(-1) ?? first;
+      if (second === undefined) return `Glas ${first}`;
+      const inARow = positions.length > 2 && last - first === positions.length - 1;
+      return `Gläser ${inARow ? `${first} bis ${last}` : numbered.format(positions.map(String))}`;
+    },
   },
 
   room: {
