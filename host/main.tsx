@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import '../shared/ui/look.css';
+import '../shared/ui/swatch.css';
 import './pages.css';
 import './conduct/room.css';
 import './conduct/table.css';

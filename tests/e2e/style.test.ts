@@ -24,7 +24,7 @@ describe('every part of both apps, on the page for developers', () => {
     for (const theme of ['light', 'dark'] as const) {
       it(`has no barrier and fits on a ${size} (${sizes[size].width} px) in a ${theme} room`, async () => {
         const person = await Person.arrives(browser, `style-${size}-${theme}`, size, theme);
-        await person.page.goto(`${server.origin}/style.html`);
+        await person.page.goto(`${server.origin}/style`);
         await person.page.getByRole('heading', { level: 1 }).waitFor();
         await person.look(`style-${size}-${theme}`, { whole: true });
         expect(person.faults).toEqual([]);
@@ -35,7 +35,7 @@ describe('every part of both apps, on the page for developers', () => {
 
   it('gives the focus back to what opened a dialog', async () => {
     const person = await Person.arrives(browser, 'style-dialog', 'phone');
-    await person.page.goto(`${server.origin}/style.html`);
+    await person.page.goto(`${server.origin}/style`);
     const opener = person.page.getByRole('button', { name: 'End the evening' }).first();
     await opener.focus();
     await person.page.keyboard.press('Enter');
