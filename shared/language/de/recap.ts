@@ -63,7 +63,7 @@ export const recapWords: RecapWords = {
       'clear-favourite': (p) =>
         `Der Raum war sich einig: Der Zufall allein ergäbe so viel Einigkeit ${byLuck(p)}. Die erste hebt sich von jeder anderen Probe ab.`,
       'favourites-share': (p) =>
-        `Der Raum war sich in etwas einig: Der Zufall allein täte das ${byLuck(p)}. Aber die erste hebt sich nicht von allen anderen ab.`,
+        `Der Raum war sich in etwas einig: Der Zufall allein brächte das ${byLuck(p)} zustande. Aber die erste hebt sich nicht von allen anderen ab.`,
       'no-agreement-shown': (p) =>
         `Die Geschmäcker gingen auseinander: Der Zufall allein ergäbe so viel Einigkeit ${byLuck(p)}.`,
     },
@@ -134,7 +134,7 @@ export const recapWords: RecapWords = {
       divided: 'Meinungen geteilt',
       liked: 'gefiel',
       disliked: 'missfiel',
-      neither: 'gefiel weder noch missfiel',
+      neither: 'weder noch',
     },
     picture: (pour, median, least, most, n) =>
       `${pour}: Median ${median}, von ${least} bis ${most}, ${several(n, 'Bewertung', 'Bewertungen')}`,
@@ -212,7 +212,7 @@ export const recapWords: RecapWords = {
     axis: 'Von 1 bis 5. Der Balken umspannt alle Stufen, die Linie ist der Median.',
     picture: (mark, median, least, most, n) =>
       `${mark}: Median ${median}, von ${least} bis ${most}, ${several(n, 'Gast', 'Gäste')}`,
-    columns: { mark: 'Stufe', median: 'Median', range: 'Von … bis', n: 'Gäste' },
+    columns: { mark: 'Merkmal', median: 'Median', range: 'Von … bis', n: 'Gäste' },
   },
 
   timing: {
