@@ -2,6 +2,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { compile } from '../../core/running-order/compile.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { cueWords as cuesInGerman } from '../../shared/language/de/cues.ts';
+import { guestWords as german } from '../../shared/language/de/guest.ts';
+import { hostWords as hostInGerman } from '../../shared/language/de/host.ts';
+import { seatWords as seatInGerman } from '../../shared/language/de/seat.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { recapWords } from '../../shared/language/en/recap.ts';
@@ -9,7 +13,7 @@ import { seatWords } from '../../shared/language/en/seat.ts';
 import { createTasting } from '../support/tasting.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
-import { Person } from './person.ts';
+import { Person, sizes } from './person.ts';
 import { Premises } from './premises.ts';
 import { readQr } from './qr.ts';
 
@@ -165,21 +169,83 @@ describe('a guest at home', () => {
     expect(await phone.field(words.fields.nose).inputValue()).toBe('cold apple cellar');
   });
 
-  it('comes into the summary when the host says at the end what the table talked about', async () => {
+  it('reads on in another language in the same seat, with the word that was just being written', async () => {
+    await phone.page.setViewportSize(sizes.small);
     await phone.button(words.notes.back).click();
+    await phone.field(words.fields.palate).fill('warm slate, half a wor');
+    await phone.button(words.seat.open).click();
+    const choice = phone.page.getByRole('navigation', { name: 'Language', exact: true });
+    await choice.getByRole('link', { name: 'Deutsch', exact: true }).click();
+    await phone.field(german.fields.palate).waitFor();
+    expect(await phone.field(german.fields.palate).inputValue()).toBe('warm slate, half a wor');
+    expect(await phone.page.locator('html').getAttribute('lang')).toBe('de');
+    expect(new URL(phone.page.url()).search).toBe('');
+    await phone.look('small-german-write', { whole: true });
+    await phone.button(german.notes.open).click();
+    await phone.field(german.fields.nose).waitFor();
+    await phone.look('small-german-notes', { whole: true });
+    await phone.button(german.notes.back).click();
+    await phone.button(german.seat.open).click();
+    await phone.heading(seatInGerman.title, 1).waitFor();
+    await phone.look('small-german-seat', { whole: true });
+    await phone.button(german.notes.back).click();
+  });
+
+  it('has room for long words on a small phone, all evening', async () => {
+    const order = host.person.page.getByRole('navigation', { name: hostWords.room.order, exact: true });
+    const { kinds, rounds } = hostWords.cue;
+    const jumpTo = async (cue: string): Promise<void> => {
+      await order
+        .getByRole('button', { name: new RegExp(`${cue}$`) })
+        .first()
+        .click();
+      await host.person.button(hostWords.room.jump.go).click();
+      await host.isAt(cue);
+    };
+    for (const [kind, name] of [
+      ['ground-rules', kinds['ground-rules']],
+      ['discussion', rounds.discussion],
+      ['reveal', rounds.reveal],
+      ['break', kinds.break],
+      ['farewell', kinds.farewell],
+    ] as const) {
+      await jumpTo(name);
+      await phone.heading(cuesInGerman[kind].verb, 1).waitFor();
+      await phone.look(`small-german-${kind}`, { whole: true });
+    }
+    await phone.button(german.keepsake.open).click();
+    await phone.heading(german.keepsake.title, 1).waitFor();
+    await phone.look('small-german-keepsake', { whole: true });
+  });
+
+  it('comes into the summary when the host says at the end what the table talked about', async () => {
     const { page } = host.person;
     await host.person.button(hostWords.tools.more).click();
     await host.person.button(hostWords.more.finish).click();
     const talked = page.getByRole('group', { name: hostWords.finish.talked });
     const glass = talked.getByRole('switch', { name: /^Glass 1 · / });
     expect(await glass.isChecked()).toBe(false);
-    await glass.click();
+    for (const each of await talked.getByRole('switch').all()) await each.click();
     await host.person.look('host-finish-talked');
     await host.person.button(hostWords.finish.go).click();
     await host.person.heading(hostWords.finished.title, 1).waitFor();
     await page.getByRole('link', { name: recapWords.open }).click();
     await host.person.heading(recapWords.title, 1).waitFor();
     expect(await host.person.text(/The talk was never opened/).count()).toBe(0);
+  });
+
+  it('is asked one thing at the door, in the language that the phone prefers', async () => {
+    await phone.page.goto(`${premises.room.origin}/`);
+    await phone.button(german.door.evenings).waitFor();
+    await phone.look('small-german-door');
+  });
+
+  it('leaves the host’s own page in the language that the host chose', async () => {
+    const { page } = host.person;
+    await page.goto(`${premises.room.origin}/host#/`);
+    await page.getByRole('link', { name: 'Deutsch', exact: true }).click();
+    await host.person.heading(hostInGerman.home.title, 1).waitFor();
+    await host.person.look('host-home-german');
   });
 
   it('and nothing went wrong on any page', () => {

@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
+import { faultsWhenMirrored } from './mirrored.ts';
 
 const pictures = new URL('../screenshots', import.meta.url).pathname;
 
@@ -96,11 +97,13 @@ export class Person {
     await this.page.screenshot({ path, animations: 'disabled', fullPage: whole });
   }
 
-  /** The picture, and for the test what axe-core finds on the screen. */
+  /** The picture, and for the test what axe-core finds on the screen, and what a line from right to left would do to it. */
   async look(screen: string, { whole = false } = {}): Promise<void> {
     await this.photograph(screen, whole);
     const sideways = await this.overflow();
     if (sideways > 0) this.faults.push(`${screen}: slides sideways by ${sideways} px`);
+    for (const found of await this.page.evaluate(faultsWhenMirrored))
+      this.faults.push(`${screen}, from right to left: ${found}`);
     for (const found of await this.#barriers()) this.faults.push(`${screen}: ${found}`);
   }
 
