@@ -23,5 +23,6 @@ export const inUnit = (ml: number, unit: Unit): number =>
 
 export const inMl = (value: number, unit: Unit): number => Number((value * inOne(unit)).toFixed(6));
 
-export const volume = (ml: number, unit: Unit): string =>
-  `${number(ml / inOne(unit), unit === 'ml' ? 0 : 2)} ${words.volumeUnits[unit]}`;
+/** As it is read; with whole millilitres or hundredths of an ounce where no other decimals are wanted. */
+export const volume = (ml: number, unit: Unit, decimals = unit === 'ml' ? 0 : 2): string =>
+  `${number(ml / inOne(unit), decimals)} ${words.volumeUnits[unit]}`;

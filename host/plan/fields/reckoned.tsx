@@ -1,5 +1,7 @@
 import type { AnyStep, Figure, Reckoning } from '../../../core/planning/reckoning.ts';
 import { type Source, sources } from '../../../core/planning/sources.ts';
+import type { Plan } from '../../../core/tasting.ts';
+import { volume } from '../volume.ts';
 import { money, number, words } from '../words.ts';
 import { Fold } from './fold.tsx';
 
@@ -7,17 +9,20 @@ interface ReckonedProps {
   /** What was reckoned, where one page has several. */
   readonly of?: string | undefined;
   readonly steps: Reckoning;
-  readonly currency: string;
+  /** In whose currency and measures. */
+  readonly plan: Measures;
 }
 
+type Measures = Pick<Plan, 'currency' | 'volumeUnit'>;
+
 /** Every step behind a figure, with where it comes from. */
-export function Reckoned({ of, steps, currency }: ReckonedProps) {
+export function Reckoned({ of, steps, plan }: ReckonedProps) {
   return (
     <Fold title={words.figures.reckoned} of={of} small>
       <ol class="reckoned">
         {steps.map((step, index) => (
           <li key={index}>
-            <Step step={step} currency={currency} />
+            <Step step={step} plan={plan} />
           </li>
         ))}
       </ol>
@@ -25,16 +30,16 @@ export function Reckoned({ of, steps, currency }: ReckonedProps) {
   );
 }
 
-function Step({ step, currency }: { readonly step: AnyStep; readonly currency: string }) {
+function Step({ step, plan }: { readonly step: AnyStep; readonly plan: Measures }) {
   const source = sources[step.source];
   const given = Object.entries<Figure>(step.inputs)
-    .map(([name, figure]) => `${nameOf(name)} ${written(figure, currency, nameOf(name))}`)
+    .map(([name, figure]) => `${nameOf(name)} ${written(figure, plan, nameOf(name))}`)
     .join(' · ');
   return (
     <>
       <p class="reckoned-line">
         <span>{words.figures.steps[step.code]}</span>
-        <strong class="figures">{written(step.result, currency)}</strong>
+        <strong class="figures">{written(step.result, plan)}</strong>
       </p>
       <p class="small soft">{given}</p>
       {source.checked !== 'definition' && <p class="small soft">{sourceSentence(source)}</p>}
@@ -60,8 +65,9 @@ const inputNames: Readonly<Record<string, string>> = words.figures.inputs;
 const nameOf = (input: string): string => inputNames[input] ?? input;
 
 /** `name`: what stands before the figure; a unit of the same word is not said twice. */
-function written({ value, unit }: Figure, currency: string, name = ''): string {
+function written({ value, unit }: Figure, { currency, volumeUnit }: Measures, name = ''): string {
   if (unit === 'minor units') return money(value, currency);
+  if (unit === 'mL') return volume(value, volumeUnit, 3);
   const word = words.figures.unit(value, unit);
   return `${number(value, unit === 'kg/m3' ? 2 : 3)} ${word === name ? '' : word}`.trim();
 }

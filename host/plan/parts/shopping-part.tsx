@@ -65,11 +65,7 @@ export function ShoppingPart({ desk }: { readonly desk: Desk }) {
                       : figures.supplies[name]}
                   </strong>
                 </p>
-                <Reckoned
-                  of={said.supplies[name]}
-                  steps={figures.supplies.reckoning[name]}
-                  currency={plan.currency}
-                />
+                <Reckoned of={said.supplies[name]} steps={figures.supplies.reckoning[name]} plan={plan} />
               </li>
             ))}
         </ul>
@@ -107,7 +103,7 @@ function Bottles({ line, plan }: { readonly line: BottleLine; readonly plan: Pla
         {said.perBottle(order.fullPoursPerBottle, volume(order.leftOver, plan.volumeUnit))}
         {assumed && ` · ${said.assumed}`}
       </p>
-      <Reckoned of={pour.name} steps={order.reckoning} currency={plan.currency} />
+      <Reckoned of={pour.name} steps={order.reckoning} plan={plan} />
     </li>
   );
 }
@@ -130,9 +126,7 @@ function Cost({ plan, figures }: OfPlan) {
           </p>
           {cost.kind === 'no-seats' && <p class="soft">{said.noSeats}</p>}
           {unpriced.length > 0 && <p class="soft">{said.unpriced(names)}</p>}
-          {cost.kind === 'seat-cost' && (
-            <Reckoned of={said.cost} steps={cost.reckoning} currency={plan.currency} />
-          )}
+          {cost.kind === 'seat-cost' && <Reckoned of={said.cost} steps={cost.reckoning} plan={plan} />}
         </>
       )}
     </section>
@@ -157,7 +151,7 @@ function Kits({ plan, figures: { kit, vialsOf } }: OfPlan) {
           </li>
         ))}
       </ul>
-      <Reckoned of={said.kits} steps={kit.reckoning} currency={plan.currency} />
+      <Reckoned of={said.kits} steps={kit.reckoning} plan={plan} />
     </section>
   );
 }

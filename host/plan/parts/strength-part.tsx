@@ -1,5 +1,6 @@
 import { standingCautions } from '../../../core/planning/cautions.ts';
 import { type AgeCountry, legalAges } from '../../../core/planning/legal-ages.ts';
+import { USUAL_POUR_SIZES } from '../../../core/planning/smaller-pours.ts';
 import { standardDrinks } from '../../../core/planning/standard-drinks.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
@@ -43,7 +44,7 @@ export function StrengthPart({ desk }: { readonly desk: Desk }) {
       {counted.length > 0 && (
         <>
           <PourByPour plan={plan} figures={figures} />
-          <Reckoned steps={evening.total.reckoning} currency={plan.currency} />
+          <Reckoned steps={evening.total.reckoning} plan={plan} />
         </>
       )}
       <Cautions plan={plan} />
@@ -53,7 +54,8 @@ export function StrengthPart({ desk }: { readonly desk: Desk }) {
 
 /** The caution when an evening pours much, with what to do about it. */
 export function StrengthNotice({ desk }: { readonly desk: Desk }) {
-  const { evening, counted } = strengthOf(desk.draft.plan.value);
+  const plan = desk.draft.plan.value;
+  const { evening, counted } = strengthOf(plan);
   const { caution, total, standard } = evening;
   if (caution.level === 'quiet') return null;
   const said = words.figures.strength;
@@ -76,7 +78,13 @@ export function StrengthNotice({ desk }: { readonly desk: Desk }) {
           {said.smaller(number(offer.ethanol, 1))}
         </Button>
       ) : (
-        <p>{said.fewer(offer.keep, number(offer.ethanol, 1))}</p>
+        <p>
+          {said.fewer(
+            volume(USUAL_POUR_SIZES.smallest, plan.volumeUnit),
+            offer.keep,
+            number(offer.ethanol, 1),
+          )}
+        </p>
       )}
     </Notice>
   );

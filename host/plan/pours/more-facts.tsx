@@ -123,7 +123,7 @@ function Amounts({ plan, pour, set }: MoreFactsProps) {
         least={least}
         most={inUnit(20_000, unit)}
         optional
-        wrong={said.bottleWrong}
+        wrong={said.bottleWrong(volume(20_000, unit))}
         onNumber={(value) => set('bottleMl', value === undefined ? undefined : inMl(value, unit))}
       />
       <NumberField
@@ -133,7 +133,7 @@ function Amounts({ plan, pour, set }: MoreFactsProps) {
         least={least}
         most={inUnit(500, unit)}
         optional
-        wrong={said.pourWrong}
+        wrong={said.pourWrong(volume(500, unit))}
         onNumber={(value) => set('pourMl', value === undefined ? undefined : inMl(value, unit))}
       />
       <NumberField

@@ -203,8 +203,8 @@ export const planFigures: PlanFigureWords = {
       'Das liegt unter der niedrigsten veröffentlichten Grenze für einen Anlass. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
     smaller: (grams) => `Von jeder weniger einschenken: insgesamt ${grams} g`,
     smallerTaken: 'Die Portionen sind jetzt kleiner.',
-    fewer: (keep, grams) =>
-      `Selbst Portionen von 5 ml sind zusammen zu viel. ${keep === 1 ? 'Die erste Probe wäre' : `Die ersten ${keep} Proben wären`} ${grams} g: Nimm Proben heraus, oder verteile sie auf zwei Abende.`,
+    fewer: (least, keep, grams) =>
+      `Selbst Portionen von ${least} sind zusammen zu viel. ${keep === 1 ? 'Die erste Probe wäre' : `Die ersten ${keep} Proben wären`} ${grams} g: Nimm Proben heraus, oder verteile sie auf zwei Abende.`,
     eachPour: 'Probe für Probe',
     inTrial: (name) => `${name}, in der Runde mit dem anderen Glas`,
     pourLine: (ml, grams, soFar) => `${ml}: ${grams} g, bisher ${soFar} g`,

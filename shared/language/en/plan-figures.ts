@@ -200,8 +200,8 @@ export const planFigures = {
       'This is below the lowest published line for one occasion. That is no permission: no amount is known to be safe.',
     smaller: (grams: string) => `Pour less of each: ${grams} g in all`,
     smallerTaken: 'The pours are smaller now.',
-    fewer: (keep: number, grams: string) =>
-      `Even pours of 5 mL are too much together. The first ${several(keep, 'pour', 'pours')} would be ${grams} g: take pours out, or part them over two evenings.`,
+    fewer: (least: string, keep: number, grams: string) =>
+      `Even pours of ${least} are too much together. The first ${several(keep, 'pour', 'pours')} would be ${grams} g: take pours out, or part them over two evenings.`,
     eachPour: 'Pour by pour',
     inTrial: (name: string) => `${name}, in the odd one out`,
     pourLine: (ml: string, grams: string, soFar: string) => `${ml}: ${grams} g, so far ${soFar} g`,
