@@ -1,4 +1,4 @@
-import { type Cue, pourOf } from '../../running-order/cue.ts';
+import type { Cue } from '../../running-order/cue.ts';
 import { later } from '../../units.ts';
 import type { Moment } from '../command.ts';
 import type { SessionEvent } from '../event.ts';
@@ -15,7 +15,8 @@ export function entering(
   { now, lead }: Moment,
 ): SessionEvent[] {
   const entered: SessionEvent = { type: 'CueEntered', cue: cue.id, at: later(now, lead), by };
-  const open = session.plan.pours.map((pour) => pour.id).filter((pour) => session.discussions[pour]?.open);
-  const tasting = cue.kind === 'step' && pourOf(cue) !== undefined;
+  const { pours, trials } = session.plan;
+  const open = [...pours, ...trials].map(({ id }) => id).filter((id) => session.discussions[id]?.open);
+  const tasting = cue.kind === 'step' || cue.kind === 'odd-one-out';
   return tasting && open.length > 0 ? [{ type: 'DiscussionClosed', pours: open }, entered] : [entered];
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { pourId, seatId } from '../../../core/ids.ts';
 import { triangleOrdersForSeats } from '../../../core/panel/presentation-orders.ts';
-import { oddGlassOf } from '../../../core/session/serving.ts';
+import { oddGlassOf, trialGlasses } from '../../../core/session/serving.ts';
+import { hostView } from '../../../core/session/views/host.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import type { Plan, Trial } from '../../../core/tasting.ts';
@@ -64,5 +65,71 @@ describe('an odd-one-out', () => {
     evening.host({ type: 'DropPour', pour: pourId('birch') });
     evening.goTo('cedar/water').next();
     expect(evening.cue).toBe('flight-1/discussion');
+  });
+});
+
+describe('[Q5] the talk', () => {
+  const talking = (...pours: readonly string[]) => {
+    const evening = new EveningTold({ ...plan, ...twoFlights }).goTo('ash/water').goTo('juniper/odd-one-out');
+    evening.host({ type: 'OpenDiscussion', pours: pours.map(pourId) });
+    return evening;
+  };
+  const twoFlights = { flightSizes: [2, 1] };
+  const open = (evening: EveningTold) =>
+    Object.entries(evening.underWay.discussions).flatMap(([id, each]) => (each.open ? [id] : []));
+
+  it('about an odd-one-out ends too when the next glass is in front of the room', () => {
+    const evening = talking('ash', 'juniper').goTo('flight-1/discussion');
+    expect(open(evening)).toEqual(['ash', 'juniper']);
+    evening.goTo('cedar/first/swirl');
+    expect(open(evening)).toEqual([]);
+    expect(evening.events.at(-2)).toEqual({ type: 'DiscussionClosed', pours: ['ash', 'juniper'] });
+  });
+
+  it('about a glass ends when the three of an odd-one-out are in front of the room', () => {
+    const evening = talking('ash').goTo('juniper/odd-one-out');
+    expect(open(evening)).toEqual([]);
+  });
+});
+
+describe('an odd-one-out in the running order', () => {
+  it('is played when both of its drinks are', () => {
+    const evening = new EveningTold(plan).goTo('cedar/water').next();
+    expect(evening.cue).toBe('juniper/odd-one-out');
+    expect(evening.next().cue).toBe('flight-1/discussion');
+    expect(evening.next().cue).toBe('flight-1/reveal');
+  });
+
+  it('is skipped when the other of its drinks is dropped', () => {
+    const evening = new EveningTold(plan);
+    evening.host({ type: 'DropPour', pour: pourId('ash') });
+    expect(evening.goTo('cedar/water').next().cue).toBe('flight-1/discussion');
+  });
+
+  it('is shown to the host like a pour', () => {
+    const evening = new EveningTold(plan);
+    const shown = () => hostView(evening.underWay, 1).trials;
+    expect(shown()).toEqual([{ id: 'juniper', a: 'ash', b: 'birch', reached: false, discussion: 'silent' }]);
+    evening.goTo('juniper/odd-one-out').host({ type: 'OpenDiscussion', pours: [trial.id] });
+    expect(shown()).toMatchObject([{ reached: true, discussion: 'open' }]);
+  });
+});
+
+describe('the glasses of an odd-one-out', () => {
+  const fixed: Trial = { ...trial, orders: ['AAB', 'BAB'] };
+  it('are drink and code from the left, row by row, and over again when there are more seats than rows', () => {
+    expect(trialGlasses(fixed, { row: 0 })).toEqual([
+      { drink: 'a', code: '417' },
+      { drink: 'a', code: '952' },
+      { drink: 'b', code: '638' },
+    ]);
+    const second = [
+      { drink: 'b', code: '638' },
+      { drink: 'a', code: '417' },
+      { drink: 'b', code: '285' },
+    ];
+    expect(trialGlasses(fixed, { row: 1 })).toEqual(second);
+    expect(trialGlasses(fixed, { row: 3 })).toEqual(second);
+    expect([0, 1, 2].map((row) => oddGlassOf(fixed, { row }))).toEqual([3, 2, 3]);
   });
 });
