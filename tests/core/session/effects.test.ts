@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cueId, pourId, seatId } from '../../../core/ids.ts';
 import { deadlinesOf } from '../../../core/session/deadlines.ts';
 import { evolve } from '../../../core/session/evolve.ts';
+import { cueNow } from '../../../core/session/state.ts';
 import { seconds } from '../../../core/units.ts';
 import { ash, birch, cedar, doorsAt, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -35,7 +36,7 @@ describe('entering a cue', () => {
   it('[Q5] closes what is open and only that, and only for a glass', () => {
     const evening = new EveningTold(planOf(6)).goTo('ash/water').goTo('birch/water');
     evening.host({ type: 'OpenDiscussion', pours: [ash] });
-    evening.goTo('welcome').goTo('practice/nose').goTo('flight-1/break');
+    evening.goTo('welcome').goTo('practice/nose').goTo('ash/water').goTo('flight-1/break');
     expect(evening.underWay.discussions[ash]?.open).toBe(true);
     evening.goTo('cedar/first/swirl');
     expect(last(evening, 2)).toMatchObject([
@@ -114,7 +115,7 @@ describe('editing a cue', () => {
       say: 'Slowly.',
     });
     evening.host({ type: 'EditCue', cue: edited, seconds: seconds(50) });
-    expect(last(evening)[0]).toEqual({ type: 'CueEdited', cue: edited, ideal: 50, floor: 15 });
+    expect(last(evening)[0]).toStrictEqual({ type: 'CueEdited', cue: edited, ideal: 50, floor: 15 });
     expect(evening.underWay.cues).toEqual(
       before.map((cue) => (cue.id === edited ? { ...cue, ideal: 50, say: 'Slowly.' } : cue)),
     );
@@ -224,6 +225,18 @@ describe('the alarms', () => {
   });
 });
 
+describe('a log that ends in the middle of a command', () => {
+  it('[P9] stands at the cue that a break is about to interrupt', () => {
+    const evening = new EveningTold().goTo('ash/first/nose');
+    const before = evening.underWay;
+    evening.host({ type: 'CallBreak', seconds: seconds(300) });
+    const [called] = last(evening, 2);
+    const cut = called === undefined ? before : evolve(before, called);
+    expect(cut).toMatchObject({ at: before.at + 1, breaksCalled: 1 });
+    expect(cut.status === 'under-way' && cueNow(cut).id).toBe('ash/first/nose');
+  });
+});
+
 describe('a log that says more than it should', () => {
   it('changes nothing where it means nothing', () => {
     const evening = new EveningTold().goTo('ash/first/nose');
@@ -243,6 +256,14 @@ describe('a log that says more than it should', () => {
     expect(evolve({ status: 'unopened' }, held)).toEqual({ status: 'unopened' });
     evening.host({ type: 'Finish' });
     expect(evolve(evening.session, held)).toBe(evening.session);
+  });
+
+  it('is seen at once when it leads out of the running order', () => {
+    const { underWay } = new EveningTold(planOf(3));
+    const { length } = underWay.cues;
+    expect(() => cueNow({ ...underWay, at: length })).toThrow(
+      `The session points at cue ${length} of ${length}.`,
+    );
   });
 
   it('[P11] reopens with the whole time of the cue, a running clock and open doors', () => {

@@ -50,6 +50,37 @@ describe('pace', () => {
     expect(evening.cue).toBe('ash/first/nose');
   });
 
+  it('[P4] moves nothing while the clock is held, by whatever the room is paced and however ready it is', () => {
+    for (const pacing of [{ by: 'clock' }, { by: 'room', share: 0.5 }] as const) {
+      const evening = new EveningTold(planOf(3, { pacing })).sit('ada').goTo('ash/first/nose');
+      evening.host({ type: 'Hold' });
+      evening.wait(600).ready('ada');
+      for (const hostPresent of [true, false]) {
+        evening.hostPresent = hostPresent;
+        expect(evening.clock('ExpireCue')).toBe('nothing-to-do');
+        expect(evening.clock('WeighRoom')).toBe('nothing-to-do');
+      }
+      expect(evening.cue).toBe('ash/first/nose');
+    }
+  });
+
+  it('[P4] runs again from what was left when it was held', () => {
+    const evening = atNose().wait(10);
+    evening.host({ type: 'Hold' });
+    evening.wait(300).host({ type: 'Resume' });
+    expect(evening.underWay.clock).toEqual({
+      kind: 'running',
+      endsAt: evening.now + evening.idealMs - 10_000,
+    });
+  });
+
+  it('[P12] is not moved by a remote guest who is ready where nothing is paced by the clock', () => {
+    const evening = new EveningTold(planOf(3, { pacing: { by: 'host' } })).sit('ada').goTo('ash/first/nose');
+    evening.host({ type: 'WaitForRemote', wait: true });
+    evening.hostPresent = false;
+    expect(evening.wait(600).clock('WeighRoom')).toBe('nothing-to-do');
+  });
+
   it('[P3] by the clock: a cue ends at its deadline and not a millisecond before', () => {
     const evening = new EveningTold(planOf(3, { pacing: { by: 'clock' } })).goTo('ash/first/nose');
     evening.now += evening.idealMs - 1;

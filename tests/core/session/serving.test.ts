@@ -1,10 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { designServingOrders } from '../../../core/planning/serving-orders.ts';
-import { reachedBy } from '../../../core/session/serving.ts';
+import {
+  placesOf,
+  positionNow,
+  reachedBy,
+  servedInOwnOrders,
+  servedTo,
+} from '../../../core/session/serving.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
-import { flightsOf, type Plan } from '../../../core/tasting.ts';
+import { flightsOf, type Plan, type Trial } from '../../../core/tasting.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
@@ -106,5 +112,89 @@ describe('own orders', () => {
       expect(stageView(evening.underWay, 1)).toMatchObject({ ownOrders: false, cue: { pours: ['ash'] } });
       expect(seatView(evening.underWay, seatId('ada'), 1)?.served).toBeNull();
     }
+  });
+});
+
+describe('rows', () => {
+  const plan = planOf(4, { blind: true, ownOrders: true, flightSizes: [2, 2] });
+  const rowsOf = (...flights: readonly (readonly string[])[][]): Plan => ({
+    ...plan,
+    servingOrders: flights.map((rows) => ({ rows: rows.map((row) => row.map(pourId)) })),
+  });
+  const first = [
+    ['ash', 'birch'],
+    ['birch', 'ash'],
+  ];
+  const second = [['dogwood', 'cedar']];
+
+  it('hold only when every one of them has each pour of its flight once', () => {
+    expect(servedInOwnOrders(rowsOf(first, second))).toBe(true);
+    for (const wrong of [
+      [],
+      [['cedar']],
+      [['cedar', 'cedar']],
+      [['cedar', 'dogwood', 'cedar']],
+      [['cedar', 'ash']],
+      [['dogwood', 'cedar'], ['cedar']],
+    ]) {
+      expect(servedInOwnOrders(rowsOf(first, wrong))).toBe(false);
+      expect(servedInOwnOrders(rowsOf(wrong, second))).toBe(false);
+    }
+    expect(servedInOwnOrders(rowsOf(first))).toBe(false);
+    expect(servedInOwnOrders({ ...rowsOf(first, second), ownOrders: false })).toBe(false);
+  });
+
+  it('serve a seat flight by flight, and over again when there are more seats than rows', () => {
+    const served = (row: number) => servedTo({ plan: rowsOf(first, second), dropped: [] }, { row });
+    expect(served(0)).toEqual(['ash', 'birch', 'dogwood', 'cedar']);
+    expect(served(1)).toEqual(['birch', 'ash', 'dogwood', 'cedar']);
+    expect(served(2)).toEqual(served(0));
+    expect(servedTo({ plan, dropped: [pourId('birch')] }, { row: 1 })).toEqual(['ash', 'cedar', 'dogwood']);
+    expect(placesOf({ plan, dropped: [pourId('birch')] })).toEqual([
+      { position: 1, flight: 0, named: 'ash' },
+      { position: 2, flight: 1, named: 'cedar' },
+      { position: 3, flight: 1, named: 'dogwood' },
+    ]);
+  });
+
+  it('[Q1] say which notes a seat may write: of its own glasses, and of an odd-one-out once that was reached', () => {
+    const trial: Trial = {
+      id: pourId('juniper'),
+      flight: 0,
+      a: pourId('ash'),
+      b: pourId('birch'),
+      codes: { a: ['417', '952'], b: ['638', '285'] },
+      orders: ['AAB'],
+    };
+    const other = { ...trial, id: pourId('larch') };
+    const evening = new EveningTold({ ...rowsOf(first, second), trials: [trial, other] }).sit('ada', 'ben');
+    const reached = (seat: string) => reachedBy(evening.underWay, seatId(seat));
+    evening.goTo('ash/first/nose');
+    expect([reached('ada'), reached('ben')]).toEqual([['ash'], ['birch']]);
+    evening.goTo('juniper/odd-one-out');
+    expect([reached('ada'), reached('ben')]).toEqual([
+      ['ash', 'juniper'],
+      ['birch', 'juniper'],
+    ]);
+    // Who has no seat has no row either.
+    expect(reached('nobody')).toEqual(['ash', 'juniper']);
+  });
+
+  it('[F6, Q4] stay hidden in the water after a glass; the talk names its pours for all', () => {
+    const evening = new EveningTold(rowsOf(first, second)).sit('ada').goTo('ash/water');
+    const stage = () => stageView(evening.underWay, 1);
+    expect(stage()).toMatchObject({ cue: { kind: 'water', position: 1, pours: [] } });
+    evening.goTo('birch/water').goTo('flight-1/discussion');
+    expect(stage()).toMatchObject({ cue: { position: null, pours: ['ash', 'birch'] } });
+  });
+
+  it('put no glass in hand outside of steps and water', () => {
+    const evening = new EveningTold(planOf(3)).goTo('birch/first/nose');
+    expect(positionNow(evening.underWay)).toBe(2);
+    evening.goTo('flight-1/discussion');
+    expect(positionNow(evening.underWay)).toBeUndefined();
+    // The host may go back to a glass that was dropped; it has no place any more.
+    evening.host({ type: 'DropPour', pour: pourId('birch') });
+    expect(positionNow(evening.goTo('birch/first/nose').underWay)).toBeUndefined();
   });
 });

@@ -4,6 +4,7 @@ import { cueId, pourId } from '../../../core/ids.ts';
 import type { HostCommand } from '../../../core/session/command.ts';
 import { aheadOf, fitTo, forecastOf } from '../../../core/session/fitting.ts';
 import { playable } from '../../../core/session/position.ts';
+import { runningOrderView } from '../../../core/session/views/host.ts';
 import { epochMs, seconds } from '../../../core/units.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -54,6 +55,31 @@ describe('[P13] fitting again', () => {
     expect(lengths(told).find(({ id }) => id === 'fir/first/nose')?.ideal).toBe(200);
   });
 
+  it('forgets of it only what the host has set by hand: the rest is still undone', () => {
+    const told = evening();
+    const whole = lengths(told);
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    const fitted = lengths(told);
+    told.host({ type: 'EditCue', cue: cueId('fir/first/nose'), seconds: seconds(200) });
+    expect(told.host({ type: 'UndoFit' })).toBe('done');
+    expect(lengths(told).filter(({ id }) => id !== 'fir/first/nose')).toEqual(
+      whole.filter(({ id }) => id !== 'fir/first/nose'),
+    );
+    expect(fitted).not.toEqual(whole);
+    expect(told.host({ type: 'UndoFit' })).toBe('not-fitted');
+  });
+
+  it('is not there to be undone once every length that it changed was set by hand', () => {
+    const told = evening();
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    for (const { cue } of told.underWay.fitted ?? []) {
+      expect(told.underWay.fitted).not.toBeNull();
+      told.host({ type: 'EditCue', cue, seconds: seconds(200) });
+    }
+    expect(told.underWay.fitted).toBeNull();
+    expect(told.host({ type: 'UndoFit' })).toBe('not-fitted');
+  });
+
   it('keeps the wished end in sight, also when it is undone [P16]', () => {
     const told = evening();
     const endsAt = sooner(told, 15);
@@ -84,6 +110,15 @@ describe('[P14] leaving out the closing passes', () => {
     const told = evening().goTo('birch/closing/review');
     expect(told.host({ type: 'DropClosingPass' })).toBe('done');
     expect(told.cue).toBe('birch/water');
+  });
+
+  it('is asked for in the very last of them too, by the host', () => {
+    const told = evening().goTo('fir/closing/review');
+    expect(told.host({ type: 'DropClosingPass' })).toBe('done');
+    expect(told.events.slice(-2)).toEqual([
+      { type: 'ClosingPassDropped' },
+      { type: 'CueEntered', cue: 'fir/water', at: told.now, by: 'host' },
+    ]);
   });
 
   it('has nothing to leave out where the crowd has none, or when the last one is behind', () => {
@@ -165,5 +200,68 @@ describe('an end that cannot be reached', () => {
     expect(shortTalks).toBeLessThan(withoutClosing);
     told.host({ type: 'DropPour', pour: pourId('fir') });
     expect(over()).toBeLessThan(shortTalks);
+  });
+});
+
+describe('what is ahead of the room', () => {
+  const from = (told: EveningTold) => aheadOf(told.underWay, epochMs(told.now)).from;
+
+  it('begins when the time of the cue is over, and now when it has been over for long', () => {
+    const told = evening();
+    expect(from(told)).toBe(told.now + told.idealMs);
+    told.wait(10);
+    expect(from(told)).toBe(told.now + told.idealMs - 10_000);
+    expect(from(told.wait(600))).toBe(told.now);
+  });
+
+  it('moves with the time while the clock is held', () => {
+    const told = evening().wait(10);
+    told.host({ type: 'Hold' });
+    expect(from(told.wait(300))).toBe(told.now + told.idealMs - 10_000);
+    const late = evening().wait(600);
+    late.host({ type: 'Hold' });
+    expect(from(late.wait(60))).toBe(late.now);
+  });
+});
+
+describe('a discussion that was cut to a minute and then set by hand', () => {
+  it('[P15] keeps what was set when the others get their time back', () => {
+    const told = evening();
+    const talks = () =>
+      told.underWay.cues.flatMap((cue) => (cue.kind === 'discussion' ? [[String(cue.id), cue.ideal]] : []));
+    expect(talks()).toEqual([
+      ['flight-1/discussion', 480],
+      ['flight-2/discussion', 480],
+    ]);
+    told.host({ type: 'ShortenDiscussions' });
+    told.host({ type: 'EditCue', cue: cueId('flight-1/discussion'), seconds: seconds(240) });
+    expect(told.underWay.shortTalks.map(({ cue }) => String(cue))).toEqual(['flight-2/discussion']);
+    expect(told.host({ type: 'RestoreDiscussions' })).toBe('done');
+    expect(talks()).toEqual([
+      ['flight-1/discussion', 240],
+      ['flight-2/discussion', 480],
+    ]);
+  });
+
+  it('[P15] cuts nothing but discussions', () => {
+    const told = evening();
+    told.host({ type: 'ShortenDiscussions' });
+    expect(told.events.at(-1)).toEqual({
+      type: 'DiscussionsShortened',
+      cues: ['flight-1/discussion', 'flight-2/discussion'],
+      to: 60,
+    });
+  });
+
+  it('[P13] starts a new fitting from its minute, and every other from its whole length', () => {
+    const told = evening();
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    const fitted = (told.underWay.fitted ?? []).map(({ cue }) => String(cue));
+    const talks = fitted.filter((cue) => cue.endsWith('/discussion'));
+    expect(talks).not.toEqual([]);
+    told.host({ type: 'ShortenDiscussions' });
+    expect(runningOrderView(told.underWay, 1).unfitted.map(({ cue }) => String(cue))).toEqual(
+      fitted.filter((cue) => !talks.includes(cue)),
+    );
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { pourId, seatId } from '../../../core/ids.ts';
 import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
+import { cardOf } from '../../../core/session/views/pour-card.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import { seconds } from '../../../core/units.ts';
@@ -150,6 +151,12 @@ describe('a pour’s card', () => {
   });
 });
 
+describe('the card of a pour that the plan does not have', () => {
+  it('is none', () => {
+    expect(cardOf(new EveningTold(planOf(3)).underWay, pourId('nowhere'))).toBeNull();
+  });
+});
+
 describe('a seat’s view', () => {
   it('says how this seat stands, and no more of what was dropped', () => {
     const evening = new EveningTold(planOf(3))
@@ -240,5 +247,36 @@ describe('the host’s view', () => {
     expect(host(evening)).toMatchObject({ fitted: true, waitForRemote: true });
     evening.host({ type: 'GiveTime', seconds: seconds(30) });
     expect(host(evening)).toMatchObject({ clock: { endsAt: doorsAt + evening.idealMs + 30_000 } });
+  });
+
+  it('offers to leave out the closing passes while one is to come', () => {
+    const evening = new EveningTold(planOf(3, { level: 'devotees' })).goTo('ash/first/nose');
+    const closing = () => host(evening).status === 'under-way' && host(evening);
+    expect(closing()).toMatchObject({ closingPass: 'kept' });
+    evening.host({ type: 'DropClosingPass' });
+    expect(closing()).toMatchObject({ closingPass: 'dropped' });
+    evening.host({ type: 'RestoreClosingPass' });
+    expect(closing()).toMatchObject({ closingPass: 'kept' });
+    evening.goTo('flight-1/discussion');
+    expect(closing()).toMatchObject({ closingPass: 'none' });
+    expect(host(new EveningTold(planOf(3, { level: 'newcomers' })))).toMatchObject({ closingPass: 'none' });
+  });
+
+  it('says whether discussions were cut to a minute', () => {
+    const evening = new EveningTold(planOf(6));
+    expect(host(evening)).toMatchObject({ shortTalks: false });
+    evening.host({ type: 'ShortenDiscussions' });
+    expect(host(evening)).toMatchObject({ shortTalks: true });
+    evening.host({ type: 'RestoreDiscussions' });
+    expect(host(evening)).toMatchObject({ shortTalks: false });
+  });
+
+  it('has the whole running order beside it', () => {
+    const evening = new EveningTold(planOf(6));
+    expect(runningOrderView(evening.underWay, 3)).toEqual({
+      version: 3,
+      cues: evening.underWay.cues,
+      unfitted: [],
+    });
   });
 });
