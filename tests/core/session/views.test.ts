@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pourId, seatId } from '../../../core/ids.ts';
 import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
-import { cardOf } from '../../../core/session/views/pour-card.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import { seconds } from '../../../core/units.ts';
@@ -148,12 +147,6 @@ describe('a pour’s card', () => {
       code: '417',
     });
     expect(cue(evening).glasses[1]).toEqual({ position: 2, flight: 0, reached: false, pour: null });
-  });
-});
-
-describe('the card of a pour that the plan does not have', () => {
-  it('is none', () => {
-    expect(cardOf(new EveningTold(planOf(3)).underWay, pourId('nowhere'))).toBeNull();
   });
 });
 
