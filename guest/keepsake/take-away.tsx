@@ -1,7 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
-import { download, print, share } from '../../shared/ui/strokes.ts';
+import { copy, download, print, share } from '../../shared/ui/strokes.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { copyText } from '../seat/copy-text.ts';
 import { useRoom } from '../seat/room.ts';
@@ -48,7 +48,7 @@ export function TakeAway({ keepsake, vocabularyOf }: TakeAwayProps) {
             status.say(copied ? words.copied : words.copyByHand);
           }}
         >
-          <Icon of={share} />
+          <Icon of={copy} />
           {words.copy}
         </Button>
         <Button onPress={() => window.print()}>

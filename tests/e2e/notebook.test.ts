@@ -33,6 +33,11 @@ beforeAll(async () => {
   await host.host({ type: 'OpenDoors' });
   berit = await Guest.arrives(browser, 'Berit');
   colm = await Guest.arrives(browser, 'Colm', 'dark', 'small');
+  // A phone's share sheet; the browser of the tests has none.
+  await berit.person.page.addInitScript(() => {
+    const share = async ({ text }: ShareData) => void Object.assign(window, { passedOn: text });
+    Object.defineProperty(navigator, 'share', { value: share });
+  });
   for (const guest of both()) {
     await guest.person.page.goto(`${house.url}/j/${made.code}`);
     await guest.sitsDown({ leftHanded: guest === colm });
@@ -257,6 +262,9 @@ describe('a guest’s notebook in the browser', () => {
       await tap(berit, name);
       expect((await download).suggestedFilename()).toMatch(ending);
     }
+    const passedOn = () => berit.person.page.evaluate(() => (window as { passedOn?: string }).passedOn);
+    await tap(berit, keepsakeWords.take.share);
+    await expect.poll(passedOn).toContain('my aunt’s orchard');
     await tap(colm, keepsakeWords.evenings.open);
     await tap(berit, keepsakeWords.evenings.open);
     await colm.person

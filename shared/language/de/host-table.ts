@@ -171,7 +171,7 @@ export const hostAtTable: HostAtTableWords = {
     untasted: (glasses) => `${several(glasses, 'Glas wurde', 'Gläser wurden')} nicht verkostet.`,
     talked: 'Besprochen, obwohl niemand das Gespräch eröffnet hat?',
     talkedHint:
-      'In deine Auswertung kommen nur Gläser, deren Gespräch eröffnet wurde. Schalte ein, worüber am Tisch gesprochen wurde: diese Notizen werden versiegelt, so wie sie dastehen, und was die Gäste teilen oder mitzählen lassen, kommt hinein. Private Seiten bleiben privat.',
+      'In deinen Rückblick kommen nur Gläser, deren Gespräch eröffnet wurde. Schalte ein, worüber am Tisch gesprochen wurde: diese Notizen werden versiegelt, so wie sie dastehen, und was die Gäste teilen oder mitzählen lassen, kommt hinein. Private Seiten bleiben privat.',
     go: 'Beenden',
     stay: 'Weitermachen',
   },

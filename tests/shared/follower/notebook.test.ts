@@ -115,6 +115,33 @@ describe('a notebook on one device', () => {
     expect(server.stored.get(key)?.value).toBe('peat');
   });
 
+  it('bears ten minutes without a network where nothing is kept, asks calmly, and loses no word', async () => {
+    const server = notebookServer();
+    let online = false;
+    let asked = 0;
+    const { notebook, time, entry } = device({
+      keep: { read: () => null, write: () => false },
+      send: async (save) => {
+        asked += 1;
+        return online ? server.take(save) : noAnswer;
+      },
+    });
+    const words: string[] = [];
+    for (let minute = 1; minute <= 10; minute += 1) {
+      words.push(`minute ${minute}`);
+      notebook.write(pour, 'nose', words.join(', '));
+      await time.pass(60_000);
+      expect(entry()?.state.status).toBe('on-this-phone');
+    }
+    expect(server.stored.size).toBe(0);
+    // One try every three seconds at most, and the last save goes out by itself.
+    expect(asked).toBeLessThanOrEqual(210);
+    online = true;
+    await time.pass(5000);
+    expect(server.stored.get(key)?.value).toBe(words.join(', '));
+    expect(entry()?.state.status).toBe('saved');
+  });
+
   it('sends after a reload what the page before could not', async () => {
     const server = notebookServer();
     const keep = memoryKeep();
