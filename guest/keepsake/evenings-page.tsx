@@ -47,6 +47,7 @@ export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
   };
   const known = evenings.flatMap(({ keepsake }) => keepsake ?? []).toReversed();
   const progress = new Map(progressOf(known).map((each, index) => [known[index], each]));
+  const tapped = [...progress.values()].some((each) => each.words > 0);
   const words = homeWords.evenings;
   return (
     <main class="page">
@@ -58,7 +59,7 @@ export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
       ) : (
         <>
           <p class="soft">{words.lead}</p>
-          {known.length > 1 && <WordsOverTime progress={[...progress.values()]} />}
+          {known.length > 1 && tapped && <WordsOverTime progress={[...progress.values()]} />}
           <ul class="evenings">
             {evenings.map(({ seat, keepsake }) => (
               <li key={seat.key} class="stack-tight">

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { cueId } from '../../core/ids.ts';
 import { stageView } from '../../core/session/views/stage.ts';
 import { epochMs } from '../../core/units.ts';
@@ -130,16 +130,25 @@ async function rooms(count: number, from: number, clients: readonly Network[]): 
   return all;
 }
 
-function told(what: string, turned: Turned): string {
+const figures: string[] = [];
+const columns = (...cells: readonly (string | number)[]): string =>
+  cells.map((cell, index) => (index === 0 ? String(cell).padEnd(32) : String(cell).padStart(14))).join('');
+
+/** What was measured, beside what screens would do that turn as soon as they hear of it. */
+function note(what: string, goal: number, turned: Turned): void {
   const [off, arrival] = [p99(turned.map((each) => each.offBy)), p99(turned.map((each) => each.onArrival))];
   const lead = Math.max(...turned.map((each) => each.lead));
-  return `${what}: ${off.toFixed(1)} ms; on arrival ${arrival.toFixed(1)} ms; lead at most ${lead} ms`;
+  figures.push(columns(what, off.toFixed(1), goal, arrival.toFixed(1), lead));
 }
+afterAll(() => {
+  const head = columns('F4, p99 in ms', 'measured', 'goal', 'on arrival', 'lead at most');
+  console.log(['', head, ...figures].join('\n'));
+});
 
 describe('[F4] the moment at which screens turn, a minute after joining, at p99', () => {
   it.each(networks)('$name: within $goal ms', { timeout: 30_000 }, async (network) => {
     const turned = await rooms(25, 1, Array(20).fill(network));
-    console.log(told(network.name, turned));
+    note(network.name, network.goal, turned);
     expect(p99(turned.map((each) => each.offBy))).toBeLessThanOrEqual(network.goal);
     expect(p99(turned.map((each) => each.offBy))).toBeLessThan(p99(turned.map((each) => each.onArrival)));
   });
@@ -149,7 +158,7 @@ describe('[F4] the moment at which screens turn, a minute after joining, at p99'
     const turned = await rooms(50, 1000, mixed);
     for (const { name, goal } of networks) {
       const own = turned.filter((each) => each.network === name);
-      console.log(told(`${name}, among others`, own));
+      note(`${name}, among others`, goal, own);
       expect(p99(own.map((each) => each.offBy)), name).toBeLessThanOrEqual(goal);
     }
   });
