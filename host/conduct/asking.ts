@@ -10,7 +10,7 @@ export type AskRoom = (
 export interface Asking {
   /** Kinds of asks that wait for their answer: their buttons take no second press meanwhile. */
   readonly waiting: ReadonlySignal<ReadonlySet<HostAsk['type']>>;
-  /** Answers whether it was done. A second ask of a kind that still waits is not sent. */
+  /** Answers whether it was done. The same ask is not sent again while it waits. */
   ask(ask: HostAsk): Promise<boolean>;
 }
 
@@ -28,6 +28,10 @@ interface AskingOptions {
 
 export const settleMs = 450;
 
+/** A second step within a moment is a thumb that has tapped twice, though by then it leaves another cue. */
+const sameAs = (ask: HostAsk): string =>
+  ask.type === 'Advance' || ask.type === 'GoBack' ? ask.type : JSON.stringify(ask);
+
 const realPause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 export function createAsking({
@@ -37,15 +41,22 @@ export function createAsking({
   pause = realPause,
 }: AskingOptions): Asking {
   const waiting = signal<ReadonlySet<HostAsk['type']>>(new Set());
+  const sent = new Map<string, HostAsk['type']>();
+  const show = (): void => {
+    waiting.value = new Set(sent.values());
+  };
   return {
     waiting,
     async ask(ask) {
-      if (waiting.peek().has(ask.type)) return false;
-      waiting.value = new Set([...waiting.peek(), ask.type]);
+      const what = sameAs(ask);
+      if (sent.has(what)) return false;
+      sent.set(what, ask.type);
+      show();
       const settled = pause(settle);
       const answer = await send(ask);
       void settled.then(() => {
-        waiting.value = new Set([...waiting.peek()].filter((type) => type !== ask.type));
+        sent.delete(what);
+        show();
       });
       if (!answer.ok && answer.code !== 'moved-on') onRefusal(answer.code);
       return answer.ok;

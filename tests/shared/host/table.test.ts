@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { seatId } from '../../../core/ids.ts';
+import { cueId, seatId } from '../../../core/ids.ts';
 import type { HostSeat } from '../../../core/session/views/host.ts';
 import { createAsking } from '../../../host/conduct/asking.ts';
 import { missingKit, tableOf } from '../../../host/conduct/table.ts';
@@ -134,6 +134,15 @@ describe('asking the room', () => {
     const { asking } = setUp(async () => ({ ok: true }));
     void asking.ask({ type: 'Hold' });
     expect(await asking.ask({ type: 'Resume' })).toBe(true);
+  });
+
+  it('lets the same through for another guest or glass, but no second step of a thumb that taps twice [P1]', async () => {
+    const { asking } = setUp(async () => ({ ok: true }));
+    for (const name of ['a', 'b'])
+      expect(await asking.ask({ type: 'AdmitSeat', seat: seatId(name) })).toBe(true);
+    expect(await asking.ask({ type: 'AdmitSeat', seat: seatId('a') })).toBe(false);
+    expect(await asking.ask({ type: 'Advance', from: cueId('a') })).toBe(true);
+    expect(await asking.ask({ type: 'Advance', from: cueId('b') })).toBe(false);
   });
 
   it('tells of every refusal but that another device was faster', async () => {
