@@ -93,7 +93,11 @@ export function createConducting({ asking, status, onFinish }: ConductingOptions
       }),
     // The reminder itself stands on this page, with the button that takes it down.
     remind: (kind) => just({ type: 'Remind', kind }),
-    openTalk: (pours) => just({ type: 'OpenDiscussion', pours }),
+    openTalk(pours) {
+      // “Closed”, with its undo, is not true any more.
+      status.clear();
+      just({ type: 'OpenDiscussion', pours });
+    },
     closeTalk: (pours) =>
       void done({ type: 'CloseDiscussion', pours }, words.glasses.closedNow, {
         type: 'OpenDiscussion',

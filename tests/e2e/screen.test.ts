@@ -168,6 +168,21 @@ describe('a screen for the room', () => {
     await leadTo('flight-1/break');
     await shows(cueWords.break.verb);
     await look('break');
+    await host.person.button(hostWords.tools.glasses).click();
+    const drawer = host.person.page.getByRole('dialog');
+    const inDrawer = (name: string) => drawer.getByRole('button', { name, exact: true });
+    for (const left of [2, 1]) {
+      await inDrawer(hostWords.glasses.closeTalk).first().click();
+      await expect.poll(() => inDrawer(hostWords.glasses.closeTalk).count()).toBe(left);
+    }
+    await inDrawer(hostWords.glasses.openAll).click();
+    await host.person.look('host-open-all');
+    await inDrawer(hostWords.glasses.openTalk).click();
+    await host.person.button(hostWords.tools.glasses).click();
+    await inDrawer(hostWords.glasses.closeTalk).nth(2).waitFor();
+    expect(await host.person.text(hostWords.glasses.closedNow).count()).toBe(0);
+    await host.person.look('host-glasses-open');
+    await host.person.page.keyboard.press('Escape');
     await host.person.button(hostWords.tools.more).click();
     await host.person.button(hostWords.more.finish).click();
     await host.person.button(hostWords.finish.go).click();

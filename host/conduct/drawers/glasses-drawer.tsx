@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { PourId } from '../../../core/ids.ts';
 import type { HostPour } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
@@ -9,8 +10,9 @@ import type { DrawerProps } from '../drawer.ts';
 
 /** What cannot be taken back is asked twice: sealing the notes of a glass, telling its name. */
 interface Sure {
-  readonly about: 'open' | 'tell';
-  readonly pour: HostPour;
+  readonly about: 'open' | 'open-all' | 'tell';
+  readonly title: string;
+  readonly pours: readonly PourId[];
 }
 
 /** Every glass of the evening: talk, names, dropping and putting back, out of the usual order. */
@@ -24,7 +26,7 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
     };
     return (
       <Dialog
-        title={asked.pour.name}
+        title={asked.title}
         onClose={back}
         actions={
           <>
@@ -34,7 +36,7 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
                 confirmed(asked, conducting);
               }}
             >
-              {asked.about === 'open' ? words.glasses.openTalk : words.glasses.tellName}
+              {asked.about === 'tell' ? words.glasses.tellName : words.glasses.openTalk}
             </Button>
             <Button kind="primary" onPress={back}>
               {words.cancel}
@@ -47,14 +49,28 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
     );
   }
   const at = order.find(({ id }) => id === view.cue);
+  const shut = [...view.pours.filter(({ dropped }) => !dropped), ...view.trials]
+    .filter(({ reached, discussion }) => reached && discussion !== 'open')
+    .map(({ id }) => id);
   return (
     <Dialog
       title={words.glasses.title}
       onClose={onClose}
       actions={
-        <Button kind="primary" onPress={onClose}>
-          {words.close}
-        </Button>
+        <>
+          {shut.length > 1 && (
+            <Button
+              onPress={() => {
+                sure.value = { about: 'open-all', title: words.glasses.openAll, pours: shut };
+              }}
+            >
+              {words.glasses.openAll}
+            </Button>
+          )}
+          <Button kind="primary" onPress={onClose}>
+            {words.close}
+          </Button>
+        </>
       }
     >
       <ul class="plain-list">
@@ -75,7 +91,7 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
                 onSure={(about) => {
                   // Opening again seals nothing anew, so it needs no second question.
                   if (about === 'open' && pour.discussion === 'closed') conducting.openTalk([pour.id]);
-                  else sure.value = { about, pour };
+                  else sure.value = { about, title: pour.name, pours: [pour.id] };
                 }}
                 onDrop={() => {
                   onClose();
@@ -94,7 +110,7 @@ interface GlassAsksProps {
   readonly pour: HostPour;
   readonly blind: boolean;
   readonly conducting: Conducting;
-  readonly onSure: (about: Sure['about']) => void;
+  readonly onSure: (about: 'open' | 'tell') => void;
   readonly onDrop: () => void;
 }
 
@@ -124,9 +140,9 @@ function GlassAsks({ pour, blind, conducting, onSure, onDrop }: GlassAsksProps) 
   );
 }
 
-function confirmed({ about, pour }: Sure, conducting: Conducting): void {
-  if (about === 'open') conducting.openTalk([pour.id]);
-  else conducting.just({ type: 'Reveal', pours: [pour.id] });
+function confirmed({ about, pours }: Sure, conducting: Conducting): void {
+  if (about === 'tell') conducting.just({ type: 'Reveal', pours });
+  else conducting.openTalk(pours);
 }
 
 function stateOf(pour: HostPour, blind: boolean): string {

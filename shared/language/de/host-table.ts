@@ -100,6 +100,7 @@ export const hostAtTable: HostAtTableWords = {
     named: 'Name genannt',
     unnamed: 'Name nicht genannt',
     openTalk: 'Gespräch eröffnen',
+    openAll: 'Gespräch über alle verkosteten',
     closeTalk: 'Gespräch schließen',
     tellName: 'Den Namen nennen',
     drop: 'Weglassen',
@@ -108,6 +109,8 @@ export const hostAtTable: HostAtTableWords = {
     closedNow: 'Das Gespräch ist geschlossen.',
     sure: {
       open: 'Das Gespräch über dieses Glas jetzt eröffnen? Die Worte aller werden versiegelt, so wie sie dastehen; was später dazukommt, wird gekennzeichnet.',
+      'open-all':
+        'Das Gespräch über alle bisher verkosteten Gläser eröffnen? Die Worte aller werden versiegelt, so wie sie dastehen; was später dazukommt, wird gekennzeichnet.',
       tell: 'Allen jetzt den Namen dieses Glases nennen? Das lässt sich nicht zurücknehmen.',
     },
   },

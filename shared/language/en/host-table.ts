@@ -94,6 +94,7 @@ export const hostAtTable = {
     named: 'named',
     unnamed: 'not named',
     openTalk: 'Open talk',
+    openAll: 'Open talk on all tasted',
     closeTalk: 'Close talk',
     tellName: 'Tell the name',
     drop: 'Drop',
@@ -102,6 +103,8 @@ export const hostAtTable = {
     closedNow: 'The talk is closed.',
     sure: {
       open: 'Open the talk for this glass now? Everybody’s words are sealed as they stand; what they add later is marked.',
+      'open-all':
+        'Open the talk for every glass tasted so far? Everybody’s words are sealed as they stand; what they add later is marked.',
       tell: 'Tell everybody the name of this glass now? This cannot be taken back.',
     },
   },
