@@ -1,4 +1,5 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
+import { after } from '../../shared/follower/timer.ts';
 import { textFields } from '../../shared/notes/entry.ts';
 import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
@@ -8,6 +9,7 @@ import { NoteField } from '../notebook/note-field.tsx';
 import { notebookPart } from '../seat/parts.ts';
 import { useRoom } from '../seat/room.ts';
 import { chime } from './chime.ts';
+import { closeEyes, type ClosedEyes as Eyes } from './closed-eyes.ts';
 import { timeOf } from './cue-time.ts';
 
 /** One step with one glass, or its practice with plain water. */
@@ -25,7 +27,7 @@ export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
         </>
       );
     case 'nose':
-      return <ClosedEyes stage={stage} />;
+      return <ClosedEyes key={stage.cue.id} stage={stage} />;
     case 'sip':
       return (
         <>
@@ -65,20 +67,21 @@ export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
   }
 }
 
-/** With eyes closed a tone begins and ends the step: at its time, or when the room leaves it before. */
+/** Begins and ends with a tone; what is on the screen meanwhile nobody sees. */
 function ClosedEyes({ stage }: { readonly stage: StageUnderWay }) {
   const { follower } = useRoom();
+  const { id } = stage.cue;
+  const startsAt = stage.clock.startsAt;
   const time = timeOf(stage);
   const endsAt = time.status === 'running' ? time.endsAt : null;
+  const eyes = useRef<Eyes | null>(null);
   useEffect(() => {
-    chime('start');
-    return () => chime('end');
-  }, []);
-  useEffect(() => {
-    const left = endsAt === null ? 0 : endsAt - follower.clock.now();
-    if (left <= 0) return;
-    const timer = setTimeout(() => chime('end'), left);
-    return () => clearTimeout(timer);
-  }, [endsAt, follower]);
+    eyes.current = closeEyes({ startsAt, now: follower.clock.now, after, chime });
+    return () => {
+      const now = follower.stage.peek();
+      eyes.current?.leave(now?.status !== 'under-way' || now.cue.id !== id);
+    };
+  }, [follower]);
+  useEffect(() => eyes.current?.endsAt(endsAt), [endsAt]);
   return null;
 }

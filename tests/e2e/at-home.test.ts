@@ -38,7 +38,9 @@ beforeAll(async () => {
   // What would be spoken is written down: a test has no ears.
   await lark.person.page.addInitScript(() => {
     const said: string[] = [];
-    Object.assign(window, { said });
+    const buzzed: unknown[] = [];
+    Object.assign(window, { said, buzzed });
+    navigator.vibrate = (pattern) => buzzed.push(pattern) > 0;
     SpeechSynthesis.prototype.speak = ({ text }: SpeechSynthesisUtterance) => void said.push(text);
   });
   await lark.person.page.goto(`${premises.room.origin}/j/${code}`);
@@ -49,6 +51,8 @@ beforeAll(async () => {
 afterAll(() => premises?.close());
 
 const spoken = () => lark.person.page.evaluate(() => (window as unknown as { said: string[] }).said);
+const buzzes = () =>
+  lark.person.page.evaluate(() => (window as unknown as { buzzed: unknown[] }).buzzed.length);
 const home = hostWords.table.home;
 
 async function leadTo(id: string): Promise<void> {
@@ -105,6 +109,15 @@ describe('a guest at home', () => {
     const call = lark.person.page.getByRole('link', { name: words.glass.callLink });
     expect(await call.getAttribute('href')).toBe(plan.callLink);
     await lookBesideCall('nose');
+    // Practised once with water before, and begun now.
+    expect(await buzzes()).toBe(3);
+    await lark.person.button(words.notes.open).click();
+    await lark.person.button(words.notes.back).click();
+    await lark.isAt(cues[at] as never);
+    expect(await buzzes()).toBe(3);
+    await leadTo('kV7nQ2xd/first/sip');
+    await lark.isAt(cues[at] as never);
+    expect(await buzzes()).toBe(4);
   });
 
   it('is waited for with one switch that the host can read on the page', async () => {
