@@ -4,6 +4,7 @@ import type { Plan } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { beforeWords } from '../../shared/language/en/before.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
+import { hostWords } from '../../shared/language/en/host.ts';
 import { planWords as words } from '../../shared/language/en/plan.ts';
 import { surveyWords as survey } from '../../shared/language/en/survey.ts';
 import type { CreatedTasting, StoredPlan } from '../../shared/wire/http.ts';
@@ -176,6 +177,18 @@ describe('tasting ahead', () => {
     await tablet.button(new RegExp(`^${words.pours.edit} Orchard Wall`)).click();
     await tablet.page.getByAltText(said.photoOf(said.sides.back, 'Orchard Wall')).waitFor();
     await tablet.look('plan-pour-photos');
+    await tablet.page.keyboard.press('Escape');
+    for (const [part, title] of Object.entries(words.parts)) {
+      await openPart(tablet, title);
+      await tablet.heading(title).first().waitFor();
+      await tablet.look(`plan-${part}`, { whole: true });
+    }
+  });
+
+  it('is open to nobody without the key, and says how to get it', async () => {
+    const stranger = await arrives('stranger', 'phone', '/host');
+    await stranger.heading(hostWords.key.title, 1).waitFor();
+    await stranger.look('host-no-key');
   });
 });
 

@@ -69,6 +69,23 @@ async function goTo(cue: string, verb: string, guestVerb: string): Promise<void>
   await guest.person.heading(guestVerb, 1).waitFor();
 }
 
+/** Where the system has its own colours, what is pressed or current is told by more than a colour. */
+async function showsPressed(): Promise<void> {
+  const ready = guest.person.button(guestWords.signals.ready);
+  await ready.click();
+  await guest.person.page
+    .getByRole('button', { name: guestWords.signals.ready, pressed: true, disabled: false })
+    .waitFor();
+  for (const { page } of [guest.person, host]) await page.emulateMedia({ forcedColors: 'active' });
+  const edge = (button: string) =>
+    guest.person.button(button).evaluate((each) => getComputedStyle(each).borderTopStyle);
+  expect(await edge(guestWords.signals.ready)).not.toBe(await edge(guestWords.signals.moreTime));
+  await guest.person.page.setViewportSize({ width: 360, height: 640 });
+  await guest.person.photograph('full-write-forced', true);
+  await host.photograph('full-write-host-forced');
+  for (const { page } of [guest.person, host]) await page.emulateMedia({ forcedColors: 'none' });
+}
+
 /** A drawer of the tablet, for as long as it is looked at. */
 async function fitsDrawer(button: string, name: string): Promise<void> {
   await host.button(button).click();
@@ -108,6 +125,7 @@ describe('a full house', () => {
     await goTo('lamp16/writing/write/nose', words.cue.writes.nose, 'Write');
     await guest.field('nose').waitFor();
     await fits(guest.person, 'write', phones);
+    await showsPressed();
     await fitsDrawer(words.table.everybody, 'whole-table');
     await fitsDrawer(words.tools.glasses, 'glasses');
   });

@@ -97,7 +97,10 @@ export class Person {
     await this.page.screenshot({ path, animations: 'disabled', fullPage: whole });
   }
 
-  /** The picture, and for the test what axe-core finds on the screen, and what a line from right to left would do to it. */
+  /**
+   * The picture, and for the test what axe-core finds on the screen in a light room and in a dark one, and what a line
+   * from right to left would do to it.
+   */
   async look(screen: string, { whole = false } = {}): Promise<void> {
     await this.photograph(screen, whole);
     const sideways = await this.overflow();
@@ -105,9 +108,15 @@ export class Person {
     for (const found of await this.page.evaluate(faultsWhenMirrored))
       this.faults.push(`${screen}, from right to left: ${found}`);
     for (const found of await this.#barriers()) this.faults.push(`${screen}: ${found}`);
+    const theirs = await this.page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches);
+    await this.page.emulateMedia({ colorScheme: theirs ? 'light' : 'dark' });
+    for (const found of await this.#barriers(['color-contrast']))
+      this.faults.push(`${screen}, ${theirs ? 'light' : 'dark'}: ${found}`);
+    await this.page.emulateMedia({ colorScheme: theirs ? 'dark' : 'light' });
   }
 
-  async #barriers(): Promise<string[]> {
+  /** @param only these rules; absent: every one of WCAG 2.2 AA and what axe-core calls best practice */
+  async #barriers(only?: string[]): Promise<string[]> {
     // At its end nothing of a page lies half under the bar that sticks to the foot of the screen.
     const at = await this.page.evaluate(() => {
       const { scrollY } = window;
@@ -115,13 +124,14 @@ export class Person {
       return scrollY;
     });
     // Run by the debugger and not by the page, whose security policy would refuse it.
-    await this.page.evaluate(axe.source);
-    const { violations } = await this.page.evaluate((): Promise<axe.AxeResults> => {
+    if (only === undefined) await this.page.evaluate(axe.source);
+    const { violations } = await this.page.evaluate((rules): Promise<axe.AxeResults> => {
       const inPage = (globalThis as unknown as { axe: typeof axe }).axe;
       return inPage.run(document, {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+        resultTypes: ['violations'],
+        runOnly: rules ?? ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
       });
-    });
+    }, only);
     await this.page.evaluate((top) => window.scrollTo(0, top), at);
     return violations.map(
       ({ id, help, nodes }) =>

@@ -29,18 +29,19 @@ async function opened(size: keyof typeof sizes, theme: 'light' | 'dark'): Promis
 }
 
 describe('the recap of an evening, in a browser', () => {
-  for (const size of ['tablet', 'phone'] as const) {
-    for (const theme of ['light', 'dark'] as const) {
-      it(`has no barrier and fits on a ${size} (${sizes[size].width} px) in a ${theme} room`, async () => {
-        const person = await opened(size, theme);
-        await person.look(`recap-${size}-${theme}`, { whole: true });
-        for (const fold of await person.text(words.asTable).all()) await fold.click();
-        for (const fold of await person.text(words.reckoned).all()) await fold.click();
-        await person.look(`recap-${size}-${theme}-unfolded`, { whole: true });
-        expect(person.faults).toEqual([]);
-        await person.leaves();
-      });
-    }
+  for (const [size, theme] of [
+    ['tablet', 'light'],
+    ['phone', 'dark'],
+  ] as const) {
+    it(`has no barrier and fits on a ${size} (${sizes[size].width} px) in a ${theme} room`, async () => {
+      const person = await opened(size, theme);
+      await person.look(`recap-${size}-${theme}`, { whole: true });
+      for (const fold of await person.text(words.asTable).all()) await fold.click();
+      for (const fold of await person.text(words.reckoned).all()) await fold.click();
+      await person.look(`recap-${size}-${theme}-unfolded`, { whole: true });
+      expect(person.faults).toEqual([]);
+      await person.leaves();
+    });
   }
 
   it('says who won, how sure that is and what it rests on, and draws each finding with words', async () => {

@@ -20,17 +20,20 @@ afterAll(async () => {
 });
 
 describe('every part of both apps, on the page for developers', () => {
-  for (const size of ['tablet', 'phone'] as const) {
-    for (const theme of ['light', 'dark'] as const) {
-      it(`has no barrier and fits on a ${size} (${sizes[size].width} px) in a ${theme} room`, async () => {
-        const person = await Person.arrives(browser, `style-${size}-${theme}`, size, theme);
-        await person.page.goto(`${server.origin}/style`);
-        await person.page.getByRole('heading', { level: 1 }).waitFor();
-        await person.look(`style-${size}-${theme}`, { whole: true });
-        expect(person.faults).toEqual([]);
-        await person.leaves();
-      });
-    }
+  for (const [size, theme] of [
+    ['tablet', 'light'],
+    ['phone', 'dark'],
+  ] as const) {
+    it(`has no barrier and fits on a ${size} (${sizes[size].width} px) in a ${theme} room`, async () => {
+      const person = await Person.arrives(browser, `style-${size}-${theme}`, size, theme);
+      await person.page.goto(`${server.origin}/style`);
+      await person.page.getByRole('heading', { level: 1 }).waitFor();
+      await person.look(`style-${size}-${theme}`, { whole: true });
+      await person.page.emulateMedia({ forcedColors: 'active' });
+      await person.photograph(`style-${size}-${theme}-forced`, true);
+      expect(person.faults).toEqual([]);
+      await person.leaves();
+    });
   }
 
   it('gives the focus back to what opened a dialog', async () => {
