@@ -41,6 +41,11 @@ export function chime(moment: keyof typeof tones): void {
   for (const [index, hertz] of tones[moment].entries()) bell(sound, hertz, sound.currentTime + index * 0.35);
 }
 
+/** Pressed to hear it: the first press of all is also what lets the browser play. */
+export function tryChime(): void {
+  void (context?.resume() ?? Promise.resolve()).then(() => chime('end'));
+}
+
 /** A sine that swells in 60 ms and dies away within two seconds, like a glass that is touched with a fingernail. */
 function bell(sound: AudioContext, hertz: number, at: number): void {
   const tone = sound.createOscillator();

@@ -5,7 +5,7 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { Fetching } from '../seat/fetching.tsx';
-import { boardPart, notebookPart } from '../seat/parts.ts';
+import { boardPart, notebookPart, seatPart } from '../seat/parts.ts';
 import { useRoom } from '../seat/room.ts';
 import { BreakBody, MissedNotice } from './break-body.tsx';
 import { GroundRules } from './ground-rules.tsx';
@@ -30,7 +30,12 @@ export function CueBody({ stage, own }: CueBodyProps) {
         <>
           <KitList own={own} />
           <MissedNotice stage={stage} own={own} />
-          {stage.cue.kind === 'gathering' && <LanguageChoice />}
+          {stage.cue.kind === 'gathering' && (
+            <>
+              <Tone />
+              <LanguageChoice />
+            </>
+          )}
         </>
       );
     case 'ground-rules':
@@ -70,6 +75,11 @@ function Farewell({ stage, own }: CueBodyProps) {
       <Talk stage={stage} own={own} />
     </div>
   );
+}
+
+function Tone() {
+  const part = useLater(seatPart);
+  return part ? <part.seatPages.TryTone /> : null;
 }
 
 function Ranking({ stage }: Pick<CueBodyProps, 'stage'>) {

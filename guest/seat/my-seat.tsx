@@ -7,7 +7,7 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { applyTheme, readTheme, saveTheme, type ThemeChoice, themeChoices } from '../../shared/ui/theme.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
-import { chime, soundOn, turnSound } from '../glass/chime.ts';
+import { soundOn, tryChime, turnSound } from '../glass/chime.ts';
 import { promptsSpoken, turnPrompts } from '../glass/spoken-prompt.ts';
 import { words } from '../language.ts';
 import { Cautions } from './cautions.tsx';
@@ -42,7 +42,7 @@ export function MySeat({ own }: { readonly own: SeatView }) {
         />
         <Switch label={seatWords.sound} hint={seatWords.soundHint} on={soundOn.value} onTurn={turnSound} />
         {soundOn.value && (
-          <Button kind="quiet" onPress={() => chime('end')}>
+          <Button kind="quiet" onPress={tryChime}>
             {seatWords.tryIt}
           </Button>
         )}

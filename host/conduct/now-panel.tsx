@@ -14,6 +14,7 @@ import type { BigStep } from './big-step.ts';
 import { BoardPanel } from './board-panel.tsx';
 import type { Conducting } from './conducting.ts';
 import { placesOf, pourIn, verbOf, whereOf } from './cue-words.ts';
+import { HintLine } from './hint-line.tsx';
 import { LastOnes } from './last-ones.tsx';
 import { sayBook } from './say-book.ts';
 import type { Table } from './table.ts';
@@ -96,6 +97,7 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
           <blockquote class="say" key={cue.id}>
             {sayOf(sayBook, cue, hearers(evening, view, cue, step))}
           </blockquote>
+          <HintLine key={`hint ${cue.id}`} cue={cue} />
           {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}
           {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
         </div>

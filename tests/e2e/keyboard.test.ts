@@ -48,6 +48,7 @@ beforeAll(async () => {
   hostKeys = new Keyboard(host.person);
   berit = await Guest.arrives(premises.browser, 'Berit');
   guestKeys = new Keyboard(berit.person);
+  await berit.person.page.addInitScript(listen);
 });
 afterAll(() => premises?.close());
 
@@ -55,6 +56,26 @@ const hostButton = (name: string | RegExp): Locator => host.person.button(name);
 const button = (name: string | RegExp): Locator => berit.person.button(name);
 const group = (name: string | RegExp): Locator => berit.person.page.getByRole('group', { name });
 const dialog = (): Locator => host.person.page.getByRole('dialog');
+
+interface Sounded {
+  readonly tones: number;
+  readonly shakes: number;
+}
+/** What would be heard and felt is counted: a test has neither ears nor a hand. */
+const listen = (): void => {
+  const counts = { tones: 0, shakes: 0 };
+  Object.assign(window, { sounded: counts });
+  const { start } = OscillatorNode.prototype;
+  OscillatorNode.prototype.start = function (when) {
+    counts.tones += 1;
+    start.call(this, when);
+  };
+  Navigator.prototype.vibrate = () => {
+    counts.shakes += 1;
+    return true;
+  };
+};
+const sounded = (): Sounded => ({ ...(window as unknown as { sounded: Sounded }).sounded });
 
 /** What lies under a thumb on a keyboard, and what a presentation remote sends. */
 const onwards = ['Space', 'ArrowRight', 'PageDown'] as const;
@@ -125,6 +146,11 @@ describe('an evening with nothing but keys', () => {
     await guestKeys.presses(button(seatWords.tryIt));
     await guestKeys.presses(button(words.notes.back));
     await berit.isAt(cues[0] as Cue);
+    const before = await berit.person.page.evaluate(sounded);
+    await guestKeys.presses(button(seatWords.tryTone), 'Space');
+    await expect
+      .poll(() => berit.person.page.evaluate(sounded))
+      .toEqual({ tones: before.tones + 2, shakes: before.shakes + 1 });
     await guestKeys.keepsPlace('the way back from my seat');
   });
 
@@ -139,11 +165,14 @@ describe('an evening with nothing but keys', () => {
     await hostButton(hostWords.room.resume).waitFor();
     await hostKeys.press('h');
     await hostButton(hostWords.room.hold).waitFor();
+    const hint = host.person.text(hostWords.room.firstHints.next);
+    await hint.waitFor();
     await on();
     await bigStepIsReady(hostWords.room.next);
     await hostKeys.press('PageUp');
     at -= 1;
     await arrived();
+    expect(await hint.count()).toBe(0);
     await onTo('ground-rules');
     await guestKeys.presses(button(words.rules.accept));
     await host.person.text(hostWords.table.counts.rules(1, 1)).waitFor();

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
 import { faultsWhenMirrored } from './mirrored.ts';
+import { keepPicture } from './pictures.ts';
 
 const pictures = new URL('../screenshots', import.meta.url).pathname;
 
@@ -94,7 +95,8 @@ export class Person {
   async photograph(screen: string, whole = false): Promise<void> {
     mkdirSync(pictures, { recursive: true });
     const path = join(pictures, `${screen}.png`);
-    await this.page.screenshot({ path, animations: 'disabled', fullPage: whole });
+    const png = await this.page.screenshot({ path, animations: 'disabled', fullPage: whole });
+    await keepPicture(screen, png, this.page.viewportSize()?.height ?? Number.POSITIVE_INFINITY);
   }
 
   /**

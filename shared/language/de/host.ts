@@ -225,6 +225,14 @@ export const hostWords: HostWords = {
       clock: 'die Uhr gibt das Tempo vor',
       room: 'der Raum gibt das Tempo vor',
     },
+    firstHints: {
+      next: 'Die große Taste nimmt jedes Handy mit. Drücke sie, wenn alle sitzen.',
+      table: 'Der Tisch zählt, wer zugestimmt hat. Geh weiter, wenn es alle getan oder dir gesagt haben.',
+      time: 'Die Zeit ist nur ein Richtwert: Halt stoppt sie, +1 min gibt mehr, auf jedem Handy.',
+      back: 'Zu früh gedrückt? Zurück nimmt alle mit, und niemand verliert ein Wort.',
+      tools:
+        'Wasser, eine Pause, ein Glas weglassen: Das haben die kleinen Tasten, und alles lässt sich rückgängig machen.',
+    },
     moved: (what) => `Jetzt: ${what}.`,
   },
 

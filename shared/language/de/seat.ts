@@ -11,6 +11,8 @@ export const seatWords: SeatWords = {
   sound: 'Leiser Ton und Vibration',
   soundHint: 'Zu Beginn und am Ende des Riechens, wenn die Augen zu sind.',
   tryIt: 'Ausprobieren',
+  tryTone: 'Den leisen Ton ausprobieren',
+  tryToneHint: 'Er holt dich zurück, wenn deine Augen zu sind.',
   spokenHint: 'Sagt jeden Schritt laut an. Mit Kopfhörer bleibt es am Tisch still.',
   theme: 'Seite',
   themes: { auto: 'Wie das Handy', linen: 'Hell', cellar: 'Dunkel' },

@@ -212,6 +212,13 @@ export const hostWords = {
       })[kind],
     clearReminder: 'Take it down',
     pacedBy: { host: 'you set the pace', clock: 'the clock sets the pace', room: 'the room sets the pace' },
+    firstHints: {
+      next: 'The large button takes every phone on with you. Press it when everybody sits.',
+      table: 'The table counts who has agreed. Go on when all have, or when you have heard it from them.',
+      time: 'The time is a guide: Hold stops it, and +1 min adds to it, on every phone.',
+      back: 'Pressed too soon? Back takes everybody with you, and nobody loses a word.',
+      tools: 'Water, a break, a glass to leave out: the small buttons have it, and all of it can be undone.',
+    },
     moved: (what: string) => `Now: ${what}.`,
   },
 

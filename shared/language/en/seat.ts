@@ -9,6 +9,8 @@ export const seatWords = {
   sound: 'Soft tone and vibration',
   soundHint: 'At the start and the end of nosing, when eyes are closed.',
   tryIt: 'Try it',
+  tryTone: 'Try the soft tone',
+  tryToneHint: 'It calls you back when your eyes are closed.',
   spokenHint: 'Says each step aloud. With an earphone the table stays quiet.',
   theme: 'Page',
   themes: { auto: 'As the phone', linen: 'Light', cellar: 'Dark' },
