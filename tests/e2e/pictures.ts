@@ -4,27 +4,34 @@ import sharp from 'sharp';
 
 const folder = new URL('../pictures', import.meta.url).pathname;
 
-/** The screens that README shows, with the width in pixels that they have there. */
-const shown: Readonly<Record<string, number>> = {
-  'host-table': 880,
-  'host-board': 880,
-  'plan-pours': 880,
-  'recap-tablet-light': 880,
-  'screen-board-720': 880,
-  'guest-look': 300,
-  'guest-nose': 300,
-  'guest-write': 300,
-  'guest-board': 300,
+interface Shown {
+  /** In pixels, as README shows it. */
+  readonly width: number;
+  /** Pixels of the screen that are left out above. */
+  readonly from?: number;
+}
+
+/** The screens that README shows. */
+const shown: Readonly<Record<string, Shown>> = {
+  'host-table': { width: 880 },
+  'host-board': { width: 880 },
+  'plan-pours': { width: 880 },
+  'recap-tablet-light': { width: 880, from: 190 },
+  'guest-look': { width: 300 },
+  'guest-nose': { width: 300 },
+  'guest-write': { width: 300 },
+  'guest-board': { width: 300 },
 };
 
 /** With PICTURES=1 the browser tests also draw README's pictures anew, small enough to be kept beside the code. */
 export async function keepPicture(screen: string, png: Buffer, height: number): Promise<void> {
-  const width = shown[screen];
-  if (process.env.PICTURES === undefined || width === undefined) return;
+  const asked = shown[screen];
+  if (process.env.PICTURES === undefined || asked === undefined) return;
+  const { width, from = 0 } = asked;
   mkdirSync(folder, { recursive: true });
   const { width: drawn = width, height: tall = height } = await sharp(png).metadata();
   await sharp(png)
-    .extract({ left: 0, top: 0, width: drawn, height: Math.min(height, tall) })
+    .extract({ left: 0, top: from, width: drawn, height: Math.min(height, tall - from) })
     .resize({ width })
     .webp({ quality: 82 })
     .toFile(join(folder, `${screen}.webp`));
