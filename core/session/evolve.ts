@@ -9,19 +9,25 @@ import {
   fitUndone,
   withLengths,
 } from './evolve/lengths.ts';
+import { type OwnRecords, withEntry, withoutEntry } from './evolve/own-record.ts';
 import { indexOfCue } from './position.ts';
 import type { Evening, Finished, Seat, Session, Signal, UnderWay } from './state.ts';
 
 /** What is true after an event. Never refuses: what stands in the log has happened. */
-export function evolve(session: Session, event: SessionEvent): Session {
+export const evolve = (session: Session, event: SessionEvent): Session => evolveAll(session, [event]);
+
+/** The same for several, oldest first. What it is given stays as it is. */
+export function evolveAll(session: Session, events: readonly SessionEvent[]): Session {
+  const own: OwnRecords = new WeakSet();
+  return events.reduce((now, event) => evolveWith(now, event, own), session);
+}
+
+function evolveWith(session: Session, event: SessionEvent, own: OwnRecords): Session {
   if (session.status === 'unopened') return event.type === 'DoorsOpened' ? opened(event) : session;
   if (session.status === 'finished')
     return event.type === 'TastingReopened' ? reopened(session, event.at) : session;
-  return evolveUnderWay(session, event);
+  return evolveUnderWay(session, event, own);
 }
-
-export const evolveAll = (session: Session, events: readonly SessionEvent[]): Session =>
-  events.reduce(evolve, session);
 
 function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'DoorsOpened' }>): UnderWay {
   const bare: UnderWay = {
@@ -53,7 +59,7 @@ function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'Doors
   return entered(bare, 0, at);
 }
 
-function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
+function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords): Session {
   switch (event.type) {
     case 'DoorsOpened':
     case 'TastingReopened':
@@ -112,31 +118,31 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent): Session {
     case 'DoorsSet':
       return { ...session, doors: event.doors };
     case 'SeatTaken':
-      return { ...session, seats: { ...session.seats, [event.seat.id]: event.seat } };
+      return { ...session, seats: withEntry(session.seats, event.seat.id, event.seat, own) };
     case 'SeatChanged': {
       const { type: _, seat, ...changes } = event;
-      return withSeat(session, seat, changes);
+      return withSeat(session, seat, changes, own);
     }
     case 'SeatAdmitted':
     case 'SeatRestored':
-      return withSeat(session, event.seat, { presence: 'seated' });
+      return withSeat(session, event.seat, { presence: 'seated' }, own);
     case 'SeatLeft':
-      return withoutSignal(withSeat(session, event.seat, { presence: 'left' }), event.seat);
+      return withoutSignal(withSeat(session, event.seat, { presence: 'left' }, own), event.seat, own);
     case 'SeatRemoved':
-      return withoutSignal(withSeat(session, event.seat, { presence: 'removed' }), event.seat);
+      return withoutSignal(withSeat(session, event.seat, { presence: 'removed' }, own), event.seat, own);
     case 'GroundRulesAccepted':
-      return withSeat(session, event.seat, { groundRulesAccepted: true });
+      return withSeat(session, event.seat, { groundRulesAccepted: true }, own);
     case 'SignalGiven':
       return event.signal === null
-        ? withoutSignal(session, event.seat)
-        : { ...session, signals: { ...session.signals, [event.seat]: event.signal } };
+        ? withoutSignal(session, event.seat, own)
+        : { ...session, signals: withEntry(session.signals, event.seat, event.signal, own) };
     case 'PourCaughtUp': {
       const missed = session.seats[event.seat]?.missed.filter((pour) => pour !== event.pour);
-      return missed === undefined ? session : withSeat(session, event.seat, { missed });
+      return missed === undefined ? session : withSeat(session, event.seat, { missed }, own);
     }
     case 'KitChecked': {
       const others = session.seats[event.seat]?.kit.filter((item) => item !== event.item) ?? [];
-      return withSeat(session, event.seat, { kit: event.ready ? [...others, event.item] : others });
+      return withSeat(session, event.seat, { kit: event.ready ? [...others, event.item] : others }, own);
     }
     case 'TastingFinished':
       return finished(session, event.at);
@@ -192,17 +198,17 @@ const closing = (session: Evening, pours: readonly PourId[]) =>
     }),
   );
 
-function withSeat(session: UnderWay, id: SeatId, changes: Partial<Seat>): UnderWay {
+function withSeat(session: UnderWay, id: SeatId, changes: Partial<Seat>, own: OwnRecords): UnderWay {
   const seat = session.seats[id];
   return seat === undefined
     ? session
-    : { ...session, seats: { ...session.seats, [id]: { ...seat, ...changes } } };
+    : { ...session, seats: withEntry(session.seats, id, { ...seat, ...changes }, own) };
 }
 
-function withoutSignal(session: UnderWay, seat: SeatId): UnderWay {
-  const { [seat]: _, ...signals } = session.signals;
-  return { ...session, signals };
-}
+const withoutSignal = (session: UnderWay, seat: SeatId, own: OwnRecords): UnderWay => ({
+  ...session,
+  signals: withoutEntry(session.signals, seat, own),
+});
 
 /** What a session is, without what only an evening under way has. */
 const eveningOf = (session: UnderWay | Finished): Evening => ({
