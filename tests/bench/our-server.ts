@@ -1,4 +1,4 @@
-import { closeSync, fdatasyncSync, mkdtempSync, openSync, rmSync, writeSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
@@ -67,16 +67,6 @@ answerParent(
     firstUses: () => firstUses(openSqliteStore(file)),
     commitRates: ({ rounds, together }: { rounds: number; together: number }) =>
       commitRates(openSqliteStore(join(folder, 'commits.sqlite')), rounds, together),
-    /** The ms that the disk takes for one page now: a commit cannot be quicker. */
-    syncDisk() {
-      const page = openSync(join(folder, 'page'), 'w');
-      const began = performance.now();
-      writeSync(page, Buffer.alloc(4096));
-      fdatasyncSync(page);
-      const ms = performance.now() - began;
-      closeSync(page);
-      return ms;
-    },
     watchLoop() {
       lateness = [];
       delay.enable();

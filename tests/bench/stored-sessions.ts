@@ -26,7 +26,7 @@ export async function fillStore(
     const batch = Array.from({ length: Math.min(50, sessions - from) }, (_, index) => from + index);
     await Promise.all(
       batch.map(async (index) => {
-        const code = index.toString(36).toUpperCase().padStart(6, 'Q');
+        const code = index.toString(36).toUpperCase().padStart(6, '0');
         await store.tastings.create({
           tasting: nameOf(index),
           code,

@@ -1,4 +1,5 @@
 import { startChild, type Usage } from './child.ts';
+import { syncDisk } from './disk.ts';
 import { type Figure, median } from './figures.ts';
 
 const servers = ['floor', 'bare', 'ours'] as const;
@@ -75,7 +76,7 @@ export async function measureTap(guests: number, rounds = usualRounds): Promise<
         // The first rounds warm all of them up.
         if (round >= 2) times[which].push(ms);
       }
-      disk.push(await children.ours.ask<number>('syncDisk'));
+      disk.push(syncDisk());
       await showAlike();
     }
     const after = await usages();
