@@ -1,7 +1,6 @@
-import type { NamedPour, StageUnderWay } from '../../shared/wire/views.ts';
+import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { glassOf } from '../glass/glasses.ts';
 import { words } from '../language.ts';
-import { words as boardWords } from './language.ts';
 import { PourFacts } from './pour-facts.tsx';
 
 /** The names, for those pours that the host has named. */
@@ -20,7 +19,6 @@ export function Reveal({ stage }: { readonly stage: StageUnderWay }) {
               <h2>
                 <bdi>{card.name}</bdi>
               </h2>
-              <LabelPhotos pour={card} />
               <PourFacts pour={card} />
               {card.story !== null && <p>{card.story}</p>}
               {card.link !== null && (
@@ -35,17 +33,5 @@ export function Reveal({ stage }: { readonly stage: StageUnderWay }) {
         </li>
       ))}
     </ol>
-  );
-}
-
-function LabelPhotos({ pour: { name, photos } }: { readonly pour: NamedPour }) {
-  const both = [photos.front, photos.back].filter((photo) => photo !== null);
-  if (both.length === 0) return null;
-  return (
-    <div class="label-photos">
-      {both.map((photo) => (
-        <img key={photo} src={`/photos/${encodeURIComponent(photo)}`} alt={boardWords.label(name)} />
-      ))}
-    </div>
   );
 }

@@ -29,6 +29,7 @@ beforeAll(async () => {
   browser = await openBrowser();
   house = await House.open();
   made = await house.plan(plan);
+  await house.labelFirst(made, plan);
   host = await house.host(made);
   await host.host({ type: 'OpenDoors' });
   berit = await Guest.arrives(browser, 'Berit');
@@ -241,7 +242,11 @@ describe('a guest’s notebook in the browser', () => {
       .waitFor({ state: 'detached' });
     await host.host({ type: 'Reveal', pours: [first, second, third] });
     await goTo('flight-1/reveal', 'Names');
-    await berit.person.text('Orchard Wall').first().waitFor();
+    for (const { person } of both()) {
+      await person.text('Orchard Wall').first().waitFor();
+      const label = person.page.getByRole('img', { name: guestWords.pour.labels.front('Orchard Wall') });
+      await expect.poll(() => label.evaluate((photo: HTMLImageElement) => photo.naturalWidth)).toBe(300);
+    }
     await look('names');
   });
 

@@ -1,5 +1,4 @@
 import type { Browser } from 'playwright-core';
-import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pourId } from '../../core/ids.ts';
 import { designServingOrders } from '../../core/planning/serving-orders.ts';
@@ -8,7 +7,7 @@ import { demoEvening } from '../../shared/demo/evening.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
 import { cueWords } from '../../shared/language/en/cues.ts';
 import { screenWords as words } from '../../shared/language/en/screen.ts';
-import type { CreatedTasting, KeptPhoto } from '../../shared/wire/http.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { type Guest, House } from '../server/support/house.ts';
 import { openBrowser } from '../support/browser.ts';
@@ -49,12 +48,7 @@ beforeAll(async () => {
   browser = await openBrowser();
   house = await House.open();
   made = await house.plan(plan);
-  const photo = await keptPhoto();
-  const pours = plan.pours.map((pour, index) => (index === 0 ? { ...pour, photos: { front: photo } } : pour));
-  await house.ask('PUT', `/api/tastings/${made.tasting}/plan`, {
-    key: made.hostKey,
-    body: { plan: { ...plan, pours }, base: 1 },
-  });
+  await house.labelFirst(made, plan);
   host = await house.host(made);
   await host.host({ type: 'OpenDoors' });
   for (const name of names) guests.push(await house.guest(made, name));
@@ -74,17 +68,6 @@ afterAll(async () => {
   await browser?.close();
   await house?.close();
 });
-
-/** A label photo as the host's phone sends it. */
-async function keptPhoto(): Promise<string> {
-  const label = { width: 300, height: 400, channels: 3, background: '#a8431f' } as const;
-  const sent = await fetch(`${house.url}/api/tastings/${made.tasting}/photos`, {
-    method: 'POST',
-    headers: { authorization: `Bearer ${made.hostKey}`, 'content-type': 'image/png' },
-    body: new Uint8Array(await sharp({ create: label }).png().toBuffer()),
-  });
-  return ((await sent.json()) as KeptPhoto).photo;
-}
 
 async function fillPages(guest: Guest, row: number): Promise<void> {
   const save = (pour: string, field: string, value: unknown) => guest.save({ pour, field, value });

@@ -14,7 +14,6 @@ export const boardWords: BoardWords = {
   all: 'Alle',
   choose: 'Welches Glas?',
   trial: 'Welches ist anders',
-  label: (name) => `Etikett von ${name}`,
   fields: { look: 'Aussehen', nose: 'Nase', palate: 'Gaumen', finish: 'Abgang', thoughts: 'Gedanken' },
 
   words: {

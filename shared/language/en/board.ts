@@ -14,7 +14,6 @@ export const boardWords = {
   all: 'All',
   choose: 'Which glass?',
   trial: 'Odd one out',
-  label: (name: string) => `Label of ${name}`,
   fields: { look: 'Look', nose: 'Nose', palate: 'Palate', finish: 'Finish', thoughts: 'Thoughts' },
 
   words: {

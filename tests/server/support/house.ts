@@ -1,9 +1,10 @@
+import sharp from 'sharp';
 import type { SeatId, TastingId } from '../../../core/ids.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { type RunningServer, type ServerOptions, startServer } from '../../../server/app.ts';
 import type { Log } from '../../../server/log.ts';
 import { memoryStore } from '../../../server/store/sqlite.ts';
-import type { CreatedTasting, TakenSeat } from '../../../shared/wire/http.ts';
+import type { CreatedTasting, KeptPhoto, TakenSeat } from '../../../shared/wire/http.ts';
 import { credentials, Device, newId } from './device.ts';
 import { aPlan } from './plans.ts';
 
@@ -82,6 +83,20 @@ export class House {
   async plan(plan: Plan = aPlan(), key = houseKey): Promise<CreatedTasting> {
     const made = await this.ask<CreatedTasting>('POST', '/api/tastings', { key, body: { plan } });
     return made.body;
+  }
+
+  /** Gives the first pour of a plan a label photo, as the host's phone does. */
+  async labelFirst({ tasting, hostKey }: CreatedTasting, plan: Plan): Promise<void> {
+    const label = { width: 300, height: 400, channels: 3, background: '#a8431f' } as const;
+    const sent = await fetch(`${this.url}/api/tastings/${tasting}/photos`, {
+      method: 'POST',
+      headers: { authorization: `Bearer ${hostKey}`, 'content-type': 'image/png' },
+      body: new Uint8Array(await sharp({ create: label }).png().toBuffer()),
+    });
+    const { photo: front } = (await sent.json()) as KeptPhoto;
+    const pours = plan.pours.map((pour, index) => (index === 0 ? { ...pour, photos: { front } } : pour));
+    const body = { plan: { ...plan, pours }, base: 1 };
+    await this.ask('PUT', `/api/tastings/${tasting}/plan`, { key: hostKey, body });
   }
 
   /** A device that is let in, or a promise that rejects with the refusal. */
