@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
+import { installable } from '../shared/build/installable.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
 const root = import.meta.dirname;
@@ -30,7 +31,12 @@ export default defineConfig(({ mode }) => {
   return {
     root,
     base: '/',
-    plugins: [withoutWebTransport, oneLanguage(language)],
+    plugins: [
+      withoutWebTransport,
+      oneLanguage(language),
+      !beside.includes(page) &&
+        installable({ app: 'guest', language, base: '/', worker: join(root, 'worker/main.ts') }),
+    ],
     build: {
       outDir: '../dist/guest',
       // The script that builds everything has emptied it: each page and language adds its own.

@@ -1,10 +1,11 @@
 import { defineConfig } from 'vite';
+import { installable } from '../shared/build/installable.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
 export default defineConfig(({ mode }) => {
   const { language } = pageAndLanguage(mode);
   return {
-    plugins: [oneLanguage(language)],
+    plugins: [oneLanguage(language), installable({ app: 'host', language, base: '/host/' })],
     worker: { plugins: () => [oneLanguage(language)] },
     root: import.meta.dirname,
     base: '/host/',

@@ -57,7 +57,9 @@ export function createScreenLock({ now, after }: ScreenLockOptions): ScreenLock 
     writing,
     follow(stage) {
       const before = shown.peek();
-      if (!writing.peek() || before === null || stage === null || place(before) === place(stage)) {
+      const level = stage === null || (before !== null && place(before) === place(stage));
+      // Without a screen before, somebody may be writing too: into notes that were opened without the room.
+      if (!writing.peek() || level) {
         cancel();
         ahead.value = null;
         shown.value = stage;

@@ -8,7 +8,7 @@ export const deviceStorage = (): Storage => localStorage;
 
 /** Words that the server has not taken yet, apart for each seat. */
 export function noteKeep(pass: SeatPass): NoteKeep {
-  const name = nameOfNotes(pass);
+  const name = nameOnDevice('notes', pass);
   return {
     read() {
       try {
@@ -28,11 +28,13 @@ export function noteKeep(pass: SeatPass): NoteKeep {
   };
 }
 
-const nameOfNotes = ({ tasting, key }: SeatPass): string => `quietpour.notes.${tasting}.${key.slice(0, 8)}`;
+/** What is kept on a device for a seat: its notes, and the room as it was last seen. */
+export const nameOnDevice = (what: 'notes' | 'stage', { tasting, key }: SeatPass): string =>
+  `quietpour.${what}.${tasting}.${key.slice(0, 8)}`;
 
 export function forgetNotes(pass: SeatPass): void {
   try {
-    deviceStorage().removeItem(nameOfNotes(pass));
+    for (const what of ['notes', 'stage'] as const) deviceStorage().removeItem(nameOnDevice(what, pass));
   } catch {
     // A device that keeps nothing has nothing to forget.
   }

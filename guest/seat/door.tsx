@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
 import { codeLength, tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -8,6 +8,7 @@ import { StemmedGlass } from '../../shared/ui/stemmed-glass.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { words } from '../language.ts';
 import { deviceStorage } from './device.ts';
+import { letNewVersionIn } from './kept-page.ts';
 import { PageTitle } from './page-title.tsx';
 
 interface DoorProps {
@@ -21,6 +22,7 @@ interface DoorProps {
 export function Door({ problem, onCode, onSeat, onEvenings }: DoorProps) {
   const [code, setCode] = useState('');
   const [short, setShort] = useState(false);
+  useEffect(() => void letNewVersionIn(), []);
   const seats = keptSeats(deviceStorage).slice(0, 3);
   return (
     <main class="page door">

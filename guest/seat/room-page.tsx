@@ -1,4 +1,6 @@
-import { useEffect } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useMemo } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
 import { useLater } from '../../shared/ui/later.ts';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
@@ -8,6 +10,8 @@ import { RoomScreen } from '../glass/room-screen.tsx';
 import { words } from '../language.ts';
 import { Cautions } from './cautions.tsx';
 import { Fetching } from './fetching.tsx';
+import { letNewVersionIn } from './kept-page.ts';
+import { keptStage } from './kept-stage.ts';
 import { LinkPage, linkNeedsPerson } from './link-page.tsx';
 import { PageTitle } from './page-title.tsx';
 import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts.ts';
@@ -39,16 +43,16 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
     if (drink !== undefined) fetchParts(drink);
   }, [drink]);
   const shown = lock.shown.value;
+  const finished = shown?.status === 'finished';
+  useEffect(() => {
+    if (finished) void letNewVersionIn();
+  }, [finished]);
   const own = follower.seat.value;
   if (linkNeedsPerson(link)) return <LinkPage link={link} onDoor={() => onLeave()} />;
   const title = shown?.title || seat.value.title || words.app;
   // Who waits at the door is shown nothing of the room yet.
-  if (own?.presence === 'waiting') return <Aside title={title}>{words.glass.waitingRoom}</Aside>;
-  if (shown === null || own === null) {
-    return (
-      <Aside title={title}>{link.status === 'live' ? words.glass.starting : words.link.connecting}</Aside>
-    );
-  }
+  if (own?.presence === 'waiting') return <Aside title={title} said={words.glass.waitingRoom} />;
+  if (shown === null || own === null) return <WithoutRoom title={title} />;
   const stage = ownStage(shown, own);
   if (stage.status === 'under-way' && own.presence === 'left' && page.value.at !== 'notes') {
     return (
@@ -82,6 +86,36 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
   }
 }
 
+/** The room is not here yet, or cannot be reached: the own notes open without it. */
+function WithoutRoom({ title }: { readonly title: string }) {
+  const { follower, page, seat } = useRoom();
+  const kept = useMemo(() => keptStage(seat.peek()), [seat]);
+  const link = follower.link.value;
+  const at = page.value;
+  if (kept !== undefined && at.at === 'notes') {
+    return <Notes stage={ownStage(kept.stage, kept.own)} chosen={at.pour} />;
+  }
+  if (link.status !== 'lost') {
+    return (
+      <Aside title={title} said={link.status === 'live' ? words.glass.starting : words.link.connecting} />
+    );
+  }
+  return (
+    <Aside title={title} said={words.link.lost}>
+      {kept !== undefined && (
+        <Button
+          kind="primary"
+          onPress={() => {
+            page.value = { at: 'notes', pour: null };
+          }}
+        >
+          {words.notes.open}
+        </Button>
+      )}
+    </Aside>
+  );
+}
+
 function OwnSeat(props: { readonly own: SeatView }) {
   const part = useLater(seatPart);
   return part ? <part.seatPages.MySeat {...props} /> : <Fetching part={seatPart} />;
@@ -97,11 +131,18 @@ function Home(props: { readonly onGone: (said: string) => void; readonly onEveni
   return part ? <part.keepsakePages.KeepsakePage {...props} /> : <Fetching part={keepsakePart} />;
 }
 
-function Aside({ title, children }: { readonly title: string; readonly children: string }) {
+interface AsideProps {
+  readonly title: string;
+  readonly said: string;
+  readonly children?: ComponentChildren;
+}
+
+function Aside({ title, said, children }: AsideProps) {
   return (
     <main class="page">
       <PageTitle>{title}</PageTitle>
-      <p class="lead">{children}</p>
+      <p class="lead">{said}</p>
+      {children}
     </main>
   );
 }

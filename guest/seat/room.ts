@@ -12,6 +12,7 @@ import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { createScreenLock, type ScreenLock } from '../glass/screen-lock.ts';
 import { deviceStorage, keepsThings, noteKeep, sitTab } from './device.ts';
+import { keepStage } from './kept-stage.ts';
 import { refusalSentence } from './refusal-sentence.ts';
 
 /** What the guest looks at: the room, or something of their own until the room moves. */
@@ -69,6 +70,11 @@ export function openRoom(pass: KeptSeat): Room {
     effect(() => {
       // The room has moved and so does the screen, from whatever the guest was reading.
       if (place.value !== null) page.value = { at: 'room' };
+    }),
+    effect(() => {
+      const stage = follower.stage.value;
+      const own = follower.seat.value;
+      if (stage !== null && own !== null) keepStage(pass, { stage, own });
     }),
     watchForWake(follower.wake),
     () => document.removeEventListener('visibilitychange', flushWhenLeaving),

@@ -1,8 +1,8 @@
 // Builds everything into dist/: the server, and every page in every language. One process, because starting the bundler
 // takes longer than most of its runs. Plain JavaScript, so that `npm start` needs no loader.
-import { readdirSync, rmSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { build } from 'vite';
+import { build, runnerImport } from 'vite';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -16,7 +16,13 @@ const pagesOf = (language) => [
   ...['guest', 'survey', 'screen'].map((page) => ({ house: 'guest', mode: `${page}.${language}` })),
 ];
 
-for (const house of ['host', 'guest']) rmSync(join(root, 'dist', house), { recursive: true, force: true });
+const { module: superseded } = await runnerImport(join(import.meta.dirname, 'superseded.ts'), {
+  configFile: false,
+  logLevel: 'error',
+});
+const served = ['host', 'guest'].map((house) => join(root, 'dist', house));
+const begun = Date.now();
+for (const folder of served) superseded.emptyButAssets(folder);
 const builds = [
   { house: 'server', mode: 'production' },
   // The page of parts is for developers.
@@ -29,6 +35,7 @@ try {
       build({ configFile: join(root, house, 'vite.config.ts'), mode, logLevel: 'warn' }),
     ),
   );
+  for (const folder of served) superseded.letGo(folder, begun);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

@@ -49,14 +49,11 @@ export function oneLanguage(language: string): Plugin {
     transformIndexHtml: {
       order: 'pre',
       async handler(html) {
-        const { module } = await runnerImport<{ readonly documentWords: DocumentWords }>(
-          join(languageFolder, language, 'document.ts'),
-          { configFile: false, logLevel: 'error' },
-        );
-        const words: Readonly<Record<string, string>> = { ...module.documentWords };
+        const documentWords = await languageWords(language);
+        const words: Readonly<Record<string, string>> = { ...documentWords };
         return {
           html: html
-            .replace('<html lang="en">', `<html lang="${language}" dir="${module.documentWords.direction}">`)
+            .replace('<html lang="en">', `<html lang="${language}" dir="${documentWords.direction}">`)
             .replace(placeholder, (_, key: string) => escaped(words[key] ?? missing(language, key))),
           tags: languages.map((each) => ({
             tag: 'link',
@@ -78,6 +75,15 @@ export function oneLanguage(language: string): Plugin {
       },
     },
   };
+}
+
+/** What stands in a page before its script runs, in this language. */
+export async function languageWords(language: string): Promise<DocumentWords> {
+  const { module } = await runnerImport<{ readonly documentWords: DocumentWords }>(
+    join(languageFolder, language, 'document.ts'),
+    { configFile: false, logLevel: 'error' },
+  );
+  return module.documentWords;
 }
 
 const escaped = (text: string): string =>

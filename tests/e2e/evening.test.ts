@@ -9,6 +9,7 @@ import { hostWords } from '../../shared/language/en/host.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
+import { makeNextVersion } from './next-version.ts';
 import { Premises } from './premises.ts';
 import { readQr } from './qr.ts';
 
@@ -150,7 +151,7 @@ describe('an evening in the browser', () => {
     await leadTo(cue(1, 'writing/write/palate'), berit, colm);
     await colm.writes('palate', 'warm hay');
     await colm.seesSaved();
-    colm.person.lineMayFail = true;
+    await colm.mayLoseTheNetwork();
     premises.wifi.cut();
     await colm.person.text(words.link.lost).first().waitFor({ timeout: 20_000 });
     await colm.person.page.keyboard.type(', orange pith');
@@ -158,6 +159,9 @@ describe('an evening in the browser', () => {
     await colm.person.look('guest-no-network');
     await leadTo(cue(1, 'writing/write/finish'), berit);
     expect(await colm.field('palate').inputValue()).toBe('warm hay, orange pith');
+    await colm.opensNotesWithoutRoom();
+    expect(await colm.field('palate').inputValue()).toBe('warm hay, orange pith');
+    await colm.writes('palate', ', clove');
     premises.wifi.mend();
     await colm.person.text(words.saved.saved).waitFor({ timeout: 20_000 });
     colm.person.lineMayFail = false;
@@ -193,8 +197,9 @@ describe('an evening in the browser', () => {
   it('[Q1, Q2, Q3] opens a talk in which only what was shared is seen', async () => {
     await leadTo(cue(3, 'writing/write/nose'), berit, colm, lark);
     await lark.writes('nose', 'sea wind');
+    await lark.diesAndComesBack(premises.browser, cues[at] as Cue);
+    expect(await lark.field('nose').inputValue()).toBe('sea wind');
     await lark.seesSaved();
-    await lark.putsPenDown();
     await leadTo(cue(3, 'closing/review'), berit, colm, lark);
     await lark.person.look('guest-review');
     await leadTo(cue(3, 'water'), berit, colm, lark);
@@ -245,7 +250,7 @@ describe('an evening in the browser', () => {
     await colm.person.text(words.saved.onPhone).waitFor();
     await host.person.text(hostWords.link.lost).first().waitFor();
     await host.person.look('host-link-lost');
-    await premises.serve();
+    await premises.serve(makeNextVersion());
     await colm.person.text(words.saved.saved).waitFor({ timeout: 20_000 });
     await host.person.text(hostWords.link.live).first().waitFor({ timeout: 20_000 });
     for (const guest of [berit, colm, lark]) {
@@ -256,11 +261,13 @@ describe('an evening in the browser', () => {
     await colm.person.button(words.notes.open).click();
     await colm.person.look('guest-my-notes');
     await colm.person.button(words.notes.back).click();
-    await leadTo(cue(5, 'writing/sip'), berit, colm, lark);
+    expect(await Promise.all([colm, lark].map((guest) => guest.version()))).toEqual(['this', 'this']);
+    await lark.loadsTheNextVersion(cues[at] as Cue);
   });
 
   it('ends with everybody’s own notes under the names of the pours', async () => {
     await leadTo('flight-2/discussion', berit, colm, lark);
+    await lark.versionBeside('waiting');
     await host.openTalk();
     await leadTo('flight-2/reveal', berit, colm, lark);
     await host.tellNames();
@@ -270,10 +277,11 @@ describe('an evening in the browser', () => {
     await host.finish();
     await host.person.look('host-finished');
     for (const guest of [berit, colm, lark]) await guest.person.heading(words.keepsake.title, 1).waitFor();
+    await lark.versionBeside('none');
     for (const { name } of plan.pours) await berit.person.heading(name).first().waitFor();
     await berit.person.text('pear skin and wet slate').waitFor();
     await berit.person.text('old gold, slow legs').waitFor();
-    await colm.person.text('warm hay, orange pith').waitFor();
+    await colm.person.text('warm hay, orange pith, clove').waitFor();
     await colm.person.text('tar rope and honeycomb').waitFor();
     await lark.person.text('sea wind').waitFor();
     await berit.person.look('guest-keepsake');

@@ -1,4 +1,5 @@
 import type { Browser } from 'playwright-core';
+import { expect } from 'vitest';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { cueWordsFor } from '../../guest/glass/cue-words.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
@@ -12,7 +13,7 @@ import { heard, readingOrder } from './reading.ts';
 
 /** A guest at a phone. */
 export class Guest {
-  readonly person: Person;
+  person: Person;
   private constructor(person: Person) {
     this.person = person;
   }
@@ -24,6 +25,53 @@ export class Guest {
     size: 'phone' | 'small' = 'phone',
   ): Promise<Guest> {
     return new Guest(await Person.arrives(browser, name, size, theme));
+  }
+
+  /** The phone dies, is switched on again, and finds its seat and where the room is. */
+  async diesAndComesBack(browser: Browser, cue: Cue): Promise<void> {
+    const at = new URL(this.person.page.url()).origin;
+    this.person = await this.person.diesAndComesBack(browser);
+    await this.person.page.goto(at);
+    await this.person.button(/^Back to /).click();
+    await this.isAt(cue);
+  }
+
+  /** Waits until this phone's browser has taken in the whole page; from now on its line is meant to fail. */
+  async mayLoseTheNetwork(): Promise<void> {
+    await this.person.page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    this.person.lineMayFail = true;
+  }
+
+  /** Which build of the page runs here: the one that the evening began with, or the next. */
+  version(): Promise<string> {
+    return this.person.page.evaluate(() => document.documentElement.dataset.version ?? 'this');
+  }
+
+  /** A page that is loaded anew is of the version that the server has now; its worker waits. */
+  async loadsTheNextVersion(cue: Cue): Promise<void> {
+    await this.person.page.reload();
+    await this.isAt(cue);
+    expect(await this.version()).toBe('next');
+    await this.versionBeside('waiting');
+  }
+
+  /** A version of the page beside the one at work waits while an evening is under way, and comes in when it is over. */
+  async versionBeside(wanted: 'waiting' | 'none'): Promise<void> {
+    const beside = () =>
+      this.person.page.evaluate(async () => {
+        const { waiting, installing, active } = (await navigator.serviceWorker.getRegistration()) ?? {};
+        if (waiting) return 'waiting';
+        return installing || active?.state !== 'activated' ? 'on its way' : 'none';
+      });
+    await expect.poll(beside, { timeout: 30_000 }).toBe(wanted);
+  }
+
+  /** Even a page that is loaded anew without a network opens, as far as its own notes. */
+  async opensNotesWithoutRoom(): Promise<void> {
+    await this.person.page.reload();
+    await this.person.text(words.link.lost).waitFor();
+    await this.person.look('guest-without-room');
+    await this.person.button(words.notes.open).click();
   }
 
   /** From the invitation to the seat. */

@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import axe from 'axe-core';
-import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { faultsWhenMirrored } from './mirrored.ts';
 import { keepPicture } from './pictures.ts';
 
@@ -30,8 +30,11 @@ export class Person {
   readonly faults: string[] = [];
   readonly #context: BrowserContext;
 
-  private constructor(name: string, context: BrowserContext, page: Page) {
+  readonly #options: BrowserContextOptions;
+
+  private constructor(name: string, context: BrowserContext, page: Page, options: BrowserContextOptions) {
     this.name = name;
+    this.#options = options;
     this.#context = context;
     this.page = page;
     page.setDefaultTimeout(10_000);
@@ -50,7 +53,7 @@ export class Person {
     size: keyof typeof sizes,
     theme: 'light' | 'dark' = 'light',
   ): Promise<Person> {
-    const context = await browser.newContext({
+    const options: BrowserContextOptions = {
       viewport: sizes[size],
       colorScheme: theme,
       reducedMotion: 'reduce',
@@ -58,8 +61,22 @@ export class Person {
       hasTouch: true,
       isMobile: size === 'phone' || size === 'small',
       acceptDownloads: true,
-    });
-    return new Person(name, context, await context.newPage());
+    };
+    const context = await browser.newContext(options);
+    return new Person(name, context, await context.newPage(), options);
+  }
+
+  /**
+   * The phone dies and is switched on again: nothing is left but what the browser had written down. Whoever comes back
+   * stands before an empty page.
+   */
+  async diesAndComesBack(browser: Browser): Promise<Person> {
+    const storageState = await this.#context.storageState();
+    await this.#context.close();
+    const context = await browser.newContext({ ...this.#options, storageState });
+    const back = new Person(this.name, context, await context.newPage(), this.#options);
+    back.faults.push(...this.faults);
+    return back;
   }
 
   leaves(): Promise<void> {

@@ -31,12 +31,17 @@ export class Premises {
     return this.#server?.houseKey ?? '';
   }
 
-  /** Again after a kill: with the same store, under the same addresses. */
-  async serve(): Promise<void> {
+  /**
+   * Again after a kill: with the same store, under the same addresses.
+   *
+   * @param bundle of another version of the server and its pages
+   */
+  async serve(bundle?: string): Promise<void> {
     this.#server = await spawnServer({
       folder: this.#folder,
       from: 'bundle',
       origins: [this.room.origin],
+      ...(bundle === undefined ? {} : { bundle }),
     });
     for (const line of [this.room, this.wifi]) line.leadTo(this.#server.port);
   }

@@ -59,6 +59,10 @@ describe('what a host’s tablet loads', () => {
     expect(weight(needed(first()))).toBeLessThan(budget / 3);
   });
 
+  it('can be put on a home screen under its own address', () => {
+    expect(page).toContain('rel="manifest" href="/host/en/manifest.webmanifest"');
+  });
+
   it('is within its budget for every page of the app', () => {
     const follows = 'host/tasting-pages.tsx';
     const pages = {

@@ -18,6 +18,8 @@ beforeAll(async () => {
   for (const page of ['survey', 'style', 'screen']) {
     writeFileSync(join(folder.path, 'guest', 'en', `${page}.html`), `<title>${page}</title>`);
   }
+  writeFileSync(join(folder.path, 'guest', 'worker.en.js'), '// worker');
+  writeFileSync(join(folder.path, 'guest', 'en', 'manifest.webmanifest'), '{}');
   writeFileSync(join(folder.path, 'secret.txt'), 'beside the pages');
   house = await House.open({ pages: folder.path });
 });
@@ -58,6 +60,24 @@ describe('pages', () => {
         text: `<title>${title}</title>`,
       });
     }
+  });
+
+  it('have a worker that may look after every address, is asked for anew each time, and runs nothing from elsewhere', async () => {
+    const { headers, status } = await fetch(`${house.url}/worker.en.js`);
+    expect(status).toBe(200);
+    expect(headers.get('content-type')).toMatch(/^text\/javascript\b/);
+    expect(headers.get('cache-control')).toBe('no-cache');
+    expect(headers.get('content-security-policy')).toMatch(/worker-src 'self'(;|$)/);
+    // Its scope is the folder it lies in, the top, without the server widening it.
+    expect(headers.get('service-worker-allowed')).toBeNull();
+    const unknown = await fetch(`${house.url}/worker.xx.js`);
+    expect(unknown.status).toBe(404);
+  });
+
+  it('have a manifest that browsers take for one', async () => {
+    const { headers } = await fetch(`${house.url}/en/manifest.webmanifest`);
+    expect(headers.get('content-type')).toMatch(/^application\/manifest\+json\b/);
+    expect(headers.get('cache-control')).toBe('no-cache');
   });
 
   it('keep what is named after its content for good', async () => {
