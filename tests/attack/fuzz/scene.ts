@@ -37,7 +37,8 @@ export async function openScene(): Promise<Scene> {
   const pages = join(folder.path, 'pages');
   for (const app of ['guest', 'host']) {
     mkdirSync(join(pages, app, 'assets'), { recursive: true });
-    writeFileSync(join(pages, app, 'index.html'), '<!doctype html><title>page</title>');
+    mkdirSync(join(pages, app, 'en'));
+    writeFileSync(join(pages, app, 'en', 'index.html'), '<!doctype html><title>page</title>');
   }
   for (const place of [folder.path, pages]) writeFileSync(join(place, 'house.key'), outsideThePages);
   const clock = new ManualClock();
