@@ -1,7 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { cueId, tastingId } from '../../../core/ids.ts';
+import { commandId, cueId, pourId, tastingId } from '../../../core/ids.ts';
+import { hostsOf } from '../../../server/live/rooms.ts';
 import { turns } from '../support/manual-clock.ts';
-import { noor, OneConductor, tomas } from '../support/one-conductor.ts';
+import { noor, OneConductor, tasting, tomas } from '../support/one-conductor.ts';
 
 let room: OneConductor;
 beforeEach(async () => {
@@ -40,6 +41,28 @@ describe('a conductor', () => {
     await room.conductor.drained();
     await opened;
     expect(order).toEqual(['alone', 'opened']);
+  });
+});
+
+describe('the host', () => {
+  const toHosts = (event: string) =>
+    room.said.filter((each) => each.event === event && each.to.join() === hostsOf(tasting));
+
+  it('is told who came and went, and which screens ask', async () => {
+    room.conductor.presence.arrived('phone-1', { role: 'guest', seat: noor });
+    await room.clock.advance(250);
+    expect(toHosts('presence').at(-1)?.body).toMatchObject({ seats: [{ seat: noor }], screensAsking: [] });
+    room.conductor.screens.ask('hash of a screen', { id: () => 'screen-1', number: () => 42 });
+    await room.clock.advance(250);
+    expect(toHosts('presence').at(-1)?.body).toMatchObject({ screensAsking: [{ number: 42 }] });
+  });
+
+  it('is told of glasses that were poured, once for one id', async () => {
+    const tick = { type: 'TickGlasses', places: [1], pours: [pourId('one')], done: 1 } as const;
+    const first = await room.conductor.askAboutPouring(commandId('a-tick'), tick);
+    expect(first).toEqual({ ok: true, version: 1 });
+    expect(await room.conductor.askAboutPouring(commandId('a-tick'), tick)).toEqual(first);
+    expect(toHosts('pouring')).toHaveLength(1);
   });
 });
 
@@ -120,5 +143,19 @@ describe('the pace of the room', () => {
     room.conductor.presence.measured('phone-1', { roundTrip: 200, reach: 170 });
     await room.goTo('one/writing/write/nose');
     expect(standing().enteredAt - room.clock.now()).toBe(200);
+  });
+
+  it('[P3] waits after a restart for those who are on their way back, and not for long', async () => {
+    await room.host({ type: 'ChoosePacing', pacing: { by: 'room', share: 1 } });
+    await room.goTo('one/writing/write/nose');
+    await ready(noor);
+    await room.clock.advance(20_000);
+    const { at } = standing();
+    room.again();
+    room.conductor.presence.arrived('phone-1', { role: 'guest', seat: noor });
+    await room.clock.advance(14_999);
+    expect(standing().at).toBe(at);
+    await room.clock.advance(1);
+    expect(standing().at).toBe(at + 1);
   });
 });

@@ -79,6 +79,7 @@ describe.each(stores)('%s', (_, openIn) => {
       answered: answered('command-3'),
     });
     await expect(late).rejects.toThrow(StoreFailure);
+    await expect(late).rejects.toThrow('Expected 0 events and found 1: two writers share one session.');
     expect(store.sessions.version(tasting)).toBe(1);
     expect(store.sessions.answerTo(tasting, commandId('command-3'))).toBeUndefined();
   });

@@ -52,6 +52,27 @@ describe('the file of a store', () => {
     expect(() => openSqliteStore(newer)).toThrow(/newer Quietpour/);
   });
 
+  it('[Q2] reads no page by a permission that is none, and keeps no row for a page that is private', async () => {
+    const store = openSqliteStore(file);
+    await store.tastings.create(row);
+    const [seat, pour] = [seatId('seat-1'), pourId('ash')];
+    const whose = { tasting, seat, pour };
+    const answered = (id: string) => ({ command: commandId(id), ack: { ok: true, version: 1 } }) as const;
+    await store.notebooks.share({ ...whose, sharing: 'shared', answered: answered('share-001') });
+    await store.close();
+    const db = new SqliteDatabase(file);
+    db.prepare("UPDATE shares SET sharing = 'later'").run();
+    db.close();
+    const again = openSqliteStore(file);
+    expect(again.notebooks.readPermitted(tasting, [pour])).toEqual([]);
+    expect(again.notebooks.read(tasting, seat).sharings).toEqual([]);
+    await again.notebooks.share({ ...whose, sharing: 'private', answered: answered('share-002') });
+    await again.close();
+    const after = new SqliteDatabase(file);
+    expect(after.prepare('SELECT count(*) FROM shares').pluck().get()).toBe(0);
+    after.close();
+  });
+
   it('leaves no byte of a note behind after the tasting is removed', async () => {
     const store = openSqliteStore(file);
     await store.tastings.create(row);
