@@ -111,6 +111,8 @@ describe('a guest at home', () => {
     await lookBesideCall('nose');
     // Practised once with water before, and begun now.
     expect(await buzzes()).toBe(3);
+    // Looked up in the middle, and not while it is only just beginning.
+    await lark.person.text(/^00:(3[0-5]|[012]\d)$/).waitFor();
     await lark.person.button(words.notes.open).click();
     await lark.person.button(words.notes.back).click();
     await lark.isAt(cues[at] as never);
