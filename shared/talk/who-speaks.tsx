@@ -18,6 +18,10 @@ interface WhoSpeaksProps {
   readonly level: 2 | 3;
 }
 
+/** A longer table would push what it talks about off the screen: then only those who come next are named. */
+const mostAtOnce = 8;
+const soonest = 4;
+
 /** The drawn order, and whose turn it would be about now. Nothing rings and nobody is cut off. */
 export function WhoSpeaks({ table, open, clock, now, own, words, level }: WhoSpeaksProps) {
   const Heading = `h${level}` as const;
@@ -28,24 +32,48 @@ export function WhoSpeaks({ table, open, clock, now, own, words, level }: WhoSpe
   const order = speakingOrder(table, talk.seed);
   const running = time !== null && moment < time.until;
   const turn = running ? turnAt(moment, time, order.length, talk.pours) : -1;
+  const speakers = order.map((speaker, index) => ({ ...speaker, place: index + 1, speaks: index === turn }));
+  const next = Math.max(0, turn);
+  const long = speakers.length > mostAtOnce;
+  const soon = long
+    ? speakers.filter(({ seat }, index) => seat === own || (index >= next && index < next + soonest))
+    : speakers;
   return (
     <section class="talk-part">
       <Heading>{words.speaking.title}</Heading>
-      <ol class="speakers">
-        {order.map(({ seat, name, remote }, index) => (
-          <li key={seat} aria-current={index === turn ? 'step' : undefined}>
-            <bdi>{name}</bdi>
-            {seat === own && <span class="soft"> ({words.you})</span>}
-            {remote && <span class="soft"> ({words.atHome})</span>}
-            {index === turn && <span class="speaker-now"> {words.speaking.now}</span>}
-          </li>
-        ))}
-      </ol>
+      <Speakers speakers={soon} own={own} words={words} />
+      {long && (
+        <details>
+          <summary>{words.speaking.everybody(speakers.length)}</summary>
+          <Speakers speakers={speakers} own={own} words={words} />
+        </details>
+      )}
       <p class="soft small">
         {words.speaking.hint}
         {running && ` ${words.speaking.each(shareOf(time, order.length, talk.pours))}`}
         {talk.pours > 1 && ` ${words.speaking.rounds(talk.pours)}`}
       </p>
     </section>
+  );
+}
+
+interface SpeakersProps {
+  readonly speakers: readonly (BoardSpeaker & { readonly place: number; readonly speaks: boolean })[];
+  readonly own: SeatId | null;
+  readonly words: BoardWords;
+}
+
+function Speakers({ speakers, own, words }: SpeakersProps) {
+  return (
+    <ol class="speakers">
+      {speakers.map(({ seat, name, remote, place, speaks }) => (
+        <li key={seat} value={place} aria-current={speaks ? 'step' : undefined}>
+          <bdi>{name}</bdi>
+          {seat === own && <span class="soft"> ({words.you})</span>}
+          {remote && <span class="soft"> ({words.atHome})</span>}
+          {speaks && <span class="speaker-now"> {words.speaking.now}</span>}
+        </li>
+      ))}
+    </ol>
   );
 }

@@ -57,6 +57,7 @@ async function leadTo(id: string, ...followers: readonly Guest[]): Promise<Cue> 
     await host.next(next);
     await Promise.all(followers.map((guest) => guest.isAt(next)));
     await followers[0]?.hears(next);
+    await host.hears(next);
   }
 }
 

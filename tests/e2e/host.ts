@@ -3,6 +3,7 @@ import type { Cue } from '../../core/running-order/cue.ts';
 import { verbOf } from '../../host/conduct/cue-words.ts';
 import { hostWords as words } from '../../shared/language/en/host.ts';
 import { Person } from './person.ts';
+import { heard } from './reading.ts';
 
 /** The host at a tablet: each step is what a hand would do. */
 export class Host {
@@ -35,6 +36,19 @@ export class Host {
 
   isAt(verb: string): Promise<void> {
     return this.person.heading(verb, 2).waitFor();
+  }
+
+  /** What somebody who listens is told: the verb as the only heading of its kind, and the cue in the one polite region. */
+  async hears(cue: Cue): Promise<void> {
+    const { page, faults } = this.person;
+    const { headings, liveRegions } = await heard(page);
+    const verb = verbOf(cue);
+    const manners = liveRegions.map(({ manner }) => manner).join();
+    if (manners !== 'polite') faults.push(`host at ${cue.id}: live regions: ${manners}`);
+    if (headings.filter(({ level }) => level === 1).length !== 1)
+      faults.push(`host at ${cue.id}: not one title`);
+    if (headings.filter(({ name }) => name === verb).length !== 1)
+      faults.push(`host at ${cue.id}: ${verb} is not a heading`);
   }
 
   /** The big button, whatever stands on it. */

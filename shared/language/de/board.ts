@@ -46,6 +46,7 @@ export const boardWords: BoardWords = {
         : `Je etwa ${counted(Math.round(seconds / 60), 'Minute', 'Minuten')}.`,
     rounds: (pours) => `Einmal für jedes von ${counted(pours, 'Glas', 'Gläsern')}.`,
     now: 'etwa jetzt',
+    everybody: (guests) => `Alle ${guests} in dieser Reihenfolge`,
   },
 
   share: {

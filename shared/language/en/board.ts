@@ -44,6 +44,7 @@ export const boardWords = {
       seconds < 90 ? `About ${seconds} seconds each.` : `About ${Math.round(seconds / 60)} minutes each.`,
     rounds: (pours: number) => `Once for each of ${pours} glasses.`,
     now: 'about now',
+    everybody: (guests: number) => `All ${guests} in this order`,
   },
 
   share: {
