@@ -56,8 +56,7 @@ async function leadTo(id: string, ...followers: readonly Guest[]): Promise<Cue> 
     if (next === undefined) throw new Error(`There is no cue ${id} ahead.`);
     await host.next(next);
     await Promise.all(followers.map((guest) => guest.isAt(next)));
-    await followers[0]?.hears(next);
-    await host.hears(next);
+    await Promise.all([followers[0]?.hears(next), host.hears(next)]);
   }
 }
 
