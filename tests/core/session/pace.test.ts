@@ -74,6 +74,13 @@ describe('pace', () => {
     });
   });
 
+  it('[P4] runs on when it is given time', () => {
+    const evening = atNose().wait(10);
+    evening.host({ type: 'GiveTime', seconds: seconds(30) });
+    const endsAt = evening.now + evening.idealMs + 20_000;
+    expect(evening.underWay.clock).toEqual({ kind: 'running', endsAt });
+  });
+
   it('[P12] is not moved by a remote guest who is ready where nothing is paced by the clock', () => {
     const evening = new EveningTold(planOf(3, { pacing: { by: 'host' } })).sit('ada').goTo('ash/first/nose');
     evening.host({ type: 'WaitForRemote', wait: true });

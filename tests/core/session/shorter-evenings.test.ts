@@ -113,7 +113,9 @@ describe('[P14] leaving out the closing passes', () => {
   });
 
   it('is asked for in the very last of them too, by the host', () => {
-    const told = evening().goTo('fir/closing/review');
+    const told = evening();
+    const last = told.underWay.cues.findLast((cue) => cue.kind === 'step' && cue.pass === 'closing');
+    told.goTo(last?.id ?? 'there is one');
     expect(told.host({ type: 'DropClosingPass' })).toBe('done');
     expect(told.events.slice(-2)).toEqual([
       { type: 'ClosingPassDropped' },
@@ -221,6 +223,25 @@ describe('what is ahead of the room', () => {
     const late = evening().wait(600);
     late.host({ type: 'Hold' });
     expect(from(late.wait(60))).toBe(late.now);
+  });
+});
+
+describe('a fitting that is undone', () => {
+  it('[P13, P15] leaves a discussion at the minute to which it was cut, until that is undone too', () => {
+    const told = evening();
+    const whole = lengths(told);
+    const talks = () =>
+      told.underWay.cues.flatMap((cue) => (cue.kind === 'discussion' ? [cue.ideal as number] : []));
+    told.host({ type: 'FitTo', endsAt: sooner(told, 20) });
+    expect(talks()).not.toContain(480);
+    told.host({ type: 'ShortenDiscussions' });
+    told.host({ type: 'UndoFit' });
+    expect(talks()).toEqual([60, 60]);
+    expect(lengths(told).filter(({ id }) => !id.endsWith('/discussion'))).toEqual(
+      whole.filter(({ id }) => !id.endsWith('/discussion')),
+    );
+    told.host({ type: 'RestoreDiscussions' });
+    expect(lengths(told)).toEqual(whole);
   });
 });
 

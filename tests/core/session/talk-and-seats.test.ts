@@ -25,6 +25,17 @@ describe('talk', () => {
     expect(evening.underWay.discussions[ash]).toEqual({ sealedAt, open: true });
   });
 
+  it('closes no discussion that was never opened', () => {
+    const evening = new EveningTold().goTo('ash/water');
+    expect(evening.host({ type: 'CloseDiscussion', pours: [ash] })).toBe('not-in-discussion');
+  });
+
+  it('[Q6] counts no glass that was dropped as tasted when its flight is talked about', () => {
+    const evening = new EveningTold(planOf(3));
+    evening.host({ type: 'DropPour', pour: birch });
+    expect(evening.goTo('flight-1/discussion').underWay.reached).toEqual(['ash', 'cedar']);
+  });
+
   it('[Q5] closes the talk when a glass is in front of the room', () => {
     const evening = new EveningTold().goTo('ash/water');
     evening.host({ type: 'OpenDiscussion', pours: [ash] });
@@ -42,6 +53,14 @@ describe('talk', () => {
     expect(evening.session).toMatchObject({ status: 'finished', revealed: [ash, birch] });
   });
 
+  it('clears a reminder when the host does', () => {
+    const evening = new EveningTold().goTo('ash/first/nose');
+    evening.host({ type: 'Remind', kind: 'water' });
+    expect(evening.host({ type: 'ClearReminder' })).toBe('done');
+    expect(evening.events.at(-1)).toEqual({ type: 'ReminderCleared' });
+    expect(evening.session).toMatchObject({ status: 'under-way', reminder: null });
+  });
+
   it('keeps a reminder until the cue changes or it is cleared', () => {
     const evening = new EveningTold().goTo('ash/first/nose');
     expect(evening.host({ type: 'ClearReminder' })).toBe('nothing-to-do');
@@ -53,6 +72,10 @@ describe('talk', () => {
 });
 
 describe('seats', () => {
+  it('are to be had from the beginning: the doors are open', () => {
+    expect(new EveningTold().underWay.doors).toBe('open');
+  });
+
   it('[F3] shows a late guest which glasses were missed, the one in hand not among them', () => {
     const evening = new EveningTold().goTo('ash/first/nose').goTo('birch/first/nose').sit('late');
     const view = () => evening.session.status === 'under-way' && seatView(evening.session, seatId('late'), 1);

@@ -125,6 +125,12 @@ describe('the stage', () => {
     });
   });
 
+  it('has the link of the call for remote guests, where there is one', () => {
+    const callLink = 'https://call.example/harvest';
+    expect(stage(new EveningTold(planOf(3, { callLink }))).callLink).toBe(callLink);
+    expect(stage(new EveningTold(planOf(3))).callLink).toBeNull();
+  });
+
   it('ends with when it ended', () => {
     const evening = new EveningTold(planOf(3)).wait(5);
     evening.host({ type: 'Finish' });
