@@ -69,6 +69,24 @@ export function reachedBy(evening: Evening, id: SeatId): readonly PourId[] {
   ];
 }
 
+/**
+ * What has been in front of everybody, pours and odd-one-outs: with own orders a pour stands before some seat in each
+ * place, so that all have met it only once the last place of its flight has been reached [F6].
+ */
+export function metByAll({
+  plan,
+  dropped,
+  reached,
+}: Pick<Evening, 'plan' | 'dropped' | 'reached'>): PourId[] {
+  if (!servedInOwnOrders(plan)) return [...reached];
+  const pours = flightsOf(plan)
+    .map((flight) => flight.pours.map((pour) => pour.id).filter((pour) => !dropped.includes(pour)))
+    .filter((flight) => flight.every((pour) => reached.includes(pour)))
+    .flat();
+  const trials = plan.trials.map((trial) => trial.id).filter((trial) => reached.includes(trial));
+  return [...pours, ...trials];
+}
+
 export interface TrialGlass {
   readonly drink: 'a' | 'b';
   readonly code: string;

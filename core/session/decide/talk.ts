@@ -1,6 +1,7 @@
 import type { PourId } from '../../ids.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
+import { metByAll } from '../serving.ts';
 import type { UnderWay } from '../state.ts';
 
 type TalkCommand = Extract<
@@ -40,10 +41,11 @@ export function decideTalk(session: UnderWay, ask: TalkCommand, { now }: Moment)
   }
 }
 
-/** Nobody talks about, or is told, a glass that has not been in front of the room [Q1, Q4]. */
+/** Nobody talks about, or is told, a glass that has not been in front of everybody [Q1, Q4, F6]. */
 function notReached(session: UnderWay, pours: readonly PourId[]): Decision | undefined {
   const known = new Set([...session.plan.pours, ...session.plan.trials].map((each) => each.id));
   if (pours.some((pour) => !known.has(pour))) return rejected('no-such-pour');
-  if (pours.some((pour) => !session.reached.includes(pour))) return rejected('not-reached');
+  const met = metByAll(session);
+  if (pours.some((pour) => !met.includes(pour))) return rejected('not-reached');
   return undefined;
 }

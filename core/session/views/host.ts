@@ -6,6 +6,7 @@ import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
 import { habitsNow, unfittedOf } from '../fitting.ts';
 import { playable } from '../position.ts';
+import { metByAll } from '../serving.ts';
 import {
   cueNow,
   type Doors,
@@ -83,6 +84,7 @@ export interface HostPour {
   readonly name: string;
   readonly producer: string | null;
   readonly code: string | null;
+  /** Everybody has had it in front of them; with own orders that takes the whole flight [F6]. */
   readonly reached: boolean;
   readonly revealed: boolean;
   readonly dropped: boolean;
@@ -180,6 +182,7 @@ function hostPours(session: UnderWay | Finished): HostPour[] {
   const places = flightsOf(session.plan).flatMap(({ index, pours }) =>
     pours.map((pour) => ({ flight: index, pour })),
   );
+  const met = metByAll(session);
   return places.map(({ flight, pour }, index) => {
     return {
       id: pour.id,
@@ -188,7 +191,7 @@ function hostPours(session: UnderWay | Finished): HostPour[] {
       name: pour.name,
       producer: pour.producer ?? null,
       code: session.plan.codes[pour.id] ?? null,
-      reached: session.reached.includes(pour.id),
+      reached: met.includes(pour.id),
       revealed: session.revealed.includes(pour.id),
       dropped: session.dropped.includes(pour.id),
       discussion: discussionOf(session, pour.id),

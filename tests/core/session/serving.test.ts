@@ -8,6 +8,7 @@ import {
   servedInOwnOrders,
   servedTo,
 } from '../../../core/session/serving.ts';
+import { hostView } from '../../../core/session/views/host.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import { flightsOf, type Plan, type Trial } from '../../../core/tasting.ts';
@@ -89,6 +90,31 @@ describe('own orders', () => {
   it('[F6] talk only after the flight', () => {
     const cues = new EveningTold(blindFour()).underWay.cues.map((cue) => String(cue.id));
     expect(cues.filter((id) => id.endsWith('/discussion'))).toEqual(['flight-1/discussion']);
+  });
+
+  it('[F6] neither talk nor name before every seat has had all of the flight', () => {
+    const evening = new EveningTold(blindFour()).sit(...names);
+    const ash = { pours: [pourId('ash')] };
+    const met = () => hostView(evening.underWay, 1).pours.filter(({ reached }) => reached);
+    for (const place of ['ash', 'birch', 'cedar']) {
+      evening.goTo(`${place}/first/nose`);
+      expect(evening.host({ type: 'OpenDiscussion', ...ash })).toBe('not-reached');
+      expect(evening.host({ type: 'Reveal', ...ash })).toBe('not-reached');
+      expect(met()).toEqual([]);
+    }
+    evening.goTo('dogwood/first/nose');
+    expect(met()).toHaveLength(4);
+    expect(evening.host({ type: 'OpenDiscussion', ...ash })).toBe('done');
+    expect(evening.host({ type: 'Reveal', ...ash })).toBe('done');
+  });
+
+  it('[F6] do not wait for a pour that was left out', () => {
+    const evening = new EveningTold(blindFour()).sit(...names);
+    for (const place of ['ash', 'birch', 'cedar']) evening.goTo(`${place}/first/nose`);
+    evening.host({ type: 'DropPour', pour: pourId('dogwood') });
+    const three = ['ash', 'birch', 'cedar'].map(pourId);
+    expect(evening.host({ type: 'OpenDiscussion', pours: three })).toBe('done');
+    expect(evening.host({ type: 'Reveal', pours: [pourId('dogwood')] })).toBe('not-reached');
   });
 
   it('take a dropped pour out of every seat’s order', () => {
