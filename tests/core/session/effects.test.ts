@@ -96,6 +96,8 @@ describe('editing a cue', () => {
     }
     evening.host({ type: 'EditCue', cue: cueId('ash/first/sip'), seconds: seconds(5) });
     evening.host({ type: 'EditCue', cue: cueId('practice/spit'), seconds: seconds(5) });
+    // Practised with water.
+    expect(evening.underWay.cues.find(({ id }) => id === 'practice/spit')).toMatchObject({ ideal: 5 });
     expect(evening.underWay.cues.find(({ id }) => id === 'ash/first/sip')).toMatchObject({
       ideal: 5,
       floor: 5,
