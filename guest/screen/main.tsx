@@ -2,6 +2,8 @@ import { render } from 'preact';
 import '../../shared/ui/look.css';
 import './screen.css';
 import './scenes.css';
+import './gathering-scene.css';
+import './reveal-scene.css';
 import './board/board-page.css';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { words } from './language.ts';

@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import '../plan/plan.css';
+import '../plan/figures.css';
+import '../plan/folds.css';
 import './ahead.css';
 import type { PhotoId, TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';

@@ -1,4 +1,7 @@
 import './plan.css';
+import './figures.css';
+import './folds.css';
+import './place.css';
 import './lineup.css';
 import './crowd/crowd.css';
 import { PlanAtHand, type PlanAtHandProps } from './plan-at-hand.tsx';

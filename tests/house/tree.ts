@@ -12,6 +12,9 @@ function tracked(): string[] {
 
 export const trackedSources = (): string[] => tracked().filter((file) => /\.tsx?$/.test(file));
 
+/** What is written by hand and read by people: code, and the styles beside it. */
+export const trackedTexts = (): string[] => tracked().filter((file) => /\.(?:tsx?|mjs|css)$/.test(file));
+
 export const trackedTopLevel = (): string[] => [
   ...new Set(tracked().map((file) => file.split('/')[0] ?? '')),
 ];
