@@ -7,6 +7,7 @@ import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { AskForLink } from './access/ask-for-link.tsx';
 import type { KeyRing } from './access/key-ring.ts';
 import { createHostApi } from './api.ts';
+import { eveningParts } from './evening-parts.ts';
 import { HomePage } from './home/home-page.tsx';
 import type { House } from './house.ts';
 import { words } from './language.ts';
@@ -120,6 +121,8 @@ function Ahead(props: OfTasting) {
 }
 
 function Tasting(props: { readonly route: TastingRoute; readonly house: House }) {
+  // At once, and not only when what it stands in has come.
+  eveningParts[props.route.page].fetch();
   const part = useLater(tastingPart);
   return part ? <part.TastingPages {...props} /> : <OnItsWay part={tastingPart} />;
 }

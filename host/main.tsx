@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { config } from 'zod/v4/core';
 import '../shared/ui/look.css';
 import '../shared/ui/swatch.css';
 import './pages.css';
@@ -36,6 +37,8 @@ function takeKeyFromAddress(ring: KeyRing): 'none' | 'kept' | 'in-memory' {
   return kept ? 'kept' : 'in-memory';
 }
 
+// The policy of these pages refuses code made from text; asked for all the same, it is logged as a breach.
+config({ jitless: true });
 applyTheme(readTheme(), document.documentElement);
 applyHand(readHand(), document.documentElement);
 const ring = openKeyRing();

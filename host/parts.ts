@@ -29,7 +29,26 @@ const all = [
   tablesPart,
 ];
 
-/** Once the first page stands, so that none is waited for, or missing, when the network is poor later. */
-export function fetchTheRest(): void {
-  for (const part of all) part.fetch();
+/**
+ * Once the first page stands and the browser has nothing to do: one after another, so that none is waited for, or missing,
+ * when the network is poor later. Answers with what stops it.
+ */
+export function fetchTheRest(): () => void {
+  const waiting = [...all];
+  let planned: ReturnType<typeof setTimeout> | undefined;
+  const next = (): void => {
+    const [part] = waiting;
+    if (part === undefined) return;
+    if (part.now.peek() === undefined) part.fetch();
+    else waiting.shift();
+    planned = setTimeout(() => whenIdle(next), 200);
+  };
+  planned = setTimeout(next, 2500);
+  return () => clearTimeout(planned);
 }
+
+/** Not every browser tells when it is idle. */
+const whenIdle = (run: () => void): void => {
+  if ('requestIdleCallback' in window) window.requestIdleCallback(run, { timeout: 2000 });
+  else run();
+};

@@ -74,11 +74,13 @@ export function HomePage({ house }: { readonly house: House }) {
               <TastingList tastings={now.tastings} />
             ))}
         </section>
-        {wholeHouse ? (
-          <StartNew busy={beginning.value} onBegin={(how) => void begin(how)} />
-        ) : (
-          <p class="soft">{words.home.oneOnly}</p>
-        )}
+        {/* Not before the list, which would push it down. */}
+        {now.is !== 'loading' &&
+          (wholeHouse ? (
+            <StartNew busy={beginning.value} onBegin={(how) => void begin(how)} />
+          ) : (
+            <p class="soft">{words.home.oneOnly}</p>
+          ))}
       </div>
       <LanguageChoice />
     </main>

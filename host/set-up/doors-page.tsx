@@ -21,6 +21,8 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
   const view = follower.view.value;
   const table = tableOf(view?.seats ?? [], follower.presence.value);
   const seated = [...table.asking, ...table.others];
+  // Known before the room is, so that nothing jumps when it comes.
+  const planned = view === null && stored.stage === 'planned';
   return (
     <main class="doors">
       <header class="doors-head">
@@ -30,8 +32,8 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
           <a class="button button-quiet" href={hrefOf({ page: 'home' })}>
             {words.doors.toHome}
           </a>
-          {view !== null && <Errands tasting={stored.tasting} />}
-          {view === null && (
+          {!planned && <Errands tasting={stored.tasting} />}
+          {planned && (
             <a
               class="button button-quiet"
               href={hrefOf({ page: 'plan', tasting: stored.tasting, paste: false })}
@@ -55,7 +57,9 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
           </h2>
           {seated.length === 0 ? (
             <p class="soft">
-              {view === null ? words.doors.notOpen : `${words.doors.nobody} ${words.doors.nobodyHint}`}
+              {planned && words.doors.notOpen}
+              {!planned &&
+                (view === null ? words.loading : `${words.doors.nobody} ${words.doors.nobodyHint}`)}
             </p>
           ) : (
             <ul class="tiles">
@@ -69,7 +73,7 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
               ))}
             </ul>
           )}
-          {view === null && (
+          {planned && (
             <div class="doors-errands">
               <a class="button button-quiet" href={hrefOf({ page: 'ahead', tasting: stored.tasting })}>
                 {planWords.ahead.title}
@@ -116,6 +120,13 @@ function DoorsThumb({ evening }: { readonly evening: Evening }) {
         >
           {view.status === 'finished' ? words.home.recap : words.doors.toRoom}
         </a>
+      </footer>
+    );
+  }
+  if (stored.stage !== 'planned') {
+    return (
+      <footer class="doors-thumb">
+        <p>{words.loading}</p>
       </footer>
     );
   }

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import express, { type RequestHandler, type Response, Router } from 'express';
 import { languageCookie, languageOf } from './language-of.ts';
+import { packed } from './packed.ts';
 
 const notBuilt =
   'The pages are not built yet: run "npm run build" where Quietpour is installed, then load this page again.\n';
@@ -26,7 +27,8 @@ function app(folder: string, beside: ReadonlyMap<string, string>): Router {
   const router = Router();
   // The bundler puts a hash of the content into the names of these files.
   const forGood = { immutable: true, maxAge: '1y', index: false, redirect: false } as const;
-  router.use('/assets', express.static(join(folder, 'assets'), forGood));
+  const assets = join(folder, 'assets');
+  router.use('/assets', packed(assets), express.static(assets, forGood));
   router.use(express.static(folder, { index: false, redirect: false, setHeaders: askFirst }));
   router.get('/{*place}', page(folder, beside));
   return router;

@@ -16,13 +16,13 @@ const pagesOf = (language) => [
   ...['guest', 'survey', 'screen'].map((page) => ({ house: 'guest', mode: `${page}.${language}` })),
 ];
 
-const { module: superseded } = await runnerImport(join(import.meta.dirname, 'superseded.ts'), {
+const { module: assets } = await runnerImport(join(import.meta.dirname, 'built-assets.ts'), {
   configFile: false,
   logLevel: 'error',
 });
 const served = ['host', 'guest'].map((house) => join(root, 'dist', house));
 const begun = Date.now();
-for (const folder of served) superseded.emptyButAssets(folder);
+for (const folder of served) assets.emptyButAssets(folder);
 const builds = [
   { house: 'server', mode: 'production' },
   // The page of parts is for developers.
@@ -35,7 +35,10 @@ try {
       build({ configFile: join(root, house, 'vite.config.ts'), mode, logLevel: 'warn' }),
     ),
   );
-  for (const folder of served) superseded.letGo(folder, begun);
+  for (const folder of served) {
+    assets.letGo(folder, begun);
+    assets.pack(folder);
+  }
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

@@ -1,5 +1,6 @@
 import { mkdirSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { House } from './support/house.ts';
 import { temporaryFolder } from './support/process.ts';
@@ -18,6 +19,9 @@ beforeAll(async () => {
   for (const page of ['survey', 'style', 'screen']) {
     writeFileSync(join(folder.path, 'guest', 'en', `${page}.html`), `<title>${page}</title>`);
   }
+  const packed = join(folder.path, 'guest', 'assets', 'packed-4d5e6f.js');
+  writeFileSync(packed, '// packed');
+  writeFileSync(`${packed}.gz`, gzipSync('// packed'));
   writeFileSync(join(folder.path, 'guest', 'worker.en.js'), '// worker');
   writeFileSync(join(folder.path, 'guest', 'en', 'manifest.webmanifest'), '{}');
   writeFileSync(join(folder.path, 'secret.txt'), 'beside the pages');
@@ -88,6 +92,30 @@ describe('pages', () => {
         cache: 'public, max-age=31536000, immutable',
         text: `// ${app}`,
       });
+    }
+  });
+
+  it('are packed for whoever takes that, and as they are for who does not', async () => {
+    const asked = async (accepted: string, path: string) => {
+      const { headers, status } = await fetch(house.url + path, { headers: { 'accept-encoding': accepted } });
+      return {
+        status,
+        packed: headers.get('content-encoding'),
+        type: headers.get('content-type')?.split(';')[0],
+        cache: headers.get('cache-control'),
+        vary: headers.get('vary'),
+      };
+    };
+    const path = '/assets/packed-4d5e6f.js';
+    const same = { status: 200, type: 'text/javascript', cache: 'public, max-age=31536000, immutable' };
+    const vary = 'Accept-Encoding';
+    expect(await asked('gzip, br', path)).toEqual({ ...same, packed: 'gzip', vary });
+    expect(await asked('identity', path)).toEqual({ ...same, packed: null, vary });
+    expect(await asked('br, gzip;q=0', path)).toEqual({ ...same, packed: null, vary });
+    expect(await asked('gzip', '/assets/page-1a2b3c.js')).toMatchObject({ status: 200, packed: null });
+    for (const accepted of ['gzip', 'identity']) {
+      const answer = await fetch(house.url + path, { headers: { 'accept-encoding': accepted } });
+      expect(await answer.text()).toBe('// packed');
     }
   });
 

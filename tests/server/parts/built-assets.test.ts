@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readdirSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { emptyButAssets, keptFor, letGo } from '../../../server/ops/superseded.ts';
+import { emptyButAssets, keptFor, letGo, pack } from '../../../server/ops/built-assets.ts';
 import { temporaryFolder } from '../support/process.ts';
 
 let folder: ReturnType<typeof temporaryFolder>;
@@ -64,5 +65,22 @@ describe('files of an earlier build', () => {
   it('are not missed where nothing was ever built', () => {
     emptyButAssets(join(folder.path, 'nowhere'));
     expect(existsSync(join(folder.path, 'nowhere'))).toBe(false);
+  });
+});
+
+describe('what is text', () => {
+  const packed = (name: string) => gunzipSync(readFileSync(join(built(), 'assets', `${name}.gz`))).toString();
+
+  it('is packed once beside itself, and goes with it', () => {
+    build(dayOne, 'first-1.js', 'picture.png');
+    pack(built());
+    expect(assets()).toEqual(['first-1.js', 'first-1.js.gz', 'picture.png']);
+    expect(packed('first-1.js')).toBe('content of first-1.js');
+    build(dayOne + hour, 'first-2.js', 'picture.png');
+    pack(built());
+    expect(packed('first-1.js')).toBe('content of first-1.js');
+    build(dayOne + 2 * hour + keptFor, 'first-2.js', 'picture.png');
+    pack(built());
+    expect(assets()).toEqual(['first-2.js', 'first-2.js.gz', 'picture.png']);
   });
 });

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 /**
  * What becomes of the files of earlier builds: a page that is open in an evening under way may still fetch them.
@@ -32,15 +33,28 @@ export function letGo(folder: string, begun: number, now: number = Date.now()): 
   const before = read(recordOf(folder));
   const since: Record<string, number> = {};
   for (const name of readdirSync(assets)) {
+    if (name.endsWith(packing)) continue;
     if (statSync(join(assets, name)).mtimeMs >= begun) continue;
     const at = before[name] ?? now;
-    if (now - at > keptFor) rmSync(join(assets, name), { force: true });
-    else since[name] = at;
+    if (now - at <= keptFor) since[name] = at;
+    else for (const each of [name, name + packing]) rmSync(join(assets, each), { force: true });
   }
   writeFileSync(recordOf(folder), JSON.stringify(since));
 }
 
 /** By name, ms since 1970 at which a file was first found without a build that names it. */
+/** Behind the name of what is packed, beside the file itself. */
+const packing = '.gz';
+
+/** Packs what is text and not packed yet; what is named after its content never changes. */
+export function pack(folder: string): void {
+  const assets = join(folder, 'assets');
+  for (const name of readdirSync(assets)) {
+    if (!/\.(js|css|svg)$/.test(name) || existsSync(join(assets, name + packing))) continue;
+    writeFileSync(join(assets, name + packing), gzipSync(readFileSync(join(assets, name)), { level: 9 }));
+  }
+}
+
 function read(file: string): Readonly<Record<string, number>> {
   try {
     return JSON.parse(readFileSync(file, 'utf8'));
