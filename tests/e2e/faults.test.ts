@@ -30,11 +30,13 @@ let premises: Premises;
 let host: Device;
 let guest: Guest;
 let wire: CDPSession;
+let code = '';
 
 beforeAll(async () => {
   premises = await Premises.open({ pageCache: true });
   const house = new House({ url: premises.room.origin, stop: async () => undefined });
   const made: CreatedTasting = await house.plan(plan, premises.houseKey);
+  code = made.code;
   host = await house.host(made);
   await host.host({ type: 'OpenDoors' });
   guest = await Guest.arrives(premises.browser, 'Berit');
@@ -137,5 +139,20 @@ describe('a page whose network or phone lets it down', () => {
     await goTo(writing);
     await guest.isAt(writing);
     expect(await typed()).toContain('quince');
+  });
+
+  it('follows by requests where no WebSocket gets through', async () => {
+    const behind = await Guest.arrives(premises.browser, 'Colm');
+    await behind.person.page.addInitScript(() => Reflect.deleteProperty(window, 'WebSocket'));
+    await behind.person.page.goto(`${premises.room.origin}/j/${code}`);
+    await behind.sitsDown();
+    await behind.readsCautions();
+    await behind.isAt(writing);
+    await behind.writes('nose', 'linden');
+    await behind.seesSaved();
+    await behind.putsPenDown();
+    await goTo(later);
+    await behind.isAt(later);
+    expect(behind.person.faults).toEqual([]);
   });
 });
