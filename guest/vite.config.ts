@@ -31,9 +31,9 @@ export default defineConfig(({ mode }) => {
       outDir: '../dist/guest',
       // The script that builds everything has emptied it: each page and language adds its own.
       emptyOutDir: false,
-      // The guest's page is served to old phones over plain http from a cellar: no preload polyfill, no inlined
-      // assets that a strict content security policy would refuse.
-      modulePreload: { polyfill: false },
+      // What is fetched later comes while everybody finds their place: what would fetch it a moment sooner weighs more
+      // than it saves. No inlined assets, which a strict content security policy would refuse.
+      modulePreload: false,
       assetsInlineLimit: 0,
       // One file of style, fetched first: a part that is fetched later over a poor network never comes without it.
       cssCodeSplit: false,

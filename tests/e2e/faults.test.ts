@@ -4,6 +4,8 @@ import { compile } from '../../core/running-order/compile.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { documentWords as german } from '../../shared/language/de/document.ts';
+import { documentWords as english } from '../../shared/language/en/document.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
@@ -154,5 +156,39 @@ describe('a page whose network or phone lets it down', () => {
     await goTo(later);
     await behind.isAt(later);
     expect(behind.person.faults).toEqual([]);
+  });
+});
+
+describe('a browser that cannot run the page', () => {
+  /** What a browser shows at each address, in the language that it prefers. */
+  const shows = async (
+    locale: string,
+    javaScriptEnabled: boolean,
+    sentences: Readonly<Record<string, string>>,
+  ) => {
+    const context = await premises.browser.newContext({ locale, javaScriptEnabled });
+    // To a browser that is too old the script makes no sense, and it runs nothing of it.
+    await context.route('**/assets/*.js', (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: 'let page = from ?. the future;' }),
+    );
+    for (const [path, sentence] of Object.entries(sentences)) {
+      const page = await context.newPage();
+      await page.goto(premises.room.origin + path);
+      await page.getByText(sentence, { exact: true }).waitFor();
+    }
+    await context.close();
+  };
+
+  it('says so in a sentence where JavaScript is switched off', async () => {
+    await shows('en-GB', false, { '/': english.guestNoScript, '/host': english.hostNoScript });
+    await shows('de-DE', false, { [`/j/${code}`]: german.guestNoScript, '/survey/x': german.surveyNoScript });
+  });
+
+  it('says so in a sentence where it is too old', async () => {
+    await Promise.all([
+      shows('en-GB', true, { '/': english.guestTooOld }),
+      shows('de-DE', true, { '/seat': german.guestTooOld }),
+      shows('de-DE', true, { '/host': german.hostTooOld }),
+    ]);
   });
 });

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { build } from 'vite';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { languages } from '../../shared/build/one-language.ts';
 
 /** What a guest's phone loads before the first word: built as it is shipped, and weighed as it travels. */
 const root = new URL('../..', import.meta.url).pathname;
@@ -41,6 +42,25 @@ beforeAll(async () => {
   modules = outputs.flatMap((each) => (each.type === 'chunk' ? Object.keys(each.modules) : []));
 }, 30_000);
 
+async function builtIn(language: string) {
+  vi.stubEnv('NODE_ENV', 'production');
+  const built = await build({
+    configFile: join(root, 'guest/vite.config.ts'),
+    mode: `guest.${language}`,
+    logLevel: 'silent',
+    build: { write: false },
+  });
+  vi.unstubAllEnvs();
+  const outputs = [built].flat().flatMap((each) => ('output' in each ? each.output : []));
+  const page = outputs.find(({ fileName }) => fileName.endsWith('index.html'));
+  return {
+    html: page?.type === 'asset' ? String(page.source) : '',
+    chunks: outputs.flatMap((each) =>
+      each.type === 'chunk' ? [{ name: each.fileName, code: each.code }] : [],
+    ),
+  };
+}
+
 const named = (ending: string): readonly Shipped[] => shipped.filter(({ name }) => name.endsWith(ending));
 
 describe('what a guest’s phone loads', () => {
@@ -52,6 +72,15 @@ describe('what a guest’s phone loads', () => {
     expect(weight(first('.js'))).toBeLessThan(budget.script);
     expect(first('.css')).toHaveLength(1);
     expect(weight(first('.css'))).toBeLessThan(budget.style);
+  });
+
+  it('is no heavier in another language', async () => {
+    for (const language of languages.filter((each) => each !== 'en')) {
+      const { html, chunks } = await builtIn(language);
+      const bytes = chunks.filter(({ name }) => html.includes(name)).map(({ code }) => gzipSync(code).length);
+      expect({ language, scripts: bytes.length }).toEqual({ language, scripts: 1 });
+      expect(bytes[0]).toBeLessThan(budget.script);
+    }
   });
 
   it('leaves the word boards, the table and the way home for later, and carries one drink of them', () => {
