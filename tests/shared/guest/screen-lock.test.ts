@@ -72,6 +72,16 @@ describe('the screen lock', () => {
     expect(lock.ahead.peek()).toEqual(at('sip'));
   });
 
+  it('[F5] stays with somebody who was writing before the room could be reached', () => {
+    const time = handClock(1_000_000);
+    const lock = createScreenLock({ now: time.now, after: time.after });
+    lock.enterField();
+    lock.follow(at('a'));
+    expect([lock.shown.peek(), lock.ahead.peek()]).toEqual([null, at('a')]);
+    lock.goOn();
+    expect([lock.shown.peek(), lock.ahead.peek()]).toEqual([at('a'), null]);
+  });
+
   it('[F5] moves when they ask for it, and when they leave the field', () => {
     for (const leave of ['goOn', 'leaveField'] as const) {
       const { lock, shows } = locked();
