@@ -1,12 +1,10 @@
 import { defineConfig } from 'vite';
 import { installable } from '../shared/build/installable.ts';
-import { lightLine } from '../shared/build/light-line.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
 export default defineConfig(({ mode }) => {
   const { language } = pageAndLanguage(mode);
   return {
-    resolve: { alias: lightLine },
     plugins: [oneLanguage(language), installable({ app: 'host', language, base: '/host/' })],
     worker: { plugins: () => [oneLanguage(language)] },
     root: import.meta.dirname,

@@ -10,8 +10,8 @@ const root = new URL('../..', import.meta.url).pathname;
 const rooms = trackedSources().filter(
   (file) =>
     /^(host|guest|shared)\//.test(file) &&
-    // The words; an example, which is somebody's own evening; what builds; what speaks a protocol; the page of parts for developers.
-    !/^shared\/(language\/[^/]+|words\/[^/]+|demo|build|line)\//.test(file) &&
+    // The words; an example, which is somebody's own evening; what builds; the page of parts for developers.
+    !/^shared\/(language\/[^/]+|words\/[^/]+|demo|build)\//.test(file) &&
     !/^guest\/style\/|vite\.config\.ts$/.test(file),
 );
 
