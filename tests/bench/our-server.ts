@@ -50,6 +50,11 @@ const start = (clock: Clock, port: number) =>
     pages: join(process.cwd(), 'dist'),
   });
 
+function watched() {
+  const { user, system } = process.cpuUsage();
+  return { p99: delay.percentile(99) / 1e6, lateness, cpuMs: (user + system) / 1000 };
+}
+
 answerParent(
   {
     async listen({ speed = 1 }: { speed?: number }) {
@@ -71,10 +76,11 @@ answerParent(
       lateness = [];
       delay.enable();
       delay.reset();
+      return watched();
     },
     loop() {
       delay.disable();
-      return { p99: delay.percentile(99) / 1e6, lateness };
+      return watched();
     },
     usage,
   },
