@@ -24,15 +24,21 @@ function fastClock(speed: number): Clock {
   const now = () => epochMs(began + (Date.now() - began) * speed);
   return {
     now,
-    at: (when, run) => {
+    at(when, run) {
       const due = Date.now() + (when - now()) / speed;
-      const timer = setTimeout(
-        () => {
-          lateness.push(Date.now() - due);
-          run();
-        },
-        Math.max(0, due - Date.now()),
-      );
+      let timer: NodeJS.Timeout | undefined;
+      const wait = () => {
+        timer = setTimeout(
+          () => {
+            // Never earlier: what is asked too soon is asked in vain.
+            if (now() < when) return wait();
+            lateness.push(Date.now() - due);
+            run();
+          },
+          Math.max(0, Math.ceil((when - now()) / speed)),
+        );
+      };
+      wait();
       return () => clearTimeout(timer);
     },
   };

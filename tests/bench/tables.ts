@@ -15,9 +15,13 @@ const tables: Table[] = [];
 let going = false;
 let turned = 0;
 
-function open(table: Table): void {
-  if (!going || table.gate === undefined) return;
-  void table.evening.host.ask('host:ask', { id: newId(), ask: { type: 'Advance', from: table.gate } });
+/** A tap that comes before the gate shows on the host's screen is refused, as a double tap would be; they tap again. */
+async function open(table: Table): Promise<void> {
+  const { gate, evening } = table;
+  if (!going || gate === undefined) return;
+  const ask = { id: newId(), ask: { type: 'Advance', from: gate } };
+  const answer = (await evening.host.ask('host:ask', ask)) as { readonly ok: boolean };
+  if (!answer.ok) setTimeout(() => void open(table), 100);
 }
 
 function follow(table: Table, text: string): void {
@@ -25,7 +29,7 @@ function follow(table: Table, text: string): void {
   turned += 1;
   const stage = stageIn(text);
   table.gate = stage.status === 'under-way' && stage.cue.gate ? stage.cue.id : undefined;
-  open(table);
+  void open(table);
 }
 
 answerParent({
