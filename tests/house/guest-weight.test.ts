@@ -9,7 +9,8 @@ const root = new URL('../..', import.meta.url).pathname;
 
 /**
  * Bytes after gzip. A drawer of words or pictures more should be a decision, not an accident. The first script would be
- * 40 kB if its line to the server were our own: more than a quarter of it is the Socket.IO client, which knows poor networks better.
+ * 40 kB if its line to the server were our own: more than a quarter of it is the Socket.IO client, which knows poor
+ * networks better.
  */
 const budget = { script: 46_500, style: 6_500, later: 36_000 };
 
