@@ -145,7 +145,17 @@ describe('a page whose network or phone lets it down', () => {
 
   it('follows by requests where no WebSocket gets through', async () => {
     const behind = await Guest.arrives(premises.browser, 'Colm');
-    await behind.person.page.addInitScript(() => Reflect.deleteProperty(window, 'WebSocket'));
+    // As behind a proxy that refuses to pass them on.
+    await behind.person.page.addInitScript(() => {
+      class Refused {
+        onerror: ((event: Event) => void) | null = null;
+        constructor() {
+          setTimeout(() => this.onerror?.(new Event('error')));
+        }
+        close() {}
+      }
+      Object.assign(window, { WebSocket: Refused });
+    });
     await behind.person.page.goto(`${premises.room.origin}/j/${code}`);
     await behind.sitsDown();
     await behind.readsCautions();
