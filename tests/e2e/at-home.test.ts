@@ -207,16 +207,7 @@ describe('a guest at home', () => {
   });
 
   it('has room for long words on a small phone, all evening', async () => {
-    const order = host.person.page.getByRole('navigation', { name: hostWords.room.order, exact: true });
     const { kinds, rounds } = hostWords.cue;
-    const jumpTo = async (cue: string): Promise<void> => {
-      await order
-        .getByRole('button', { name: new RegExp(`${cue}$`) })
-        .first()
-        .click();
-      await host.person.button(hostWords.room.jump.go).click();
-      await host.isAt(cue);
-    };
     for (const [kind, name] of [
       ['ground-rules', kinds['ground-rules']],
       ['discussion', rounds.discussion],
@@ -224,7 +215,7 @@ describe('a guest at home', () => {
       ['break', kinds.break],
       ['farewell', kinds.farewell],
     ] as const) {
-      await jumpTo(name);
+      await host.jumpTo(name);
       await phone.heading(cuesInGerman[kind].verb, 1).waitFor();
       await phone.look(`small-german-${kind}`, { whole: true });
     }
