@@ -24,7 +24,7 @@ export function report(parts: readonly Part[]): string {
     'once and loops over its sockets. What has no goal is shown, not judged. Why something was missed stands in',
     '[MISSED.md](MISSED.md).',
     '',
-    `Machine: ${machine}. It was shared with other work while this was measured: load average in each heading.`,
+    `Machine: ${machine}. What else it did meanwhile is told by the load average in each heading.`,
     '',
     ...parts.flatMap((part) => [
       `## ${part.name}, ${part.at}`,
