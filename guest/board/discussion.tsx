@@ -35,7 +35,7 @@ export function Discussion({ stage, own }: DiscussionProps) {
         <WhoSpeaks
           table={view?.table ?? []}
           open={view?.pours ?? []}
-          clock={stage.clock}
+          clock={stage.cue.kind === 'discussion' ? stage.clock : null}
           now={follower.clock.now}
           own={own.seat}
           words={words}

@@ -17,7 +17,8 @@ interface BoardPanelProps {
   readonly board: BoardView | null;
   readonly pours: readonly HostPour[];
   readonly trials: readonly HostTrial[];
-  readonly clock: ClockView;
+  /** Of the cue, where that is a discussion. */
+  readonly clock: ClockView | null;
   /** The server's time. */
   readonly now: () => number;
 }

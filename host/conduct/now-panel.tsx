@@ -36,6 +36,10 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
   useEffect(() => {
     showsBoard.value = talks;
   }, [talks, showsBoard]);
+  // A talk that is left open goes on in the background: what the room does now comes first.
+  useEffect(() => {
+    if (cue) showsBoard.value = talks && cue.kind === 'discussion';
+  }, [cue?.id, showsBoard]);
   if (cue === undefined) return <section class="room-now">{words.loading}</section>;
 
   const pour = view.pours.find(({ id }) => id === pourIn(cue));
@@ -88,7 +92,7 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
           board={evening.follower.board.value}
           pours={view.pours}
           trials={view.trials}
-          clock={view.clock}
+          clock={cue.kind === 'discussion' ? view.clock : null}
           now={evening.follower.clock.now}
         />
       ) : (

@@ -70,9 +70,9 @@ export interface TalkTime {
   readonly until: number;
 }
 
-/** From the opening of the talk to the end of its cue; null while the host holds the clock. */
-export const talkTime = ({ openedAt }: TalkNow, clock: ClockView): TalkTime | null =>
-  clock.kind === 'running' ? { from: Math.max(clock.startsAt, openedAt), until: clock.endsAt } : null;
+/** From the opening of the talk to the end of its cue; null while the host holds the clock, and at no discussion. */
+export const talkTime = ({ openedAt }: TalkNow, clock: ClockView | null): TalkTime | null =>
+  clock?.kind === 'running' ? { from: Math.max(clock.startsAt, openedAt), until: clock.endsAt } : null;
 
 /**
  * Whose turn it would be if all had the same share of the time, as an index; the last one's when it is over. For a

@@ -9,7 +9,8 @@ interface WhoSpeaksProps {
   readonly table: readonly BoardSpeaker[];
   /** All whose board is open, in any order. */
   readonly open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[];
-  readonly clock: ClockView;
+  /** Of the cue, where that is a discussion: a break gives nobody a turn. */
+  readonly clock: ClockView | null;
   /** The server's time. Keep it the same function between renders. */
   readonly now: () => number;
   readonly own: SeatId | null;

@@ -104,6 +104,7 @@ describe('the talk that is on', () => {
     expect(speakersNow(table, talk, time, 121_000)).toBeNull();
     expect(speakersNow(table.slice(1), talk, time, 2000)).toBeNull();
     expect(talkTime(talk, { kind: 'held', startsAt: epochMs(0), remaining: durationMs(1) })).toBeNull();
+    expect(talkTime(talk, null)).toBeNull();
   });
 });
 
