@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { drinks } from './drinks/kinds.ts';
+import { drinks } from './drinks/drink-kinds.ts';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
 import { TRIANGLE_ORDERS } from './panel/presentation-orders.ts';
 import { cleanLine, cleanText } from './text.ts';

@@ -6,9 +6,9 @@ import { type WordsResult, wordsRecap } from '../panel/recap/words-recap.ts';
 import { oddGlassOf, servedInOwnOrders } from '../session/serving.ts';
 import type { Finished, Seat } from '../session/state.ts';
 import { type Drink, flightsOf, type Trial } from '../tasting.ts';
-import type { AsPlanned } from './as-planned.ts';
-import { type ColoursResult, coloursRecap, type StructureResult, structureRecap } from './counts.ts';
+import { type ColoursResult, coloursRecap, type StructureResult, structureRecap } from './page-counts.ts';
 import type { PermittedPage } from './permitted-page.ts';
+import type { AsPlanned } from './planned-course.ts';
 import { placesOf, rowsOf, type TableOfPages, tableOfPages } from './table-of-pages.ts';
 import { type Timing, timingOf } from './timing.ts';
 

@@ -1,8 +1,8 @@
 import type { PourId } from '../ids.ts';
 import type { PermittedAnswer } from '../panel/recap/permitted-answers.ts';
 import type { Evening, Seat } from '../session/state.ts';
-import { hideOwnWords } from './own-words.ts';
 import type { PageMarks, PermittedPage } from './permitted-page.ts';
+import { hideOwnWords } from './word-privacy.ts';
 
 /** The pages of an evening that may be counted, guest by guest. */
 export interface TableOfPages {

@@ -1,5 +1,5 @@
 import type { DrinkWays, StepPlan } from '../drinks/drink.ts';
-import { waysOf } from '../drinks/ways.ts';
+import { waysOf } from '../drinks/drink-ways.ts';
 import { type CueId, cueId, type PourId } from '../ids.ts';
 import { type Flight, flightsOf, type Plan, type Pour, type Trial } from '../tasting.ts';
 import { type Seconds, seconds } from '../units.ts';

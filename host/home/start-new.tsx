@@ -1,4 +1,4 @@
-import { drinks } from '../../core/drinks/kinds.ts';
+import { drinks } from '../../core/drinks/drink-kinds.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { words } from '../language.ts';
 import type { Beginning } from './beginnings.ts';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
-import { invitationFile, invitationText } from '../../core/planning/invitation.ts';
+import { invitationFile, invitationText } from '../../core/planning/invitation/invitation.ts';
 import { epochMs } from '../../core/units.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';

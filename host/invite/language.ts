@@ -1,4 +1,4 @@
-import type { InvitationWords } from '../../core/planning/invitation.ts';
+import type { InvitationWords } from '../../core/planning/invitation/invitation.ts';
 import {
   type InviteWords,
   invitationWords as invitationInEnglish,

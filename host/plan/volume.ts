@@ -1,4 +1,4 @@
-import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../../core/planning/fluid-ounces.ts';
+import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../../core/planning/figures/fluid-ounces.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { number, words } from './words.ts';
 

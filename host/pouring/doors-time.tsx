@@ -1,5 +1,5 @@
-import { startOf } from '../../core/planning/invitation.ts';
-import { wallTimeIn } from '../../core/planning/invitation-time.ts';
+import { startOf } from '../../core/planning/invitation/invitation.ts';
+import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import { invitationWords } from '../invite/language.ts';
 import type { Evening } from '../tasting-pages.tsx';

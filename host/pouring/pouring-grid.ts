@@ -1,6 +1,11 @@
 import type { PourId } from '../../core/ids.ts';
-import { type Levels, levelOf, type PouringStep, pouringStepsOf } from '../../core/planning/pouring.ts';
-import { type GlassSet, glassesAt } from '../../core/planning/pouring-order.ts';
+import {
+  type Levels,
+  levelOf,
+  type PouringStep,
+  pouringStepsOf,
+} from '../../core/planning/serving/pouring.ts';
+import { type GlassSet, glassesAt } from '../../core/planning/serving/pouring-order.ts';
 import type { HostView } from '../../core/session/views/host.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { placesTaken } from '../print/places-taken.ts';

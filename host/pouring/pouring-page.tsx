@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import { useMemo } from 'preact/hooks';
 import { type CommandId, commandId, type PourId } from '../../core/ids.ts';
-import { type Levels, levelOf, nextOfGroup, type Tick } from '../../core/planning/pouring.ts';
+import { type Levels, levelOf, nextOfGroup, type Tick } from '../../core/planning/serving/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LinkWord } from '../conduct/link-word.tsx';

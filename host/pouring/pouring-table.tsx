@@ -1,5 +1,5 @@
 import type { PourId } from '../../core/ids.ts';
-import { type Levels, levelOf, nextOfGroup } from '../../core/planning/pouring.ts';
+import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
 import { pouringWords as words } from './language.ts';
 import type { GridColumn, GridRow } from './pouring-grid.ts';
 

@@ -1,4 +1,4 @@
-import { type Levels, levelsOf, type Tick } from '../../core/planning/pouring.ts';
+import { type Levels, levelsOf, type Tick } from '../../core/planning/serving/pouring.ts';
 
 /** What the server has told, with the taps of this device that it has not answered yet. */
 export const withTicks = (levels: Levels, ticks: readonly Tick[]): Levels =>

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/legal-ages.ts';
+import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/strength/legal-ages.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';

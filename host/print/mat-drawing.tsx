@@ -1,4 +1,4 @@
-import type { MatCircle } from '../../core/planning/mat-layout.ts';
+import type { MatCircle } from '../../core/planning/table/mat-layout.ts';
 import { paperWords } from './language.ts';
 import type { MatToPrint } from './mat-sheets.ts';
 import { wrapped } from './wrapped.ts';

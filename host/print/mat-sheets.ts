@@ -1,11 +1,11 @@
+import { type GlassSet, glassesAt, placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import {
   type Hand,
   layOutMat,
   type MatLayout,
   type MatSheet,
   type MatTooSmall,
-} from '../../core/planning/mat-layout.ts';
-import { type GlassSet, glassesAt, placesDiffer } from '../../core/planning/pouring-order.ts';
+} from '../../core/planning/table/mat-layout.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 
 export interface MatChoice {

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { type MatSheet, type MatTooSmall, matSheets } from '../../core/planning/mat-layout.ts';
-import { placesDiffer } from '../../core/planning/pouring-order.ts';
+import { placesDiffer } from '../../core/planning/serving/pouring-order.ts';
+import { type MatSheet, type MatTooSmall, matSheets } from '../../core/planning/table/mat-layout.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { glassesAt, placesDiffer } from '../../core/planning/pouring-order.ts';
+import { glassesAt, placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';

@@ -1,5 +1,5 @@
-import { startOf } from '../../core/planning/invitation.ts';
-import { wallTimeIn } from '../../core/planning/invitation-time.ts';
+import { startOf } from '../../core/planning/invitation/invitation.ts';
+import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import { compile } from '../../core/running-order/compile.ts';
 import { type Cue, pourOf } from '../../core/running-order/cue.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';

@@ -1,5 +1,5 @@
-import { startOf } from '../../core/planning/invitation.ts';
-import { wallTimeIn } from '../../core/planning/invitation-time.ts';
+import { startOf } from '../../core/planning/invitation/invitation.ts';
+import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { invitationWords } from '../invite/language.ts';
 import { paperWords } from './language.ts';

@@ -1,4 +1,4 @@
-import type { ColoursResult } from '../../core/recap/counts.ts';
+import type { ColoursResult } from '../../core/recap/page-counts.ts';
 import { Swatch } from '../../shared/ui/swatch.tsx';
 import { Finding, limitsOf } from './finding.tsx';
 import { recapWords as words } from './language.ts';

@@ -1,4 +1,4 @@
-import type { StructureResult } from '../../core/recap/counts.ts';
+import type { StructureResult } from '../../core/recap/page-counts.ts';
 import { oneDecimal } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
 import { recapWords as words } from './language.ts';

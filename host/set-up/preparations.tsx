@@ -1,4 +1,4 @@
-import { waysOf } from '../../core/drinks/ways.ts';
+import { waysOf } from '../../core/drinks/drink-ways.ts';
 import type { Drink } from '../../core/tasting.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { words } from '../language.ts';

@@ -1,6 +1,6 @@
 import { Router } from 'express';
 import { z } from 'zod';
-import { adviseCrowd, type CrowdQuestion, crowdQuestions } from '../../core/planning/crowd.ts';
+import { adviseCrowd, type CrowdQuestion, crowdQuestions } from '../../core/planning/theme/crowd.ts';
 import type { CrowdView } from '../../shared/wire/http.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, parsed } from './asking.ts';

@@ -1,5 +1,11 @@
 import type { CommandId, TastingId } from '../../core/ids.ts';
-import { levelsOf, nothingPoured, type Pouring, ticked, undone } from '../../core/planning/pouring.ts';
+import {
+  levelsOf,
+  nothingPoured,
+  type Pouring,
+  ticked,
+  undone,
+} from '../../core/planning/serving/pouring.ts';
 import type { PouringAsk, PouringView } from '../../shared/wire/pouring.ts';
 import type { Ack, RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Log } from '../log.ts';

@@ -1,5 +1,5 @@
 import type { CommandId, PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
-import type { SurveyAnswers } from '../../core/planning/crowd.ts';
+import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';

@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { SurveyAnswers } from '../../core/planning/crowd.ts';
+import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { SurveyShelf } from './store.ts';
 import type { Writer } from './writer.ts';
 

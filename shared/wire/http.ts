@@ -1,5 +1,5 @@
 import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
-import type { CrowdAdvice, SurveyAnswers } from '../../core/planning/crowd.ts';
+import type { CrowdAdvice, SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
 import type { Drink, Plan } from '../../core/tasting.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type CommandId, pourId } from '../../core/ids.ts';
-import { type Levels, mostPlaces, mostPouringSteps, type Tick } from '../../core/planning/pouring.ts';
+import { type Levels, mostPlaces, mostPouringSteps, type Tick } from '../../core/planning/serving/pouring.ts';
 import { limits } from '../../core/tasting.ts';
 import { commandIdSchema } from './commands.ts';
 

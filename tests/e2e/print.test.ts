@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { layOutMat, matSheets } from '../../core/planning/mat-layout.ts';
+import { layOutMat, matSheets } from '../../core/planning/table/mat-layout.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { paperWords as words } from '../../shared/language/en/paper.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';

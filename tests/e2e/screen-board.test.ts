@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pourId } from '../../core/ids.ts';
-import { designServingOrders } from '../../core/planning/serving-orders.ts';
+import { designServingOrders } from '../../core/planning/serving/serving-orders.ts';
 import { flightsOf, planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { boardWords } from '../../shared/language/en/board.ts';

@@ -4,16 +4,16 @@ import {
   densityFromMassFraction,
   massFractionFromAbv,
   waterInHundredVolumes,
-} from '../../core/planning/alcoholometry.ts';
-import { blend } from '../../core/planning/blending.ts';
+} from '../../core/planning/strength/alcoholometry.ts';
+import { blend } from '../../core/planning/strength/blending.ts';
 import {
   abvAfterDrops,
   abvAfterWater,
   waterMassToReach,
   waterToReach,
-} from '../../core/planning/dilution.ts';
-import type { Poured } from '../../core/planning/ethanol.ts';
-import { A, B, C } from '../../core/planning/oiml-r22-coefficients.ts';
+} from '../../core/planning/strength/dilution.ts';
+import type { Poured } from '../../core/planning/strength/ethanol.ts';
+import { A, B, C } from '../../core/planning/strength/oiml-r22-coefficients.ts';
 import { abvPercent, degreesCelsius, grams, massFraction, millilitres } from '../../core/units.ts';
 import published from './dilution.json' with { type: 'json' };
 import { answerOf, expectWithin, type PublishedCase } from './published-case.ts';

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { standingCautions } from '../../core/planning/cautions.ts';
-import { australianDay, canadianOccasion, nationalGuidance } from '../../core/planning/drinking-guidance.ts';
-import { ethanolInPour } from '../../core/planning/ethanol.ts';
-import { legalAges } from '../../core/planning/legal-ages.ts';
-import { standardDrinksIn } from '../../core/planning/standard-drinks.ts';
+import { standingCautions } from '../../core/planning/strength/cautions.ts';
+import {
+  australianDay,
+  canadianOccasion,
+  nationalGuidance,
+} from '../../core/planning/strength/drinking-guidance.ts';
+import { ethanolInPour } from '../../core/planning/strength/ethanol.ts';
+import { legalAges } from '../../core/planning/strength/legal-ages.ts';
+import { standardDrinksIn } from '../../core/planning/strength/standard-drinks.ts';
 import { abvPercent, millilitres } from '../../core/units.ts';
 import published from './drinking-guidance.json' with { type: 'json' };
 import { expectWithin, type PublishedCase } from './published-case.ts';

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { densityFromMassFraction } from '../../core/planning/alcoholometry.ts';
+import {
+  imperialOf,
+  millilitresOfImperial,
+  millilitresOfUs,
+  usOf,
+} from '../../core/planning/figures/fluid-ounces.ts';
+import { bottlesToBuy, poursPerBottle } from '../../core/planning/shopping/quantities.ts';
+import { densityFromMassFraction } from '../../core/planning/strength/alcoholometry.ts';
 import {
   abvFromUkProof,
   abvFromUsProof,
@@ -8,15 +15,12 @@ import {
   gramsOfEthanol,
   type Poured,
   usProofFromAbv,
-} from '../../core/planning/ethanol.ts';
+} from '../../core/planning/strength/ethanol.ts';
 import {
-  imperialOf,
-  millilitresOfImperial,
-  millilitresOfUs,
-  usOf,
-} from '../../core/planning/fluid-ounces.ts';
-import { bottlesToBuy, poursPerBottle } from '../../core/planning/quantities.ts';
-import { drinksOfMass, gramsPerDrink, standardDrinksIn } from '../../core/planning/standard-drinks.ts';
+  drinksOfMass,
+  gramsPerDrink,
+  standardDrinksIn,
+} from '../../core/planning/strength/standard-drinks.ts';
 import {
   abvPercent,
   degreesCelsius,

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { codesBetween } from '../../core/planning/blind-codes.ts';
-import { balanceOf, bestBalance, orderCount, williamsSize } from '../../core/planning/order-balance.ts';
+import { codesBetween } from '../../core/planning/serving/blind-codes.ts';
+import {
+  balanceOf,
+  bestBalance,
+  orderCount,
+  williamsSize,
+} from '../../core/planning/serving/order-balance.ts';
 import published from './orders.json';
 
 interface Input {

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { FigureOutOfRange } from '../../core/planning/figure-out-of-range.ts';
+import { FigureOutOfRange } from '../../core/planning/figures/figure-errors.ts';
 
 /** A case of a published-values file. A null expectation means: there is no answer, and none may be given. */
 export interface PublishedCase {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { wineCategoryOrder } from '../../core/planning/axes/wine.ts';
-import { neutralCodes } from '../../core/planning/blind-codes.ts';
-import { bestLineup, weighOrder } from '../../core/planning/lineup.ts';
-import type { PlannedPour, PourFacts } from '../../core/planning/pour-facts.ts';
-import { serviceTemperatures } from '../../core/planning/service-temperature.ts';
+import type { PlannedPour, PourFacts } from '../../core/planning/order/axes/pour-facts.ts';
+import { wineCategoryOrder } from '../../core/planning/order/axes/wine.ts';
+import { bestLineup, weighOrder } from '../../core/planning/order/lineup.ts';
+import { neutralCodes } from '../../core/planning/serving/blind-codes.ts';
+import { serviceTemperatures } from '../../core/planning/serving/service-temperature.ts';
 import published from './service-order.json';
 
 interface Input {

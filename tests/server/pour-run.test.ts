@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId } from '../../core/ids.ts';
-import { levelOf } from '../../core/planning/pouring.ts';
+import { levelOf } from '../../core/planning/serving/pouring.ts';
 import { memoryStore, openSqliteStore } from '../../server/store/sqlite.ts';
 import { StoreFailure } from '../../server/store/store.ts';
 import { followAsHost } from '../../shared/follower/host-follower.ts';

@@ -1,5 +1,5 @@
 import { strongestAbv } from '../../tasting.ts';
-import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../fluid-ounces.ts';
+import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../figures/fluid-ounces.ts';
 import { type CellReading, empty, fact, problem, saysNothing } from './cell-reading.ts';
 import { currencyIn, fold, type HeadingUnit } from './meanings.ts';
 import { numberAtStart, steady } from './numbers.ts';

@@ -1,6 +1,6 @@
 import type { Drink } from '../../tasting.ts';
 import { cleanLine, cleanText } from '../../text.ts';
-import type { WineColour, WineKind } from '../pour-facts.ts';
+import type { WineColour, WineKind } from '../order/axes/pour-facts.ts';
 import { type CellReading, empty, fact, problem, saysNothing } from './cell-reading.ts';
 import { fold } from './meanings.ts';
 import { ranged } from './measured-cells.ts';

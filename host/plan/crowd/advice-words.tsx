@@ -1,4 +1,4 @@
-import type { CrowdAdvice, CrowdNote } from '../../../core/planning/crowd.ts';
+import type { CrowdAdvice, CrowdNote } from '../../../core/planning/theme/crowd.ts';
 import { words } from '../words.ts';
 
 /** What suits a room, and what is to be known of it. */

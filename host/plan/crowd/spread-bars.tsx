@@ -1,4 +1,4 @@
-import type { CrowdSpread } from '../../../core/planning/crowd.ts';
+import type { CrowdSpread } from '../../../core/planning/theme/crowd.ts';
 import { levels } from '../../../core/tasting.ts';
 import { words } from '../words.ts';
 

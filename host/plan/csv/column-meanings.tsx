@@ -1,5 +1,5 @@
 import { type Meaning, meanings } from '../../../core/planning/pour-list/meanings.ts';
-import type { PourList } from '../../../core/planning/pour-list.ts';
+import type { PourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';

@@ -1,4 +1,4 @@
-import type { ListLine, ListRow, PourList } from '../../../core/planning/pour-list.ts';
+import type { ListLine, ListRow, PourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { number, words } from '../words.ts';
 import { columnName, rowIsNamed } from './row-words.ts';

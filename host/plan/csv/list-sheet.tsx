@@ -1,7 +1,7 @@
 import { nanoid } from 'nanoid';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
-import { pourFromRow, readPourList } from '../../../core/planning/pour-list.ts';
+import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';

@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import type { ListLine } from '../../../core/planning/pour-list.ts';
+import type { ListLine } from '../../../core/planning/pour-list/pour-list.ts';
 import { delimiterOf } from './delimiter.ts';
 
 /** More than any lineup, so that a wrong file does not stop the page. */

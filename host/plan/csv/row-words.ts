@@ -1,4 +1,4 @@
-import type { ListColumn, ListRow } from '../../../core/planning/pour-list.ts';
+import type { ListColumn, ListRow } from '../../../core/planning/pour-list/pour-list.ts';
 import { words } from '../words.ts';
 
 export const rowIsNamed = (row: ListRow): boolean => row.facts.has('name');

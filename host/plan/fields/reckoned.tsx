@@ -1,5 +1,5 @@
-import type { AnyStep, Figure, Reckoning } from '../../../core/planning/reckoning.ts';
-import { type Source, sources } from '../../../core/planning/sources.ts';
+import type { AnyStep, Figure, Reckoning } from '../../../core/planning/figures/reckoning.ts';
+import { type Source, sources } from '../../../core/planning/figures/sources.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { volume } from '../volume.ts';
 import { money, number, words } from '../words.ts';

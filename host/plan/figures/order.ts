@@ -1,6 +1,6 @@
-import { bestLineup, type FlightCut, type Lineup, weighOrder } from '../../../core/planning/lineup.ts';
-import { checkTheme, type ThemeCheck } from '../../../core/planning/theme.ts';
-import { cutFlights, orderOptions } from '../../../core/planning/theme-flights.ts';
+import { bestLineup, type FlightCut, type Lineup, weighOrder } from '../../../core/planning/order/lineup.ts';
+import { checkTheme, type ThemeCheck } from '../../../core/planning/theme/theme.ts';
+import { cutFlights, orderOptions } from '../../../core/planning/theme/theme-flights.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { sizesOf } from '../pours/pour-edits.ts';
 import { words } from '../words.ts';

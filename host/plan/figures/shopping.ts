@@ -1,8 +1,12 @@
-import { waysOf } from '../../../core/drinks/ways.ts';
-import { costPerSeat, type SeatCost } from '../../../core/planning/cost.ts';
-import { type BottlesToBuy, bottlesToBuy, USUAL_RESERVE } from '../../../core/planning/quantities.ts';
-import { type RemoteKit, remoteKit } from '../../../core/planning/remote-kit.ts';
-import { type TableSupplies, tableSupplies } from '../../../core/planning/table-supplies.ts';
+import { waysOf } from '../../../core/drinks/drink-ways.ts';
+import { costPerSeat, type SeatCost } from '../../../core/planning/shopping/cost.ts';
+import {
+  type BottlesToBuy,
+  bottlesToBuy,
+  USUAL_RESERVE,
+} from '../../../core/planning/shopping/quantities.ts';
+import { type RemoteKit, remoteKit } from '../../../core/planning/shopping/remote-kit.ts';
+import { type TableSupplies, tableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
 import { type Drink, flightsOf, type Plan, type Pour } from '../../../core/tasting.ts';
 import { type Millilitres, millilitres, minorUnits } from '../../../core/units.ts';
 import { pourVolume } from './strength.ts';

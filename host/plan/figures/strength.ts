@@ -1,6 +1,6 @@
-import { waysOf } from '../../../core/drinks/ways.ts';
-import { type EveningStrength, eveningStrength } from '../../../core/planning/evening-strength.ts';
-import { type DrinkStandard, standardDrinks } from '../../../core/planning/standard-drinks.ts';
+import { waysOf } from '../../../core/drinks/drink-ways.ts';
+import { type EveningStrength, eveningStrength } from '../../../core/planning/strength/evening-strength.ts';
+import { type DrinkStandard, standardDrinks } from '../../../core/planning/strength/standard-drinks.ts';
 import type { Plan, Pour } from '../../../core/tasting.ts';
 import { abvPercent, type Millilitres, millilitres } from '../../../core/units.ts';
 

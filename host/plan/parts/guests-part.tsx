@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/crowd.ts';
+import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/theme/crowd.ts';
 import { type Level, levels, limits, usualFlights } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';

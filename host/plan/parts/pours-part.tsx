@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
 import { useState } from 'preact/hooks';
-import { drinks } from '../../../core/drinks/kinds.ts';
+import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import { pourId, type TastingId } from '../../../core/ids.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { KitVial } from '../../../core/planning/remote-kit.ts';
-import type { TableSupplies } from '../../../core/planning/table-supplies.ts';
+import type { KitVial } from '../../../core/planning/shopping/remote-kit.ts';
+import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';

@@ -1,7 +1,7 @@
-import { standingCautions } from '../../../core/planning/cautions.ts';
-import { type AgeCountry, legalAges } from '../../../core/planning/legal-ages.ts';
-import { USUAL_POUR_SIZES } from '../../../core/planning/smaller-pours.ts';
-import { standardDrinks } from '../../../core/planning/standard-drinks.ts';
+import { standingCautions } from '../../../core/planning/strength/cautions.ts';
+import { type AgeCountry, legalAges } from '../../../core/planning/strength/legal-ages.ts';
+import { USUAL_POUR_SIZES } from '../../../core/planning/strength/smaller-pours.ts';
+import { standardDrinks } from '../../../core/planning/strength/standard-drinks.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { MatSheet } from '../../../core/planning/mat-layout.ts';
-import { layOutPlace, leastPlaceWidth } from '../../../core/planning/place-setting.ts';
-import { placesAtTable, type Table, tablesFor } from '../../../core/planning/table.ts';
+import type { MatSheet } from '../../../core/planning/table/mat-layout.ts';
+import { layOutPlace, leastPlaceWidth } from '../../../core/planning/table/place-setting.ts';
+import { placesAtTable, type Table, tablesFor } from '../../../core/planning/table/table.ts';
 import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';

@@ -1,6 +1,6 @@
-import { drawBlindCodes } from '../../../core/planning/blind-codes.ts';
-import { withServingOrders } from '../../../core/planning/drawn-orders.ts';
-import { codesInUse, withTrials } from '../../../core/planning/trials.ts';
+import { drawBlindCodes } from '../../../core/planning/serving/blind-codes.ts';
+import { withServingOrders } from '../../../core/planning/serving/drawn-orders.ts';
+import { codesInUse, withTrials } from '../../../core/planning/serving/trials.ts';
 import type { Plan } from '../../../core/tasting.ts';
 
 /** Codes for the pours that have none yet; those that stand stay, because glasses may be marked with them. */

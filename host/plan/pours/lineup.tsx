@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import type { LineupStep } from '../../../core/planning/lineup.ts';
+import type { LineupStep } from '../../../core/planning/order/lineup.ts';
 import { flightsOf, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';

@@ -1,5 +1,5 @@
-import { drinks } from '../../../core/drinks/kinds.ts';
-import { waysOf } from '../../../core/drinks/ways.ts';
+import { drinks } from '../../../core/drinks/drink-kinds.ts';
+import { waysOf } from '../../../core/drinks/drink-ways.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';

@@ -1,4 +1,4 @@
-import { POINT } from '../../../core/planning/carry-over.ts';
+import { POINT } from '../../../core/planning/order/carry-over.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { review } from '../../../shared/ui/strokes.ts';

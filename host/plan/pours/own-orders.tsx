@@ -1,6 +1,6 @@
-import { redrawnOrders } from '../../../core/planning/drawn-orders.ts';
-import { glassesAt } from '../../../core/planning/pouring-order.ts';
-import { balanceOfSeats } from '../../../core/planning/serving-orders.ts';
+import { redrawnOrders } from '../../../core/planning/serving/drawn-orders.ts';
+import { glassesAt } from '../../../core/planning/serving/pouring-order.ts';
+import { balanceOfSeats } from '../../../core/planning/serving/serving-orders.ts';
 import { flightsOf, type Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { cryptoRandom, type Desk } from '../desk.ts';

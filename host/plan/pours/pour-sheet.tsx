@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { clashesOf } from '../../../core/planning/fact-clashes.ts';
-import { labelClashesOf } from '../../../core/planning/label-clashes.ts';
+import { clashesOf } from '../../../core/planning/order/fact-clashes.ts';
+import { labelClashesOf } from '../../../core/planning/order/label-clashes.ts';
 import { limits, type Plan, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';

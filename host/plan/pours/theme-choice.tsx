@@ -1,4 +1,4 @@
-import type { ThemeCheck } from '../../../core/planning/theme.ts';
+import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';

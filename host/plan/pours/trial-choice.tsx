@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
 import { pourId } from '../../../core/ids.ts';
-import { drawTrial, mostTrials, type TrialChoice } from '../../../core/planning/trials.ts';
+import { drawTrial, mostTrials, type TrialChoice } from '../../../core/planning/serving/trials.ts';
 import { flightsOf, type Plan, type Trial } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';

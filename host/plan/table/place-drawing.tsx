@@ -1,4 +1,4 @@
-import type { PlaceSetting, PlaceThing } from '../../../core/planning/place-setting.ts';
+import type { PlaceSetting, PlaceThing } from '../../../core/planning/table/place-setting.ts';
 import { words } from '../words.ts';
 
 interface PlaceDrawingProps {

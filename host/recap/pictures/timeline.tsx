@@ -1,4 +1,4 @@
-import type { PartKind } from '../../../core/recap/parts.ts';
+import type { PartKind } from '../../../core/recap/evening-parts.ts';
 import { lengthOf } from '../figures.ts';
 import { recapWords as words } from '../language.ts';
 

@@ -1,6 +1,6 @@
 import type { PourId, TastingId } from '../../../core/ids.ts';
-import { asPlanned } from '../../../core/recap/as-planned.ts';
 import { type EveningRecap, eveningRecap } from '../../../core/recap/evening-recap.ts';
+import { asPlanned } from '../../../core/recap/planned-course.ts';
 import type { Finished } from '../../../core/session/state.ts';
 import type { RecapExport, SharedNotes } from '../../../shared/wire/http.ts';
 import { sharedNotes } from '../../live/board.ts';

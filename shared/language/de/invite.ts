@@ -1,5 +1,5 @@
 // German, not yet reviewed by a native speaker.
-import type { InvitationWords } from '../../../core/planning/invitation.ts';
+import type { InvitationWords } from '../../../core/planning/invitation/invitation.ts';
 import { countingIn } from '../counting.ts';
 import type { InviteWords } from '../en/invite.ts';
 

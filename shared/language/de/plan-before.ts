@@ -1,5 +1,5 @@
 // German, not yet reviewed by a native speaker.
-import type { OrderLimit } from '../../../core/planning/serving-orders.ts';
+import type { OrderLimit } from '../../../core/planning/serving/serving-orders.ts';
 import { countingIn } from '../counting.ts';
 import type { PlanBeforeWords } from '../en/plan-before.ts';
 

@@ -1,8 +1,9 @@
 // German, not yet reviewed by a native speaker.
-import type { CautionCode } from '../../../core/planning/cautions.ts';
-import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/reckoning.ts';
-import type { DrinkStandard } from '../../../core/planning/standard-drinks.ts';
-import type { TableSupplies } from '../../../core/planning/table-supplies.ts';
+
+import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/figures/reckoning.ts';
+import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
+import type { CautionCode } from '../../../core/planning/strength/cautions.ts';
+import type { DrinkStandard } from '../../../core/planning/strength/standard-drinks.ts';
 import { countingIn } from '../counting.ts';
 import type { PlanFigureWords } from '../en/plan-figures.ts';
 

@@ -1,4 +1,4 @@
-import type { InvitationWords } from '../../../core/planning/invitation.ts';
+import type { InvitationWords } from '../../../core/planning/invitation/invitation.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 

@@ -1,4 +1,4 @@
-import type { OrderLimit } from '../../../core/planning/serving-orders.ts';
+import type { OrderLimit } from '../../../core/planning/serving/serving-orders.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 

@@ -1,9 +1,9 @@
-import type { AxisCode, FactName } from '../../../core/planning/axes/axis.ts';
-import type { FactClash } from '../../../core/planning/fact-clashes.ts';
-import type { LabelClash } from '../../../core/planning/label-clashes.ts';
+import type { AxisCode, FactName } from '../../../core/planning/order/axes/axis.ts';
+import type { FactClash } from '../../../core/planning/order/fact-clashes.ts';
+import type { LabelClash } from '../../../core/planning/order/label-clashes.ts';
 import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
-import type { ThemeCheck } from '../../../core/planning/theme.ts';
+import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import type { Drink } from '../../../core/tasting.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

@@ -1,4 +1,4 @@
-import type { PouringStep } from '../../../core/planning/pouring.ts';
+import type { PouringStep } from '../../../core/planning/serving/pouring.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 

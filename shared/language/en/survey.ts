@@ -1,4 +1,4 @@
-import type { CrowdQuestion } from '../../../core/planning/crowd.ts';
+import type { CrowdQuestion } from '../../../core/planning/theme/crowd.ts';
 
 interface AskedQuestion {
   readonly ask: string;

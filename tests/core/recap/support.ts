@@ -1,7 +1,7 @@
 import { pourId, seatId } from '../../../core/ids.ts';
-import { asPlanned } from '../../../core/recap/as-planned.ts';
 import { type EveningRecap, eveningRecap } from '../../../core/recap/evening-recap.ts';
 import { blankMarks, type PageMarks, type PermittedPage } from '../../../core/recap/permitted-page.ts';
+import { asPlanned } from '../../../core/recap/planned-course.ts';
 import type { EveningTold } from '../../support/evening.ts';
 
 /** A page of an evening's test; sealed as it is unless told otherwise. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type PourId, pourId, seatId } from '../../../core/ids.ts';
-import { designServingOrders } from '../../../core/planning/serving-orders.ts';
+import { designServingOrders } from '../../../core/planning/serving/serving-orders.ts';
 import {
   placesOf,
   positionNow,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drinks } from '../../../core/drinks/kinds.ts';
+import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import { levels, planSchema } from '../../../core/tasting.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { crowdQuestions } from '../../../core/planning/crowd.ts';
+import { crowdQuestions } from '../../../core/planning/theme/crowd.ts';
 import { keepSurvey, type Question, readSurvey } from '../../../guest/survey/kept-answers.ts';
 import { newRespondent } from '../../../shared/seats/new-id.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drinks } from '../../../core/drinks/kinds.ts';
+import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import { levels, planSchema } from '../../../core/tasting.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';

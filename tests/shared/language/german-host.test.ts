@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { invitationText } from '../../../core/planning/invitation.ts';
+import { invitationText } from '../../../core/planning/invitation/invitation.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { hostWords } from '../../../shared/language/de/host.ts';
 import { invitationWords } from '../../../shared/language/de/invite.ts';

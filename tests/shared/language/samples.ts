@@ -1,11 +1,11 @@
-import type { AxisCode } from '../../../core/planning/axes/axis.ts';
-import type { FactClash } from '../../../core/planning/fact-clashes.ts';
-import type { WayIn } from '../../../core/planning/invitation.ts';
-import type { WallTime } from '../../../core/planning/invitation-time.ts';
+import type { FigureUnit } from '../../../core/planning/figures/reckoning.ts';
+import type { WayIn } from '../../../core/planning/invitation/invitation.ts';
+import type { WallTime } from '../../../core/planning/invitation/invitation-time.ts';
+import type { AxisCode } from '../../../core/planning/order/axes/axis.ts';
+import type { FactClash } from '../../../core/planning/order/fact-clashes.ts';
 import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
-import type { FigureUnit } from '../../../core/planning/reckoning.ts';
-import type { OrderLimit } from '../../../core/planning/serving-orders.ts';
-import type { ThemeCheck } from '../../../core/planning/theme.ts';
+import type { OrderLimit } from '../../../core/planning/serving/serving-orders.ts';
+import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import type { Move } from '../../../core/running-order/cue.ts';
 import type { ReminderKind } from '../../../core/session/state.ts';
 import { hostWords } from '../../../shared/language/en/host.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { commandId, pourId, seatId } from '../../../core/ids.ts';
-import { levelsOf, nothingPoured, ticked } from '../../../core/planning/pouring.ts';
+import { levelsOf, nothingPoured, ticked } from '../../../core/planning/serving/pouring.ts';
 import { hostView } from '../../../core/session/views/host.ts';
 import { columnsOf, readyIn, rowsOf } from '../../../host/pouring/pouring-grid.ts';
 import { withTicks } from '../../../host/pouring/ticks-under-way.ts';

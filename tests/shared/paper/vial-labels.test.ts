@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { pourId } from '../../../core/ids.ts';
-import { drawTrial } from '../../../core/planning/trials.ts';
+import { drawTrial } from '../../../core/planning/serving/trials.ts';
 import { trialGlasses } from '../../../core/session/serving.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { shoppingFor } from '../../../host/plan/figures/shopping.ts';

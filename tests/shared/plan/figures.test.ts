@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pourId } from '../../../core/ids.ts';
-import { drawTrial } from '../../../core/planning/trials.ts';
+import { drawTrial } from '../../../core/planning/serving/trials.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
 import { courseOf, lengthOf } from '../../../host/plan/figures/course.ts';

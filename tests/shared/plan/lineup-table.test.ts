@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { guarded, lineupTable, unguarded } from '../../../core/planning/pour-list/lineup-table.ts';
-import { pourFromRow, readPourList } from '../../../core/planning/pour-list.ts';
+import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { type Pour, pourSchema } from '../../../core/tasting.ts';
 import { parseList, writeList } from '../../../host/plan/csv/parse-list.ts';
 

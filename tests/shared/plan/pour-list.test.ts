@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
 import { headingOf } from '../../../core/planning/pour-list/meanings.ts';
-import { pourFromRow, readPourList } from '../../../core/planning/pour-list.ts';
+import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { parseList } from '../../../host/plan/csv/parse-list.ts';
 
 const setting = { drink: 'spirit', currency: 'EUR', digits: 2, ounce: 'us' } as const;

@@ -1,0 +1,119 @@
+import { waysOf } from '../../drinks/drink-ways.ts';
+import type { CommandId, PourId } from '../../ids.ts';
+import { type Drink, limits } from '../../tasting.ts';
+
+/** What is done to a glass before the doors open. */
+export type PouringStep = 'poured' | 'lidded' | 'watered' | 'swirled' | 'lidded-again';
+export const mostPouringSteps = 5;
+
+/**
+ * The steps of a glass in their order: a spirit is poured and lidded, gets its drops of water, is swirled and lidded
+ * again; wine and beer are only poured (common practice, no source).
+ */
+export function pouringStepsOf(drink: Drink): readonly PouringStep[] {
+  const { lids, dropsOfWater } = waysOf[drink];
+  const lid = (step: PouringStep): PouringStep[] => (lids ? [step] : []);
+  const water: PouringStep[] = dropsOfWater > 0 ? ['watered', 'swirled', ...lid('lidded-again')] : [];
+  return ['poured', ...lid('lidded'), ...water];
+}
+
+/** One tap: these glasses, each of `places` with each of `pours`, have at least the first `done` of their steps. */
+export interface Tick {
+  readonly id: CommandId;
+  /** Numbers of places at the table, from 1. */
+  readonly places: readonly number[];
+  readonly pours: readonly PourId[];
+  readonly done: number;
+}
+
+/** How many steps each glass of a pour has; a place's number less one is its index, 0 where nothing is said. */
+export interface PourLevels {
+  readonly pour: PourId;
+  readonly done: readonly number[];
+}
+export type Levels = readonly PourLevels[];
+
+/**
+ * What has been ticked. A glass has as many steps as the furthest tick that covers it, so ticks may arrive in any
+ * order, twice, or from two devices at once, and none is lost. An undo takes back one tick and leaves what another
+ * tick says of the same glasses. The latest ticks can be undone; older ones have settled.
+ */
+export interface Pouring {
+  readonly settled: Levels;
+  readonly recent: readonly RecentTick[];
+}
+
+/** An undone tick is remembered, so that it does nothing when it arrives once more. */
+export type RecentTick = Tick & { readonly undone: boolean };
+
+export const nothingPoured: Pouring = { settled: [], recent: [] };
+export const ticksThatCanBeUndone = 60;
+export const mostPlaces = limits.guests;
+
+/** Takes in a tick; the same one again changes nothing, and then the same object comes back. */
+export function ticked(pouring: Pouring, { id, places, pours, done }: Tick): Pouring {
+  if (pouring.recent.some((each) => each.id === id)) return pouring;
+  const recent = [...pouring.recent, { id, places, pours, done, undone: false }];
+  const leaving = recent.slice(0, -ticksThatCanBeUndone).filter((tick) => !tick.undone);
+  return {
+    settled: leaving.reduce(raised, pouring.settled),
+    recent: recent.slice(-ticksThatCanBeUndone),
+  };
+}
+
+/** Takes a tick back. Undefined when it is not known any more: it has settled, or it was never there. */
+export function undone(pouring: Pouring, tick: CommandId): Pouring | undefined {
+  const found = pouring.recent.find((each) => each.id === tick);
+  if (found === undefined) return undefined;
+  if (found.undone) return pouring;
+  return {
+    settled: pouring.settled,
+    recent: pouring.recent.map((each) => (each.id === tick ? { ...each, undone: true } : each)),
+  };
+}
+
+/** How far every glass is. */
+export const levelsOf = ({ settled, recent }: Pouring): Levels =>
+  recent.filter((tick) => !tick.undone).reduce(raised, settled);
+
+function raised(levels: Levels, { places, pours, done }: Tick): Levels {
+  const known = new Set(levels.map(({ pour }) => pour));
+  const added = pours.filter((pour) => !known.has(pour)).map((pour): PourLevels => ({ pour, done: [] }));
+  return [...levels, ...added].map((row) =>
+    pours.includes(row.pour) ? { pour: row.pour, done: atLeast(row.done, places, done) } : row,
+  );
+}
+
+function atLeast(levels: readonly number[], places: readonly number[], done: number): number[] {
+  const furthest = Math.max(levels.length, ...places);
+  const covered = new Set(places);
+  return Array.from({ length: furthest }, (_, index) => {
+    const now = levels[index] ?? 0;
+    return covered.has(index + 1) ? Math.max(now, done) : now;
+  });
+}
+
+/** Steps that a glass has, 0 for one that nobody has touched. */
+export const levelOf = (levels: Levels, pour: PourId, place: number): number =>
+  levels.find((row) => row.pour === pour)?.done[place - 1] ?? 0;
+
+/**
+ * What one tap on a row or a column does next: the slowest of its glasses come level with the next step. `steps` is
+ * how many each pour has. Undefined when every glass is done.
+ */
+export function nextOfGroup(
+  levels: Levels,
+  group: { readonly places: readonly number[]; readonly pours: readonly PourId[] },
+  steps: (pour: PourId) => number,
+): Omit<Tick, 'id'> | undefined {
+  const open = group.pours.flatMap((pour) =>
+    group.places
+      .map((place) => ({ pour, place, level: levelOf(levels, pour, place) }))
+      .filter(({ level }) => level < steps(pour)),
+  );
+  if (open.length === 0) return undefined;
+  const slowest = Math.min(...open.map(({ level }) => level));
+  const behind = open.filter(({ level }) => level === slowest);
+  const pours = group.pours.filter((pour) => behind.some((each) => each.pour === pour));
+  return { places: group.places, pours, done: slowest + 1 };
+}

@@ -1,0 +1,103 @@
+import { type Grams, grams } from '../../units.ts';
+import type { SourceId } from '../figures/sources.ts';
+import { type DrinkStandard, gramsPerDrink } from './standard-drinks.ts';
+
+/**
+ * Amounts of ethanol in one evening that a public body has drawn a line at. None is a safe amount, none is a
+ * target, and none says anything about driving: see who-no-safe-level and the cautions.
+ */
+export type GuidanceMarkId =
+  | 'ca-occasion'
+  | 'au-day'
+  | 'us-binge-women'
+  | 'who-heavy-episode'
+  | 'us-binge-men'
+  | 'gb-week';
+
+export interface GuidanceMark {
+  readonly id: GuidanceMarkId;
+  readonly ethanol: Grams;
+  /** The same line as its body draws it: so many drinks of its own size. */
+  readonly drinks: { readonly count: number; readonly standard: DrinkStandard };
+  /** 'above': the line itself is still within; 'from': the line itself is already over it. */
+  readonly crossed: 'above' | 'from';
+  readonly source: SourceId;
+}
+
+const mark = (
+  id: GuidanceMarkId,
+  count: number,
+  standard: DrinkStandard,
+  crossed: 'above' | 'from',
+  source: SourceId,
+): GuidanceMark => ({
+  id,
+  ethanol: grams(count * gramsPerDrink(standard)),
+  drinks: { count, standard },
+  crossed,
+  source,
+});
+
+/** The lowest published line for one occasion known to us: no more than 2 Canadian drinks. */
+export const canadianOccasion = mark('ca-occasion', 2, 'CA', 'above', 'ca-guidance');
+/** No more than 4 Australian drinks on any one day. */
+export const australianDay = mark('au-day', 4, 'AU', 'above', 'au-guideline');
+
+/** All marks, rising. */
+export const guidanceMarks: readonly GuidanceMark[] = [
+  canadianOccasion,
+  australianDay,
+  mark('us-binge-women', 4, 'US', 'from', 'us-binge'),
+  mark('who-heavy-episode', 6, 'WHO', 'from', 'who-heavy-episode'),
+  mark('us-binge-men', 5, 'US', 'from', 'us-binge'),
+  // A week's guideline for the United Kingdom, drunk in one evening.
+  mark('gb-week', 14, 'GB', 'above', 'uk-guideline'),
+];
+
+/**
+ * The line above which an evening is called too much, aloud. Canada has a lower one of its own; the current US
+ * guidelines (2025-2030) give no number and the British one counts by the week, so elsewhere the Australian
+ * day stands in.
+ */
+export const loudMark = (standard: DrinkStandard): GuidanceMark =>
+  standard === 'CA' ? canadianOccasion : australianDay;
+
+/** What national bodies say, for the page behind the caution. A null number means: they give none. */
+export const nationalGuidance = {
+  GB: {
+    weeklyUnits: 14,
+    weeklyEthanol: grams(112),
+    spreadOverDays: 3,
+    drinkFreeDays: 'several',
+    sameForMenAndWomen: true,
+    source: 'uk-guideline',
+  },
+  US: {
+    edition: '2025-2030',
+    dailyDrinksMen: null,
+    dailyDrinksWomen: null,
+    advice: 'drink-less',
+    superseded: {
+      edition: '2020-2025',
+      dailyDrinksMen: 2,
+      dailyDrinksWomen: 1,
+      source: 'us-guidelines-2020',
+    },
+    source: 'us-guidelines-2025',
+  },
+  CA: {
+    weeklyDrinks: { none: 0, lowUpTo: 2, moderate: [3, 6], highFrom: 7 },
+    drinksPerOccasion: 2,
+    source: 'ca-guidance',
+  },
+  AU: { weeklyDrinks: 10, dailyDrinks: 4, weeklyEthanol: grams(100), source: 'au-guideline' },
+  /** No amount is known that does not affect health. */
+  WHO: { safeAmount: null, source: 'who-no-safe-level' },
+  /** From the least to the most of 37 countries, g of ethanol. */
+  spread: {
+    standardDrink: [8, 20],
+    dailyWomen: [10, 42],
+    dailyMen: [10, 56],
+    source: 'drinks-range-of-37-countries',
+  },
+} as const;

@@ -1,0 +1,82 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { sources } from '../../../../core/planning/figures/sources.ts';
+import { type CautionSetting, standingCautions } from '../../../../core/planning/strength/cautions.ts';
+import { type AgeCountry, ageToAsk, legalAges } from '../../../../core/planning/strength/legal-ages.ts';
+
+const setting = (given: Partial<CautionSetting>): CautionSetting => ({
+  country: 'US',
+  shipsKits: false,
+  withoutAlcohol: false,
+  ...given,
+});
+const codes = (given: Partial<CautionSetting>) => standingCautions(setting(given)).map(({ code }) => code);
+
+describe('[C3] the usual cautions', () => {
+  it('come with every tasting of alcohol', () => {
+    expect(codes({})).toEqual(
+      expect.arrayContaining([
+        'spit-every-sip',
+        'water-between-pours',
+        'eat-first',
+        'nobody-drives-after-tasting',
+        'no-sum-tells-when-to-drive',
+        'no-alcohol-below-age',
+        'no-alcohol-in-pregnancy',
+        'no-alcohol-with-medicines',
+        'no-safe-amount-known',
+        'law-on-serving',
+        'follow-published-guide',
+      ]),
+    );
+    expect(new Set(codes({})).size).toBe(codes({}).length);
+  });
+
+  it('name the law on shipping when kits travel', () => {
+    expect(codes({ shipsKits: true })).toContain('law-on-shipping');
+    expect(codes({})).not.toContain('law-on-shipping');
+  });
+
+  it('stay away from a tasting without alcohol', () => {
+    expect(codes({ withoutAlcohol: true })).toEqual([]);
+  });
+
+  it('name the age with its source, and always the local law', () => {
+    const age = standingCautions(setting({ country: 'JP' })).find(
+      ({ code }) => code === 'no-alcohol-below-age',
+    );
+    expect(age).toMatchObject({ figures: { age: { value: 20, unit: 'years' } }, source: 'jp-age' });
+    expect(codes({ country: 'JP' })).toContain('ask-local-law-for-age');
+    expect(codes({ country: undefined })).toContain('ask-local-law-for-age');
+    expect(codes({ country: undefined })).not.toContain('no-alcohol-below-age');
+  });
+
+  it('ask for the highest age that a country names', () => {
+    for (const country of Object.keys(legalAges) as AgeCountry[]) {
+      const asked = ageToAsk(country);
+      for (const rule of legalAges[country]) expect(asked.age, country).toBeGreaterThanOrEqual(rule.age);
+    }
+    expect([ageToAsk('DE').age, ageToAsk('SE').age, ageToAsk('CA').age]).toEqual([18, 20, 19]);
+  });
+
+  it('point at the published guide for tasting drinks with alcohol', () => {
+    const guide = standingCautions(setting({})).find(({ code }) => code === 'follow-published-guide');
+    expect(sources[guide?.source ?? 'definition'].title).toContain('ASTM E1879');
+  });
+});
+
+describe('[C3] what the planning never reckons', () => {
+  const folder = new URL('../../../../core/planning/', import.meta.url);
+
+  it('has no sum about blood or breath, and none about being fit to drive', () => {
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.ts'),
+    );
+    expect(files).toContain('strength/evening-strength.ts');
+    const banned =
+      /blood|breath|widmark|promille|\bbac\b|sober|fit(ness)? to drive|safe to drive|per ?mille/i;
+    for (const name of files) {
+      expect(readFileSync(new URL(name, folder), 'utf8'), name).not.toMatch(banned);
+    }
+  });
+});
