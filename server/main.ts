@@ -47,6 +47,11 @@ async function main(): Promise<void> {
   };
   process.once('SIGINT', () => void stop());
   process.once('SIGTERM', () => void stop());
+  if (store.upgrade !== undefined) {
+    console.log(
+      `The store was brought up to date. What was there before, guests’ notes among it, is kept in ${store.upgrade.copy}: delete it once you do not need it.`,
+    );
+  }
   // Last: whoever reads it may ask the server to stop at once.
   console.log(
     announcement({

@@ -1,10 +1,10 @@
 import { accessSync, constants, existsSync } from 'node:fs';
-import SqliteDatabase from 'better-sqlite3';
+import SqliteDatabase, { type Database } from 'better-sqlite3';
 import { documentShelf } from './documents.ts';
 import { keyRing } from './keys.ts';
+import { copyBeforeUpgrade, dropCopy, migrate, type Upgrade } from './migrate.ts';
 import { notebooks } from './notebooks.ts';
 import { photoShelf } from './photos.ts';
-import { laySchema } from './schema.ts';
 import { sessionLog } from './sessions.ts';
 import { type Store, StoreFailure } from './store.ts';
 import { surveyShelf } from './surveys.ts';
@@ -19,6 +19,8 @@ export interface StoreLimits {
 export interface SqliteStore extends Store {
   /** Writes everything that is on disk at this moment into a new file, while the store goes on working. */
   backup(file: string): Promise<void>;
+  /** Absent when the file was of this version already, or new. */
+  readonly upgrade?: Upgrade;
 }
 
 /**
@@ -26,8 +28,18 @@ export interface SqliteStore extends Store {
  * refused at once, and a killed one leaves nothing to clean up. Throws `StoreFailure` with a sentence.
  */
 export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteStore {
-  const db = open(file);
-  if (limits.pages !== undefined) db.pragma(`max_page_count = ${limits.pages}`);
+  const { db, upgrade } = open(file);
+  try {
+    if (limits.pages !== undefined) db.pragma(`max_page_count = ${limits.pages}`);
+    return { ...shelvesOf(db), ...(upgrade === undefined ? {} : { upgrade }) };
+  } catch (error) {
+    // A handle that nobody holds would keep the lock.
+    db.close();
+    throw failure(error);
+  }
+}
+
+function shelvesOf(db: Database): Omit<SqliteStore, 'upgrade'> {
   const writer = createWriter(db);
   const keys = keyRing(db, writer);
   return {
@@ -59,25 +71,30 @@ export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteS
 /** The same store without a file, for tests and rehearsals. */
 export const memoryStore = (): Store => openSqliteStore(':memory:');
 
-function open(file: string): InstanceType<typeof SqliteDatabase> {
+function open(file: string): {
+  readonly db: Database;
+  readonly upgrade?: Upgrade;
+} {
+  let upgrade: Upgrade | undefined;
   try {
     // A file that may only be read would be taken for a disk that does not answer.
     if (existsSync(file)) accessSync(file, constants.W_OK);
+    upgrade = copyBeforeUpgrade(file);
     const db = new SqliteDatabase(file, { timeout: 500 });
     try {
       db.pragma('locking_mode = EXCLUSIVE');
       db.pragma('journal_mode = WAL');
       db.pragma('synchronous = FULL');
-      db.pragma('foreign_keys = ON');
       // What is deleted is overwritten: a guest's words must not linger in free pages.
       db.pragma('secure_delete = ON');
-      laySchema(db);
-      return db;
+      migrate(db);
+      return upgrade === undefined ? { db } : { db, upgrade };
     } catch (error) {
       db.close();
       throw error;
     }
   } catch (error) {
+    dropCopy(upgrade);
     if (error instanceof Error && !('code' in error)) throw new StoreFailure(error.message, { cause: error });
     throw failure(error);
   }

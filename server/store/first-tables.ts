@@ -1,9 +1,8 @@
-import type { Database } from 'better-sqlite3';
-
-/** Raised with every change of the tables; a file from a newer server is refused rather than misread. */
-export const schemaVersion = 1;
-
-const tables = `
+/**
+ * The tables of the first release, as they were. Never changed: files have been laid with them. What comes after is a
+ * migration of its own.
+ */
+export const firstTables = `
   CREATE TABLE tastings (
     tasting TEXT PRIMARY KEY,
     code TEXT NOT NULL UNIQUE,
@@ -80,18 +79,3 @@ const tables = `
   ) STRICT, WITHOUT ROWID;
   CREATE INDEX keys_of_tasting ON keys (tasting);
 `;
-
-/** Lays the tables of a new file. Throws when the file was written by a newer server. */
-export function laySchema(db: Database): void {
-  const found = Number(db.pragma('user_version', { simple: true }));
-  if (found > schemaVersion) {
-    throw new Error(
-      `The store was written by a newer Quietpour (schema ${found}); start that version instead.`,
-    );
-  }
-  if (found === schemaVersion) return;
-  db.transaction(() => {
-    db.exec(tables);
-    db.pragma(`user_version = ${schemaVersion}`);
-  })();
-}

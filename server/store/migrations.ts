@@ -1,0 +1,44 @@
+import type { Database } from 'better-sqlite3';
+import { firstTables } from './first-tables.ts';
+
+export interface Migration {
+  /** What it does, in a few words, for whoever looks into a file's history. */
+  readonly name: string;
+  /** Runs inside a transaction of its own, with foreign keys off and checked at its end. Throws to change nothing. */
+  readonly run: (db: Database) => void;
+}
+
+/**
+ * Every change of the tables there ever was, oldest first: `user_version` counts those that a file has behind it.
+ *
+ * To change what is stored, add one at the end, in plain SQL that calls nothing of today's code (it must mean the same in
+ * years); never change, remove or reorder one that has been released. Then make a fixture of the new release and read on
+ * in DEVELOPERS.md, "A stored shape".
+ */
+export const migrations: readonly Migration[] = [
+  { name: 'the tables of the first release', run: (db) => void db.exec(firstTables) },
+  { name: 'what early files of version 1 lack', run: completeFirstTables },
+];
+
+/** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
+function completeFirstTables(db: Database): void {
+  if (!columnsOf(db, 'shares').includes('sharing')) {
+    // Whoever stood in the table then had shared the page with their name.
+    db.exec(`
+      CREATE TABLE shares_now (
+        tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+        seat TEXT NOT NULL,
+        pour TEXT NOT NULL,
+        sharing TEXT NOT NULL,
+        PRIMARY KEY (tasting, pour, seat)
+      ) STRICT, WITHOUT ROWID;
+      INSERT INTO shares_now SELECT tasting, seat, pour, 'shared' FROM shares;
+      DROP TABLE shares;
+      ALTER TABLE shares_now RENAME TO shares;
+    `);
+  }
+  db.exec(firstTables.replaceAll(/CREATE (TABLE|INDEX) /g, 'CREATE $1 IF NOT EXISTS '));
+}
+
+const columnsOf = (db: Database, table: string): string[] =>
+  db.prepare<[string], string>('SELECT name FROM pragma_table_info(?)').pluck().all(table);
