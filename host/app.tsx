@@ -5,13 +5,13 @@ import { useLater } from '../shared/ui/later.ts';
 import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { AskForLink } from './access/ask-for-link.tsx';
-import type { KeyRing } from './access/key-ring.ts';
+import type { KeyRing } from './access/host-keys.ts';
 import { createHostApi } from './api.ts';
+import type { House } from './app-context.ts';
 import { eveningParts } from './evening-parts.ts';
 import { HomePage } from './home/home-page.tsx';
-import type { House } from './house.ts';
 import { words } from './language.ts';
-import { OnItsWay } from './on-its-way.tsx';
+import { OnItsWay } from './loading-page.tsx';
 import { aheadPart, fetchTheRest, planPart, recapPart, tastingPart } from './parts.ts';
 import { type Route, routeOf, type TastingRoute } from './route.ts';
 

@@ -1,17 +1,17 @@
 import { later } from '../shared/ui/later.ts';
 import { doorsPart, invitePart, paperPart, pouringPart, roomPart } from './evening-parts.ts';
+import { tablesPart } from './plan/csv/tables-part.ts';
 import { furtherPart } from './plan/further-part.ts';
-import { tablesPart } from './plan/tables-part.ts';
 
 /**
  * The pages of the host's app, each fetched when it is first asked for: what stands on the first screen comes quickly,
  * and what belongs to an evening under way does not wait for the workshop of the plan.
  */
 export const planPart = later(() => import('./plan-room.tsx'));
-export const aheadPart = later(() => import('./ahead/ahead-page.tsx'));
-export const tastingPart = later(() => import('./tasting-pages.tsx'));
-export const recapPart = later(() => import('./recap/recap-room.tsx'));
-const beginnings = later(() => import('./home/beginnings.ts'));
+export const aheadPart = later(() => import('./pre-tasting/pre-tasting-page.tsx'));
+export const tastingPart = later(() => import('./evening-pages.tsx'));
+export const recapPart = later(() => import('./recap/recap-loader.tsx'));
+const beginnings = later(() => import('./home/starting-plan.ts'));
 
 /** In the order in which an evening needs them. */
 const all = [

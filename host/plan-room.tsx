@@ -1,5 +1,5 @@
 import type { TastingId } from '../core/ids.ts';
-import type { House } from './house.ts';
+import type { House } from './app-context.ts';
 import { PlanPage } from './plan/plan-page.tsx';
 
 interface PlanRoomProps {

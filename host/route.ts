@@ -1,5 +1,5 @@
 import { type TastingId, tastingId } from '../core/ids.ts';
-import { isPaperKind, type PaperKind } from './print/paper-kind.ts';
+import { isPaperKind, type PaperKind } from './paper-kind.ts';
 
 export type Route =
   | { readonly page: 'home' }

@@ -3,8 +3,8 @@ import { Button } from '../../shared/ui/button.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
+import type { KeyRing } from './host-keys.ts';
 import { keyLinkIn } from './key-link.ts';
-import type { KeyRing } from './key-ring.ts';
 
 interface AskForLinkProps {
   readonly ring: KeyRing;

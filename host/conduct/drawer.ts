@@ -1,9 +1,9 @@
 import type { CueId, SeatId } from '../../core/ids.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
-import type { Evening } from '../tasting-pages.tsx';
-import type { Conducting } from './conducting.ts';
-import type { Table } from './table.ts';
+import type { Table } from '../evening/table.ts';
+import type { Evening } from '../evening-pages.tsx';
+import type { Conducting } from './actions/host-actions.ts';
 
 /** What lies over the room's page, one thing at a time. */
 export type Drawer =

@@ -1,10 +1,10 @@
 import type { HostFinished } from '../../core/session/views/host.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
+import type { Evening } from '../evening-pages.tsx';
 import { timeOfDay, words } from '../language.ts';
 import { recapWords } from '../recap/language.ts';
 import { hrefOf } from '../route.ts';
-import type { Evening } from '../tasting-pages.tsx';
 
 interface FinishedPageProps {
   readonly evening: Evening;

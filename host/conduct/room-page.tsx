@@ -1,12 +1,12 @@
 import { useEffect } from 'preact/hooks';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
+import { LinkWord } from '../evening/connection-status.tsx';
+import type { Evening } from '../evening-pages.tsx';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
-import type { Evening } from '../tasting-pages.tsx';
-import { Conduct } from './conduct.tsx';
+import { Conduct } from './conduct-page.tsx';
 import { FinishedPage } from './finished-page.tsx';
-import { LinkWord } from './link-word.tsx';
 
 /** The evening itself: under way, or over. */
 export function RoomPage({ evening }: { readonly evening: Evening }) {

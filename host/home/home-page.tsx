@@ -4,12 +4,12 @@ import { epochMs } from '../../core/units.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import type { ListedTasting } from '../../shared/wire/http.ts';
-import type { House } from '../house.ts';
+import type { House } from '../app-context.ts';
+import { Trouble } from '../error-notice.tsx';
 import { sentenceFor, words } from '../language.ts';
 import { goTo } from '../route.ts';
-import { Trouble } from '../trouble.tsx';
-import type { Beginning } from './beginnings.ts';
-import { StartNew } from './start-new.tsx';
+import { StartNew } from './start-choice.tsx';
+import type { Beginning } from './starting-plan.ts';
 import { TastingList } from './tasting-list.tsx';
 
 type Listed =
@@ -42,7 +42,7 @@ export function HomePage({ house }: { readonly house: House }) {
     if (beginning.value) return;
     beginning.value = true;
     // Apart from this page, because the schema of a plan is the heaviest thing of all.
-    const part = await import('./beginnings.ts').catch(() => undefined);
+    const part = await import('./starting-plan.ts').catch(() => undefined);
     const answer = part ? await house.api.createTasting(part.planOf(how)) : noAnswer;
     beginning.value = false;
     if (!answer.ok) return void house.status.say(sentenceFor(answer.code));

@@ -5,10 +5,10 @@ import { epochMs } from '../../core/units.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
-import { saveAsFile } from '../plan/copies/save-as-file.ts';
+import { guestAddresses } from '../evening/guest-addresses.ts';
+import type { Evening } from '../evening-pages.tsx';
 import { hrefOf } from '../route.ts';
-import { guestAddresses } from '../set-up/addresses.ts';
-import type { Evening } from '../tasting-pages.tsx';
+import { saveAsFile } from '../save-as-file.ts';
 import { invitationWords, inviteWords } from './language.ts';
 
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */

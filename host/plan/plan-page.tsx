@@ -4,8 +4,8 @@ import './folds.css';
 import './place.css';
 import './lineup.css';
 import './crowd/crowd.css';
-import { PlanAtHand, type PlanAtHandProps } from './plan-at-hand.tsx';
-import { PlanDesk } from './plan-desk.tsx';
+import { PlanDesk } from './plan-layout.tsx';
+import { PlanAtHand, type PlanAtHandProps } from './plan-loader.tsx';
 
 interface PlanPageProps extends Omit<PlanAtHandProps, 'children'> {
   /** The page begins with a field to paste a list of pours into. */

@@ -1,8 +1,8 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
 import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
+import type { Evening } from '../evening-pages.tsx';
 import { invitationWords } from '../invite/language.ts';
-import type { Evening } from '../tasting-pages.tsx';
 import { pouringWords as words } from './language.ts';
 
 /** How long there is until the doors open, by the server's clock. */

@@ -8,7 +8,7 @@ import {
 import { type GlassSet, glassesAt } from '../../core/planning/serving/pouring-order.ts';
 import type { HostView } from '../../core/session/views/host.ts';
 import type { Plan } from '../../core/tasting.ts';
-import { placesTaken } from '../print/places-taken.ts';
+import { placesTaken } from '../evening/taken-places.ts';
 
 /** A bottle's way along the table: one glass at each place, or the three of an odd-one-out. */
 export interface GridColumn {

@@ -5,16 +5,16 @@ import { type CommandId, commandId, type PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup, type Tick } from '../../core/planning/serving/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
-import { LinkWord } from '../conduct/link-word.tsx';
+import { LinkWord } from '../evening/connection-status.tsx';
+import type { Evening } from '../evening-pages.tsx';
 import { sentenceFor } from '../language.ts';
 import { hrefOf } from '../route.ts';
-import type { Evening } from '../tasting-pages.tsx';
 import { DoorsTime } from './doors-time.tsx';
-import { HelpersPhone } from './helpers-phone.tsx';
+import { HelpersPhone } from './helper-link.tsx';
 import { pouringWords as words } from './language.ts';
+import { withTicks } from './pending-ticks.ts';
 import { columnsOf, type GridColumn, readyIn, rowsOf } from './pouring-grid.ts';
 import { PouringTable } from './pouring-table.tsx';
-import { withTicks } from './ticks-under-way.ts';
 
 interface Done {
   readonly id: CommandId;

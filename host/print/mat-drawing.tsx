@@ -1,7 +1,7 @@
 import type { MatCircle } from '../../core/planning/table/mat-layout.ts';
 import { paperWords } from './language.ts';
+import { wrapped } from './line-wrap.ts';
 import type { MatToPrint } from './mat-sheets.ts';
-import { wrapped } from './wrapped.ts';
 
 /** Sizes of letters in mm. */
 const captionMm = 3.2;

@@ -5,7 +5,7 @@ import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
-import type { SheetsProps } from './sheets-props.ts';
+import type { SheetsProps } from './sheet-props.ts';
 
 const words = paperWords.notes;
 

@@ -3,17 +3,17 @@ import { useEffect } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import type { Evening } from '../evening-pages.tsx';
+import { type PaperKind, paperKinds } from '../paper-kind.ts';
 import { hrefOf } from '../route.ts';
-import type { Evening } from '../tasting-pages.tsx';
-import { Labels } from './labels.tsx';
+import { Labels } from './label-sheets.tsx';
 import { paperWords } from './language.ts';
-import { Mats } from './mats.tsx';
 import { NoteSheets } from './note-sheets.tsx';
-import { type PaperKind, paperKinds } from './paper-kind.ts';
 import { type PaperSize, usualPaper } from './paper-size.ts';
+import { Mats } from './place-mats.tsx';
 import { RunSheetPages } from './run-sheet-pages.tsx';
-import type { SheetsProps } from './sheets-props.ts';
-import { Shopping } from './shopping.tsx';
+import type { SheetsProps } from './sheet-props.ts';
+import { Shopping } from './shopping-sheet.tsx';
 
 interface PaperPageProps {
   readonly evening: Evening;

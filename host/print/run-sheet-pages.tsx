@@ -4,13 +4,13 @@ import type { Plan } from '../../core/tasting.ts';
 import { sayOf } from '../../shared/language/say.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
-import { verbOf } from '../conduct/cue-words.ts';
-import { sayBook } from '../conduct/say-book.ts';
+import { verbOf } from '../evening/cue-words.ts';
+import { sayBook } from '../evening/host-script.ts';
 import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
 import { type RunBlock, type RunRow, runSheet } from './run-sheet.ts';
 import { runningHead } from './running-head.ts';
-import type { SheetsProps } from './sheets-props.ts';
+import type { SheetsProps } from './sheet-props.ts';
 
 const words = paperWords.runSheet;
 

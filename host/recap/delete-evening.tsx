@@ -5,7 +5,7 @@ import { Dialog } from '../../shared/ui/dialog.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { bin } from '../../shared/ui/strokes.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
-import type { House } from '../house.ts';
+import type { House } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 import { recapWords as words } from './language.ts';
 

@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
-import type { House } from '../house.ts';
+import type { House } from '../app-context.ts';
 import { dayOf, timeOfDay } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { ColoursFinding } from './colours-finding.tsx';
@@ -12,11 +12,11 @@ import { recapWords as words } from './language.ts';
 import { LikingFinding } from './liking-finding.tsx';
 import type { Names } from './names.ts';
 import { OrderFinding } from './order-finding.tsx';
+import { unfoldForPaper } from './print-unfolding.ts';
+import { TakeAway } from './recap-files.tsx';
 import { StructureFinding } from './structure-finding.tsx';
-import { TakeAway } from './take-away.tsx';
 import { TimingFinding } from './timing-finding.tsx';
 import { TrialFinding } from './trial-finding.tsx';
-import { unfoldForPaper } from './unfold-for-paper.ts';
 import { WordsFinding } from './words-finding.tsx';
 
 interface RecapPageProps {

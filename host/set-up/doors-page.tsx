@@ -1,19 +1,19 @@
 import type { TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
-import { LinkWord } from '../conduct/link-word.tsx';
-import { homeWords, SeatTile } from '../conduct/seat-tile.tsx';
-import { tableOf } from '../conduct/table.ts';
+import { LinkWord } from '../evening/connection-status.tsx';
+import { Invitation } from '../evening/join-code.tsx';
+import { Screens } from '../evening/room-screens.tsx';
+import { homeWords, SeatTile } from '../evening/seat-tile.tsx';
+import { tableOf } from '../evening/table.ts';
+import type { Evening } from '../evening-pages.tsx';
 import { inviteWords } from '../invite/language.ts';
 import { words } from '../language.ts';
 import { words as planWords } from '../plan/words.ts';
 import { pouringWords } from '../pouring/language.ts';
 import { paperWords } from '../print/language.ts';
 import { hrefOf } from '../route.ts';
-import type { Evening } from '../tasting-pages.tsx';
-import { Invitation } from './invitation.tsx';
 import { Preparations } from './preparations.tsx';
-import { Screens } from './screens.tsx';
 
 /** Before the evening: how guests come in, who is here, and what lies on each place. */
 export function DoorsPage({ evening }: { readonly evening: Evening }) {

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { compile } from '../../core/running-order/compile.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { planSchema } from '../../core/tasting.ts';
-import { verbOf } from '../../host/conduct/cue-words.ts';
+import { verbOf } from '../../host/evening/cue-words.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import type { Cue } from '../../core/running-order/cue.ts';
-import { verbOf } from '../../host/conduct/cue-words.ts';
+import { verbOf } from '../../host/evening/cue-words.ts';
 import { hostWords as words } from '../../shared/language/en/host.ts';
 import { Person } from './person.ts';
 import { heard } from './reading.ts';

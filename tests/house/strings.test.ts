@@ -17,7 +17,7 @@ const rooms = trackedSources().filter(
 
 /** Texts that are the same in every language, each with its reason. */
 const sameEverywhere: Readonly<Record<string, string>> = {
-  'host/set-up/screens.tsx: /screen': 'an address, to be typed as it stands',
+  'host/evening/room-screens.tsx: /screen': 'an address, to be typed as it stands',
   'shared/wire/notebook.ts: not a word': 'a refusal of the contract: people read the sentence of its code',
   'shared/wire/notebook.ts: too many': 'a refusal of the contract: people read the sentence of its code',
 };

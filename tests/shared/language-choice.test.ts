@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
-import { planOf } from '../../host/home/beginnings.ts';
+import { planOf } from '../../host/home/starting-plan.ts';
 import { type Keeping, settled } from '../../host/plan/draft.ts';
 import { localeFor, measuresInUsOunces } from '../../shared/language/locale.ts';
 import { nameOfLanguage, rememberLanguage } from '../../shared/ui/languages.ts';

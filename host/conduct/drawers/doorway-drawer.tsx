@@ -2,12 +2,12 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { hostLink } from '../../access/key-link.ts';
+import { guestAddresses } from '../../evening/guest-addresses.ts';
+import { IssuedLink } from '../../evening/issued-link.tsx';
+import { Invitation } from '../../evening/join-code.tsx';
+import { Screens } from '../../evening/room-screens.tsx';
 import { words } from '../../language.ts';
-import { guestAddresses } from '../../set-up/addresses.ts';
-import { Invitation } from '../../set-up/invitation.tsx';
-import { Screens } from '../../set-up/screens.tsx';
 import type { DrawerProps } from '../drawer.ts';
-import { IssuedLink } from './issued-link.tsx';
 
 const hints = { open: 'openHint', ask: 'askHint', closed: 'closedHint' } as const;
 

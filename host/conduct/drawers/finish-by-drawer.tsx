@@ -6,9 +6,9 @@ import { TextField } from '../../../shared/ui/text-field.tsx';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { timeOfDay, words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { endRange } from '../end-range.ts';
-import { aheadOf, lookAhead } from '../looking-ahead.ts';
-import { nearestAt, onThisDevice, type Preview, previewOf, roundedUp } from '../wished-end.ts';
+import { endRange } from '../pace/end-range.ts';
+import { aheadOf, lookAhead } from '../pace/timetable.ts';
+import { nearestAt, onThisDevice, type Preview, previewOf, roundedUp } from '../pace/wished-end.ts';
 import { LeftOut, Offers } from './finish-by-offers.tsx';
 
 const step = 5 * 60_000;

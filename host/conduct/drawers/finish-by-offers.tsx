@@ -4,7 +4,7 @@ import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import type { HostAsk } from '../../../shared/wire/commands.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../conducting.ts';
+import type { Conducting } from '../actions/host-actions.ts';
 
 interface OffersProps {
   readonly offers: readonly Offer[];

@@ -3,10 +3,10 @@ import type { PourId } from '../../../core/ids.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
+import { placesOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
-import { placesOf } from '../cue-words.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { leftSilent } from '../left-silent.ts';
+import { leftSilent } from './unopened-discussions.ts';
 
 /** The end is asked about, and with it what the table talked about without anybody opening the talk. */
 export function FinishDrawer({ view, order, conducting, onClose }: DrawerProps) {

@@ -3,9 +3,9 @@ import type { PourId } from '../../../core/ids.ts';
 import type { HostPour } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { placesOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../conducting.ts';
-import { placesOf } from '../cue-words.ts';
+import type { Conducting } from '../actions/host-actions.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 /** What cannot be taken back is asked twice: sealing the notes of a glass, telling its name. */

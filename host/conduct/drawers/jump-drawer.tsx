@@ -1,8 +1,8 @@
 import type { CueId } from '../../../core/ids.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { nameOf, whereOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
-import { nameOf, whereOf } from '../cue-words.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 interface JumpDrawerProps extends DrawerProps {

@@ -12,10 +12,10 @@ import {
   type ThemeChoice,
   themeChoices,
 } from '../../../shared/ui/theme.ts';
+import { chooseHand, type Hand, readHand } from '../../handedness.ts';
 import { words } from '../../language.ts';
 import { hrefOf } from '../../route.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { chooseHand, type Hand, readHand } from '../hand.ts';
 
 const shares = ['0.5', '0.75', '1'] as const;
 

@@ -2,11 +2,11 @@ import type { SeatId } from '../../../core/ids.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { seatLink } from '../../access/key-link.ts';
+import { IssuedLink } from '../../evening/issued-link.tsx';
+import { kitWords, stateWords } from '../../evening/seat-tile.tsx';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { kitWords, stateWords } from '../seat-tile.tsx';
 import { reachableOrigin } from './doorway-drawer.tsx';
-import { IssuedLink } from './issued-link.tsx';
 
 interface SeatDrawerProps extends DrawerProps {
   readonly seat: SeatId;

@@ -1,8 +1,8 @@
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { SeatTile } from '../../evening/seat-tile.tsx';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { SeatTile } from '../seat-tile.tsx';
 
 /** Every seat as a target for a thumb, and those who are gone with the way back. */
 export function WholeTableDrawer({ table, conducting, onOpen, onClose }: DrawerProps) {

@@ -7,7 +7,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
-import type { Desk } from '../desk.ts';
+import type { Desk } from '../plan-editor.ts';
 import { addPours } from '../pours/pour-edits.ts';
 import { minorDigits, words } from '../words.ts';
 import { ColumnMeanings } from './column-meanings.tsx';

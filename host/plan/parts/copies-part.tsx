@@ -5,13 +5,13 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { useLater } from '../../../shared/ui/later.ts';
 import { download, share } from '../../../shared/ui/strokes.ts';
+import { saveAsFile } from '../../save-as-file.ts';
 import { againOf, type FileProblem, readPlanFile, writePlanFile } from '../copies/plan-file.ts';
-import { saveAsFile } from '../copies/save-as-file.ts';
 import { decodeFile } from '../csv/decode-file.ts';
-import type { Desk } from '../desk.ts';
+import { tablesPart } from '../csv/tables-part.ts';
 import { failureSentence } from '../failure.ts';
 import type { PlanApi } from '../plan-api.ts';
-import { tablesPart } from '../tables-part.ts';
+import type { Desk } from '../plan-editor.ts';
 import { minorDigits, words } from '../words.ts';
 
 interface CopiesPartProps {

@@ -3,11 +3,11 @@ import { limits } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { LinkField } from '../fields/link-field.tsx';
 import { SelectField } from '../fields/select-field.tsx';
-import { instantOf, type WallTime, wallAt, zoneIsKnown } from '../when.ts';
+import type { Desk } from '../plan-editor.ts';
+import { instantOf, type WallTime, wallAt, zoneIsKnown } from '../wall-time.ts';
 import { words } from '../words.ts';
 
 export function EveningPart({ desk }: { readonly desk: Desk }) {

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../../../shared/ui/button.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { courseOf, lengthOf } from '../figures/course.ts';
 import { finishWithin } from '../figures/finish-by.ts';
-import { secondsUntil } from '../figures/until-time.ts';
+import { secondsUntil } from '../figures/seconds-until.ts';
+import type { Desk } from '../plan-editor.ts';
 import { length, words } from '../words.ts';
 
 /** A wanted end, what would be shortened for it, and the button that does so. */

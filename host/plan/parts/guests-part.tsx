@@ -7,10 +7,10 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import type { StoredPlan } from '../../../shared/wire/http.ts';
 import { AdviceWords } from '../crowd/advice-words.tsx';
 import { CrowdSurvey } from '../crowd/crowd-survey.tsx';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import type { PlanApi } from '../plan-api.ts';
+import type { Desk } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 interface GuestsPartProps {

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { Plan } from '../../../core/tasting.ts';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { type CourseStretch, courseOf, lengthOf } from '../figures/course.ts';
+import type { Desk } from '../plan-editor.ts';
 import { clockTime, length, words } from '../words.ts';
 import { FinishBy } from './finish-by.tsx';
 import { StretchSheet } from './stretch-sheet.tsx';

@@ -5,10 +5,10 @@ import type { Plan } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
-import { Reckoned } from '../fields/reckoned.tsx';
+import { Reckoned } from '../fields/reckoning-steps.tsx';
 import { type BottleLine, type ShoppingFigures, shoppingFor } from '../figures/shopping.ts';
+import type { Desk } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
 import { money, words } from '../words.ts';
 

@@ -6,12 +6,12 @@ import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { locale } from '../../locale.ts';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
-import { Reckoned } from '../fields/reckoned.tsx';
+import { Reckoned } from '../fields/reckoning-steps.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import { pourVolume, type StrengthFigures, strengthOf, withSmallerPours } from '../figures/strength.ts';
-import { drinksOf } from '../parts.ts';
+import { drinksOf } from '../part-summaries.ts';
+import type { Desk } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
 import { number, words } from '../words.ts';
 

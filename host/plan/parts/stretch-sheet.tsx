@@ -2,8 +2,8 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import type { Desk } from '../desk.ts';
 import { NumberField } from '../fields/number-field.tsx';
+import type { Desk } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 interface StretchSheetProps {

@@ -5,10 +5,10 @@ import { placesAtTable, type Table, tablesFor } from '../../../core/planning/tab
 import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
-import type { Desk } from '../desk.ts';
 import { NumberField } from '../fields/number-field.tsx';
-import { PlaceDrawing } from '../table/place-drawing.tsx';
+import type { Desk } from '../plan-editor.ts';
 import { number, words } from '../words.ts';
+import { PlaceDrawing } from './place-drawing.tsx';
 
 const cm = 10;
 const inch = 25.4;

@@ -3,8 +3,8 @@ import { glassesAt } from '../../../core/planning/serving/pouring-order.ts';
 import { balanceOfSeats } from '../../../core/planning/serving/serving-orders.ts';
 import { flightsOf, type Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import { cryptoRandom, type Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
+import { cryptoRandom, type Desk } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 const seatsOf = (plan: Plan): number => plan.guests + plan.remoteGuests;

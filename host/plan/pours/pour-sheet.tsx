@@ -10,8 +10,8 @@ import { AgeFields } from '../fields/age-fields.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { StrengthField } from '../fields/strength-field.tsx';
 import { number, words } from '../words.ts';
+import { MoreFacts } from './further-facts.tsx';
 import { LabelThumb } from './label-thumb.tsx';
-import { MoreFacts } from './more-facts.tsx';
 import { anotherBottle, labelSides } from './pour-edits.ts';
 
 interface PourSheetProps {

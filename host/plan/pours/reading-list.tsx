@@ -4,7 +4,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { LinkField } from '../fields/link-field.tsx';
 import { words } from '../words.ts';
-import type { PourFields } from './facts-of-drink.tsx';
+import type { PourFields } from './drink-facts.tsx';
 
 interface Row {
   /** Counts the rows as they were added, so that each keeps its fields. */

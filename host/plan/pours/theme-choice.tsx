@@ -1,8 +1,8 @@
 import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
+import type { Desk } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { heldOptions, holding, type Theme, type Turn, themeOfKind, turned, turnsOf } from './theme-turns.ts';
 

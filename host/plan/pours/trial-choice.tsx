@@ -5,9 +5,9 @@ import { flightsOf, type Plan, type Trial } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { plus } from '../../../shared/ui/strokes.ts';
-import { cryptoRandom, type Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
+import { cryptoRandom, type Desk } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 /** Odd-ones-out: which two pours of the lineup, and when. Codes and orders are drawn, never chosen. */

@@ -1,6 +1,6 @@
 import { rehearse } from '../../../core/running-order/rehearsal-report.ts';
-import type { FromWorker, ToWorker } from './messages.ts';
 import { seededRandom } from './seeded-random.ts';
+import type { FromWorker, ToWorker } from './worker-messages.ts';
 
 /** Plays the evenings beside the page, which stays under the finger meanwhile. One rehearsal, then it is ended. */
 const say = (message: FromWorker): void => postMessage(message);

@@ -3,11 +3,11 @@ import './rehearsal.css';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import type { Desk } from '../desk.ts';
 import { courseOf, lengthOf } from '../figures/course.ts';
-import { secondsUntil } from '../figures/until-time.ts';
+import { secondsUntil } from '../figures/seconds-until.ts';
+import type { Desk } from '../plan-editor.ts';
 import { words } from '../words.ts';
-import { createRehearsalRoom, eveningsPlayed } from './rehearsing.ts';
+import { createRehearsalRoom, eveningsPlayed } from './rehearsal-room.ts';
 import { Report } from './report.tsx';
 
 /** The evening rehearsed with stand-ins, and what came of it. */

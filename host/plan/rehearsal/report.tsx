@@ -7,8 +7,8 @@ import {
 } from '../../../core/running-order/rehearsal-report.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import type { Desk } from '../desk.ts';
 import { Fold } from '../fields/fold.tsx';
+import type { Desk } from '../plan-editor.ts';
 import { clockTime, length, words } from '../words.ts';
 import { EndBand } from './end-band.tsx';
 

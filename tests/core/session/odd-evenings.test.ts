@@ -4,8 +4,8 @@ import { forecastOf } from '../../../core/session/fitting.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { hostView } from '../../../core/session/views/host.ts';
 import { epochMs } from '../../../core/units.ts';
-import { lookAhead } from '../../../host/conduct/looking-ahead.ts';
-import { wallAt } from '../../../host/plan/when.ts';
+import { lookAhead } from '../../../host/conduct/pace/timetable.ts';
+import { wallAt } from '../../../host/plan/wall-time.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../core/running-order/compile.ts';
 import { planSchema } from '../../../core/tasting.ts';
-import { verbOf } from '../../../host/conduct/cue-words.ts';
+import { verbOf } from '../../../host/evening/cue-words.ts';
 import { words } from '../../../host/language.ts';
 import { cueName, withinPart } from '../../../host/recap/cue-name.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../core/running-order/compile.ts';
 import { planSchema } from '../../../core/tasting.ts';
-import { type FirstHint, firstHintAt } from '../../../host/conduct/first-hints.ts';
+import { type FirstHint, firstHintAt } from '../../../host/conduct/now/first-hints.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
 import { hostWords as english } from '../../../shared/language/en/host.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
+import { type KeyStorage, openKeyRing } from '../../../host/access/host-keys.ts';
 import { hostLink, keyLinkIn, keyLinkOf, seatLink } from '../../../host/access/key-link.ts';
-import { type KeyStorage, openKeyRing } from '../../../host/access/key-ring.ts';
 import { hrefOf, routeOf } from '../../../host/route.ts';
 
 const key = 'abcdefghij-ABCDEFGHIJ_0123456789';

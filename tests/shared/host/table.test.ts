@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, seatId } from '../../../core/ids.ts';
 import type { HostSeat } from '../../../core/session/views/host.ts';
-import { createAsking } from '../../../host/conduct/asking.ts';
-import { missingKit, tableOf } from '../../../host/conduct/table.ts';
+import { createAsking } from '../../../host/evening/commands-under-way.ts';
+import { missingKit, tableOf } from '../../../host/evening/table.ts';
 
 const seat = (id: string, more: Partial<HostSeat> = {}): HostSeat => ({
   id: seatId(id),

@@ -6,9 +6,9 @@ import { weighRoom } from '../../../core/session/decide/pace.ts';
 import { aheadOf } from '../../../core/session/fitting.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { durationMs, type EpochMs, epochMs } from '../../../core/units.ts';
-import { asksForReadiness, waitsForLastOnes } from '../../../host/conduct/waiting-for.ts';
-import { latenessOf, nearestAt, previewOf, roundedUp } from '../../../host/conduct/wished-end.ts';
-import { wallAt } from '../../../host/plan/when.ts';
+import { latenessOf, nearestAt, previewOf, roundedUp } from '../../../host/conduct/pace/wished-end.ts';
+import { asksForReadiness, waitsForLastOnes } from '../../../host/conduct/table/readiness.ts';
+import { wallAt } from '../../../host/plan/wall-time.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 

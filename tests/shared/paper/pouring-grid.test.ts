@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { commandId, pourId, seatId } from '../../../core/ids.ts';
 import { levelsOf, nothingPoured, ticked } from '../../../core/planning/serving/pouring.ts';
 import { hostView } from '../../../core/session/views/host.ts';
+import { withTicks } from '../../../host/pouring/pending-ticks.ts';
 import { columnsOf, readyIn, rowsOf } from '../../../host/pouring/pouring-grid.ts';
-import { withTicks } from '../../../host/pouring/ticks-under-way.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../core/running-order/compile.ts';
+import { wrapped } from '../../../host/print/line-wrap.ts';
 import { runSheet } from '../../../host/print/run-sheet.ts';
-import { wrapped } from '../../../host/print/wrapped.ts';
 import { planOf } from '../../support/plans.ts';
 
 describe('the run sheet', () => {

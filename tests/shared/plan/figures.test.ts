@@ -9,7 +9,7 @@ import { finishWithin } from '../../../host/plan/figures/finish-by.ts';
 import { orderOf } from '../../../host/plan/figures/order.ts';
 import { shoppingFor } from '../../../host/plan/figures/shopping.ts';
 import { strengthOf, withSmallerPours } from '../../../host/plan/figures/strength.ts';
-import { parts, summaryOf } from '../../../host/plan/parts.ts';
+import { parts, summaryOf } from '../../../host/plan/part-summaries.ts';
 import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
 

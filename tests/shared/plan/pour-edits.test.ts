@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { photoId } from '../../../core/ids.ts';
 import { flightsOf, type Plan } from '../../../core/tasting.ts';
 import { putInOrder } from '../../../host/plan/figures/order.ts';
-import { withCodes } from '../../../host/plan/pours/codes.ts';
+import { withCodes } from '../../../host/plan/pours/drawn-codes.ts';
 import {
   addBreak,
   insertPour,

@@ -1,0 +1,142 @@
+import type { CueId, PourId, SeatId } from '../../../core/ids.ts';
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { ReminderKind } from '../../../core/session/state.ts';
+import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
+import { type EpochMs, seconds } from '../../../core/units.ts';
+import type { Status } from '../../../shared/ui/status.ts';
+import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { Asking } from '../../evening/commands-under-way.ts';
+import { pourIn } from '../../evening/cue-words.ts';
+import { words } from '../../language.ts';
+import type { BigStep } from './primary-action.ts';
+
+/** Everything a host does in a room, each with its word and, where something is taken away, its undo. */
+export interface Conducting {
+  takeStep(step: BigStep): void;
+  back(from: CueId): void;
+  jump(to: Cue, name: string, from: CueId): void;
+  holdOrResume(clock: HostUnderWay['clock']): void;
+  minute(): void;
+  callBreak(minutes: number, from: CueId): void;
+  remind(kind: ReminderKind): void;
+  openTalk(pours: readonly PourId[]): void;
+  closeTalk(pours: readonly PourId[]): void;
+  drop(pour: HostPour, at: Cue | undefined): void;
+  /** Fits what remains to an end; `said` tells what came of it. */
+  fit(endsAt: EpochMs, before: EndBefore, said: string): void;
+  dropClosing(at: Cue | undefined): void;
+  shortenTalks(): void;
+  /** Ends the evening; before that it opens the talk about what was talked about unopened, for the recap. */
+  finish(talked: readonly PourId[]): void;
+  removeSeat(seat: SeatId, name: string): void;
+  /** For everything that neither needs a word nor an undo. */
+  just(ask: HostAsk): void;
+}
+
+/** What undoing gives back: the wished end as it was, and whether the running order was fitted to it. */
+export type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
+
+interface ConductingOptions {
+  readonly asking: Asking;
+  readonly status: Status;
+  /** The end is asked about first: it is no place for a thumb that taps on. */
+  readonly onFinish: () => void;
+}
+
+export function createConducting({ asking, status, onFinish }: ConductingOptions): Conducting {
+  const just = (ask: HostAsk): void => void asking.ask(ask);
+
+  /** Says what was done; `undo` are the asks that take it back, in order. */
+  async function done(ask: HostAsk, said: string, ...undo: readonly HostAsk[]): Promise<void> {
+    if (!(await asking.ask(ask))) return;
+    const takeBack = async (): Promise<void> => {
+      for (const each of undo) if (!(await asking.ask(each))) return;
+    };
+    if (undo.length === 0) status.say(said);
+    else status.say(said, { action: { label: words.undo, onPress: () => void takeBack() } });
+  }
+
+  async function finishAfter(talked: readonly PourId[]): Promise<void> {
+    // Refused, the evening goes on, and the host is told why: once it has ended nothing can be opened any more.
+    if (talked.length > 0 && !(await asking.ask({ type: 'OpenDiscussion', pours: talked }))) return;
+    just({ type: 'Finish' });
+  }
+
+  return {
+    takeStep(step) {
+      status.clear();
+      switch (step.does) {
+        case 'advance':
+          return just({ type: 'Advance', from: step.from });
+        case 'open-discussion':
+          return just({ type: 'OpenDiscussion', pours: step.pours });
+        case 'reveal':
+          return just({ type: 'Reveal', pours: step.pours });
+        case 'finish':
+          return onFinish();
+        default:
+          return step satisfies never;
+      }
+    },
+    back(from) {
+      status.clear();
+      just({ type: 'GoBack', from });
+    },
+    jump: (to, name, from) =>
+      void done({ type: 'JumpTo', cue: to.id }, words.room.jump.done(name), { type: 'JumpTo', cue: from }),
+    holdOrResume: (clock) => just({ type: clock.kind === 'held' ? 'Resume' : 'Hold' }),
+    minute: () => just({ type: 'GiveTime', seconds: seconds(60) }),
+    callBreak: (minutes, from) =>
+      void done({ type: 'CallBreak', seconds: seconds(minutes * 60) }, words.pause.called(minutes), {
+        type: 'JumpTo',
+        cue: from,
+      }),
+    // The reminder itself stands on this page, with the button that takes it down.
+    remind: (kind) => just({ type: 'Remind', kind }),
+    openTalk(pours) {
+      // “Closed”, with its undo, is not true any more.
+      status.clear();
+      just({ type: 'OpenDiscussion', pours });
+    },
+    closeTalk: (pours) =>
+      void done({ type: 'CloseDiscussion', pours }, words.glasses.closedNow, {
+        type: 'OpenDiscussion',
+        pours,
+      }),
+    drop(pour, at) {
+      // Dropping the glass in hand has moved the room on; taking that back leads to where it stood.
+      const there =
+        at !== undefined && pourIn(at) === pour.id ? [{ type: 'JumpTo', cue: at.id } as const] : [];
+      void done(
+        { type: 'DropPour', pour: pour.id },
+        words.glasses.droppedNow(pour.name),
+        { type: 'RestorePour', pour: pour.id },
+        ...there,
+      );
+    },
+    fit(endsAt, before, said) {
+      const wished =
+        before.wishedEnd === endsAt ? [] : [{ type: 'WishEnd', endsAt: before.wishedEnd } as const];
+      const fitted =
+        before.fitted && before.wishedEnd !== null
+          ? [{ type: 'FitTo', endsAt: before.wishedEnd } as const]
+          : [{ type: 'UndoFit' } as const, ...wished];
+      void done({ type: 'FitTo', endsAt }, said, ...fitted);
+    },
+    dropClosing(at) {
+      const inOne = at?.kind === 'step' && at.pass === 'closing';
+      void done(
+        { type: 'DropClosingPass' },
+        words.pace.closingDropped,
+        { type: 'RestoreClosingPass' },
+        ...(inOne ? [{ type: 'JumpTo', cue: at.id } as const] : []),
+      );
+    },
+    shortenTalks: () =>
+      void done({ type: 'ShortenDiscussions' }, words.pace.talksCut, { type: 'RestoreDiscussions' }),
+    finish: (talked) => void finishAfter(talked),
+    removeSeat: (seat, name) =>
+      void done({ type: 'RemoveSeat', seat }, words.table.removed(name), { type: 'RestoreSeat', seat }),
+    just,
+  };
+}

@@ -1,0 +1,46 @@
+import type { CueId, PourId } from '../../../core/ids.ts';
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { DiscussionState, HostUnderWay } from '../../../core/session/views/host.ts';
+
+/** What the one big button does now. */
+export type BigStep =
+  /** Opening comes before moving on: a room that talks over unopened notes has nothing to look at. */
+  | { readonly does: 'open-discussion'; readonly pours: readonly PourId[] }
+  | { readonly does: 'reveal'; readonly pours: readonly PourId[] }
+  | { readonly does: 'advance'; readonly from: CueId; readonly to: CueId }
+  | { readonly does: 'finish' };
+
+/**
+ * At a discussion it first opens the talk, at a reveal it first tells the names, then it moves on; at the end it
+ * offers to finish. A talk that the host has closed again is over, and is not opened a second time by a thumb.
+ */
+export function bigStep(
+  view: Pick<HostUnderWay, 'cue' | 'next' | 'pours' | 'trials'>,
+  cue: Cue | undefined,
+): BigStep {
+  if (cue?.kind === 'discussion') {
+    const silent = talkedAbout(view, cue.pours).filter((each) => each.discussion === 'silent');
+    if (silent.length > 0) return { does: 'open-discussion', pours: silent.map(({ id }) => id) };
+  }
+  if (cue?.kind === 'reveal') {
+    const unnamed = view.pours.filter(
+      (pour) => cue.pours.includes(pour.id) && pour.reached && !pour.dropped && !pour.revealed,
+    );
+    if (unnamed.length > 0) return { does: 'reveal', pours: unnamed.map((pour) => pour.id) };
+  }
+  return view.next === null ? { does: 'finish' } : { does: 'advance', from: view.cue, to: view.next };
+}
+
+interface TalkedAbout {
+  readonly id: PourId;
+  readonly discussion: DiscussionState;
+}
+
+/** Those of the cue that have been in front of the room, odd-one-outs too; the others cannot be talked about yet. */
+const talkedAbout = (
+  { pours, trials }: Pick<HostUnderWay, 'pours' | 'trials'>,
+  ids: readonly PourId[],
+): TalkedAbout[] => [
+  ...pours.filter(({ id, reached, dropped }) => ids.includes(id) && reached && !dropped),
+  ...trials.filter(({ id, reached }) => ids.includes(id) && reached),
+];

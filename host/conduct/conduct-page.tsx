@@ -1,0 +1,113 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { Cue } from '../../core/running-order/cue.ts';
+import type { HostUnderWay } from '../../core/session/views/host.ts';
+import { nameOf } from '../evening/cue-words.ts';
+import { tableOf } from '../evening/table.ts';
+import type { Evening } from '../evening-pages.tsx';
+import { words } from '../language.ts';
+import { createConducting } from './actions/host-actions.ts';
+import { bigStep } from './actions/primary-action.ts';
+import { useKeys } from './actions/use-keys.ts';
+import { useSettling } from './actions/use-settling.ts';
+import type { Drawer } from './drawer.ts';
+import { Drawers } from './drawers/drawers.tsx';
+import { NowPanel } from './now/now-panel.tsx';
+import { ThumbControls } from './now/thumb-controls.tsx';
+import { OrderList } from './order/order-list.tsx';
+import { RoomHead } from './pace/room-head.tsx';
+import { TablePanel } from './table/table-panel.tsx';
+import { Tools } from './toolbar.tsx';
+
+interface ConductProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly order: readonly Cue[];
+}
+
+/** The conducting page: the evening, what the room does now, the table, and the big button under the thumb. */
+export function Conduct({ evening, view, order }: ConductProps) {
+  const { follower, asking, house } = evening;
+  const drawer = useSignal<Drawer | null>(null);
+  const conducting = useMemo(
+    () =>
+      createConducting({
+        asking,
+        status: house.status,
+        onFinish: () => {
+          drawer.value = { shows: 'finish' };
+        },
+      }),
+    [asking, house, drawer],
+  );
+  const cue = order.find(({ id }) => id === view.cue);
+  const step = bigStep(view, cue);
+  const waiting = asking.waiting.value;
+  const settling = useSettling(view.cue);
+  const table = tableOf(view.seats, follower.presence.value);
+  const name = cue === undefined ? '' : nameOf(cue, view.pours);
+
+  useKeys((ask) => {
+    // A drawer that lies over the page takes the keys; only Escape, which is the browser's, closes it.
+    if (drawer.peek() !== null) return;
+    switch (ask) {
+      case 'next':
+        return settling ? undefined : conducting.takeStep(step);
+      case 'back':
+        return view.previous === null ? undefined : conducting.back(view.cue);
+      case 'hold':
+        return conducting.holdOrResume(view.clock);
+      case 'keys':
+        drawer.value = { shows: 'keys' };
+        return undefined;
+      default:
+        return ask satisfies never;
+    }
+  });
+  useEffect(() => {
+    // What can still be undone stays on the screen; the words for the ear would take its place.
+    const undoable = house.status.message.peek()?.action !== undefined;
+    if (name !== '' && !undoable) house.status.say(words.room.moved(name), { unseen: true });
+    // Said once per cue, not again when a glass is dropped and the counting changes.
+  }, [view.cue, house]);
+
+  const open = (next: Drawer): void => {
+    drawer.value = next;
+  };
+  return (
+    <main class="room">
+      <RoomHead evening={evening} view={view} order={order} onOpen={open} />
+      <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} conducting={conducting} />
+      <Tools screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
+      <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
+      <TablePanel
+        table={table}
+        cue={cue}
+        pacing={view.pacing}
+        waits={view.waitForRemote && view.pacing.by !== 'host'}
+        onOpen={open}
+        conducting={conducting}
+      />
+      <ThumbControls
+        view={view}
+        order={order}
+        step={step}
+        waiting={waiting}
+        settling={settling}
+        conducting={conducting}
+      />
+      <Drawers
+        evening={evening}
+        view={view}
+        order={order}
+        table={table}
+        drawer={drawer.value}
+        conducting={conducting}
+        onOpen={open}
+        onClose={() => {
+          drawer.value = null;
+        }}
+      />
+    </main>
+  );
+}

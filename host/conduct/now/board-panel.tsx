@@ -1,0 +1,94 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
+import type { ClockView } from '../../../core/session/views/stage.ts';
+import type { Drink } from '../../../core/tasting.ts';
+import { boardWords } from '../../../shared/language/en/board.ts';
+import { notebookWords } from '../../../shared/language/en/notebook.ts';
+import type { Vocabulary } from '../../../shared/notes/in-words.ts';
+import { PourBoard } from '../../../shared/talk/pour-board.tsx';
+import '../../../shared/talk/talk.css';
+import { WhoSpeaks } from '../../../shared/talk/who-speaks.tsx';
+import type { BoardPour, BoardView } from '../../../shared/wire/board.ts';
+import { loadClosingText, loadWords } from '../../../shared/words/load-words.ts';
+import { placesOf } from '../../evening/cue-words.ts';
+import { words } from '../../language.ts';
+
+interface BoardPanelProps {
+  readonly board: BoardView | null;
+  readonly pours: readonly HostPour[];
+  readonly trials: readonly HostTrial[];
+  /** Of the cue, where that is a discussion. */
+  readonly clock: ClockView | null;
+  /** The server's time. */
+  readonly now: () => number;
+}
+
+/** Who speaks when, and what guests chose to share, glass by glass. */
+export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps) {
+  const places = placesOf(pours);
+  const open = board?.pours ?? [];
+  const shared = open.filter(({ notes }) => notes.length > 0);
+  return (
+    <section class="board" aria-label={words.board.title}>
+      <WhoSpeaks
+        table={board?.table ?? []}
+        open={open}
+        clock={clock}
+        now={now}
+        own={null}
+        words={boardWords}
+        level={3}
+      />
+      {shared.length === 0 && <p class="board-empty soft">{words.board.empty}</p>}
+      {shared.map((each) => (
+        <Shared
+          key={each.pour}
+          shared={each}
+          name={
+            trials.some(({ id }) => id === each.pour)
+              ? words.cue.rounds['odd-one-out']
+              : nameFor(each, pours, places.get(each.pour))
+          }
+        />
+      ))}
+    </section>
+  );
+}
+
+function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number | undefined): string {
+  const found = pours.find(({ id }) => id === pour);
+  return [...(place === undefined ? [] : [words.cue.glass(place)]), ...(found ? [found.name] : [])].join(
+    ' · ',
+  );
+}
+
+function Shared({ shared, name }: { readonly shared: BoardPour; readonly name: string }) {
+  const vocabulary = useVocabulary(shared.drink ?? 'spirit');
+  return (
+    <section class="board-glass">
+      <h3>
+        <bdi>{name}</bdi>
+      </h3>
+      <PourBoard pour={shared} vocabulary={vocabulary} words={boardWords} own={null} />
+    </section>
+  );
+}
+
+/** What turns the codes of a page into words; undefined until it has been fetched. */
+function useVocabulary(drink: Drink): Vocabulary | undefined {
+  const [vocabulary, setVocabulary] = useState<Vocabulary>();
+  useEffect(() => {
+    let gone = false;
+    Promise.all([loadWords(drink), loadClosingText()]).then(
+      ([sheet, closing]) => {
+        if (!gone) setVocabulary({ sheet, closing, liking: notebookWords.liking.steps });
+      },
+      // Without a network what was written shows, and the next talk asks again.
+      () => undefined,
+    );
+    return () => {
+      gone = true;
+    };
+  }, [drink]);
+  return vocabulary;
+}

@@ -1,0 +1,53 @@
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { HostWords } from '../../../shared/language/en/host.ts';
+
+/** What a host is told once, at the moment when it helps, on the first evening that they conduct with a device. */
+export type FirstHint = keyof HostWords['room']['firstHints'];
+
+/** The hint for this cue, if there is one that this device has not given yet. */
+export function firstHintAt(cue: Cue, given: ReadonlySet<string>): FirstHint | undefined {
+  const hint = hintFor(cue);
+  return hint === undefined || given.has(hint) ? undefined : hint;
+}
+
+function hintFor(cue: Cue): FirstHint | undefined {
+  switch (cue.kind) {
+    case 'gathering':
+      return 'next';
+    case 'ground-rules':
+      return 'table';
+    case 'practice':
+    case 'step':
+      return cue.step === 'swirl' ? 'time' : cue.step === 'nose' ? 'back' : undefined;
+    case 'water':
+      return 'tools';
+    case 'welcome':
+    case 'break':
+    case 'ranking':
+    case 'odd-one-out':
+    case 'discussion':
+    case 'reveal':
+    case 'farewell':
+      return undefined;
+    default:
+      return cue satisfies never;
+  }
+}
+
+const place = 'quietpour.host-hints';
+
+export function hintsGiven(): ReadonlySet<string> {
+  try {
+    return new Set((localStorage.getItem(place) ?? '').split(' '));
+  } catch {
+    return new Set();
+  }
+}
+
+export function giveHint(hint: FirstHint): void {
+  try {
+    localStorage.setItem(place, [...hintsGiven(), hint].join(' ').trim());
+  } catch {
+    // Storage refused: it is told again after the next load of the page.
+  }
+}

@@ -1,0 +1,159 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
+import type { Drink } from '../../../core/tasting.ts';
+import { sayOf } from '../../../shared/language/say.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
+import type { CueTime } from '../../../shared/ui/time-left.ts';
+import { useTick } from '../../../shared/ui/use-tick.ts';
+import { placesOf, pourIn, verbOf, whereOf } from '../../evening/cue-words.ts';
+import { sayBook } from '../../evening/host-script.ts';
+import type { Table } from '../../evening/table.ts';
+import type { Evening } from '../../evening-pages.tsx';
+import { words } from '../../language.ts';
+import type { Conducting } from '../actions/host-actions.ts';
+import type { BigStep } from '../actions/primary-action.ts';
+import { BoardPanel } from './board-panel.tsx';
+import { HintLine } from './hint-line.tsx';
+import { LastOnes } from './nudge-line.tsx';
+
+interface NowPanelProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly cue: Cue | undefined;
+  readonly step: BigStep;
+  readonly table: Table;
+  readonly conducting: Conducting;
+}
+
+/** What the room does now: the verb, the time, and what to say aloud; the board while a talk is open. */
+export function NowPanel({ evening, view, cue, step, table, conducting }: NowPanelProps) {
+  const open = [...view.pours, ...view.trials].filter(({ discussion }) => discussion === 'open');
+  const talks = open.length > 0;
+  const showsBoard = useSignal(talks);
+  useEffect(() => {
+    showsBoard.value = talks;
+  }, [talks, showsBoard]);
+  // A talk that is left open goes on in the background: what the room does now comes first.
+  useEffect(() => {
+    if (cue) showsBoard.value = talks && cue.kind === 'discussion';
+  }, [cue?.id, showsBoard]);
+  if (cue === undefined) return <section class="room-now">{words.loading}</section>;
+
+  const pour = view.pours.find(({ id }) => id === pourIn(cue));
+  const board = talks && showsBoard.value;
+  return (
+    <section class="room-now" aria-labelledby="now">
+      <p class="now-where">{whereOf(cue, view.pours)}</p>
+      <div class="now-head">
+        <div class="now-words">
+          <h2 class="now-verb" id="now">
+            {verbOf(cue)}
+          </h2>
+          {pour && <PourLine pour={pour} />}
+        </div>
+        <RoomTime evening={evening} view={view} cue={cue} />
+      </div>
+      {view.reminder && (
+        <p class="now-reminder">
+          {words.room.reminder(view.reminder.kind)}
+          <Button kind="quiet" onPress={() => conducting.just({ type: 'ClearReminder' })}>
+            {words.room.clearReminder}
+          </Button>
+        </p>
+      )}
+      {talks && (
+        <div class="now-turn">
+          <Button
+            pressed={board}
+            onPress={() => {
+              showsBoard.value = true;
+            }}
+          >
+            {words.board.show}
+          </Button>
+          <Button
+            pressed={!board}
+            onPress={() => {
+              showsBoard.value = false;
+            }}
+          >
+            {words.board.showSay}
+          </Button>
+          <Button onPress={() => conducting.closeTalk(open.map(({ id }) => id))}>
+            {words.glasses.closeTalk}
+          </Button>
+        </div>
+      )}
+      {board ? (
+        <BoardPanel
+          board={evening.follower.board.value}
+          pours={view.pours}
+          trials={view.trials}
+          clock={cue.kind === 'discussion' ? view.clock : null}
+          now={evening.follower.clock.now}
+        />
+      ) : (
+        <div class="now-say">
+          <p class="now-label">{words.room.say}</p>
+          <blockquote class="say" key={cue.id}>
+            {sayOf(sayBook, cue, hearers(evening, view, cue, step))}
+          </blockquote>
+          <HintLine key={`hint ${cue.id}`} cue={cue} />
+          {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}
+          {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
+        </div>
+      )}
+      <LastOnes
+        now={evening.follower.clock.now}
+        view={view}
+        cue={cue}
+        counts={table.counts}
+        conducting={conducting}
+      />
+    </section>
+  );
+}
+
+function PourLine({ pour }: { readonly pour: HostPour }) {
+  return (
+    <p class="now-pour">
+      <bdi>{[pour.producer, pour.name].filter((part) => part !== null).join(' · ')}</bdi>
+      {pour.code !== null && <span class="soft figures"> · {words.glasses.code(pour.code)}</span>}
+    </p>
+  );
+}
+
+/** Who listens: the crowd of the plan, and the drink in hand, or the evening's own. */
+function hearers({ stored: { plan } }: Evening, view: HostUnderWay, cue: Cue, step: BigStep) {
+  const pour = pourIn(cue);
+  const drink: Drink = plan.pours.find(({ id }) => id === pour)?.drink ?? plan.drink;
+  const glass = pour === undefined ? 1 : (placesOf(view.pours).get(pour) ?? 1);
+  return { drink, level: plan.level, glass, silent: step.does === 'open-discussion' };
+}
+
+interface RoomTimeProps {
+  readonly evening: Evening;
+  readonly view: HostUnderWay;
+  readonly cue: Cue;
+}
+
+function RoomTime({ evening: { follower }, view: { clock }, cue }: RoomTimeProps) {
+  const running = clock.kind === 'running';
+  const now = useTick(follower.clock.now, { running, anchor: running ? clock.endsAt : 0 });
+  const time: CueTime = running
+    ? { status: 'running', startsAt: clock.startsAt, endsAt: clock.endsAt }
+    : { status: 'held', remaining: clock.remaining, total: Math.max(clock.remaining, cue.ideal * 1000) };
+  return (
+    <div class="now-time">
+      <DrainingGlass
+        time={time}
+        now={now}
+        label={words.room.time}
+        words={cue.gate ? words.room.phasesAtGate : words.room.phases}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,83 @@
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { HostUnderWay } from '../../../core/session/views/host.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { back, hold, next, plus, resume, talk } from '../../../shared/ui/strokes.ts';
+import type { HostAsk } from '../../../shared/wire/commands.ts';
+import { nameOf } from '../../evening/cue-words.ts';
+import { words } from '../../language.ts';
+import type { Conducting } from '../actions/host-actions.ts';
+import type { BigStep } from '../actions/primary-action.ts';
+
+interface ThumbControlsProps {
+  readonly view: HostUnderWay;
+  readonly order: readonly Cue[];
+  readonly step: BigStep;
+  readonly waiting: ReadonlySet<HostAsk['type']>;
+  /** The cue has only just changed under the thumb. */
+  readonly settling: boolean;
+  readonly conducting: Conducting;
+}
+
+/** Under the thumb: the one big button, and beside it the three small ones that are pressed without looking. */
+export function ThumbControls({ view, order, step, waiting, settling, conducting }: ThumbControlsProps) {
+  const held = view.clock.kind === 'held';
+  const stepping =
+    settling || waiting.has('Advance') || waiting.has('OpenDiscussion') || waiting.has('Reveal');
+  return (
+    <footer class="room-thumb thumb-bar">
+      <Button
+        busy={waiting.has('GoBack')}
+        disabled={view.previous === null}
+        onPress={() => conducting.back(view.cue)}
+      >
+        <Icon of={back} turns />
+        {words.room.back}
+      </Button>
+      <Button
+        busy={waiting.has('Hold') || waiting.has('Resume')}
+        pressed={held}
+        onPress={() => conducting.holdOrResume(view.clock)}
+      >
+        <Icon of={held ? resume : hold} turns={held} />
+        {held ? words.room.resume : words.room.hold}
+      </Button>
+      <Button busy={waiting.has('GiveTime')} label={words.room.minuteLabel} onPress={conducting.minute}>
+        {words.room.minute}
+      </Button>
+      <Button kind="primary" size="big" busy={stepping} onPress={() => conducting.takeStep(step)}>
+        <BigWords view={view} order={order} step={step} />
+        <Icon of={step.does === 'advance' ? next : step.does === 'finish' ? plus : talk} turns />
+      </Button>
+    </footer>
+  );
+}
+
+/** What the big button does, and what comes of it. */
+function BigWords({ view, order, step }: Pick<ThumbControlsProps, 'view' | 'order' | 'step'>) {
+  const here = order.find(({ id }) => id === view.cue);
+  const after = order.find(({ id }) => id === view.next);
+  const name = after === undefined ? '' : nameOf(after, view.pours, here);
+  switch (step.does) {
+    case 'advance':
+      return <BigLines over={words.room.next} main={name} />;
+    case 'open-discussion':
+      return <BigLines main={words.room.openTalk} under={name && words.room.afterwards(name)} />;
+    case 'reveal':
+      return <BigLines main={words.room.tellNames} under={name && words.room.afterwards(name)} />;
+    case 'finish':
+      return <BigLines main={words.room.finish} />;
+    default:
+      return step satisfies never;
+  }
+}
+
+function BigLines({ over, main, under }: { over?: string; main: string; under?: string }) {
+  return (
+    <span class="big-lines">
+      {over && <span class="big-small">{over}</span>}
+      <span class="big-main">{main}</span>
+      {under && <span class="big-small">{under}</span>}
+    </span>
+  );
+}

@@ -1,0 +1,109 @@
+import type { Cue } from '../../../core/running-order/cue.ts';
+import { readySeatsNeeded } from '../../../core/running-order/room-share.ts';
+import type { Pacing } from '../../../core/tasting.ts';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { clock, hand, ready as readyMark } from '../../../shared/ui/strokes.ts';
+import type { Table } from '../../evening/table.ts';
+import { words } from '../../language.ts';
+import { asksForReadiness } from './readiness.ts';
+
+interface ReadinessProps {
+  readonly counts: Table['counts'];
+  readonly cue: Cue | undefined;
+  readonly pacing: Pacing;
+  /** One line, for a long table. */
+  readonly slim: boolean;
+}
+
+/** The room at a glance: how many are ready, want time, need the host. The room as one, and never who was slow. */
+export function Readiness({
+  counts: { here, ready, moreTime, needHost },
+  cue,
+  pacing,
+  slim,
+}: ReadinessProps) {
+  const asks = cue !== undefined && asksForReadiness(cue);
+  if (here === 0 || (!asks && moreTime + needHost === 0)) return null;
+  const needed =
+    asks && pacing.by === 'room' && cue?.gate === false ? readySeatsNeeded(pacing.share, here) : undefined;
+  return (
+    <div class={slim ? 'readiness readiness-slim' : 'readiness'}>
+      {asks && <Bar here={here} ready={ready} moreTime={moreTime} needed={needed} />}
+      <p class="readiness-words">
+        {asks && (
+          <Count
+            of={readyMark}
+            slim={slim}
+            short={ready}
+            words={words.readiness.of(ready, here)}
+            kind="ready"
+          />
+        )}
+        {moreTime > 0 && (
+          <Count
+            of={clock}
+            slim={slim}
+            short={moreTime}
+            words={words.readiness.moreTime(moreTime)}
+            kind="more"
+          />
+        )}
+        {needHost > 0 && (
+          <Count
+            of={hand}
+            slim={slim}
+            short={needHost}
+            words={words.readiness.needHost(needHost)}
+            kind="need"
+          />
+        )}
+        {needed !== undefined && !slim && <span class="soft">{words.readiness.goesOn(needed, here)}</span>}
+      </p>
+    </div>
+  );
+}
+
+interface CountProps {
+  readonly of: string;
+  readonly slim: boolean;
+  readonly short: number;
+  readonly words: string;
+  readonly kind: 'ready' | 'more' | 'need';
+}
+
+/** Beside a long table the figure alone; the words then are for those who do not see the mark. */
+function Count({ of, slim, short, words: said, kind }: CountProps) {
+  return (
+    <span class={`readiness-${kind}`}>
+      <Icon of={of} />
+      {slim && <span aria-hidden="true">{short}</span>}
+      <span class={slim ? 'visually-hidden' : undefined}>{said}</span>
+    </span>
+  );
+}
+
+interface BarProps {
+  readonly here: number;
+  readonly ready: number;
+  readonly moreTime: number;
+  /** With pacing by the room: where it goes on. */
+  readonly needed: number | undefined;
+}
+
+/** The words beside it say the same, so the picture is hidden from those who do not see it. */
+function Bar({ here, ready, moreTime, needed }: BarProps) {
+  return (
+    <svg
+      class="readiness-bar"
+      viewBox={`0 0 ${here} 1`}
+      preserveAspectRatio="none"
+      aria-hidden="true"
+      focusable="false"
+    >
+      <rect class="bar-all" width={here} height="1" />
+      <rect class="bar-ready" width={ready} height="1" />
+      <rect class="bar-more" x={here - moreTime} width={moreTime} height="1" />
+      {needed !== undefined && <path class="bar-needed" d={`M${needed} 0V1`} />}
+    </svg>
+  );
+}

@@ -1,0 +1,157 @@
+import type { Cue } from '../../../core/running-order/cue.ts';
+import type { Pacing } from '../../../core/tasting.ts';
+import { Button } from '../../../shared/ui/button.tsx';
+import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
+import type { Table, TableSeat } from '../../evening/table.ts';
+import { words } from '../../language.ts';
+import type { Conducting } from '../actions/host-actions.ts';
+import type { OpenDrawer } from '../drawer.ts';
+import { Readiness } from './readiness-bar.tsx';
+
+/** Up to here every seat is a target for a thumb; a longer table is for reading, and opens as a whole. */
+const mostTiles = 14;
+
+interface TablePanelProps {
+  readonly table: Table;
+  readonly cue: Cue | undefined;
+  readonly pacing: Pacing;
+  /** The pace of the room waits for those at home [P12]. */
+  readonly waits: boolean;
+  readonly onOpen: OpenDrawer;
+  readonly conducting: Conducting;
+}
+
+/** The table of seats: who wants something first, then everybody in their places. */
+export function TablePanel({ table, cue, pacing, waits, onOpen, conducting }: TablePanelProps) {
+  const { counts } = table;
+  const slim = table.others.length + table.asking.length > mostTiles;
+  return (
+    <section class="room-table" aria-labelledby="table">
+      <header class="table-head">
+        <div class="table-words">
+          <h2 id="table">{words.table.title}</h2>
+          <p class="table-counts">
+            <span>{words.table.counts.here(counts.here, counts.seated)}</span>
+            {cue?.kind === 'ground-rules' && (
+              <span>{words.table.counts.rules(counts.groundRules, counts.seated)}</span>
+            )}
+          </p>
+        </div>
+        {(slim || table.gone.length > 0) && (
+          <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
+        )}
+      </header>
+      <Readiness counts={counts} cue={cue} pacing={pacing} slim={slim} />
+      <div class="table-body">
+        {table.asking.length > 0 && (
+          <ul class={slim ? 'asking asking-slim' : 'asking'}>
+            {table.asking.map((seat) => (
+              <Asks key={seat.seat.id} seat={seat} onOpen={onOpen} conducting={conducting} />
+            ))}
+          </ul>
+        )}
+        {table.others.length + table.asking.length === 0 && <p class="soft">{words.table.nobody}</p>}
+        <Tiles seats={table.others.filter(({ seat }) => !seat.remote)} slim={slim} onOpen={onOpen} />
+        {table.home.seated > 0 && (
+          <AtHome
+            table={table}
+            kitMatters={beforeFirstGlass(cue)}
+            waits={waits}
+            slim={slim}
+            onOpen={onOpen}
+          />
+        )}
+      </div>
+    </section>
+  );
+}
+
+interface AtHomeProps {
+  readonly table: Table;
+  readonly kitMatters: boolean;
+  readonly waits: boolean;
+  readonly slim: boolean;
+  readonly onOpen: OpenDrawer;
+}
+
+/** Those who cannot be seen from here. */
+function AtHome({ table: { others, home }, kitMatters, waits, slim, onOpen }: AtHomeProps) {
+  const { title, here, ready, kits, waits: roomWaits } = words.table.home;
+  return (
+    <section class="table-home" aria-labelledby="at-home">
+      <header>
+        <h3 id="at-home">{title}</h3>
+        <p class="table-counts">
+          <span>{here(home.here, home.seated)}</span>
+          <span>{kitMatters ? kits(home.kits, home.seated) : ready(home.ready)}</span>
+          {waits && <strong>{roomWaits}</strong>}
+        </p>
+      </header>
+      <Tiles
+        seats={others.filter(({ seat }) => seat.remote)}
+        slim={slim}
+        saying={(seat) => homeWords(seat, kitMatters)}
+        onOpen={onOpen}
+      />
+    </section>
+  );
+}
+
+/** A kit is laid out until the first glass is taken up. */
+const beforeFirstGlass = (cue: Cue | undefined): boolean =>
+  cue?.kind === 'gathering' ||
+  cue?.kind === 'welcome' ||
+  cue?.kind === 'ground-rules' ||
+  cue?.kind === 'practice';
+
+interface TilesProps {
+  readonly seats: readonly TableSeat[];
+  readonly slim: boolean;
+  readonly saying?: (seat: TableSeat) => string;
+  readonly onOpen: OpenDrawer;
+}
+
+function Tiles({ seats, slim, saying, onOpen }: TilesProps) {
+  if (seats.length === 0) return null;
+  return (
+    <ul class={slim ? 'tiles tiles-slim' : 'tiles'}>
+      {seats.map((seat) => (
+        <li key={seat.seat.id}>
+          {slim ? (
+            <SeatTile seat={seat} slim said={saying?.(seat)} />
+          ) : (
+            <button type="button" class="tile" onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}>
+              <SeatTile seat={seat} said={saying?.(seat)} />
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface AsksProps {
+  readonly seat: TableSeat;
+  readonly onOpen: OpenDrawer;
+  readonly conducting: Conducting;
+}
+
+/** A seat that wants something of the host, with the answer beside it. */
+function Asks({ seat, onOpen, conducting }: AsksProps) {
+  const { id } = seat.seat;
+  const atDoor = seat.state === 'at-door';
+  return (
+    <li class="asks">
+      <button type="button" class="tile" onClick={() => onOpen({ shows: 'seat', seat: id })}>
+        <SeatTile seat={seat} />
+      </button>
+      <Button
+        onPress={() =>
+          conducting.just(atDoor ? { type: 'AdmitSeat', seat: id } : { type: 'AnswerSeat', seat: id })
+        }
+      >
+        {atDoor ? words.table.letIn : words.table.answered}
+      </Button>
+    </li>
+  );
+}

@@ -1,0 +1,39 @@
+import { QrCode } from '../../shared/ui/qr-code.tsx';
+import type { StoredPlan } from '../../shared/wire/http.ts';
+import { words } from '../language.ts';
+import { guestAddresses, halves } from './guest-addresses.ts';
+
+/** How guests come in: the square to scan, the address in letters and the code. */
+export function Invitation({ stored }: { readonly stored: StoredPlan }) {
+  const [first, ...others] = guestAddresses(stored, window.location.origin);
+  const [start, end] = halves(stored.code);
+  return (
+    <div class="invitation">
+      <div class="invitation-words">
+        <p class="field-label">{words.doors.code}</p>
+        <p class="code" translate={false}>
+          <span>{start}</span>
+          <span>{end}</span>
+        </p>
+        <p class="field-label">{words.doors.address}</p>
+        <p class="address" dir="ltr" translate={false}>
+          {first?.spoken}
+        </p>
+        <p class="soft small">
+          {words.doors.how} {words.doors.sameNetwork}
+        </p>
+        {others.length > 0 && (
+          <details class="small soft">
+            <summary>{words.doors.otherAddress}</summary>
+            <ul class="plain-list" dir="ltr">
+              {others.map(({ spoken }) => (
+                <li key={spoken}>{spoken}</li>
+              ))}
+            </ul>
+          </details>
+        )}
+      </div>
+      {first && <QrCode of={first.link} label={words.doors.scan(stored.code)} />}
+    </div>
+  );
+}

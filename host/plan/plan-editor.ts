@@ -1,0 +1,36 @@
+import type { Plan } from '../../core/tasting.ts';
+import type { Status } from '../../shared/ui/status.ts';
+import type { Draft } from './draft.ts';
+import { withDraws } from './pours/drawn-codes.ts';
+import { words } from './words.ts';
+
+/** What every part of the plan page works with. */
+export interface Desk {
+  readonly draft: Draft;
+  readonly status: Status;
+  readonly edit: (change: (plan: Plan) => Plan) => void;
+  /** Changes the plan, says so, and offers a way back: `back` undoes just this change on the plan as it is then. */
+  readonly change: (said: string, change: (plan: Plan) => Plan, back?: (plan: Plan) => Plan) => void;
+}
+
+export function deskOf(draft: Draft, status: Status): Desk {
+  // What is drawn by lot stands in the plan from the moment in which it is due: a blind pour never lacks its code.
+  const edit: Desk['edit'] = (change) => draft.edit((plan) => withDraws(change(plan), cryptoRandom));
+  return {
+    draft,
+    status,
+    edit,
+    change(said, change, back) {
+      const before = draft.plan.value;
+      edit(change);
+      const undo = back ?? (() => before);
+      status.say(said, { action: { label: words.undo, onPress: () => edit(undo) } });
+    },
+  };
+}
+
+/** Whole numbers drawn by the device's cryptographic source, as a number from 0 up to but not including 1. */
+export function cryptoRandom(): number {
+  const [word = 0] = crypto.getRandomValues(new Uint32Array(1));
+  return word / 2 ** 32;
+}

@@ -1,0 +1,217 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
+import { useLater } from '../../shared/ui/later.ts';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
+import type { StoredPlan } from '../../shared/wire/http.ts';
+import { settled } from './draft.ts';
+import { furtherPart } from './further-part.ts';
+import { type Part, parts, summaryOf } from './part-summaries.ts';
+import { PoursPart } from './parts/pours-part.tsx';
+import { StrengthPart } from './parts/strength-part.tsx';
+import type { PlanApi } from './plan-api.ts';
+import type { Desk } from './plan-editor.ts';
+import { KeepingWords } from './save-status.tsx';
+import { words } from './words.ts';
+
+interface PlanDeskProps {
+  readonly desk: Desk;
+  readonly stored: StoredPlan;
+  readonly api: PlanApi;
+  readonly paste: boolean;
+}
+
+/**
+ * The list of parts, each with what it holds in a few words, and beside it the one that is open. On a phone the list
+ * comes first and a part takes its place.
+ */
+export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
+  const plan = desk.draft.plan.value;
+  const [opened, setOpened] = useState<Part | undefined>(
+    paste || plan.pours.length === 0 ? 'pours' : undefined,
+  );
+  const part = opened ?? 'pours';
+  const heading = useRef<HTMLHeadingElement>(null);
+  const go = (to: Part | undefined): void => {
+    setOpened(to);
+    window.scrollTo(0, 0);
+    if (to !== undefined) requestAnimationFrame(() => heading.current?.focus());
+  };
+  /** The list is asked for once; afterwards the address is the plan's own, so that a reload does not ask again. */
+  const [asksForList, setAsksForList] = useState(paste && plan.pours.length === 0);
+  const askedForList = (): void => {
+    setAsksForList(false);
+    if (paste) window.history.replaceState(null, '', `#/t/${stored.tasting}/plan`);
+  };
+  useEffect(() => {
+    document.title = words.page(plan.title);
+  }, [plan.title]);
+  const planned = stored.stage === 'planned';
+  // What is drawn by lot and was not yet, as in a plan that came from a file or an older page, is drawn now.
+  useEffect(() => {
+    if (planned) desk.edit((now) => now);
+  }, [desk, planned]);
+  const after = parts[parts.indexOf(part) + 1];
+  const doors = `#/t/${stored.tasting}/doors`;
+  const fixed = !planned;
+
+  return (
+    <>
+      <header class="plan-head">
+        <a class="button button-quiet plan-home" href="#/">
+          <Icon of={back} turns />
+          {words.home}
+        </a>
+        <div class="plan-title">
+          <h1>{plan.title === '' ? words.untitled : plan.title}</h1>
+          <KeepingWords desk={desk} />
+        </div>
+        {plan.pours.length > 0 ? (
+          <a class="button button-primary" href={doors}>
+            {words.doors}
+            <Icon of={nextStroke} turns />
+          </a>
+        ) : (
+          <p class="small soft plan-doors-need">{words.doorsNeed}</p>
+        )}
+      </header>
+      {stored.stage !== 'planned' && (
+        <Notice kind="info">
+          <p>{stored.stage === 'under-way' ? words.underWay : words.finished}</p>
+        </Notice>
+      )}
+      <Elsewhere desk={desk} />
+      <div class={opened === undefined ? 'plan-body' : 'plan-body plan-opened'}>
+        <nav class="plan-rail" aria-label={words.allParts}>
+          <ul>
+            {parts.map((each) => {
+              const summary = summaryOf(each, plan);
+              return (
+                <li key={each}>
+                  <button
+                    type="button"
+                    class="rail-part"
+                    aria-current={each === part ? 'true' : undefined}
+                    onClick={() => go(each)}
+                  >
+                    <span class="rail-title">{words.parts[each]}</span>
+                    <span class={summary.loud ? 'rail-summary rail-loud' : 'rail-summary'}>
+                      {summary.loud && <Icon of={caution} />}
+                      {summary.text}
+                    </span>
+                  </button>
+                </li>
+              );
+            })}
+          </ul>
+        </nav>
+        <section class="plan-part" aria-labelledby="plan-part">
+          <div class="plan-back">
+            <Button kind="quiet" onPress={() => go(undefined)}>
+              <Icon of={back} turns />
+              {words.allParts}
+            </Button>
+          </div>
+          <h2 id="plan-part" ref={heading} tabIndex={-1}>
+            {words.parts[part]}
+          </h2>
+          {/* Folds and links go on working in it; fields and buttons do not. */}
+          <fieldset class="plan-fields" disabled={fixed && part !== 'copies'}>
+            <OpenPart
+              key={part}
+              part={part}
+              desk={desk}
+              stored={stored}
+              api={api}
+              fixed={fixed}
+              asksForList={asksForList}
+              onAsked={askedForList}
+            />
+          </fieldset>
+          {after !== undefined && plan.pours.length > 0 && (
+            <div class="plan-next">
+              <Button kind="quiet" onPress={() => go(after)}>
+                {words.next(words.parts[after])}
+                <Icon of={nextStroke} turns />
+              </Button>
+            </div>
+          )}
+        </section>
+      </div>
+      <LanguageChoice settle={() => settled(desk.draft)} />
+    </>
+  );
+}
+
+interface OpenPartProps {
+  readonly part: Part;
+  readonly desk: Desk;
+  readonly stored: StoredPlan;
+  readonly api: PlanApi;
+  /** The doors have been opened: the plan can be read and copied, and not changed. */
+  readonly fixed: boolean;
+  readonly asksForList: boolean;
+  readonly onAsked: () => void;
+}
+
+function OpenPart(props: OpenPartProps) {
+  const { part, desk, stored, asksForList, onAsked } = props;
+  switch (part) {
+    case 'pours':
+      return <PoursPart desk={desk} tasting={stored.tasting} asksForList={asksForList} onAsked={onAsked} />;
+    case 'strength':
+      return <StrengthPart desk={desk} />;
+    case 'guests':
+    case 'evening':
+    case 'course':
+    case 'shopping':
+    case 'table':
+    case 'copies':
+      return <FurtherPart {...props} part={part} />;
+    default:
+      return part satisfies never;
+  }
+}
+
+type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours' | 'strength'> };
+
+function FurtherPart({ part, desk, stored, api, fixed }: FurtherPartProps) {
+  const further = useLater(furtherPart)?.further;
+  if (further === undefined) {
+    return furtherPart.failing.value ? <p role="alert">{words.noAnswer}</p> : <p>{words.loading}</p>;
+  }
+  switch (part) {
+    case 'guests':
+      return <further.GuestsPart desk={desk} stored={stored} api={api} />;
+    case 'evening':
+      return <further.EveningPart desk={desk} />;
+    case 'course':
+      return <further.CoursePart desk={desk} />;
+    case 'shopping':
+      return <further.ShoppingPart desk={desk} />;
+    case 'table':
+      return <further.TablePart desk={desk} />;
+    case 'copies':
+      return <further.CopiesPart desk={desk} api={api} fixed={fixed} />;
+    default:
+      return part satisfies never;
+  }
+}
+
+function Elsewhere({ desk }: { readonly desk: Desk }) {
+  const keeping = desk.draft.keeping.value;
+  if (keeping.is !== 'elsewhere') return null;
+  const said = words.keeping;
+  const { plan } = keeping.theirs;
+  return (
+    <Notice kind="caution" title={said.elsewhereTitle}>
+      <p>{said.elsewhere(plan.title === '' ? words.untitled : plan.title, plan.pours.length)}</p>
+      <div class="plan-buttons">
+        <Button onPress={desk.draft.takeTheirs}>{said.takeTheirs}</Button>
+        <Button onPress={desk.draft.keepMine}>{said.keepMine}</Button>
+      </div>
+    </Notice>
+  );
+}

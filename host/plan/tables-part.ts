@@ -1,4 +1,0 @@
-import { later } from '../../shared/ui/later.ts';
-
-/** What reads a pasted list and writes one: not every plan comes from a list. */
-export const tablesPart = later(() => import('./csv/tables.ts'));

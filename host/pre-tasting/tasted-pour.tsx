@@ -1,0 +1,68 @@
+import type { PhotoId, TastingId } from '../../core/ids.ts';
+import type { Pour } from '../../core/tasting.ts';
+import { TextArea } from '../../shared/ui/text-area.tsx';
+import type { House } from '../app-context.ts';
+import { AgeFields } from '../plan/fields/age-fields.tsx';
+import { StrengthField } from '../plan/fields/strength-field.tsx';
+import { missingOf, orderOf } from '../plan/figures/order.ts';
+import type { Desk } from '../plan/plan-editor.ts';
+import { FactsOfDrink } from '../plan/pours/drink-facts.tsx';
+import { withFact, withMark } from '../plan/pours/pour-edits.ts';
+import { words } from '../plan/words.ts';
+import { LabelPhotos } from './label-photos.tsx';
+import { MarkSlider } from './mark-slider.tsx';
+
+/** Both marks and the strength are there: what most of the order hangs on. */
+export const isTasted = ({ marks, abv }: Pour): boolean =>
+  marks?.pungency !== undefined && marks.dryness !== undefined && abv !== undefined;
+
+interface TastedPourProps {
+  readonly desk: Desk;
+  readonly house: House;
+  readonly tasting: TastingId;
+  readonly pour: Pour;
+  readonly onSetAside: (photo: PhotoId) => void;
+}
+
+export function TastedPour({ desk, house, tasting, pour, onSetAside }: TastedPourProps) {
+  const said = words.ahead;
+  const set = <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined): void =>
+    desk.edit((now) => withFact(now, pour.id, key, value));
+  const missing = missingOf(orderOf(desk.draft.plan.value).now, pour.id);
+  return (
+    <>
+      <h2 class="ahead-name">{pour.name}</h2>
+      <LabelPhotos desk={desk} house={house} tasting={tasting} pour={pour} onSetAside={onSetAside} />
+      <section class="stack" aria-labelledby="marks">
+        <h3 id="marks">{said.marks}</h3>
+        {(['pungency', 'dryness'] as const).map((axis) => (
+          <MarkSlider
+            key={axis}
+            said={said[axis]}
+            mark={pour.marks?.[axis]}
+            onMark={(mark) => desk.edit((now) => withMark(now, pour.id, axis, mark))}
+          />
+        ))}
+      </section>
+      <section class="stack" aria-labelledby="order">
+        <h3 id="order">{said.order}</h3>
+        <StrengthField abv={pour.abv} onAbv={(abv) => set('abv', abv)} />
+        {pour.drink !== 'beer' && (
+          <div class="plan-pair">
+            <AgeFields pour={pour} set={set} />
+          </div>
+        )}
+        <FactsOfDrink pour={pour} set={set} />
+        <p class="small soft">{missing === '' ? said.orderKnown : said.orderMissing(missing)}</p>
+      </section>
+      <TextArea
+        label={said.line}
+        hint={said.lineHint}
+        value={pour.hostNote ?? ''}
+        maxLength={1000}
+        rows={2}
+        onInput={(line) => set('hostNote', line === '' ? undefined : line)}
+      />
+    </>
+  );
+}

@@ -1,0 +1,157 @@
+import { useSignal } from '@preact/signals';
+import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/strength/legal-ages.ts';
+import type { Plan } from '../../core/tasting.ts';
+import { Choice } from '../../shared/ui/choice.tsx';
+import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { Switch } from '../../shared/ui/switch.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import { pourVolume } from '../plan/figures/strength.ts';
+import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
+import { paperWords } from './language.ts';
+import { paperSizes } from './paper-size.ts';
+import type { SheetsProps } from './sheet-props.ts';
+import { type VialLabel, vialLabels } from './vial-labels.ts';
+import { volumeText } from './volume.ts';
+
+const words = paperWords.labels;
+
+type Preset = 'small' | 'middle' | 'large' | 'own';
+/** Sizes in which sheets of labels are sold, in mm (common practice, no source). */
+const presets: Readonly<Record<Exclude<Preset, 'own'>, LabelSize>> = {
+  small: { widthMm: 38, heightMm: 21 },
+  middle: { widthMm: 50, heightMm: 25 },
+  large: { widthMm: 63.5, heightMm: 38.1 },
+};
+
+/** Labels for the vials of guests at home: all of one pour together, as they are filled. */
+export function Labels({ evening, paper, title }: SheetsProps) {
+  const { plan } = evening.stored;
+  const preset = useSignal<Preset>('middle');
+  const width = useSignal('50');
+  const height = useSignal('25');
+  const edges = useSignal(true);
+  if (plan.remoteGuests === 0) {
+    return (
+      <EmptyState title={words.none}>
+        <p>{words.noneHint}</p>
+      </EmptyState>
+    );
+  }
+  const size =
+    preset.value === 'own'
+      ? { widthMm: Number(width.value.replace(',', '.')), heightMm: Number(height.value.replace(',', '.')) }
+      : presets[preset.value];
+  const grid = labelGrid(paper, size);
+  const labels = vialLabels(plan).flatMap((label) => Array.from({ length: plan.remoteGuests }, () => label));
+  const placed = grid === undefined ? [] : labelPlaces(grid, size, labels.length);
+  const sheets = [...new Set(placed.map(({ sheet }) => sheet))];
+  return (
+    <>
+      <div class="paper-settings screen-only">
+        <Choice
+          legend={words.presets}
+          across
+          value={preset.value}
+          options={(['small', 'middle', 'large', 'own'] as const).map((value) => ({
+            value,
+            label: words.sizes[value],
+          }))}
+          onChoose={(value) => {
+            preset.value = value;
+          }}
+        />
+        {preset.value === 'own' && (
+          <>
+            <TextField
+              label={words.width}
+              keys="decimal"
+              value={width.value}
+              error={grid === undefined ? words.wrong(paperWords.sizes[paper]) : undefined}
+              onInput={(typed) => {
+                width.value = typed;
+              }}
+            />
+            <TextField
+              label={words.height}
+              keys="decimal"
+              value={height.value}
+              onInput={(typed) => {
+                height.value = typed;
+              }}
+            />
+          </>
+        )}
+        <Switch
+          label={words.edges}
+          hint={words.edgesHint}
+          on={edges.value}
+          onTurn={(on) => {
+            edges.value = on;
+          }}
+        />
+        <p class="soft">{words.count(labels.length, plan.remoteGuests)}</p>
+        <Notice kind="caution">
+          <p>{words.shipping}</p>
+        </Notice>
+      </div>
+      {sheets.map((sheet) => (
+        <section
+          key={sheet}
+          class="paper-sheet label-sheet"
+          data-paper={`labels-${paper}`}
+          data-theme="linen"
+          aria-label={paperWords.sheet(paperWords.kinds.labels, sheet + 1)}
+          style={{ width: `${paperSizes[paper].widthMm}mm` }}
+        >
+          {placed.map((place, index) => {
+            const label = labels[index];
+            if (place.sheet !== sheet || label === undefined) return null;
+            return (
+              <article
+                key={`${place.xMm}/${place.yMm}`}
+                class={edges.value ? 'label label-edged' : 'label'}
+                style={{
+                  left: `${place.xMm}mm`,
+                  top: `${place.yMm}mm`,
+                  width: `${size.widthMm}mm`,
+                  height: `${size.heightMm}mm`,
+                }}
+              >
+                <Label plan={plan} label={label} title={title} />
+              </article>
+            );
+          })}
+        </section>
+      ))}
+    </>
+  );
+}
+
+interface LabelProps {
+  readonly plan: Plan;
+  readonly label: VialLabel;
+  readonly title: string;
+}
+
+/** A blind label tells the code and nothing that gives the pour away, strength included. */
+function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
+  const volume = volumeText(pourVolume(pour), plan.volumeUnit);
+  const strength = !tells || pour.abv === undefined ? [] : [words.strength(pour.abv)];
+  return (
+    <>
+      <p class="label-mark">{mark}</p>
+      <div class="label-words">
+        {tells && <p class="label-name">{pour.name}</p>}
+        <p>{[volume, ...strength].join(' · ')}</p>
+        <p class="label-title">{title}</p>
+        {pour.abv !== 0 && <p class="label-care">{`${words.alcohol} · ${ageOf(plan)}`}</p>}
+      </div>
+    </>
+  );
+}
+
+const isAgeCountry = (country: string): country is AgeCountry => Object.hasOwn(legalAges, country);
+
+const ageOf = ({ lawOf }: Plan): string =>
+  lawOf !== undefined && isAgeCountry(lawOf) ? words.age(ageToAsk(lawOf).age) : words.adults;

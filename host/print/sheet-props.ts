@@ -1,0 +1,10 @@
+import type { Evening } from '../evening-pages.tsx';
+import type { PaperSize } from './paper-size.ts';
+
+/** What every kind of paper is made from. */
+export interface SheetsProps {
+  readonly evening: Evening;
+  readonly paper: PaperSize;
+  /** The evening's, or the usual one. */
+  readonly title: string;
+}

@@ -1,0 +1,51 @@
+import { useSignal } from '@preact/signals';
+import type { TastingId } from '../../core/ids.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { download, print } from '../../shared/ui/strokes.ts';
+import type { House } from '../app-context.ts';
+import { sentenceFor } from '../language.ts';
+import { saveAsFile } from '../save-as-file.ts';
+import { recapWords as words } from './language.ts';
+
+interface TakeAwayProps {
+  readonly tasting: TastingId;
+  readonly title: string;
+  readonly house: House;
+}
+
+const types = { csv: 'text/csv', json: 'application/json' } as const;
+
+/** Paper and files. */
+export function TakeAway({ tasting, title, house }: TakeAwayProps) {
+  const fetching = useSignal<keyof typeof types | null>(null);
+  const fetchFile = async (kind: keyof typeof types): Promise<void> => {
+    if (fetching.value !== null) return;
+    fetching.value = kind;
+    const answer = await house.api.recapFile(tasting, kind);
+    fetching.value = null;
+    if (!answer.ok) return house.status.say(sentenceFor(answer.code));
+    saveAsFile(`${words.take.fileName(title)}.${kind}`, types[kind], answer.body);
+    house.status.say(words.take.saved);
+  };
+  return (
+    <section class="stack screen-only" aria-labelledby="take-away">
+      <h2 id="take-away">{words.take.title}</h2>
+      <p class="soft">{words.take.hint}</p>
+      <div class="recap-buttons">
+        <Button busy={fetching.value === 'json'} onPress={() => void fetchFile('json')}>
+          <Icon of={download} />
+          {words.take.json}
+        </Button>
+        <Button busy={fetching.value === 'csv'} onPress={() => void fetchFile('csv')}>
+          <Icon of={download} />
+          {words.take.csv}
+        </Button>
+        <Button kind="primary" onPress={() => window.print()}>
+          <Icon of={print} />
+          {words.take.print}
+        </Button>
+      </div>
+    </section>
+  );
+}
