@@ -5,96 +5,96 @@ import { useLater } from '../shared/ui/later.ts';
 import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { AskForLink } from './access/ask-for-link.tsx';
-import type { KeyRing } from './access/host-keys.ts';
+import type { HostKeys } from './access/host-keys.ts';
 import { createHostApi } from './api.ts';
-import type { House } from './app-context.ts';
+import type { AppContext } from './app-context.ts';
 import { eveningParts } from './evening-parts.ts';
 import { HomePage } from './home/home-page.tsx';
 import { words } from './language.ts';
-import { OnItsWay } from './loading-page.tsx';
+import { LoadingPage } from './loading-page.tsx';
 import { aheadPart, fetchTheRest, planPart, recapPart, tastingPart } from './parts.ts';
 import { type Route, routeOf, type TastingRoute } from './route.ts';
 
 interface AppProps {
-  readonly ring: KeyRing;
+  readonly keys: HostKeys;
   /** The browser refused to keep the key. */
   readonly notKept: boolean;
   /** Reads a key out of the address bar, if one was put there while the page is open. */
   readonly takeKey: () => boolean;
 }
 
-export function App({ ring, notKept, takeKey }: AppProps) {
+export function App({ keys, notKept, takeKey }: AppProps) {
   const route = useSignal<Route>(routeOf(window.location.hash));
   const wrongKey = useSignal(false);
   /** Counts the keys taken in, so that pages begin anew with a new one. */
-  const keys = useSignal(0);
-  const house = useMemo((): House => {
-    const api = createHostApi({ houseKey: ring.house, keyFor: ring.keyFor });
+  const turns = useSignal(0);
+  const app = useMemo((): AppContext => {
+    const api = createHostApi({ houseKey: keys.house, keyFor: keys.keyFor });
     return {
       api,
-      ring,
+      keys,
       status: createStatus(),
       askForLink: () => {
         wrongKey.value = true;
       },
     };
-  }, [ring, wrongKey]);
+  }, [keys, wrongKey]);
 
   useEffect(fetchTheRest, []);
   useEffect(() => {
-    if (notKept) house.status.say(words.key.notKept);
+    if (notKept) app.status.say(words.key.notKept);
     const moved = (): void => {
       if (takeKey()) {
         wrongKey.value = false;
-        keys.value += 1;
+        turns.value += 1;
       }
       route.value = routeOf(window.location.hash);
     };
     window.addEventListener('hashchange', moved);
     return () => window.removeEventListener('hashchange', moved);
-  }, [house, notKept, takeKey, route, wrongKey, keys]);
+  }, [app, notKept, takeKey, route, wrongKey, turns]);
 
   const taken = (kept: boolean): void => {
-    if (!kept) house.status.say(words.key.notKept);
+    if (!kept) app.status.say(words.key.notKept);
     wrongKey.value = false;
-    keys.value += 1;
+    turns.value += 1;
   };
   // Read in any case, so that a key that comes in is noticed by a page that has none.
-  const turn = keys.value;
-  const locked = wrongKey.value || !holdsKeyFor(ring, route.value);
+  const turn = turns.value;
+  const locked = wrongKey.value || !holdsKeyFor(keys, route.value);
   return (
     <>
-      <StatusBar status={house.status} closeLabel={words.close} />
+      <StatusBar status={app.status} closeLabel={words.close} />
       {locked ? (
-        <AskForLink ring={ring} wrong={wrongKey.value} onTaken={taken} />
+        <AskForLink keys={keys} wrong={wrongKey.value} onTaken={taken} />
       ) : (
-        <Page key={turn} route={route.value} house={house} />
+        <Page key={turn} route={route.value} app={app} />
       )}
     </>
   );
 }
 
-const holdsKeyFor = (ring: KeyRing, route: Route): boolean =>
+const holdsKeyFor = (keys: HostKeys, route: Route): boolean =>
   route.page === 'home'
-    ? ring.house() !== undefined || ring.tastings().length > 0
-    : ring.keyFor(route.tasting) !== undefined;
+    ? keys.house() !== undefined || keys.tastings().length > 0
+    : keys.keyFor(route.tasting) !== undefined;
 
-function Page({ route, house }: { readonly route: Route; readonly house: House }) {
+function Page({ route, app }: { readonly route: Route; readonly app: AppContext }) {
   switch (route.page) {
     case 'home':
-      return <HomePage house={house} />;
+      return <HomePage app={app} />;
     case 'plan':
-      return <Plan key={route.tasting} tasting={route.tasting} paste={route.paste} house={house} />;
+      return <Plan key={route.tasting} tasting={route.tasting} paste={route.paste} app={app} />;
     case 'recap':
-      return <Recap key={route.tasting} tasting={route.tasting} house={house} />;
+      return <Recap key={route.tasting} tasting={route.tasting} app={app} />;
     case 'ahead':
-      return <Ahead key={route.tasting} tasting={route.tasting} house={house} />;
+      return <Ahead key={route.tasting} tasting={route.tasting} app={app} />;
     case 'doors':
     case 'room':
     case 'invite':
     case 'pouring':
     case 'print':
-      return <Tasting key={route.tasting} route={route} house={house} />;
+      return <Tasting key={route.tasting} route={route} app={app} />;
     default:
       return route satisfies never;
   }
@@ -102,27 +102,27 @@ function Page({ route, house }: { readonly route: Route; readonly house: House }
 
 interface OfTasting {
   readonly tasting: TastingId;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 function Plan(props: OfTasting & { readonly paste: boolean }) {
   const part = useLater(planPart);
-  return part ? <part.PlanRoom {...props} /> : <OnItsWay part={planPart} />;
+  return part ? <part.PlanRoom {...props} /> : <LoadingPage part={planPart} />;
 }
 
 function Recap(props: OfTasting) {
   const part = useLater(recapPart);
-  return part ? <part.RecapRoom {...props} /> : <OnItsWay part={recapPart} />;
+  return part ? <part.RecapLoader {...props} /> : <LoadingPage part={recapPart} />;
 }
 
 function Ahead(props: OfTasting) {
   const part = useLater(aheadPart);
-  return part ? <part.AheadPage {...props} /> : <OnItsWay part={aheadPart} />;
+  return part ? <part.PreTastingPage {...props} /> : <LoadingPage part={aheadPart} />;
 }
 
-function Tasting(props: { readonly route: TastingRoute; readonly house: House }) {
+function Tasting(props: { readonly route: TastingRoute; readonly app: AppContext }) {
   // At once, and not only when what it stands in has come.
   eveningParts[props.route.page].fetch();
   const part = useLater(tastingPart);
-  return part ? <part.TastingPages {...props} /> : <OnItsWay part={tastingPart} />;
+  return part ? <part.EveningPages {...props} /> : <LoadingPage part={tastingPart} />;
 }

@@ -7,26 +7,26 @@ import { watchForWake } from '../shared/follower/wake.ts';
 import { useLater } from '../shared/ui/later.ts';
 import { Notice } from '../shared/ui/notice.tsx';
 import type { StoredPlan } from '../shared/wire/http.ts';
-import type { House } from './app-context.ts';
-import { Trouble } from './error-notice.tsx';
-import { type Asking, createAsking } from './evening/commands-under-way.ts';
+import type { AppContext } from './app-context.ts';
+import { ErrorNotice } from './error-notice.tsx';
+import { type CommandsUnderWay, createCommandsUnderWay } from './evening/commands-under-way.ts';
 import { doorsPart, invitePart, paperPart, pouringPart, roomPart } from './evening-parts.ts';
 import { sentenceFor, words } from './language.ts';
-import { OnItsWay } from './loading-page.tsx';
+import { LoadingPage } from './loading-page.tsx';
 import type { PaperKind } from './paper-kind.ts';
 import { hrefOf, type TastingRoute } from './route.ts';
 
 /** One tasting as its pages share it: the plan as stored, the live room, and the way to ask it for something. */
-export interface Evening {
-  readonly house: House;
+export interface EveningContext {
+  readonly app: AppContext;
   readonly stored: StoredPlan;
   readonly follower: HostFollower;
-  readonly asking: Asking;
+  readonly asking: CommandsUnderWay;
 }
 
-interface TastingPagesProps {
+interface EveningPagesProps {
   readonly route: TastingRoute;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 type Loaded =
@@ -34,16 +34,16 @@ type Loaded =
   | { readonly is: 'failed'; readonly sentence: string }
   | { readonly is: 'here'; readonly stored: StoredPlan };
 
-export function TastingPages({ route, house }: TastingPagesProps) {
+export function EveningPages({ route, app }: EveningPagesProps) {
   const { tasting } = route;
   const loaded = useSignal<Loaded>({ is: 'loading' });
   const load = useCallback(async (): Promise<void> => {
-    const answer = await house.api.plan(tasting);
-    if (!answer.ok && answer.code === 'wrong-key') return house.askForLink();
+    const answer = await app.api.plan(tasting);
+    if (!answer.ok && answer.code === 'wrong-key') return app.askForLink();
     loaded.value = answer.ok
       ? { is: 'here', stored: answer.body }
       : { is: 'failed', sentence: sentenceFor(answer.code) };
-  }, [house, tasting, loaded]);
+  }, [app, tasting, loaded]);
   useEffect(() => void load(), [load]);
 
   const now = loaded.value;
@@ -57,12 +57,12 @@ export function TastingPages({ route, house }: TastingPagesProps) {
     case 'failed':
       return (
         <main class="page page-narrow stack">
-          <Trouble sentence={now.sentence} onRetry={() => void load()} />
+          <ErrorNotice sentence={now.sentence} onRetry={() => void load()} />
           <a href={hrefOf({ page: 'home' })}>{words.doors.toHome}</a>
         </main>
       );
     case 'here':
-      return <Followed route={route} stored={now.stored} house={house} />;
+      return <Followed route={route} stored={now.stored} app={app} />;
     default:
       return now satisfies never;
   }
@@ -71,20 +71,20 @@ export function TastingPages({ route, house }: TastingPagesProps) {
 interface FollowedProps {
   readonly route: TastingRoute;
   readonly stored: StoredPlan;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 /** Holds the link to the room for as long as any page of this tasting is open. */
-function Followed({ route, stored, house }: FollowedProps) {
-  const key = house.ring.keyFor(stored.tasting) ?? '';
-  const evening = useMemo((): Evening => {
+function Followed({ route, stored, app }: FollowedProps) {
+  const key = app.keys.keyFor(stored.tasting) ?? '';
+  const evening = useMemo((): EveningContext => {
     const follower = followAsHost({ tasting: stored.tasting, key, newId: () => commandId(nanoid()) });
-    const asking = createAsking({
+    const asking = createCommandsUnderWay({
       send: follower.ask,
-      onRefusal: (code) => house.status.say(code === 'no-answer' ? words.noAnswerToAsk : sentenceFor(code)),
+      onRefusal: (code) => app.status.say(code === 'no-answer' ? words.noAnswerToAsk : sentenceFor(code)),
     });
-    return { house, stored, follower, asking };
-  }, [house, stored, key]);
+    return { app, stored, follower, asking };
+  }, [app, stored, key]);
   useEffect(() => {
     const stop = watchForWake(evening.follower.wake);
     return () => {
@@ -98,8 +98,8 @@ function Followed({ route, stored, house }: FollowedProps) {
 
   const link = evening.follower.link.value;
   useEffect(() => {
-    if (link.status === 'refused' && link.code === 'wrong-key') house.askForLink();
-  }, [link, house]);
+    if (link.status === 'refused' && link.code === 'wrong-key') app.askForLink();
+  }, [link, app]);
   if (link.status === 'refused' || link.status === 'dismissed') {
     return (
       <main class="page page-narrow stack">
@@ -116,10 +116,10 @@ function Followed({ route, stored, house }: FollowedProps) {
 }
 
 interface OfEvening {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
 }
 
-function Page({ route, evening }: { readonly route: TastingRoute; readonly evening: Evening }) {
+function Page({ route, evening }: { readonly route: TastingRoute; readonly evening: EveningContext }) {
   switch (route.page) {
     case 'doors':
       return <Doors evening={evening} />;
@@ -138,25 +138,25 @@ function Page({ route, evening }: { readonly route: TastingRoute; readonly eveni
 
 function Doors(props: OfEvening) {
   const part = useLater(doorsPart);
-  return part ? <part.DoorsPage {...props} /> : <OnItsWay part={doorsPart} />;
+  return part ? <part.DoorsPage {...props} /> : <LoadingPage part={doorsPart} />;
 }
 
 function Room(props: OfEvening) {
   const part = useLater(roomPart);
-  return part ? <part.RoomPage {...props} /> : <OnItsWay part={roomPart} />;
+  return part ? <part.RoomPage {...props} /> : <LoadingPage part={roomPart} />;
 }
 
 function Invite(props: OfEvening) {
   const part = useLater(invitePart);
-  return part ? <part.InvitePage {...props} /> : <OnItsWay part={invitePart} />;
+  return part ? <part.InvitePage {...props} /> : <LoadingPage part={invitePart} />;
 }
 
 function Pouring(props: OfEvening) {
   const part = useLater(pouringPart);
-  return part ? <part.PouringPage {...props} /> : <OnItsWay part={pouringPart} />;
+  return part ? <part.PouringPage {...props} /> : <LoadingPage part={pouringPart} />;
 }
 
 function Paper(props: OfEvening & { readonly kind: PaperKind }) {
   const part = useLater(paperPart);
-  return part ? <part.PaperPage {...props} /> : <OnItsWay part={paperPart} />;
+  return part ? <part.PaperPage {...props} /> : <LoadingPage part={paperPart} />;
 }

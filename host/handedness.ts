@@ -1,9 +1,9 @@
 /** The hand that holds the tablet's side: the big button stands under its thumb. */
-export type Hand = 'right' | 'left';
+export type Handedness = 'right' | 'left';
 
 const place = 'quietpour.host-hand';
 
-export function readHand(): Hand {
+export function readHandedness(): Handedness {
   try {
     return localStorage.getItem(place) === 'left' ? 'left' : 'right';
   } catch {
@@ -11,12 +11,12 @@ export function readHand(): Hand {
   }
 }
 
-export function applyHand(hand: Hand, root: HTMLElement): void {
+export function applyHandedness(hand: Handedness, root: HTMLElement): void {
   root.dataset.hand = hand;
 }
 
-export function chooseHand(hand: Hand): void {
-  applyHand(hand, document.documentElement);
+export function chooseHandedness(hand: Handedness): void {
+  applyHandedness(hand, document.documentElement);
   try {
     localStorage.setItem(place, hand);
   } catch {

@@ -20,17 +20,17 @@ import './recap/recap.css';
 import './recap/timeline.css';
 import { keepFocus } from '../shared/ui/keep-focus.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
-import { type KeyRing, openKeyRing } from './access/host-keys.ts';
+import { type HostKeys, openHostKeys } from './access/host-keys.ts';
 import { keyLinkOf } from './access/key-link.ts';
 import { App } from './app.tsx';
-import { applyHand, readHand } from './handedness.ts';
+import { applyHandedness, readHandedness } from './handedness.ts';
 import { hrefOf } from './route.ts';
 
 /** Takes the key out of the address bar at once: from here on no screenshot, history or shoulder-surfer has it. */
-function takeKeyFromAddress(ring: KeyRing): 'none' | 'kept' | 'in-memory' {
+function takeKeyFromAddress(keys: HostKeys): 'none' | 'kept' | 'in-memory' {
   const link = keyLinkOf(window.location.hash);
   if (link === undefined) return 'none';
-  const kept = ring.keep(link);
+  const kept = keys.keep(link);
   const route =
     link.to === 'house' ? { page: 'home' as const } : { page: 'doors' as const, tasting: link.tasting };
   window.history.replaceState(null, '', `${window.location.pathname}${hrefOf(route)}`);
@@ -40,15 +40,15 @@ function takeKeyFromAddress(ring: KeyRing): 'none' | 'kept' | 'in-memory' {
 // The policy of these pages refuses code made from text; asked for all the same, it is logged as a breach.
 config({ jitless: true });
 applyTheme(readTheme(), document.documentElement);
-applyHand(readHand(), document.documentElement);
-const ring = openKeyRing();
-const taken = takeKeyFromAddress(ring);
+applyHandedness(readHandedness(), document.documentElement);
+const keys = openHostKeys();
+const taken = takeKeyFromAddress(keys);
 const page = document.getElementById('host');
 if (page) {
   page.replaceChildren();
   keepFocus(page);
   render(
-    <App ring={ring} notKept={taken === 'in-memory'} takeKey={() => takeKeyFromAddress(ring) !== 'none'} />,
+    <App keys={keys} notKept={taken === 'in-memory'} takeKey={() => takeKeyFromAddress(keys) !== 'none'} />,
     page,
   );
 }

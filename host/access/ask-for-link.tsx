@@ -3,18 +3,18 @@ import { Button } from '../../shared/ui/button.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
-import type { KeyRing } from './host-keys.ts';
+import type { HostKeys } from './host-keys.ts';
 import { keyLinkIn } from './key-link.ts';
 
 interface AskForLinkProps {
-  readonly ring: KeyRing;
+  readonly keys: HostKeys;
   /** A key was there and does not open this server. */
   readonly wrong: boolean;
   readonly onTaken: (kept: boolean) => void;
 }
 
 /** The door of the host's app, for a device without a key. */
-export function AskForLink({ ring, wrong, onTaken }: AskForLinkProps) {
+export function AskForLink({ keys, wrong, onTaken }: AskForLinkProps) {
   const pasted = useSignal('');
   const refused = useSignal(false);
   const open = (): void => {
@@ -23,7 +23,7 @@ export function AskForLink({ ring, wrong, onTaken }: AskForLinkProps) {
       refused.value = true;
       return;
     }
-    const kept = ring.keep(link);
+    const kept = keys.keep(link);
     if (link.to === 'tasting') goTo({ page: 'doors', tasting: link.tasting });
     onTaken(kept);
   };

@@ -2,7 +2,7 @@ import { type TastingId, tastingId } from '../../core/ids.ts';
 import type { KeyLink } from './key-link.ts';
 
 /** The keys that this device holds. */
-export interface KeyRing {
+export interface HostKeys {
   /** The key to show for a tasting: its own, or the one of the house, which opens them all. */
   keyFor(tasting: TastingId): string | undefined;
   house(): string | undefined;
@@ -26,7 +26,7 @@ const place = 'quietpour.host-keys';
 const browserStorage = (): KeyStorage => localStorage;
 
 /** Keys in the browser's storage, or only in this page's memory where storage is refused. */
-export function openKeyRing(storage: () => KeyStorage = browserStorage): KeyRing {
+export function openHostKeys(storage: () => KeyStorage = browserStorage): HostKeys {
   let keys = read(storage);
   return {
     keyFor: (tasting) => (Object.hasOwn(keys.tastings, tasting) ? keys.tastings[tasting] : keys.house),

@@ -4,10 +4,10 @@ import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
 import { nameOf } from '../evening/cue-words.ts';
 import { tableOf } from '../evening/table.ts';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { words } from '../language.ts';
-import { createConducting } from './actions/host-actions.ts';
-import { bigStep } from './actions/primary-action.ts';
+import { createHostActions } from './actions/host-actions.ts';
+import { primaryAction } from './actions/primary-action.ts';
 import { useKeys } from './actions/use-keys.ts';
 import { useSettling } from './actions/use-settling.ts';
 import type { Drawer } from './drawer.ts';
@@ -17,31 +17,31 @@ import { ThumbControls } from './now/thumb-controls.tsx';
 import { OrderList } from './order/order-list.tsx';
 import { RoomHead } from './pace/room-head.tsx';
 import { TablePanel } from './table/table-panel.tsx';
-import { Tools } from './toolbar.tsx';
+import { Toolbar } from './toolbar.tsx';
 
-interface ConductProps {
-  readonly evening: Evening;
+interface ConductPageProps {
+  readonly evening: EveningContext;
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
 }
 
 /** The conducting page: the evening, what the room does now, the table, and the big button under the thumb. */
-export function Conduct({ evening, view, order }: ConductProps) {
-  const { follower, asking, house } = evening;
+export function ConductPage({ evening, view, order }: ConductPageProps) {
+  const { follower, asking, app } = evening;
   const drawer = useSignal<Drawer | null>(null);
-  const conducting = useMemo(
+  const actions = useMemo(
     () =>
-      createConducting({
+      createHostActions({
         asking,
-        status: house.status,
+        status: app.status,
         onFinish: () => {
           drawer.value = { shows: 'finish' };
         },
       }),
-    [asking, house, drawer],
+    [asking, app, drawer],
   );
   const cue = order.find(({ id }) => id === view.cue);
-  const step = bigStep(view, cue);
+  const step = primaryAction(view, cue);
   const waiting = asking.waiting.value;
   const settling = useSettling(view.cue);
   const table = tableOf(view.seats, follower.presence.value);
@@ -52,11 +52,11 @@ export function Conduct({ evening, view, order }: ConductProps) {
     if (drawer.peek() !== null) return;
     switch (ask) {
       case 'next':
-        return settling ? undefined : conducting.takeStep(step);
+        return settling ? undefined : actions.takeStep(step);
       case 'back':
-        return view.previous === null ? undefined : conducting.back(view.cue);
+        return view.previous === null ? undefined : actions.back(view.cue);
       case 'hold':
-        return conducting.holdOrResume(view.clock);
+        return actions.holdOrResume(view.clock);
       case 'keys':
         drawer.value = { shows: 'keys' };
         return undefined;
@@ -66,10 +66,10 @@ export function Conduct({ evening, view, order }: ConductProps) {
   });
   useEffect(() => {
     // What can still be undone stays on the screen; the words for the ear would take its place.
-    const undoable = house.status.message.peek()?.action !== undefined;
-    if (name !== '' && !undoable) house.status.say(words.room.moved(name), { unseen: true });
+    const undoable = app.status.message.peek()?.action !== undefined;
+    if (name !== '' && !undoable) app.status.say(words.room.moved(name), { unseen: true });
     // Said once per cue, not again when a glass is dropped and the counting changes.
-  }, [view.cue, house]);
+  }, [view.cue, app]);
 
   const open = (next: Drawer): void => {
     drawer.value = next;
@@ -77,8 +77,8 @@ export function Conduct({ evening, view, order }: ConductProps) {
   return (
     <main class="room">
       <RoomHead evening={evening} view={view} order={order} onOpen={open} />
-      <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} conducting={conducting} />
-      <Tools screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
+      <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} actions={actions} />
+      <Toolbar screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
       <TablePanel
         table={table}
@@ -86,7 +86,7 @@ export function Conduct({ evening, view, order }: ConductProps) {
         pacing={view.pacing}
         waits={view.waitForRemote && view.pacing.by !== 'host'}
         onOpen={open}
-        conducting={conducting}
+        actions={actions}
       />
       <ThumbControls
         view={view}
@@ -94,7 +94,7 @@ export function Conduct({ evening, view, order }: ConductProps) {
         step={step}
         waiting={waiting}
         settling={settling}
-        conducting={conducting}
+        actions={actions}
       />
       <Drawers
         evening={evening}
@@ -102,7 +102,7 @@ export function Conduct({ evening, view, order }: ConductProps) {
         order={order}
         table={table}
         drawer={drawer.value}
-        conducting={conducting}
+        actions={actions}
         onOpen={open}
         onClose={() => {
           drawer.value = null;

@@ -2,8 +2,8 @@ import type { CueId, SeatId } from '../../core/ids.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
 import type { Table } from '../evening/table.ts';
-import type { Evening } from '../evening-pages.tsx';
-import type { Conducting } from './actions/host-actions.ts';
+import type { EveningContext } from '../evening-pages.tsx';
+import type { HostActions } from './actions/host-actions.ts';
 
 /** What lies over the room's page, one thing at a time. */
 export type Drawer =
@@ -23,11 +23,11 @@ export type OpenDrawer = (drawer: Drawer) => void;
 
 /** What every drawer is given. */
 export interface DrawerProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
   readonly table: Table;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
   readonly onOpen: OpenDrawer;
   readonly onClose: () => void;
 }

@@ -1,13 +1,13 @@
 import type { HostFinished } from '../../core/session/views/host.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { timeOfDay, words } from '../language.ts';
 import { recapWords } from '../recap/language.ts';
 import { hrefOf } from '../route.ts';
 
 interface FinishedPageProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly view: HostFinished;
 }
 

@@ -1,15 +1,15 @@
 import { useEffect } from 'preact/hooks';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
-import { LinkWord } from '../evening/connection-status.tsx';
-import type { Evening } from '../evening-pages.tsx';
+import { ConnectionStatus } from '../evening/connection-status.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
-import { Conduct } from './conduct-page.tsx';
+import { ConductPage } from './conduct-page.tsx';
 import { FinishedPage } from './finished-page.tsx';
 
 /** The evening itself: under way, or over. */
-export function RoomPage({ evening }: { readonly evening: Evening }) {
+export function RoomPage({ evening }: { readonly evening: EveningContext }) {
   const { follower, stored } = evening;
   const view: HostView | null = follower.view.value;
   const order: RunningOrderView | null = follower.runningOrder.value;
@@ -26,14 +26,14 @@ export function RoomPage({ evening }: { readonly evening: Evening }) {
   if (view === null || order === null) {
     return (
       <main class="page">
-        <LinkWord link={follower.link.value} hosts={0} />
+        <ConnectionStatus link={follower.link.value} hosts={0} />
         <p class="soft">{unopened ? words.doors.notOpen : words.loading}</p>
       </main>
     );
   }
   switch (view.status) {
     case 'under-way':
-      return <Conduct evening={evening} view={view} order={order.cues} />;
+      return <ConductPage evening={evening} view={view} order={order.cues} />;
     case 'finished':
       return <FinishedPage evening={evening} view={view} />;
     default:

@@ -5,7 +5,13 @@ import { words } from '../language.ts';
 import type { OpenDrawer } from './drawer.ts';
 
 /** What a host reaches for now and then; each opens a drawer. */
-export function Tools({ screenAsks, onOpen }: { readonly screenAsks: boolean; readonly onOpen: OpenDrawer }) {
+export function Toolbar({
+  screenAsks,
+  onOpen,
+}: {
+  readonly screenAsks: boolean;
+  readonly onOpen: OpenDrawer;
+}) {
   return (
     <div class="room-tools">
       <Tool of={water} name={words.tools.remind} onPress={() => onOpen({ shows: 'remind' })} />

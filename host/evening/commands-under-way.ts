@@ -7,14 +7,14 @@ export type AskRoom = (
   ask: HostAsk,
 ) => Promise<{ readonly ok: true } | { readonly ok: false; readonly code: FailureCode }>;
 
-export interface Asking {
+export interface CommandsUnderWay {
   /** Kinds of asks that wait for their answer: their buttons take no second press meanwhile. */
   readonly waiting: ReadonlySignal<ReadonlySet<HostAsk['type']>>;
   /** Answers whether it was done. The same ask is not sent again while it waits. */
   ask(ask: HostAsk): Promise<boolean>;
 }
 
-interface AskingOptions {
+interface CommandsUnderWayOptions {
   readonly send: AskRoom;
   /** Told of every refusal, but for `moved-on`: another device or the clock was faster, and the screen shows it. */
   readonly onRefusal: (code: FailureCode) => void;
@@ -34,12 +34,12 @@ const sameAs = (ask: HostAsk): string =>
 
 const realPause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
-export function createAsking({
+export function createCommandsUnderWay({
   send,
   onRefusal,
   settle = settleMs,
   pause = realPause,
-}: AskingOptions): Asking {
+}: CommandsUnderWayOptions): CommandsUnderWay {
   const waiting = signal<ReadonlySet<HostAsk['type']>>(new Set());
   const sent = new Map<string, HostAsk['type']>();
   const show = (): void => {

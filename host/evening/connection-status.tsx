@@ -1,13 +1,13 @@
 import type { LinkState } from '../../shared/follower/connection.ts';
 import { words } from '../language.ts';
 
-interface LinkWordProps {
+interface ConnectionStatusProps {
   readonly link: LinkState;
   readonly hosts: number;
 }
 
 /** The state of the link in words, with a mark whose shape says the same. */
-export function LinkWord({ link, hosts }: LinkWordProps) {
+export function ConnectionStatus({ link, hosts }: ConnectionStatusProps) {
   const word =
     link.status === 'live'
       ? words.link.live

@@ -4,7 +4,7 @@ import { words } from '../language.ts';
 import { guestAddresses, halves } from './guest-addresses.ts';
 
 /** How guests come in: the square to scan, the address in letters and the code. */
-export function Invitation({ stored }: { readonly stored: StoredPlan }) {
+export function JoinCode({ stored }: { readonly stored: StoredPlan }) {
   const [first, ...others] = guestAddresses(stored, window.location.origin);
   const [start, end] = halves(stored.code);
   return (

@@ -1,20 +1,20 @@
 import { Button } from '../../shared/ui/button.tsx';
 import type { AskingScreen } from '../../shared/wire/protocol.ts';
 import type { Answer } from '../api.ts';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { sentenceFor, words } from '../language.ts';
 import { guestAddresses } from './guest-addresses.ts';
 
 /** Screens for the whole room: which ask, which show, and how a new one finds its way here. */
-export function Screens({ evening: { stored, follower, house } }: { readonly evening: Evening }) {
+export function RoomScreens({ evening: { stored, follower, app } }: { readonly evening: EveningContext }) {
   const { screens, screensAsking } = follower.presence.value;
   const [address] = guestAddresses(stored, window.location.origin);
   /** Says what went wrong, or what was done; a screen that no longer asks is simply gone. */
   const told = async (asked: Promise<Answer<null>>, done?: string): Promise<void> => {
     const answer = await asked;
     if (answer.ok) {
-      if (done !== undefined) house.status.say(done);
-    } else if (answer.code !== 'nothing-to-do') house.status.say(sentenceFor(answer.code));
+      if (done !== undefined) app.status.say(done);
+    } else if (answer.code !== 'nothing-to-do') app.status.say(sentenceFor(answer.code));
   };
   return (
     <section class="screens" aria-labelledby="screens">
@@ -23,13 +23,13 @@ export function Screens({ evening: { stored, follower, house } }: { readonly eve
         <Asks
           key={screen.id}
           screen={screen}
-          onAnswer={(admit) => void told(house.api.answerScreen(stored.tasting, screen.id, admit))}
+          onAnswer={(admit) => void told(app.api.answerScreen(stored.tasting, screen.id, admit))}
         />
       ))}
       {screens > 0 && (
         <p class="row-of-links">
           <span>{words.screens.shown(screens)}</span>
-          <Button onPress={() => void told(house.api.dismissScreens(stored.tasting), words.screens.isOff)}>
+          <Button onPress={() => void told(app.api.dismissScreens(stored.tasting), words.screens.isOff)}>
             {words.screens.off}
           </Button>
         </p>

@@ -4,11 +4,11 @@ import { epochMs } from '../../core/units.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import type { ListedTasting } from '../../shared/wire/http.ts';
-import type { House } from '../app-context.ts';
-import { Trouble } from '../error-notice.tsx';
+import type { AppContext } from '../app-context.ts';
+import { ErrorNotice } from '../error-notice.tsx';
 import { sentenceFor, words } from '../language.ts';
 import { goTo } from '../route.ts';
-import { StartNew } from './start-choice.tsx';
+import { StartChoice } from './start-choice.tsx';
 import type { Beginning } from './starting-plan.ts';
 import { TastingList } from './tasting-list.tsx';
 
@@ -20,18 +20,18 @@ type Listed =
 const noAnswer = { ok: false, code: 'no-answer' } as const;
 
 /** All evenings of this server, and the ways to begin a new one. */
-export function HomePage({ house }: { readonly house: House }) {
+export function HomePage({ app }: { readonly app: AppContext }) {
   const listed = useSignal<Listed>({ is: 'loading' });
   const beginning = useSignal(false);
-  const wholeHouse = house.ring.house() !== undefined;
+  const wholeHouse = app.keys.house() !== undefined;
 
   const load = useCallback(async (): Promise<void> => {
-    const answer = wholeHouse ? await house.api.listTastings() : await knownTastings(house);
-    if (!answer.ok && answer.code === 'wrong-key') return house.askForLink();
+    const answer = wholeHouse ? await app.api.listTastings() : await knownTastings(app);
+    if (!answer.ok && answer.code === 'wrong-key') return app.askForLink();
     listed.value = answer.ok
       ? { is: 'here', tastings: answer.body }
       : { is: 'failed', sentence: sentenceFor(answer.code) };
-  }, [house, wholeHouse, listed]);
+  }, [app, wholeHouse, listed]);
 
   useEffect(() => {
     document.title = words.page('');
@@ -43,9 +43,9 @@ export function HomePage({ house }: { readonly house: House }) {
     beginning.value = true;
     // Apart from this page, because the schema of a plan is the heaviest thing of all.
     const part = await import('./starting-plan.ts').catch(() => undefined);
-    const answer = part ? await house.api.createTasting(part.planOf(how)) : noAnswer;
+    const answer = part ? await app.api.createTasting(part.planOf(how)) : noAnswer;
     beginning.value = false;
-    if (!answer.ok) return void house.status.say(sentenceFor(answer.code));
+    if (!answer.ok) return void app.status.say(sentenceFor(answer.code));
     const { tasting } = answer.body;
     goTo(
       how.from === 'demo'
@@ -64,7 +64,7 @@ export function HomePage({ house }: { readonly house: House }) {
             {words.home.list}
           </h2>
           {now.is === 'loading' && <p class="soft">{words.loading}</p>}
-          {now.is === 'failed' && <Trouble sentence={now.sentence} onRetry={() => void load()} />}
+          {now.is === 'failed' && <ErrorNotice sentence={now.sentence} onRetry={() => void load()} />}
           {now.is === 'here' &&
             (now.tastings.length === 0 ? (
               <EmptyState title={words.home.none}>
@@ -77,7 +77,7 @@ export function HomePage({ house }: { readonly house: House }) {
         {/* Not before the list, which would push it down. */}
         {now.is !== 'loading' &&
           (wholeHouse ? (
-            <StartNew busy={beginning.value} onBegin={(how) => void begin(how)} />
+            <StartChoice busy={beginning.value} onBegin={(how) => void begin(how)} />
           ) : (
             <p class="soft">{words.home.oneOnly}</p>
           ))}
@@ -88,8 +88,8 @@ export function HomePage({ house }: { readonly house: House }) {
 }
 
 /** A helper's device lists the evenings that it has a key of their own for. */
-async function knownTastings({ ring, api }: House) {
-  const stored = await Promise.all(ring.tastings().map((tasting) => api.plan(tasting)));
+async function knownTastings({ keys, api }: AppContext) {
+  const stored = await Promise.all(keys.tastings().map((tasting) => api.plan(tasting)));
   const failed = stored.find((answer) => !answer.ok && answer.code === 'no-answer');
   if (failed !== undefined && !failed.ok) return failed;
   const body = stored.flatMap((answer): ListedTasting[] => {

@@ -3,12 +3,12 @@ import { Button } from '../../shared/ui/button.tsx';
 import { words } from '../language.ts';
 import type { Beginning } from './starting-plan.ts';
 
-interface StartNewProps {
+interface StartChoiceProps {
   readonly busy: boolean;
   readonly onBegin: (how: Beginning) => void;
 }
 
-export function StartNew({ busy, onBegin }: StartNewProps) {
+export function StartChoice({ busy, onBegin }: StartChoiceProps) {
   return (
     <section class="stack start-new" aria-labelledby="start-new">
       <h2 id="start-new">{words.home.begin}</h2>

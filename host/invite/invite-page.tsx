@@ -6,20 +6,20 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
 import { guestAddresses } from '../evening/guest-addresses.ts';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { hrefOf } from '../route.ts';
 import { saveAsFile } from '../save-as-file.ts';
 import { invitationWords, inviteWords } from './language.ts';
 
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */
-export function InvitePage({ evening }: { readonly evening: Evening }) {
+export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   const { plan, tasting, code, revision } = evening.stored;
   const link = guestAddresses(evening.stored, window.location.origin)[0]?.link ?? window.location.origin;
   const way = useMemo(() => ({ link, code }), [link, code]);
   const written = useMemo(() => invitationText(plan, way, invitationWords), [plan, way]);
   const text = useSignal(written);
   const field = useRef<HTMLTextAreaElement>(null);
-  const { status } = evening.house;
+  const { status } = evening.app;
 
   const copy = async (what: string): Promise<void> => {
     try {

@@ -5,7 +5,7 @@ import { withDraws } from './pours/drawn-codes.ts';
 import { words } from './words.ts';
 
 /** What every part of the plan page works with. */
-export interface Desk {
+export interface PlanEditor {
   readonly draft: Draft;
   readonly status: Status;
   readonly edit: (change: (plan: Plan) => Plan) => void;
@@ -13,9 +13,9 @@ export interface Desk {
   readonly change: (said: string, change: (plan: Plan) => Plan, back?: (plan: Plan) => Plan) => void;
 }
 
-export function deskOf(draft: Draft, status: Status): Desk {
+export function planEditorOf(draft: Draft, status: Status): PlanEditor {
   // What is drawn by lot stands in the plan from the moment in which it is due: a blind pour never lacks its code.
-  const edit: Desk['edit'] = (change) => draft.edit((plan) => withDraws(change(plan), cryptoRandom));
+  const edit: PlanEditor['edit'] = (change) => draft.edit((plan) => withDraws(change(plan), cryptoRandom));
   return {
     draft,
     status,

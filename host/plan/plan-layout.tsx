@@ -12,12 +12,12 @@ import { type Part, parts, summaryOf } from './part-summaries.ts';
 import { PoursPart } from './parts/pours-part.tsx';
 import { StrengthPart } from './parts/strength-part.tsx';
 import type { PlanApi } from './plan-api.ts';
-import type { Desk } from './plan-editor.ts';
-import { KeepingWords } from './save-status.tsx';
+import type { PlanEditor } from './plan-editor.ts';
+import { SaveStatus } from './save-status.tsx';
 import { words } from './words.ts';
 
-interface PlanDeskProps {
-  readonly desk: Desk;
+interface PlanLayoutProps {
+  readonly editor: PlanEditor;
   readonly stored: StoredPlan;
   readonly api: PlanApi;
   readonly paste: boolean;
@@ -27,8 +27,8 @@ interface PlanDeskProps {
  * The list of parts, each with what it holds in a few words, and beside it the one that is open. On a phone the list
  * comes first and a part takes its place.
  */
-export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
-  const plan = desk.draft.plan.value;
+export function PlanLayout({ editor, stored, api, paste }: PlanLayoutProps) {
+  const plan = editor.draft.plan.value;
   const [opened, setOpened] = useState<Part | undefined>(
     paste || plan.pours.length === 0 ? 'pours' : undefined,
   );
@@ -51,8 +51,8 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
   const planned = stored.stage === 'planned';
   // What is drawn by lot and was not yet, as in a plan that came from a file or an older page, is drawn now.
   useEffect(() => {
-    if (planned) desk.edit((now) => now);
-  }, [desk, planned]);
+    if (planned) editor.edit((now) => now);
+  }, [editor, planned]);
   const after = parts[parts.indexOf(part) + 1];
   const doors = `#/t/${stored.tasting}/doors`;
   const fixed = !planned;
@@ -66,7 +66,7 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
         </a>
         <div class="plan-title">
           <h1>{plan.title === '' ? words.untitled : plan.title}</h1>
-          <KeepingWords desk={desk} />
+          <SaveStatus editor={editor} />
         </div>
         {plan.pours.length > 0 ? (
           <a class="button button-primary" href={doors}>
@@ -82,7 +82,7 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
           <p>{stored.stage === 'under-way' ? words.underWay : words.finished}</p>
         </Notice>
       )}
-      <Elsewhere desk={desk} />
+      <Elsewhere editor={editor} />
       <div class={opened === undefined ? 'plan-body' : 'plan-body plan-opened'}>
         <nav class="plan-rail" aria-label={words.allParts}>
           <ul>
@@ -122,7 +122,7 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
             <OpenPart
               key={part}
               part={part}
-              desk={desk}
+              editor={editor}
               stored={stored}
               api={api}
               fixed={fixed}
@@ -140,14 +140,14 @@ export function PlanDesk({ desk, stored, api, paste }: PlanDeskProps) {
           )}
         </section>
       </div>
-      <LanguageChoice settle={() => settled(desk.draft)} />
+      <LanguageChoice settle={() => settled(editor.draft)} />
     </>
   );
 }
 
 interface OpenPartProps {
   readonly part: Part;
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly stored: StoredPlan;
   readonly api: PlanApi;
   /** The doors have been opened: the plan can be read and copied, and not changed. */
@@ -157,12 +157,14 @@ interface OpenPartProps {
 }
 
 function OpenPart(props: OpenPartProps) {
-  const { part, desk, stored, asksForList, onAsked } = props;
+  const { part, editor, stored, asksForList, onAsked } = props;
   switch (part) {
     case 'pours':
-      return <PoursPart desk={desk} tasting={stored.tasting} asksForList={asksForList} onAsked={onAsked} />;
+      return (
+        <PoursPart editor={editor} tasting={stored.tasting} asksForList={asksForList} onAsked={onAsked} />
+      );
     case 'strength':
-      return <StrengthPart desk={desk} />;
+      return <StrengthPart editor={editor} />;
     case 'guests':
     case 'evening':
     case 'course':
@@ -177,31 +179,31 @@ function OpenPart(props: OpenPartProps) {
 
 type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours' | 'strength'> };
 
-function FurtherPart({ part, desk, stored, api, fixed }: FurtherPartProps) {
+function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
   const further = useLater(furtherPart)?.further;
   if (further === undefined) {
     return furtherPart.failing.value ? <p role="alert">{words.noAnswer}</p> : <p>{words.loading}</p>;
   }
   switch (part) {
     case 'guests':
-      return <further.GuestsPart desk={desk} stored={stored} api={api} />;
+      return <further.GuestsPart editor={editor} stored={stored} api={api} />;
     case 'evening':
-      return <further.EveningPart desk={desk} />;
+      return <further.EveningPart editor={editor} />;
     case 'course':
-      return <further.CoursePart desk={desk} />;
+      return <further.CoursePart editor={editor} />;
     case 'shopping':
-      return <further.ShoppingPart desk={desk} />;
+      return <further.ShoppingPart editor={editor} />;
     case 'table':
-      return <further.TablePart desk={desk} />;
+      return <further.TablePart editor={editor} />;
     case 'copies':
-      return <further.CopiesPart desk={desk} api={api} fixed={fixed} />;
+      return <further.CopiesPart editor={editor} api={api} fixed={fixed} />;
     default:
       return part satisfies never;
   }
 }
 
-function Elsewhere({ desk }: { readonly desk: Desk }) {
-  const keeping = desk.draft.keeping.value;
+function Elsewhere({ editor }: { readonly editor: PlanEditor }) {
+  const keeping = editor.draft.keeping.value;
   if (keeping.is !== 'elsewhere') return null;
   const said = words.keeping;
   const { plan } = keeping.theirs;
@@ -209,8 +211,8 @@ function Elsewhere({ desk }: { readonly desk: Desk }) {
     <Notice kind="caution" title={said.elsewhereTitle}>
       <p>{said.elsewhere(plan.title === '' ? words.untitled : plan.title, plan.pours.length)}</p>
       <div class="plan-buttons">
-        <Button onPress={desk.draft.takeTheirs}>{said.takeTheirs}</Button>
-        <Button onPress={desk.draft.keepMine}>{said.keepMine}</Button>
+        <Button onPress={editor.draft.takeTheirs}>{said.takeTheirs}</Button>
+        <Button onPress={editor.draft.keepMine}>{said.keepMine}</Button>
       </div>
     </Notice>
   );

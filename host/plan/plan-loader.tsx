@@ -10,10 +10,10 @@ import type { StoredPlan } from '../../shared/wire/http.ts';
 import { openDraft } from './draft.ts';
 import { failureSentence } from './failure.ts';
 import type { PlanApi, PlanFailure } from './plan-api.ts';
-import { type Desk, deskOf } from './plan-editor.ts';
+import { type PlanEditor, planEditorOf } from './plan-editor.ts';
 import { words } from './words.ts';
 
-export interface PlanAtHandProps {
+export interface PlanLoaderProps {
   readonly tasting: TastingId;
   readonly api: PlanApi;
   /** The app's live region; without one the page brings its own. */
@@ -21,7 +21,10 @@ export interface PlanAtHandProps {
   /** The key is wrong: the app asks for another. Without it the page says so. */
   readonly onWrongKey?: (() => void) | undefined;
   /** The page that works on the plan, once it is here. */
-  readonly children: (opened: { readonly desk: Desk; readonly stored: StoredPlan }) => ComponentChildren;
+  readonly children: (opened: {
+    readonly editor: PlanEditor;
+    readonly stored: StoredPlan;
+  }) => ComponentChildren;
 }
 
 type Loaded =
@@ -30,7 +33,7 @@ type Loaded =
   | { readonly is: 'here'; readonly stored: StoredPlan };
 
 /** The plan of one evening: loaded, edited under the finger, and kept as it changes. */
-export function PlanAtHand({ tasting, api, status, onWrongKey, children }: PlanAtHandProps) {
+export function PlanLoader({ tasting, api, status, onWrongKey, children }: PlanLoaderProps) {
   const loaded = useSignal<Loaded>({ is: 'loading' });
   const own = useMemo(createStatus, []);
   const said = status ?? own;
@@ -79,7 +82,7 @@ interface OpenedProps {
   readonly stored: StoredPlan;
   readonly api: PlanApi;
   readonly status: Status;
-  readonly children: PlanAtHandProps['children'];
+  readonly children: PlanLoaderProps['children'];
 }
 
 const after = (ms: number, then: () => void): (() => void) => {
@@ -91,13 +94,13 @@ const after = (ms: number, then: () => void): (() => void) => {
 const lookMs = 20_000;
 
 function Opened({ stored, api, status, children }: OpenedProps) {
-  const desk = useMemo(() => {
+  const editor = useMemo(() => {
     const draft = openDraft({ api, tasting: stored.tasting, stored, after });
-    return deskOf(draft, status);
+    return planEditorOf(draft, status);
   }, [stored, api, status]);
 
   useEffect(() => {
-    const { draft } = desk;
+    const { draft } = editor;
     const look = async (): Promise<void> => {
       if (document.visibilityState === 'visible' && (await draft.look())) status.say(words.keeping.taken);
     };
@@ -122,7 +125,7 @@ function Opened({ stored, api, status, children }: OpenedProps) {
       window.removeEventListener('beforeunload', leaving);
       draft.stop();
     };
-  }, [desk, status]);
+  }, [editor, status]);
 
-  return children({ desk, stored });
+  return children({ editor, stored });
 }

@@ -4,10 +4,10 @@ import './folds.css';
 import './place.css';
 import './lineup.css';
 import './crowd/crowd.css';
-import { PlanDesk } from './plan-layout.tsx';
-import { PlanAtHand, type PlanAtHandProps } from './plan-loader.tsx';
+import { PlanLayout } from './plan-layout.tsx';
+import { PlanLoader, type PlanLoaderProps } from './plan-loader.tsx';
 
-interface PlanPageProps extends Omit<PlanAtHandProps, 'children'> {
+interface PlanPageProps extends Omit<PlanLoaderProps, 'children'> {
   /** The page begins with a field to paste a list of pours into. */
   readonly paste?: boolean | undefined;
 }
@@ -16,9 +16,9 @@ interface PlanPageProps extends Omit<PlanAtHandProps, 'children'> {
 export function PlanPage({ paste = false, ...plan }: PlanPageProps) {
   return (
     <main class="page plan">
-      <PlanAtHand {...plan}>
-        {({ desk, stored }) => <PlanDesk desk={desk} stored={stored} api={plan.api} paste={paste} />}
-      </PlanAtHand>
+      <PlanLoader {...plan}>
+        {({ editor, stored }) => <PlanLayout editor={editor} stored={stored} api={plan.api} paste={paste} />}
+      </PlanLoader>
     </main>
   );
 }

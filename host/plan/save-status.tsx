@@ -1,10 +1,10 @@
 import type { Keeping } from './draft.ts';
-import type { Desk } from './plan-editor.ts';
+import type { PlanEditor } from './plan-editor.ts';
 import { words } from './words.ts';
 
 /** Where the words on this page are, always in sight; what needs the host stands out. */
-export function KeepingWords({ desk }: { readonly desk: Desk }) {
-  const keeping = desk.draft.keeping.value;
+export function SaveStatus({ editor }: { readonly editor: PlanEditor }) {
+  const keeping = editor.draft.keeping.value;
   return (
     <output
       class={keeping.is === 'failed' || keeping.is === 'elsewhere' ? 'keeping keeping-bad' : 'keeping'}

@@ -1,12 +1,12 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
 import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { invitationWords } from '../invite/language.ts';
 import { pouringWords as words } from './language.ts';
 
 /** How long there is until the doors open, by the server's clock. */
-export function DoorsTime({ evening }: { readonly evening: Evening }) {
+export function DoorsTime({ evening }: { readonly evening: EveningContext }) {
   const { follower, stored } = evening;
   const start = startOf(stored.plan);
   const now = useTick(follower.clock.now, {

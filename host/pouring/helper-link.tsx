@@ -3,17 +3,17 @@ import { Dialog } from '../../shared/ui/dialog.tsx';
 import { hostLink } from '../access/key-link.ts';
 import { reachableOrigin } from '../conduct/drawers/doorway-drawer.tsx';
 import { IssuedLink } from '../evening/issued-link.tsx';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { words as hostWords } from '../language.ts';
 import { pouringWords as words } from './language.ts';
 
 interface HelpersPhoneProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly onClose: () => void;
 }
 
 /** The way of a second pair of hands to the same glasses. */
-export function HelpersPhone({ evening, onClose }: HelpersPhoneProps) {
+export function HelperLink({ evening, onClose }: HelpersPhoneProps) {
   const { tasting } = evening.stored;
   return (
     <Dialog
@@ -29,7 +29,7 @@ export function HelpersPhone({ evening, onClose }: HelpersPhoneProps) {
         name={words.helper}
         hint={words.helperHint}
         label={words.helperLabel}
-        issue={() => evening.house.api.issueKey(tasting, { for: 'host' })}
+        issue={() => evening.app.api.issueKey(tasting, { for: 'host' })}
         linkOf={(key) => hostLink(reachableOrigin(evening), tasting, key)}
       />
     </Dialog>

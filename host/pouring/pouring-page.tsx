@@ -5,12 +5,12 @@ import { type CommandId, commandId, type PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup, type Tick } from '../../core/planning/serving/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
-import { LinkWord } from '../evening/connection-status.tsx';
-import type { Evening } from '../evening-pages.tsx';
+import { ConnectionStatus } from '../evening/connection-status.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { sentenceFor } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { DoorsTime } from './doors-time.tsx';
-import { HelpersPhone } from './helper-link.tsx';
+import { HelperLink } from './helper-link.tsx';
 import { pouringWords as words } from './language.ts';
 import { withTicks } from './pending-ticks.ts';
 import { columnsOf, type GridColumn, readyIn, rowsOf } from './pouring-grid.ts';
@@ -22,8 +22,8 @@ interface Done {
 }
 
 /** Filling the glasses, on the tablet and on a helper's phone at once. */
-export function PouringPage({ evening }: { readonly evening: Evening }) {
-  const { stored, follower, house } = evening;
+export function PouringPage({ evening }: { readonly evening: EveningContext }) {
+  const { stored, follower, app } = evening;
   const { plan, tasting } = stored;
   const columns = useMemo(() => columnsOf(plan), [plan]);
   const rows = rowsOf(plan, follower.view.value);
@@ -41,7 +41,7 @@ export function PouringPage({ evening }: { readonly evening: Evening }) {
     waiting.value = [...waiting.value, { id, ...next }];
     const answer = await follower.askAboutPouring(id, { type: 'TickGlasses', ...next });
     waiting.value = waiting.value.filter((each) => each.id !== id);
-    if (!answer.ok) return house.status.say(sentenceFor(answer.code));
+    if (!answer.ok) return app.status.say(sentenceFor(answer.code));
     done.value = [...done.value.slice(-19), { id, said: sayOf(columns, levels, next) }];
   };
   const undo = async (): Promise<void> => {
@@ -49,8 +49,8 @@ export function PouringPage({ evening }: { readonly evening: Evening }) {
     if (last === undefined) return;
     done.value = done.value.slice(0, -1);
     const answer = await follower.askAboutPouring(commandId(nanoid()), { type: 'UndoTick', tick: last.id });
-    if (answer.ok) house.status.say(words.undone);
-    else house.status.say(answer.code === 'nothing-to-do' ? words.tooLate : sentenceFor(answer.code));
+    if (answer.ok) app.status.say(words.undone);
+    else app.status.say(answer.code === 'nothing-to-do' ? words.tooLate : sentenceFor(answer.code));
     if (!answer.ok && answer.code !== 'nothing-to-do') done.value = [...done.value, last];
   };
 
@@ -60,7 +60,7 @@ export function PouringPage({ evening }: { readonly evening: Evening }) {
       <header class="pouring-head">
         <h1>{words.title}</h1>
         <DoorsTime evening={evening} />
-        <LinkWord link={follower.link.value} hosts={follower.presence.value.hosts} />
+        <ConnectionStatus link={follower.link.value} hosts={follower.presence.value.hosts} />
         <a class="button button-quiet" href={hrefOf({ page: 'doors', tasting })}>
           {words.back}
         </a>
@@ -112,7 +112,7 @@ export function PouringPage({ evening }: { readonly evening: Evening }) {
         </>
       )}
       {helping.value && (
-        <HelpersPhone
+        <HelperLink
           evening={evening}
           onClose={() => {
             helping.value = false;

@@ -4,17 +4,17 @@ import type { Pour } from '../../core/tasting.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { bottle, plus } from '../../shared/ui/strokes.ts';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
-import type { Desk } from '../plan/plan-editor.ts';
+import type { PlanEditor } from '../plan/plan-editor.ts';
 import { LabelThumb } from '../plan/pours/label-thumb.tsx';
 import { type LabelSide, labelSides, withPhoto } from '../plan/pours/pour-edits.ts';
 import { words } from '../plan/words.ts';
 import { smallerPhoto } from './photo-resize.ts';
 
 interface LabelPhotosProps {
-  readonly desk: Desk;
-  readonly house: House;
+  readonly editor: PlanEditor;
+  readonly app: AppContext;
   readonly tasting: TastingId;
   readonly pour: Pour;
   /** Told of each photo that the pour no longer has. */
@@ -47,7 +47,7 @@ interface OneSideProps extends LabelPhotosProps {
   readonly side: LabelSide;
 }
 
-function OneSide({ desk, house, tasting, pour, side, onSetAside }: OneSideProps) {
+function OneSide({ editor, app, tasting, pour, side, onSetAside }: OneSideProps) {
   const said = words.ahead;
   const name = said.sides[side];
   const photo = pour.photos?.[side];
@@ -63,17 +63,17 @@ function OneSide({ desk, house, tasting, pour, side, onSetAside }: OneSideProps)
     // The same file can be chosen once more.
     input.value = '';
     if (smaller === undefined) return setSending({ is: 'failed', sentence: said.noPhoto });
-    const answer = await house.api.keepPhoto(tasting, smaller);
+    const answer = await app.api.keepPhoto(tasting, smaller);
     if (!answer.ok) return setSending({ is: 'failed', sentence: sentenceFor(answer.code) });
     setSending({ is: 'not' });
     if (photo !== undefined) onSetAside(photo);
-    desk.edit((now) => withPhoto(now, pour.id, side, answer.body.photo));
-    house.status.say(said.kept(name), { unseen: true });
+    editor.edit((now) => withPhoto(now, pour.id, side, answer.body.photo));
+    app.status.say(said.kept(name), { unseen: true });
   };
   const remove = (): void => {
     if (photo === undefined) return;
     onSetAside(photo);
-    desk.change(
+    editor.change(
       said.gone,
       (now) => withPhoto(now, pour.id, side, undefined),
       (now) => withPhoto(now, pour.id, side, photo),

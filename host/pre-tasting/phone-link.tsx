@@ -1,18 +1,18 @@
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import { hostLink } from '../access/key-link.ts';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { guestAddresses } from '../evening/guest-addresses.ts';
 import { IssuedLink } from '../evening/issued-link.tsx';
 import { Fold } from '../plan/fields/fold.tsx';
 import { words } from '../plan/words.ts';
 
-interface OnPhoneProps {
+interface PhoneLinkProps {
   readonly stored: StoredPlan;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 /** The way from the tablet to the phone whose camera takes the labels; on a phone it is not shown. */
-export function OnPhone({ stored, house }: OnPhoneProps) {
+export function PhoneLink({ stored, app }: PhoneLinkProps) {
   const said = words.ahead;
   const own = window.location.origin;
   const origin = new URL(guestAddresses(stored, own)[0]?.link ?? own).origin;
@@ -23,7 +23,7 @@ export function OnPhone({ stored, house }: OnPhoneProps) {
           name={said.onPhone}
           hint={said.onPhoneHint}
           label={said.onPhoneLabel}
-          issue={() => house.api.issueKey(stored.tasting, { for: 'host' })}
+          issue={() => app.api.issueKey(stored.tasting, { for: 'host' })}
           linkOf={(key) => hostLink(origin, stored.tasting, key)}
         />
       </Fold>

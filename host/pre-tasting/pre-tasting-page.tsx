@@ -10,42 +10,42 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, next } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { SelectField } from '../plan/fields/select-field.tsx';
-import type { Desk } from '../plan/plan-editor.ts';
-import { PlanAtHand } from '../plan/plan-loader.tsx';
+import type { PlanEditor } from '../plan/plan-editor.ts';
+import { PlanLoader } from '../plan/plan-loader.tsx';
 import { photosIn } from '../plan/pours/pour-edits.ts';
-import { KeepingWords } from '../plan/save-status.tsx';
+import { SaveStatus } from '../plan/save-status.tsx';
 import { words } from '../plan/words.ts';
 import { hrefOf } from '../route.ts';
-import { OnPhone } from './phone-link.tsx';
+import { PhoneLink } from './phone-link.tsx';
 import { isTasted, TastedPour } from './tasted-pour.tsx';
 
-interface AheadPageProps {
+interface PreTastingPageProps {
   readonly tasting: TastingId;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 /** The host tastes every pour before anybody else does: label photos, marks, strength and a line, on a phone. */
-export function AheadPage({ tasting, house }: AheadPageProps) {
+export function PreTastingPage({ tasting, app }: PreTastingPageProps) {
   return (
     <main class="page ahead">
-      <PlanAtHand tasting={tasting} api={house.api} status={house.status} onWrongKey={house.askForLink}>
-        {({ desk, stored }) => <Ahead desk={desk} stored={stored} house={house} />}
-      </PlanAtHand>
+      <PlanLoader tasting={tasting} api={app.api} status={app.status} onWrongKey={app.askForLink}>
+        {({ editor, stored }) => <Ahead editor={editor} stored={stored} app={app} />}
+      </PlanLoader>
     </main>
   );
 }
 
 interface AheadProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly stored: StoredPlan;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
-function Ahead({ desk, stored, house }: AheadProps) {
+function Ahead({ editor, stored, app }: AheadProps) {
   const said = words.ahead;
-  const plan = desk.draft.plan.value;
+  const plan = editor.draft.plan.value;
   const { tasting } = stored;
   const fixed = stored.stage !== 'planned';
   const [at, setAt] = useState(plan.pours[0]?.id);
@@ -54,7 +54,7 @@ function Ahead({ desk, stored, house }: AheadProps) {
     plan.pours.findIndex(({ id }) => id === at),
   );
   const pour = plan.pours[index];
-  const setAside = usePhotosSetAside(desk, house, tasting);
+  const setAside = usePhotosSetAside(editor, app, tasting);
   useEffect(() => {
     document.title = words.page(said.title);
   }, [said]);
@@ -71,7 +71,7 @@ function Ahead({ desk, stored, house }: AheadProps) {
         </a>
         <div>
           <h1>{said.title}</h1>
-          <KeepingWords desk={desk} />
+          <SaveStatus editor={editor} />
         </div>
       </header>
       {fixed ? <Notice kind="info">{said.fixed}</Notice> : <Notice kind="water">{said.care}</Notice>}
@@ -93,8 +93,8 @@ function Ahead({ desk, stored, house }: AheadProps) {
           <fieldset class="ahead-fields" disabled={fixed}>
             <TastedPour
               key={pour.id}
-              desk={desk}
-              house={house}
+              editor={editor}
+              app={app}
               tasting={tasting}
               pour={pour}
               onSetAside={setAside}
@@ -117,7 +117,7 @@ function Ahead({ desk, stored, house }: AheadProps) {
           </nav>
         </>
       )}
-      <OnPhone stored={stored} house={house} />
+      <PhoneLink stored={stored} app={app} />
     </>
   );
 }
@@ -126,16 +126,20 @@ function Ahead({ desk, stored, house }: AheadProps) {
  * Photos that were replaced or removed leave the server when the page is left and no pour has them any more: until then a
  * removal can be undone.
  */
-function usePhotosSetAside(desk: Desk, house: House, tasting: TastingId): (photo: PhotoId) => void {
+function usePhotosSetAside(
+  editor: PlanEditor,
+  app: AppContext,
+  tasting: TastingId,
+): (photo: PhotoId) => void {
   const aside = useRef(new Set<PhotoId>());
   useEffect(
     () => () => {
-      const { plan, keeping } = desk.draft;
+      const { plan, keeping } = editor.draft;
       if (keeping.value.is === 'failed' || keeping.value.is === 'elsewhere') return;
       const used = photosIn(plan.value);
-      for (const photo of aside.current) if (!used.has(photo)) void house.api.dropPhoto(tasting, photo);
+      for (const photo of aside.current) if (!used.has(photo)) void app.api.dropPhoto(tasting, photo);
     },
-    [desk, house, tasting],
+    [editor, app, tasting],
   );
   return (photo) => void aside.current.add(photo);
 }

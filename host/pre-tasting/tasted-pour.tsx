@@ -1,12 +1,12 @@
 import type { PhotoId, TastingId } from '../../core/ids.ts';
 import type { Pour } from '../../core/tasting.ts';
 import { TextArea } from '../../shared/ui/text-area.tsx';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { AgeFields } from '../plan/fields/age-fields.tsx';
 import { StrengthField } from '../plan/fields/strength-field.tsx';
 import { missingOf, orderOf } from '../plan/figures/order.ts';
-import type { Desk } from '../plan/plan-editor.ts';
-import { FactsOfDrink } from '../plan/pours/drink-facts.tsx';
+import type { PlanEditor } from '../plan/plan-editor.ts';
+import { DrinkFacts } from '../plan/pours/drink-facts.tsx';
 import { withFact, withMark } from '../plan/pours/pour-edits.ts';
 import { words } from '../plan/words.ts';
 import { LabelPhotos } from './label-photos.tsx';
@@ -17,22 +17,22 @@ export const isTasted = ({ marks, abv }: Pour): boolean =>
   marks?.pungency !== undefined && marks.dryness !== undefined && abv !== undefined;
 
 interface TastedPourProps {
-  readonly desk: Desk;
-  readonly house: House;
+  readonly editor: PlanEditor;
+  readonly app: AppContext;
   readonly tasting: TastingId;
   readonly pour: Pour;
   readonly onSetAside: (photo: PhotoId) => void;
 }
 
-export function TastedPour({ desk, house, tasting, pour, onSetAside }: TastedPourProps) {
+export function TastedPour({ editor, app, tasting, pour, onSetAside }: TastedPourProps) {
   const said = words.ahead;
   const set = <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined): void =>
-    desk.edit((now) => withFact(now, pour.id, key, value));
-  const missing = missingOf(orderOf(desk.draft.plan.value).now, pour.id);
+    editor.edit((now) => withFact(now, pour.id, key, value));
+  const missing = missingOf(orderOf(editor.draft.plan.value).now, pour.id);
   return (
     <>
       <h2 class="ahead-name">{pour.name}</h2>
-      <LabelPhotos desk={desk} house={house} tasting={tasting} pour={pour} onSetAside={onSetAside} />
+      <LabelPhotos editor={editor} app={app} tasting={tasting} pour={pour} onSetAside={onSetAside} />
       <section class="stack" aria-labelledby="marks">
         <h3 id="marks">{said.marks}</h3>
         {(['pungency', 'dryness'] as const).map((axis) => (
@@ -40,7 +40,7 @@ export function TastedPour({ desk, house, tasting, pour, onSetAside }: TastedPou
             key={axis}
             said={said[axis]}
             mark={pour.marks?.[axis]}
-            onMark={(mark) => desk.edit((now) => withMark(now, pour.id, axis, mark))}
+            onMark={(mark) => editor.edit((now) => withMark(now, pour.id, axis, mark))}
           />
         ))}
       </section>
@@ -52,7 +52,7 @@ export function TastedPour({ desk, house, tasting, pour, onSetAside }: TastedPou
             <AgeFields pour={pour} set={set} />
           </div>
         )}
-        <FactsOfDrink pour={pour} set={set} />
+        <DrinkFacts pour={pour} set={set} />
         <p class="small soft">{missing === '' ? said.orderKnown : said.orderMissing(missing)}</p>
       </section>
       <TextArea

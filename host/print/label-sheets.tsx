@@ -10,7 +10,7 @@ import { pourVolume } from '../plan/figures/strength.ts';
 import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
 import { paperWords } from './language.ts';
 import { paperSizes } from './paper-size.ts';
-import type { SheetsProps } from './sheet-props.ts';
+import type { SheetProps } from './sheet-props.ts';
 import { type VialLabel, vialLabels } from './vial-labels.ts';
 import { volumeText } from './volume.ts';
 
@@ -25,7 +25,7 @@ const presets: Readonly<Record<Exclude<Preset, 'own'>, LabelSize>> = {
 };
 
 /** Labels for the vials of guests at home: all of one pour together, as they are filled. */
-export function Labels({ evening, paper, title }: SheetsProps) {
+export function LabelSheets({ evening, paper, title }: SheetProps) {
   const { plan } = evening.stored;
   const preset = useSignal<Preset>('middle');
   const width = useSignal('50');

@@ -5,7 +5,7 @@ import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
-import type { SheetsProps } from './sheet-props.ts';
+import type { SheetProps } from './sheet-props.ts';
 
 const words = paperWords.notes;
 
@@ -14,7 +14,7 @@ const linesFor: Readonly<Record<TextField, number>> = { look: 1, nose: 2, palate
 const glassesOnSheet = 3;
 
 /** Sheets for whoever writes with a pen: by pour and sense, ruled. */
-export function NoteSheets({ evening, paper, title }: SheetsProps) {
+export function NoteSheets({ evening, paper, title }: SheetProps) {
   const { plan } = evening.stored;
   const each = useSignal(false);
   const differ = placesDiffer(plan);

@@ -3,20 +3,20 @@ import { useEffect } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { type PaperKind, paperKinds } from '../paper-kind.ts';
 import { hrefOf } from '../route.ts';
-import { Labels } from './label-sheets.tsx';
+import { LabelSheets } from './label-sheets.tsx';
 import { paperWords } from './language.ts';
 import { NoteSheets } from './note-sheets.tsx';
 import { type PaperSize, usualPaper } from './paper-size.ts';
-import { Mats } from './place-mats.tsx';
+import { PlaceMats } from './place-mats.tsx';
 import { RunSheetPages } from './run-sheet-pages.tsx';
-import type { SheetsProps } from './sheet-props.ts';
-import { Shopping } from './shopping-sheet.tsx';
+import type { SheetProps } from './sheet-props.ts';
+import { ShoppingSheet } from './shopping-sheet.tsx';
 
 interface PaperPageProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly kind: PaperKind;
 }
 
@@ -96,18 +96,18 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
   );
 }
 
-function Sheets({ kind, ...props }: SheetsProps & { readonly kind: PaperKind }) {
+function Sheets({ kind, ...props }: SheetProps & { readonly kind: PaperKind }) {
   switch (kind) {
     case 'mats':
-      return <Mats {...props} />;
+      return <PlaceMats {...props} />;
     case 'notes':
       return <NoteSheets {...props} />;
     case 'labels':
-      return <Labels {...props} />;
+      return <LabelSheets {...props} />;
     case 'run-sheet':
       return <RunSheetPages {...props} />;
     case 'shopping':
-      return <Shopping {...props} />;
+      return <ShoppingSheet {...props} />;
     default:
       return kind satisfies never;
   }

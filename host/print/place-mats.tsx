@@ -9,7 +9,7 @@ import { leftHandedPlaces } from '../evening/taken-places.ts';
 import { paperWords } from './language.ts';
 import { MatDrawing } from './mat-drawing.tsx';
 import { type MatsToPrint, type MatToPrint, matsFor, placesIn } from './mat-sheets.ts';
-import type { SheetsProps } from './sheet-props.ts';
+import type { SheetProps } from './sheet-props.ts';
 
 const words = paperWords.mats;
 
@@ -19,7 +19,7 @@ const usualFoot = '60';
 const millimetres = (typed: string): number => Number(typed.trim().replace(',', '.'));
 
 /** Mats at true size, with what the host decides about them. */
-export function Mats({ evening, paper, title }: SheetsProps) {
+export function PlaceMats({ evening, paper, title }: SheetProps) {
   const { plan } = evening.stored;
   const foot = useSignal(usualFoot);
   const bowl = useSignal('');

@@ -10,12 +10,12 @@ import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
 import { type RunBlock, type RunRow, runSheet } from './run-sheet.ts';
 import { runningHead } from './running-head.ts';
-import type { SheetsProps } from './sheet-props.ts';
+import type { SheetProps } from './sheet-props.ts';
 
 const words = paperWords.runSheet;
 
 /** The evening on paper for the host's hand: when, what, how long, and what to say. */
-export function RunSheetPages({ evening, paper }: SheetsProps) {
+export function RunSheetPages({ evening, paper }: SheetProps) {
   const { plan } = evening.stored;
   const withSay = useSignal(true);
   const sheet = useMemo(() => runSheet(plan), [plan]);

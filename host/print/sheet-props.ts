@@ -1,9 +1,9 @@
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import type { PaperSize } from './paper-size.ts';
 
 /** What every kind of paper is made from. */
-export interface SheetsProps {
-  readonly evening: Evening;
+export interface SheetProps {
+  readonly evening: EveningContext;
   readonly paper: PaperSize;
   /** The evening's, or the usual one. */
   readonly title: string;

@@ -8,13 +8,13 @@ import { type BottleLine, type ShoppingFigures, shoppingFor } from '../plan/figu
 import { pourVolume } from '../plan/figures/strength.ts';
 import { paperWords } from './language.ts';
 import { runningHead } from './running-head.ts';
-import type { SheetsProps } from './sheet-props.ts';
+import type { SheetProps } from './sheet-props.ts';
 import { volumeText } from './volume.ts';
 
 const words = paperWords.shopping;
 
 /** Everything to get, with a box to tick. */
-export function Shopping({ evening, paper }: SheetsProps) {
+export function ShoppingSheet({ evening, paper }: SheetProps) {
   const { plan } = evening.stored;
   const washed = useSignal(false);
   const list = shoppingFor(plan, washed.value);

@@ -5,20 +5,20 @@ import { Dialog } from '../../shared/ui/dialog.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { bin } from '../../shared/ui/strokes.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 import { recapWords as words } from './language.ts';
 
 interface DeleteEveningProps {
   readonly tasting: TastingId;
   readonly title: string;
-  readonly house: House;
+  readonly app: AppContext;
   /** Once the server has nothing left of it. */
   readonly onGone: () => void;
 }
 
 /** The one thing without an undo: said plainly, then asked twice. */
-export function DeleteEvening({ tasting, title, house, onGone }: DeleteEveningProps) {
+export function DeleteEvening({ tasting, title, app, onGone }: DeleteEveningProps) {
   const asking = useSignal(false);
   const understood = useSignal(false);
   const busy = useSignal(false);
@@ -28,13 +28,13 @@ export function DeleteEvening({ tasting, title, house, onGone }: DeleteEveningPr
   };
   const remove = async (): Promise<void> => {
     busy.value = true;
-    const answer = await house.api.deleteTasting(tasting);
+    const answer = await app.api.deleteTasting(tasting);
     // Asked again, so that "deleted" is what the server says and not what this page hopes.
-    const again = await house.api.plan(tasting);
+    const again = await app.api.plan(tasting);
     busy.value = false;
     close();
     if (isGone(again)) return onGone();
-    house.status.say(answer.ok || again.ok ? words.remove.notSure : sentenceFor(answer.code));
+    app.status.say(answer.ok || again.ok ? words.remove.notSure : sentenceFor(answer.code));
   };
   return (
     <section class="recap-delete stack screen-only" aria-labelledby="delete-evening">
@@ -90,5 +90,5 @@ export function DeleteEvening({ tasting, title, house, onGone }: DeleteEveningPr
 }
 
 /** With the house's key the tasting is unknown; a key of its own went with it and opens nothing any more. */
-const isGone = (again: Awaited<ReturnType<House['api']['plan']>>): boolean =>
+const isGone = (again: Awaited<ReturnType<AppContext['api']['plan']>>): boolean =>
   !again.ok && (again.code === 'no-such-tasting' || again.code === 'wrong-key');

@@ -2,7 +2,7 @@
  * Paper has no folds: how a finding was reckoned is opened for printing, and what was folded is folded again. To be
  * called once the page stands; answers with what ends it.
  */
-export function unfoldForPaper(): () => void {
+export function unfoldForPrint(): () => void {
   let opened: HTMLDetailsElement[] = [];
   const before = (): void => {
     opened = [...document.querySelectorAll<HTMLDetailsElement>('details[data-print="open"]:not([open])')];

@@ -3,30 +3,30 @@ import type { TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { download, print } from '../../shared/ui/strokes.ts';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 import { saveAsFile } from '../save-as-file.ts';
 import { recapWords as words } from './language.ts';
 
-interface TakeAwayProps {
+interface RecapFilesProps {
   readonly tasting: TastingId;
   readonly title: string;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 const types = { csv: 'text/csv', json: 'application/json' } as const;
 
 /** Paper and files. */
-export function TakeAway({ tasting, title, house }: TakeAwayProps) {
+export function RecapFiles({ tasting, title, app }: RecapFilesProps) {
   const fetching = useSignal<keyof typeof types | null>(null);
   const fetchFile = async (kind: keyof typeof types): Promise<void> => {
     if (fetching.value !== null) return;
     fetching.value = kind;
-    const answer = await house.api.recapFile(tasting, kind);
+    const answer = await app.api.recapFile(tasting, kind);
     fetching.value = null;
-    if (!answer.ok) return house.status.say(sentenceFor(answer.code));
+    if (!answer.ok) return app.status.say(sentenceFor(answer.code));
     saveAsFile(`${words.take.fileName(title)}.${kind}`, types[kind], answer.body);
-    house.status.say(words.take.saved);
+    app.status.say(words.take.saved);
   };
   return (
     <section class="stack screen-only" aria-labelledby="take-away">

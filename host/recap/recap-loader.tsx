@@ -4,17 +4,17 @@ import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { loadWords } from '../../shared/words/load-words.ts';
-import type { House } from '../app-context.ts';
-import { Trouble } from '../error-notice.tsx';
+import type { AppContext } from '../app-context.ts';
+import { ErrorNotice } from '../error-notice.tsx';
 import { words as hostWords, sentenceFor } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { recapWords as words } from './language.ts';
 import { namesOf, type Sheets } from './names.ts';
 import { RecapPage } from './recap-page.tsx';
 
-interface RecapRoomProps {
+interface RecapLoaderProps {
   readonly tasting: TastingId;
-  readonly house: House;
+  readonly app: AppContext;
 }
 
 type Loaded =
@@ -24,11 +24,11 @@ type Loaded =
   | { readonly is: 'gone' };
 
 /** Where the recap stands in the host's app: fetched once, for an evening that is over does not move. */
-export function RecapRoom({ tasting, house }: RecapRoomProps) {
+export function RecapLoader({ tasting, app }: RecapLoaderProps) {
   const loaded = useSignal<Loaded>({ is: 'loading' });
   const load = useCallback(async (): Promise<void> => {
-    const answer = await house.api.recap(tasting);
-    if (!answer.ok && answer.code === 'wrong-key') return house.askForLink();
+    const answer = await app.api.recap(tasting);
+    if (!answer.ok && answer.code === 'wrong-key') return app.askForLink();
     if (!answer.ok) {
       const early = answer.code === 'not-finished' || answer.code === 'not-open';
       loaded.value = { is: 'failed', sentence: early ? words.notYet : sentenceFor(answer.code) };
@@ -36,7 +36,7 @@ export function RecapRoom({ tasting, house }: RecapRoomProps) {
     }
     loaded.value = { is: 'here', recap: answer.body, sheets: await sheetsFor(answer.body) };
     document.title = hostWords.page(answer.body.title);
-  }, [house, tasting, loaded]);
+  }, [app, tasting, loaded]);
   useEffect(() => void load(), [load]);
 
   const now = loaded.value;
@@ -51,7 +51,7 @@ export function RecapRoom({ tasting, house }: RecapRoomProps) {
       return (
         <main class="page page-narrow stack">
           <h1>{words.title}</h1>
-          <Trouble sentence={now.sentence} onRetry={() => void load()} />
+          <ErrorNotice sentence={now.sentence} onRetry={() => void load()} />
           <a href={hrefOf({ page: 'home' })}>{words.toHome}</a>
         </main>
       );
@@ -76,7 +76,7 @@ export function RecapRoom({ tasting, house }: RecapRoomProps) {
           tasting={tasting}
           recap={now.recap}
           names={namesOf(now.recap, now.sheets)}
-          house={house}
+          app={app}
           onGone={() => {
             loaded.value = { is: 'gone' };
           }}

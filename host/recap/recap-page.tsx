@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
-import type { House } from '../app-context.ts';
+import type { AppContext } from '../app-context.ts';
 import { dayOf, timeOfDay } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { ColoursFinding } from './colours-finding.tsx';
@@ -12,8 +12,8 @@ import { recapWords as words } from './language.ts';
 import { LikingFinding } from './liking-finding.tsx';
 import type { Names } from './names.ts';
 import { OrderFinding } from './order-finding.tsx';
-import { unfoldForPaper } from './print-unfolding.ts';
-import { TakeAway } from './recap-files.tsx';
+import { unfoldForPrint } from './print-unfolding.ts';
+import { RecapFiles } from './recap-files.tsx';
 import { StructureFinding } from './structure-finding.tsx';
 import { TimingFinding } from './timing-finding.tsx';
 import { TrialFinding } from './trial-finding.tsx';
@@ -23,15 +23,15 @@ interface RecapPageProps {
   readonly tasting: TastingId;
   readonly recap: EveningRecap;
   readonly names: Names;
-  readonly house: House;
+  readonly app: AppContext;
   readonly onGone: () => void;
 }
 
 /** What the host takes home: who won, what was agreed on, and where the time went. */
-export function RecapPage({ tasting, recap, names, house, onGone }: RecapPageProps) {
+export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps) {
   const { guests, rankings, liking, timing } = recap;
   const title = recap.title === '' ? words.untitled : recap.title;
-  useEffect(unfoldForPaper, []);
+  useEffect(unfoldForPrint, []);
   const silent = recap.pours.filter(({ standing }) => standing === 'silent').map(({ name }) => name);
   return (
     <main class="recap">
@@ -80,8 +80,8 @@ export function RecapPage({ tasting, recap, names, house, onGone }: RecapPagePro
         <p>{words.onlyPermitted}</p>
         {silent.length > 0 && <p>{words.silent(silent)}</p>}
       </Notice>
-      <TakeAway tasting={tasting} title={title} house={house} />
-      <DeleteEvening tasting={tasting} title={title} house={house} onGone={onGone} />
+      <RecapFiles tasting={tasting} title={title} app={app} />
+      <DeleteEvening tasting={tasting} title={title} app={app} onGone={onGone} />
     </main>
   );
 }

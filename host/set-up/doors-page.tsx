@@ -1,12 +1,12 @@
 import type { TastingId } from '../../core/ids.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
-import { LinkWord } from '../evening/connection-status.tsx';
-import { Invitation } from '../evening/join-code.tsx';
-import { Screens } from '../evening/room-screens.tsx';
+import { ConnectionStatus } from '../evening/connection-status.tsx';
+import { JoinCode } from '../evening/join-code.tsx';
+import { RoomScreens } from '../evening/room-screens.tsx';
 import { homeWords, SeatTile } from '../evening/seat-tile.tsx';
 import { tableOf } from '../evening/table.ts';
-import type { Evening } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening-pages.tsx';
 import { inviteWords } from '../invite/language.ts';
 import { words } from '../language.ts';
 import { words as planWords } from '../plan/words.ts';
@@ -16,7 +16,7 @@ import { hrefOf } from '../route.ts';
 import { Preparations } from './preparations.tsx';
 
 /** Before the evening: how guests come in, who is here, and what lies on each place. */
-export function DoorsPage({ evening }: { readonly evening: Evening }) {
+export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
   const { stored, follower } = evening;
   const view = follower.view.value;
   const table = tableOf(view?.seats ?? [], follower.presence.value);
@@ -28,7 +28,7 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
       <header class="doors-head">
         <h1>{stored.plan.title === '' ? words.untitled : stored.plan.title}</h1>
         <nav class="doors-nav" aria-label={words.doors.elsewhere}>
-          <LinkWord link={follower.link.value} hosts={follower.presence.value.hosts} />
+          <ConnectionStatus link={follower.link.value} hosts={follower.presence.value.hosts} />
           <a class="button button-quiet" href={hrefOf({ page: 'home' })}>
             {words.doors.toHome}
           </a>
@@ -45,8 +45,8 @@ export function DoorsPage({ evening }: { readonly evening: Evening }) {
       </header>
       <div class="doors-body">
         <section class="doors-in" aria-label={words.doors.title}>
-          <Invitation stored={stored} />
-          <Screens evening={evening} />
+          <JoinCode stored={stored} />
+          <RoomScreens evening={evening} />
         </section>
         <section class="doors-table stack" aria-labelledby="at-table">
           <h2 id="at-table">
@@ -107,7 +107,7 @@ function Errands({ tasting }: { readonly tasting: TastingId }) {
 }
 
 /** The one thing to do next, at the thumb's side. */
-function DoorsThumb({ evening }: { readonly evening: Evening }) {
+function DoorsThumb({ evening }: { readonly evening: EveningContext }) {
   const { stored, follower, asking } = evening;
   const view = follower.view.value;
   if (view !== null) {

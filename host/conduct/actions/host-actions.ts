@@ -5,14 +5,14 @@ import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts
 import { type EpochMs, seconds } from '../../../core/units.ts';
 import type { Status } from '../../../shared/ui/status.ts';
 import type { HostAsk } from '../../../shared/wire/commands.ts';
-import type { Asking } from '../../evening/commands-under-way.ts';
+import type { CommandsUnderWay } from '../../evening/commands-under-way.ts';
 import { pourIn } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
-import type { BigStep } from './primary-action.ts';
+import type { PrimaryAction } from './primary-action.ts';
 
 /** Everything a host does in a room, each with its word and, where something is taken away, its undo. */
-export interface Conducting {
-  takeStep(step: BigStep): void;
+export interface HostActions {
+  takeStep(step: PrimaryAction): void;
   back(from: CueId): void;
   jump(to: Cue, name: string, from: CueId): void;
   holdOrResume(clock: HostUnderWay['clock']): void;
@@ -36,14 +36,14 @@ export interface Conducting {
 /** What undoing gives back: the wished end as it was, and whether the running order was fitted to it. */
 export type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
 
-interface ConductingOptions {
-  readonly asking: Asking;
+interface HostActionsOptions {
+  readonly asking: CommandsUnderWay;
   readonly status: Status;
   /** The end is asked about first: it is no place for a thumb that taps on. */
   readonly onFinish: () => void;
 }
 
-export function createConducting({ asking, status, onFinish }: ConductingOptions): Conducting {
+export function createHostActions({ asking, status, onFinish }: HostActionsOptions): HostActions {
   const just = (ask: HostAsk): void => void asking.ask(ask);
 
   /** Says what was done; `undo` are the asks that take it back, in order. */

@@ -3,7 +3,7 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import type { DiscussionState, HostUnderWay } from '../../../core/session/views/host.ts';
 
 /** What the one big button does now. */
-export type BigStep =
+export type PrimaryAction =
   /** Opening comes before moving on: a room that talks over unopened notes has nothing to look at. */
   | { readonly does: 'open-discussion'; readonly pours: readonly PourId[] }
   | { readonly does: 'reveal'; readonly pours: readonly PourId[] }
@@ -14,10 +14,10 @@ export type BigStep =
  * At a discussion it first opens the talk, at a reveal it first tells the names, then it moves on; at the end it
  * offers to finish. A talk that the host has closed again is over, and is not opened a second time by a thumb.
  */
-export function bigStep(
+export function primaryAction(
   view: Pick<HostUnderWay, 'cue' | 'next' | 'pours' | 'trials'>,
   cue: Cue | undefined,
-): BigStep {
+): PrimaryAction {
   if (cue?.kind === 'discussion') {
     const silent = talkedAbout(view, cue.pours).filter((each) => each.discussion === 'silent');
     if (silent.length > 0) return { does: 'open-discussion', pours: silent.map(({ id }) => id) };

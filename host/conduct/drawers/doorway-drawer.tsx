@@ -4,16 +4,16 @@ import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { hostLink } from '../../access/key-link.ts';
 import { guestAddresses } from '../../evening/guest-addresses.ts';
 import { IssuedLink } from '../../evening/issued-link.tsx';
-import { Invitation } from '../../evening/join-code.tsx';
-import { Screens } from '../../evening/room-screens.tsx';
+import { JoinCode } from '../../evening/join-code.tsx';
+import { RoomScreens } from '../../evening/room-screens.tsx';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 const hints = { open: 'openHint', ask: 'askHint', closed: 'closedHint' } as const;
 
 /** The doors, and the square again for whoever comes late. */
-export function DoorwayDrawer({ evening, view, conducting, onClose }: DrawerProps) {
-  const { stored, house } = evening;
+export function DoorwayDrawer({ evening, view, actions, onClose }: DrawerProps) {
+  const { stored, app } = evening;
   return (
     <Dialog
       title={words.doorway.title}
@@ -24,24 +24,24 @@ export function DoorwayDrawer({ evening, view, conducting, onClose }: DrawerProp
         </Button>
       }
     >
-      <Invitation stored={stored} />
+      <JoinCode stored={stored} />
       <Choice
         legend={words.doorway.legend}
         across
         value={view.doors}
-        onChoose={(doors) => conducting.just({ type: 'SetDoors', doors })}
+        onChoose={(doors) => actions.just({ type: 'SetDoors', doors })}
         options={(['open', 'ask', 'closed'] as const).map((doors) => ({
           value: doors,
           label: words.doorway[doors],
           hint: words.doorway[hints[doors]],
         }))}
       />
-      <Screens evening={evening} />
+      <RoomScreens evening={evening} />
       <IssuedLink
         name={words.doorway.secondHost}
         hint={words.doorway.secondHostHint}
         label={words.doorway.secondHostLabel}
-        issue={() => house.api.issueKey(stored.tasting, { for: 'host' })}
+        issue={() => app.api.issueKey(stored.tasting, { for: 'host' })}
         linkOf={(key) => hostLink(reachableOrigin(evening), stored.tasting, key)}
       />
     </Dialog>

@@ -7,17 +7,17 @@ import { useTick } from '../../../shared/ui/use-tick.ts';
 import { timeOfDay, words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
 import { endRange } from '../pace/end-range.ts';
-import { aheadOf, lookAhead } from '../pace/timetable.ts';
+import { aheadOf, timetableOf } from '../pace/timetable.ts';
 import { nearestAt, onThisDevice, type Preview, previewOf, roundedUp } from '../pace/wished-end.ts';
 import { LeftOut, Offers } from './finish-by-offers.tsx';
 
 const step = 5 * 60_000;
 
 /** A wished end, what would become of the evening for it, and the one tap that does it. */
-export function FinishByDrawer({ evening, view, order, conducting, onClose }: DrawerProps) {
+export function FinishByDrawer({ evening, view, order, actions, onClose }: DrawerProps) {
   const { clock, runningOrder } = evening.follower;
   const now = epochMs(useTick(clock.now, { running: true, anchor: 0, period: 10_000 }));
-  const { end } = lookAhead(order, view, now);
+  const { end } = timetableOf(order, view, now);
   const wanted = useSignal<EpochMs>(view.wishedEnd ?? roundedUp(end.likely));
   const typed = useSignal<string | null>(null);
   const unfitted = runningOrder.value?.unfitted ?? [];
@@ -38,13 +38,9 @@ export function FinishByDrawer({ evening, view, order, conducting, onClose }: Dr
     onClose();
     const time = timeOfDay(wanted.value);
     // The head of the page shows it, and that is all there is to say of it.
-    if (preview.is === 'fits-already') conducting.just({ type: 'WishEnd', endsAt: wanted.value });
+    if (preview.is === 'fits-already') actions.just({ type: 'WishEnd', endsAt: wanted.value });
     else
-      conducting.fit(
-        wanted.value,
-        view,
-        preview.is === 'too-long' ? said.shortenedAll : said.shortened(time),
-      );
+      actions.fit(wanted.value, view, preview.is === 'too-long' ? said.shortenedAll : said.shortened(time));
   };
   const primary = primaryOf(preview, wanted.value === view.wishedEnd);
   return (
@@ -58,7 +54,7 @@ export function FinishByDrawer({ evening, view, order, conducting, onClose }: Dr
               kind="quiet"
               onPress={() => {
                 onClose();
-                conducting.just({ type: 'WishEnd', endsAt: null });
+                actions.just({ type: 'WishEnd', endsAt: null });
               }}
             >
               {said.forget}
@@ -68,7 +64,7 @@ export function FinishByDrawer({ evening, view, order, conducting, onClose }: Dr
             <Button
               onPress={() => {
                 onClose();
-                conducting.just({ type: 'UndoFit' });
+                actions.just({ type: 'UndoFit' });
               }}
             >
               {said.undo}
@@ -104,15 +100,9 @@ export function FinishByDrawer({ evening, view, order, conducting, onClose }: Dr
         <PreviewWords preview={preview} wanted={wanted.value} now={now} />
       </div>
       {preview.is === 'too-long' && (
-        <Offers
-          offers={preview.offers}
-          over={preview.over}
-          view={view}
-          order={order}
-          conducting={conducting}
-        />
+        <Offers offers={preview.offers} over={preview.over} view={view} order={order} actions={actions} />
       )}
-      <LeftOut view={view} conducting={conducting} />
+      <LeftOut view={view} actions={actions} />
       <p class="small soft figures">{said.sure(endRange(end))}</p>
     </Dialog>
   );

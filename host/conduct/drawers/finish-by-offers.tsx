@@ -4,7 +4,7 @@ import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import type { HostAsk } from '../../../shared/wire/commands.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../actions/host-actions.ts';
+import type { HostActions } from '../actions/host-actions.ts';
 
 interface OffersProps {
   readonly offers: readonly Offer[];
@@ -12,18 +12,18 @@ interface OffersProps {
   readonly over: number;
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** What could be left out, each with the time it saves and whether that is enough; one tap each. */
-export function Offers({ offers, over, view, order, conducting }: OffersProps) {
+export function Offers({ offers, over, view, order, actions }: OffersProps) {
   if (offers.length === 0) return null;
   const at = order.find(({ id }) => id === view.cue);
   const take = (offer: Offer): void => {
     const pour = offer.kind === 'drop-pour' && view.pours.find(({ id }) => id === offer.pour);
-    if (pour) conducting.drop(pour, at);
-    if (offer.kind === 'drop-closing-pass') conducting.dropClosing(at);
-    if (offer.kind === 'shorten-discussions') conducting.shortenTalks();
+    if (pour) actions.drop(pour, at);
+    if (offer.kind === 'drop-closing-pass') actions.dropClosing(at);
+    if (offer.kind === 'shorten-discussions') actions.shortenTalks();
   };
   return (
     <section>
@@ -63,11 +63,11 @@ function nameOf(offer: Offer, { pours }: HostUnderWay): string {
 
 interface LeftOutProps {
   readonly view: HostUnderWay;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** What has been left out so far, each with its way back. */
-export function LeftOut({ view, conducting }: LeftOutProps) {
+export function LeftOut({ view, actions }: LeftOutProps) {
   const said = words.pace;
   const rows: readonly { readonly what: string; readonly back: HostAsk }[] = [
     ...view.pours
@@ -86,7 +86,7 @@ export function LeftOut({ view, conducting }: LeftOutProps) {
         {rows.map(({ what, back }) => (
           <li key={what}>
             <bdi>{what}</bdi>
-            <Button kind="quiet" label={said.putBackLabel(what)} onPress={() => conducting.just(back)}>
+            <Button kind="quiet" label={said.putBackLabel(what)} onPress={() => actions.just(back)}>
               {said.putBack}
             </Button>
           </li>

@@ -6,14 +6,14 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import { placesOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
-import { leftSilent } from './unopened-discussions.ts';
+import { unopenedDiscussions } from './unopened-discussions.ts';
 
 /** The end is asked about, and with it what the table talked about without anybody opening the talk. */
-export function FinishDrawer({ view, order, conducting, onClose }: DrawerProps) {
+export function FinishDrawer({ view, order, actions, onClose }: DrawerProps) {
   const turned = useSignal<ReadonlyMap<PourId, boolean>>(new Map());
   const untasted = view.pours.filter((pour) => !pour.reached && !pour.dropped).length;
   const places = placesOf(view.pours);
-  const silent = leftSilent(view, order).map(({ id, likelyTalked }) => ({
+  const silent = unopenedDiscussions(view, order).map(({ id, likelyTalked }) => ({
     id,
     on: turned.value.get(id) ?? likelyTalked,
   }));
@@ -31,7 +31,7 @@ export function FinishDrawer({ view, order, conducting, onClose }: DrawerProps) 
           <Button
             onPress={() => {
               onClose();
-              conducting.finish(silent.filter(({ on }) => on).map(({ id }) => id));
+              actions.finish(silent.filter(({ on }) => on).map(({ id }) => id));
             }}
           >
             {words.finish.go}

@@ -5,7 +5,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { placesOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../actions/host-actions.ts';
+import type { HostActions } from '../actions/host-actions.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 /** What cannot be taken back is asked twice: sealing the notes of a glass, telling its name. */
@@ -16,7 +16,7 @@ interface Sure {
 }
 
 /** Every glass of the evening: talk, names, dropping and putting back, out of the usual order. */
-export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps) {
+export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
   const sure = useSignal<Sure | null>(null);
   const places = placesOf(view.pours);
   const asked = sure.value;
@@ -33,7 +33,7 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
             <Button
               onPress={() => {
                 onClose();
-                confirmed(asked, conducting);
+                confirmed(asked, actions);
               }}
             >
               {asked.about === 'tell' ? words.glasses.tellName : words.glasses.openTalk}
@@ -87,15 +87,15 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
               <GlassAsks
                 pour={pour}
                 blind={view.blind}
-                conducting={conducting}
+                actions={actions}
                 onSure={(about) => {
                   // Opening again seals nothing anew, so it needs no second question.
-                  if (about === 'open' && pour.discussion === 'closed') conducting.openTalk([pour.id]);
+                  if (about === 'open' && pour.discussion === 'closed') actions.openTalk([pour.id]);
                   else sure.value = { about, title: pour.name, pours: [pour.id] };
                 }}
                 onDrop={() => {
                   onClose();
-                  conducting.drop(pour, at);
+                  actions.drop(pour, at);
                 }}
               />
             </div>
@@ -109,15 +109,15 @@ export function GlassesDrawer({ view, order, conducting, onClose }: DrawerProps)
 interface GlassAsksProps {
   readonly pour: HostPour;
   readonly blind: boolean;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
   readonly onSure: (about: 'open' | 'tell') => void;
   readonly onDrop: () => void;
 }
 
-function GlassAsks({ pour, blind, conducting, onSure, onDrop }: GlassAsksProps) {
+function GlassAsks({ pour, blind, actions, onSure, onDrop }: GlassAsksProps) {
   if (pour.dropped) {
     return (
-      <Button onPress={() => conducting.just({ type: 'RestorePour', pour: pour.id })}>
+      <Button onPress={() => actions.just({ type: 'RestorePour', pour: pour.id })}>
         {words.glasses.restore}
       </Button>
     );
@@ -128,7 +128,7 @@ function GlassAsks({ pour, blind, conducting, onSure, onDrop }: GlassAsksProps) 
         <Button onPress={() => onSure('open')}>{words.glasses.openTalk}</Button>
       )}
       {pour.discussion === 'open' && (
-        <Button onPress={() => conducting.closeTalk([pour.id])}>{words.glasses.closeTalk}</Button>
+        <Button onPress={() => actions.closeTalk([pour.id])}>{words.glasses.closeTalk}</Button>
       )}
       {blind && pour.reached && !pour.revealed && (
         <Button onPress={() => onSure('tell')}>{words.glasses.tellName}</Button>
@@ -140,9 +140,9 @@ function GlassAsks({ pour, blind, conducting, onSure, onDrop }: GlassAsksProps) 
   );
 }
 
-function confirmed({ about, pours }: Sure, conducting: Conducting): void {
-  if (about === 'tell') conducting.just({ type: 'Reveal', pours });
-  else conducting.openTalk(pours);
+function confirmed({ about, pours }: Sure, actions: HostActions): void {
+  if (about === 'tell') actions.just({ type: 'Reveal', pours });
+  else actions.openTalk(pours);
 }
 
 function stateOf(pour: HostPour, blind: boolean): string {

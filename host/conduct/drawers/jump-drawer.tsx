@@ -9,7 +9,7 @@ interface JumpDrawerProps extends DrawerProps {
   readonly cue: CueId;
 }
 
-export function JumpDrawer({ cue, view, order, conducting, onClose }: JumpDrawerProps) {
+export function JumpDrawer({ cue, view, order, actions, onClose }: JumpDrawerProps) {
   const target = order.find(({ id }) => id === cue);
   if (target === undefined) return null;
   const name = nameOf(target, view.pours);
@@ -22,7 +22,7 @@ export function JumpDrawer({ cue, view, order, conducting, onClose }: JumpDrawer
           <Button
             onPress={() => {
               onClose();
-              conducting.jump(target, name, view.cue);
+              actions.jump(target, name, view.cue);
             }}
           >
             {words.room.jump.go}

@@ -12,14 +12,14 @@ import {
   type ThemeChoice,
   themeChoices,
 } from '../../../shared/ui/theme.ts';
-import { chooseHand, type Hand, readHand } from '../../handedness.ts';
+import { chooseHandedness, type Handedness, readHandedness } from '../../handedness.ts';
 import { words } from '../../language.ts';
 import { hrefOf } from '../../route.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 const shares = ['0.5', '0.75', '1'] as const;
 
-export function MoreDrawer({ evening, view, table, conducting, onOpen, onClose }: DrawerProps) {
+export function MoreDrawer({ evening, view, table, actions, onOpen, onClose }: DrawerProps) {
   return (
     <Dialog
       title={words.more.title}
@@ -39,9 +39,9 @@ export function MoreDrawer({ evening, view, table, conducting, onOpen, onClose }
       <PacingChoice
         pacing={view.pacing}
         here={table.counts.here}
-        onChoose={(pacing) => conducting.just({ type: 'ChoosePacing', pacing })}
+        onChoose={(pacing) => actions.just({ type: 'ChoosePacing', pacing })}
         waitForRemote={view.waitForRemote}
-        onWait={(wait) => conducting.just({ type: 'WaitForRemote', wait })}
+        onWait={(wait) => actions.just({ type: 'WaitForRemote', wait })}
       />
       <LightAndHand />
       <nav class="row-of-links" aria-label={words.doors.elsewhere}>
@@ -109,7 +109,7 @@ function PacingChoice({ pacing, here, onChoose, waitForRemote, onWait }: PacingC
 
 function LightAndHand() {
   const theme = useSignal<ThemeChoice>(readTheme());
-  const hand = useSignal<Hand>(readHand());
+  const hand = useSignal<Handedness>(readHandedness());
   return (
     <>
       <Choice
@@ -133,7 +133,7 @@ function LightAndHand() {
         value={hand.value}
         onChoose={(choice) => {
           hand.value = choice;
-          chooseHand(choice);
+          chooseHandedness(choice);
         }}
         options={(['left', 'right'] as const).map((choice) => ({
           value: choice,

@@ -6,7 +6,7 @@ import type { DrawerProps } from '../drawer.ts';
 /** Between flights people get five to ten minutes (common practice, no source); a called break is no longer. */
 const lengths = [3, 5, 10] as const;
 
-export function PauseDrawer({ view, conducting, onClose }: DrawerProps) {
+export function PauseDrawer({ view, actions, onClose }: DrawerProps) {
   return (
     <Dialog
       title={words.pause.title}
@@ -20,7 +20,7 @@ export function PauseDrawer({ view, conducting, onClose }: DrawerProps) {
             key={minutes}
             onPress={() => {
               onClose();
-              conducting.callBreak(minutes, view.cue);
+              actions.callBreak(minutes, view.cue);
             }}
           >
             {words.pause.minutes(minutes)}

@@ -13,7 +13,7 @@ const reminders: readonly (readonly [ReminderKind, string])[] = [
   ['nudge', clock],
 ];
 
-export function RemindDrawer({ conducting, onClose }: DrawerProps) {
+export function RemindDrawer({ actions, onClose }: DrawerProps) {
   return (
     <Dialog
       title={words.remind.title}
@@ -27,7 +27,7 @@ export function RemindDrawer({ conducting, onClose }: DrawerProps) {
             key={kind}
             onPress={() => {
               onClose();
-              conducting.remind(kind);
+              actions.remind(kind);
             }}
           >
             <Icon of={icon} />

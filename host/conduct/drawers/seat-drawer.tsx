@@ -13,7 +13,7 @@ interface SeatDrawerProps extends DrawerProps {
 }
 
 /** One guest: their state, a link for another phone, and taking them off the table. */
-export function SeatDrawer({ seat: id, evening, table, conducting, onClose }: SeatDrawerProps) {
+export function SeatDrawer({ seat: id, evening, table, actions, onClose }: SeatDrawerProps) {
   const found = [...table.asking, ...table.others].find(({ seat }) => seat.id === id);
   if (found === undefined) return null;
   const { seat, state } = found;
@@ -27,16 +27,16 @@ export function SeatDrawer({ seat: id, evening, table, conducting, onClose }: Se
       onClose={onClose}
       actions={
         <>
-          <Button kind="danger" onPress={close(() => conducting.removeSeat(id, seat.name))}>
+          <Button kind="danger" onPress={close(() => actions.removeSeat(id, seat.name))}>
             {words.table.remove}
           </Button>
           {state === 'at-door' && (
-            <Button onPress={close(() => conducting.just({ type: 'AdmitSeat', seat: id }))}>
+            <Button onPress={close(() => actions.just({ type: 'AdmitSeat', seat: id }))}>
               {words.table.letIn}
             </Button>
           )}
           {seat.signal !== null && (
-            <Button onPress={close(() => conducting.just({ type: 'AnswerSeat', seat: id }))}>
+            <Button onPress={close(() => actions.just({ type: 'AnswerSeat', seat: id }))}>
               {words.table.answer}
             </Button>
           )}
@@ -54,7 +54,7 @@ export function SeatDrawer({ seat: id, evening, table, conducting, onClose }: Se
           name={words.table.newPhone}
           hint={words.table.newPhoneHint}
           label={words.table.newPhoneLabel(seat.name)}
-          issue={() => evening.house.api.issueKey(evening.stored.tasting, { for: 'seat', seat: id })}
+          issue={() => evening.app.api.issueKey(evening.stored.tasting, { for: 'seat', seat: id })}
           linkOf={(key) => seatLink(reachableOrigin(evening), evening.stored.tasting, key)}
         />
       )}

@@ -3,7 +3,7 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 
 /** Something that was tasted and whose talk nobody has opened. */
-export interface LeftSilent {
+export interface UnopenedDiscussion {
   readonly id: PourId;
   /** The room has been at its discussion: it was probably talked about, and only the tap was forgotten. */
   readonly likelyTalked: boolean;
@@ -13,10 +13,10 @@ export interface LeftSilent {
  * What would stay out of the recap if the evening ended now, pours in the order of the plan, then odd-one-outs. Opening
  * it shows no more than guests have chosen to share or let count [Q1, Q2].
  */
-export function leftSilent(
+export function unopenedDiscussions(
   { pours, trials, timeline }: Pick<HostUnderWay, 'pours' | 'trials' | 'timeline'>,
   order: readonly Cue[],
-): LeftSilent[] {
+): UnopenedDiscussion[] {
   const visited = new Set(timeline.map(({ cue }) => cue));
   const talked = new Set(
     order.flatMap((cue) => (cue.kind === 'discussion' && visited.has(cue.id) ? cue.pours : [])),

@@ -5,7 +5,7 @@ import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 /** Every seat as a target for a thumb, and those who are gone with the way back. */
-export function WholeTableDrawer({ table, conducting, onOpen, onClose }: DrawerProps) {
+export function WholeTableDrawer({ table, actions, onOpen, onClose }: DrawerProps) {
   return (
     <Dialog
       title={words.table.title}
@@ -38,7 +38,7 @@ export function WholeTableDrawer({ table, conducting, onOpen, onClose }: DrawerP
                     {seat.presence === 'left' ? words.table.left : words.table.takenOff}
                   </span>
                 </span>
-                <Button onPress={() => conducting.just({ type: 'RestoreSeat', seat: seat.id })}>
+                <Button onPress={() => actions.just({ type: 'RestoreSeat', seat: seat.id })}>
                   {words.table.restore}
                 </Button>
               </li>

@@ -11,25 +11,25 @@ import { useTick } from '../../../shared/ui/use-tick.ts';
 import { placesOf, pourIn, verbOf, whereOf } from '../../evening/cue-words.ts';
 import { sayBook } from '../../evening/host-script.ts';
 import type { Table } from '../../evening/table.ts';
-import type { Evening } from '../../evening-pages.tsx';
+import type { EveningContext } from '../../evening-pages.tsx';
 import { words } from '../../language.ts';
-import type { Conducting } from '../actions/host-actions.ts';
-import type { BigStep } from '../actions/primary-action.ts';
+import type { HostActions } from '../actions/host-actions.ts';
+import type { PrimaryAction } from '../actions/primary-action.ts';
 import { BoardPanel } from './board-panel.tsx';
 import { HintLine } from './hint-line.tsx';
-import { LastOnes } from './nudge-line.tsx';
+import { NudgeLine } from './nudge-line.tsx';
 
 interface NowPanelProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly view: HostUnderWay;
   readonly cue: Cue | undefined;
-  readonly step: BigStep;
+  readonly step: PrimaryAction;
   readonly table: Table;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** What the room does now: the verb, the time, and what to say aloud; the board while a talk is open. */
-export function NowPanel({ evening, view, cue, step, table, conducting }: NowPanelProps) {
+export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelProps) {
   const open = [...view.pours, ...view.trials].filter(({ discussion }) => discussion === 'open');
   const talks = open.length > 0;
   const showsBoard = useSignal(talks);
@@ -59,7 +59,7 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
       {view.reminder && (
         <p class="now-reminder">
           {words.room.reminder(view.reminder.kind)}
-          <Button kind="quiet" onPress={() => conducting.just({ type: 'ClearReminder' })}>
+          <Button kind="quiet" onPress={() => actions.just({ type: 'ClearReminder' })}>
             {words.room.clearReminder}
           </Button>
         </p>
@@ -82,7 +82,7 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
           >
             {words.board.showSay}
           </Button>
-          <Button onPress={() => conducting.closeTalk(open.map(({ id }) => id))}>
+          <Button onPress={() => actions.closeTalk(open.map(({ id }) => id))}>
             {words.glasses.closeTalk}
           </Button>
         </div>
@@ -106,12 +106,12 @@ export function NowPanel({ evening, view, cue, step, table, conducting }: NowPan
           {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
         </div>
       )}
-      <LastOnes
+      <NudgeLine
         now={evening.follower.clock.now}
         view={view}
         cue={cue}
         counts={table.counts}
-        conducting={conducting}
+        actions={actions}
       />
     </section>
   );
@@ -127,7 +127,7 @@ function PourLine({ pour }: { readonly pour: HostPour }) {
 }
 
 /** Who listens: the crowd of the plan, and the drink in hand, or the evening's own. */
-function hearers({ stored: { plan } }: Evening, view: HostUnderWay, cue: Cue, step: BigStep) {
+function hearers({ stored: { plan } }: EveningContext, view: HostUnderWay, cue: Cue, step: PrimaryAction) {
   const pour = pourIn(cue);
   const drink: Drink = plan.pours.find(({ id }) => id === pour)?.drink ?? plan.drink;
   const glass = pour === undefined ? 1 : (placesOf(view.pours).get(pour) ?? 1);
@@ -135,7 +135,7 @@ function hearers({ stored: { plan } }: Evening, view: HostUnderWay, cue: Cue, st
 }
 
 interface RoomTimeProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly view: HostUnderWay;
   readonly cue: Cue;
 }

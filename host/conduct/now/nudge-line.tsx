@@ -5,26 +5,26 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../actions/host-actions.ts';
+import type { HostActions } from '../actions/host-actions.ts';
 import { waitsForLastOnes } from '../table/readiness.ts';
 
-interface LastOnesProps {
+interface NudgeLineProps {
   readonly now: () => EpochMs;
   readonly view: HostUnderWay;
   readonly cue: Cue;
   readonly counts: Table['counts'];
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** Where the host looks when waiting: how many are ready, and a nudge that only the others get and nobody sees of them. */
-export function LastOnes({ now, view, cue, counts, conducting }: LastOnesProps) {
+export function NudgeLine({ now, view, cue, counts, actions }: NudgeLineProps) {
   const endsAt = view.clock.kind === 'running' ? view.clock.endsAt : 0;
   const time = epochMs(useTick(now, { running: true, anchor: endsAt, period: 5000 }));
   if (!waitsForLastOnes(view, cue, counts, time)) return null;
   return (
     <p class="now-waiting">
       {words.readiness.waiting(counts.ready, counts.here)}
-      <Button onPress={() => conducting.remind('nudge')}>{words.readiness.nudge}</Button>
+      <Button onPress={() => actions.remind('nudge')}>{words.readiness.nudge}</Button>
     </p>
   );
 }

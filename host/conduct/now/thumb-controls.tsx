@@ -6,21 +6,21 @@ import { back, hold, next, plus, resume, talk } from '../../../shared/ui/strokes
 import type { HostAsk } from '../../../shared/wire/commands.ts';
 import { nameOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../actions/host-actions.ts';
-import type { BigStep } from '../actions/primary-action.ts';
+import type { HostActions } from '../actions/host-actions.ts';
+import type { PrimaryAction } from '../actions/primary-action.ts';
 
 interface ThumbControlsProps {
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
-  readonly step: BigStep;
+  readonly step: PrimaryAction;
   readonly waiting: ReadonlySet<HostAsk['type']>;
   /** The cue has only just changed under the thumb. */
   readonly settling: boolean;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** Under the thumb: the one big button, and beside it the three small ones that are pressed without looking. */
-export function ThumbControls({ view, order, step, waiting, settling, conducting }: ThumbControlsProps) {
+export function ThumbControls({ view, order, step, waiting, settling, actions }: ThumbControlsProps) {
   const held = view.clock.kind === 'held';
   const stepping =
     settling || waiting.has('Advance') || waiting.has('OpenDiscussion') || waiting.has('Reveal');
@@ -29,7 +29,7 @@ export function ThumbControls({ view, order, step, waiting, settling, conducting
       <Button
         busy={waiting.has('GoBack')}
         disabled={view.previous === null}
-        onPress={() => conducting.back(view.cue)}
+        onPress={() => actions.back(view.cue)}
       >
         <Icon of={back} turns />
         {words.room.back}
@@ -37,15 +37,15 @@ export function ThumbControls({ view, order, step, waiting, settling, conducting
       <Button
         busy={waiting.has('Hold') || waiting.has('Resume')}
         pressed={held}
-        onPress={() => conducting.holdOrResume(view.clock)}
+        onPress={() => actions.holdOrResume(view.clock)}
       >
         <Icon of={held ? resume : hold} turns={held} />
         {held ? words.room.resume : words.room.hold}
       </Button>
-      <Button busy={waiting.has('GiveTime')} label={words.room.minuteLabel} onPress={conducting.minute}>
+      <Button busy={waiting.has('GiveTime')} label={words.room.minuteLabel} onPress={actions.minute}>
         {words.room.minute}
       </Button>
-      <Button kind="primary" size="big" busy={stepping} onPress={() => conducting.takeStep(step)}>
+      <Button kind="primary" size="big" busy={stepping} onPress={() => actions.takeStep(step)}>
         <BigWords view={view} order={order} step={step} />
         <Icon of={step.does === 'advance' ? next : step.does === 'finish' ? plus : talk} turns />
       </Button>

@@ -6,7 +6,7 @@ import { useTick } from '../../../shared/ui/use-tick.ts';
 import { placesOf, verbOf } from '../../evening/cue-words.ts';
 import { clockFigures, words } from '../../language.ts';
 import type { OpenDrawer } from '../drawer.ts';
-import { lookAhead } from '../pace/timetable.ts';
+import { timetableOf } from '../pace/timetable.ts';
 import { type Stretch, stretchesOf } from './stretches.ts';
 
 interface OrderListProps {
@@ -19,7 +19,7 @@ interface OrderListProps {
 /** The whole evening as a slim list: a line for each glass, its steps when it is unfolded, each with its time. */
 export function OrderList({ view, order, now, onOpen }: OrderListProps) {
   const time = epochMs(useTick(now, { running: true, anchor: 0, period: 10_000 }));
-  const { starts } = lookAhead(order, view, time);
+  const { starts } = timetableOf(order, view, time);
   const here = useRef<HTMLLIElement>(null);
   const [unfolded, setUnfolded] = useState<string | null>(null);
   const passed = new Set(

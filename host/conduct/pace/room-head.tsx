@@ -6,16 +6,16 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { clock } from '../../../shared/ui/strokes.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
-import { LinkWord } from '../../evening/connection-status.tsx';
-import type { Evening } from '../../evening-pages.tsx';
+import { ConnectionStatus } from '../../evening/connection-status.tsx';
+import type { EveningContext } from '../../evening-pages.tsx';
 import { timeOfDay, words } from '../../language.ts';
 import type { OpenDrawer } from '../drawer.ts';
 import { endRange } from './end-range.ts';
-import { lookAhead } from './timetable.ts';
+import { timetableOf } from './timetable.ts';
 import { latenessOf } from './wished-end.ts';
 
 interface RoomHeadProps {
-  readonly evening: Evening;
+  readonly evening: EveningContext;
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
   readonly onOpen: OpenDrawer;
@@ -35,11 +35,11 @@ export function RoomHead({ evening: { follower }, view, order, onOpen }: RoomHea
       <div class="room-end">
         <Button kind="quiet" onPress={() => onOpen({ shows: 'finish-by' })}>
           <Icon of={clock} />
-          <EndWords end={lookAhead(order, view, now).end} wished={view.wishedEnd} />
+          <EndWords end={timetableOf(order, view, now).end} wished={view.wishedEnd} />
           <span class="visually-hidden">{words.pace.open}</span>
         </Button>
       </div>
-      <LinkWord link={link} hosts={follower.presence.value.hosts} />
+      <ConnectionStatus link={link} hosts={follower.presence.value.hosts} />
       {link.status === 'lost' && <p class="room-lost">{words.link.lostLong}</p>}
     </header>
   );

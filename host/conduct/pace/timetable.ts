@@ -5,7 +5,7 @@ import { type ForecastTime, forecast } from '../../../core/running-order/forecas
 import type { HostUnderWay, RunningOrderView } from '../../../core/session/views/host.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 
-export interface LookingAhead {
+export interface Timetable {
   /** When each cue began, or is likely to begin. Unknown for skipped ones. */
   readonly starts: ReadonlyMap<CueId, EpochMs>;
   readonly end: ForecastTime;
@@ -14,7 +14,7 @@ export interface LookingAhead {
 type Seen = Pick<HostUnderWay, 'cue' | 'next' | 'clock' | 'timeline' | 'habits'>;
 
 /** The times of the whole running order on the wall clock: those behind as they were, those ahead as forecast. */
-export function lookAhead(order: readonly Cue[], view: Seen, now: EpochMs): LookingAhead {
+export function timetableOf(order: readonly Cue[], view: Seen, now: EpochMs): Timetable {
   const { from, remaining, habits } = aheadOf({ cues: order, unfitted: [] }, view, now);
   const entered = new Map(view.timeline.map((entry) => [entry.cue, entry.at]));
   const { starts, end } = forecast(from, remaining, habits);

@@ -7,7 +7,7 @@ import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
 import { asksForReadiness } from './readiness.ts';
 
-interface ReadinessProps {
+interface ReadinessBarProps {
   readonly counts: Table['counts'];
   readonly cue: Cue | undefined;
   readonly pacing: Pacing;
@@ -16,12 +16,12 @@ interface ReadinessProps {
 }
 
 /** The room at a glance: how many are ready, want time, need the host. The room as one, and never who was slow. */
-export function Readiness({
+export function ReadinessBar({
   counts: { here, ready, moreTime, needHost },
   cue,
   pacing,
   slim,
-}: ReadinessProps) {
+}: ReadinessBarProps) {
   const asks = cue !== undefined && asksForReadiness(cue);
   if (here === 0 || (!asks && moreTime + needHost === 0)) return null;
   const needed =

@@ -4,9 +4,9 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
 import type { Table, TableSeat } from '../../evening/table.ts';
 import { words } from '../../language.ts';
-import type { Conducting } from '../actions/host-actions.ts';
+import type { HostActions } from '../actions/host-actions.ts';
 import type { OpenDrawer } from '../drawer.ts';
-import { Readiness } from './readiness-bar.tsx';
+import { ReadinessBar } from './readiness-bar.tsx';
 
 /** Up to here every seat is a target for a thumb; a longer table is for reading, and opens as a whole. */
 const mostTiles = 14;
@@ -18,11 +18,11 @@ interface TablePanelProps {
   /** The pace of the room waits for those at home [P12]. */
   readonly waits: boolean;
   readonly onOpen: OpenDrawer;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** The table of seats: who wants something first, then everybody in their places. */
-export function TablePanel({ table, cue, pacing, waits, onOpen, conducting }: TablePanelProps) {
+export function TablePanel({ table, cue, pacing, waits, onOpen, actions }: TablePanelProps) {
   const { counts } = table;
   const slim = table.others.length + table.asking.length > mostTiles;
   return (
@@ -41,12 +41,12 @@ export function TablePanel({ table, cue, pacing, waits, onOpen, conducting }: Ta
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}
       </header>
-      <Readiness counts={counts} cue={cue} pacing={pacing} slim={slim} />
+      <ReadinessBar counts={counts} cue={cue} pacing={pacing} slim={slim} />
       <div class="table-body">
         {table.asking.length > 0 && (
           <ul class={slim ? 'asking asking-slim' : 'asking'}>
             {table.asking.map((seat) => (
-              <Asks key={seat.seat.id} seat={seat} onOpen={onOpen} conducting={conducting} />
+              <Asks key={seat.seat.id} seat={seat} onOpen={onOpen} actions={actions} />
             ))}
           </ul>
         )}
@@ -133,11 +133,11 @@ function Tiles({ seats, slim, saying, onOpen }: TilesProps) {
 interface AsksProps {
   readonly seat: TableSeat;
   readonly onOpen: OpenDrawer;
-  readonly conducting: Conducting;
+  readonly actions: HostActions;
 }
 
 /** A seat that wants something of the host, with the answer beside it. */
-function Asks({ seat, onOpen, conducting }: AsksProps) {
+function Asks({ seat, onOpen, actions }: AsksProps) {
   const { id } = seat.seat;
   const atDoor = seat.state === 'at-door';
   return (
@@ -147,7 +147,7 @@ function Asks({ seat, onOpen, conducting }: AsksProps) {
       </button>
       <Button
         onPress={() =>
-          conducting.just(atDoor ? { type: 'AdmitSeat', seat: id } : { type: 'AnswerSeat', seat: id })
+          actions.just(atDoor ? { type: 'AdmitSeat', seat: id } : { type: 'AnswerSeat', seat: id })
         }
       >
         {atDoor ? words.table.letIn : words.table.answered}

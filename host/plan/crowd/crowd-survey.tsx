@@ -6,13 +6,13 @@ import { guestAddresses } from '../../evening/guest-addresses.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SharedLink } from '../fields/shared-link.tsx';
 import type { PlanApi } from '../plan-api.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { AdviceWords } from './advice-words.tsx';
 import { SpreadBars } from './spread-bars.tsx';
 
 interface CrowdSurveyProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly stored: StoredPlan;
   readonly api: PlanApi;
 }
@@ -21,9 +21,9 @@ interface CrowdSurveyProps {
 const lookMs = 15_000;
 
 /** The survey's link to send, and what has come of it. */
-export function CrowdSurvey({ desk, stored, api }: CrowdSurveyProps) {
+export function CrowdSurvey({ editor, stored, api }: CrowdSurveyProps) {
   const said = words.survey;
-  const plan = desk.draft.plan.value;
+  const plan = editor.draft.plan.value;
   const { tasting } = stored;
   const [crowd, setCrowd] = useState<CrowdView>();
   const [failed, setFailed] = useState(false);
@@ -56,7 +56,7 @@ export function CrowdSurvey({ desk, stored, api }: CrowdSurveyProps) {
         label={said.link}
         link={link}
         copy={said.copy}
-        onCopied={(copied) => desk.status.say(copied ? said.copied : said.selected)}
+        onCopied={(copied) => editor.status.say(copied ? said.copied : said.selected)}
       />
       <Fold title={said.square} small>
         <QrCode of={link} label={said.scan} />
@@ -65,15 +65,15 @@ export function CrowdSurvey({ desk, stored, api }: CrowdSurveyProps) {
       {crowd !== undefined && (
         <>
           <p>{said.answered(crowd.answered, plan.guests + plan.remoteGuests)}</p>
-          {crowd.answered > 0 && <Answers desk={desk} crowd={crowd} />}
+          {crowd.answered > 0 && <Answers editor={editor} crowd={crowd} />}
         </>
       )}
     </section>
   );
 }
 
-function Answers({ desk, crowd: { advice } }: { readonly desk: Desk; readonly crowd: CrowdView }) {
-  const plan = desk.draft.plan.value;
+function Answers({ editor, crowd: { advice } }: { readonly editor: PlanEditor; readonly crowd: CrowdView }) {
+  const plan = editor.draft.plan.value;
   const said = words.guests;
   const { level, practice } = plan;
   return (
@@ -87,7 +87,7 @@ function Answers({ desk, crowd: { advice } }: { readonly desk: Desk; readonly cr
           <div>
             <Button
               onPress={() =>
-                desk.change(
+                editor.change(
                   said.adviceTaken,
                   (now) => ({ ...now, level: advice.level, practice: advice.practiceRound }),
                   (now) => ({ ...now, level, practice }),

@@ -7,7 +7,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { addPours } from '../pours/pour-edits.ts';
 import { minorDigits, words } from '../words.ts';
 import { ColumnMeanings } from './column-meanings.tsx';
@@ -17,13 +17,13 @@ import { mostLines, parseList } from './parse-list.ts';
 import { leftOverNote, rowIsNamed } from './row-words.ts';
 
 export interface ListSheetProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly onClose: () => void;
 }
 
 /** Pours from a pasted list or a file: read, shown, corrected, and only then kept. */
-export function ListSheet({ desk, onClose }: ListSheetProps) {
-  const plan = desk.draft.plan.value;
+export function ListSheet({ editor, onClose }: ListSheetProps) {
+  const plan = editor.draft.plan.value;
   const said = words.list;
   const [text, setText] = useState('');
   const [reading, setReading] = useState(false);
@@ -110,7 +110,7 @@ export function ListSheet({ desk, onClose }: ListSheetProps) {
       return pour === undefined ? [] : [pour];
     });
     const drink = pours.every((pour) => pour.drink === pours[0]?.drink) ? pours[0]?.drink : undefined;
-    desk.change(said.kept(pours.length), (now) => {
+    editor.change(said.kept(pours.length), (now) => {
       const base = replace ? { ...now, pours: [], flightSizes: [] } : now;
       const added = addPours(base, pours);
       return now.pours.length === 0 && drink !== undefined ? { ...added, drink } : added;

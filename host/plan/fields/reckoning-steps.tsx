@@ -5,7 +5,7 @@ import { volume } from '../volume.ts';
 import { money, number, words } from '../words.ts';
 import { Fold } from './fold.tsx';
 
-interface ReckonedProps {
+interface ReckoningStepsProps {
   /** What was reckoned, where one page has several. */
   readonly of?: string | undefined;
   readonly steps: Reckoning;
@@ -16,7 +16,7 @@ interface ReckonedProps {
 type Measures = Pick<Plan, 'currency' | 'volumeUnit'>;
 
 /** Every step behind a figure, with where it comes from. */
-export function Reckoned({ of, steps, plan }: ReckonedProps) {
+export function ReckoningSteps({ of, steps, plan }: ReckoningStepsProps) {
   return (
     <Fold title={words.figures.reckoned} of={of} small>
       <ol class="reckoned">

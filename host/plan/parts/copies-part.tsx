@@ -11,18 +11,18 @@ import { decodeFile } from '../csv/decode-file.ts';
 import { tablesPart } from '../csv/tables-part.ts';
 import { failureSentence } from '../failure.ts';
 import type { PlanApi } from '../plan-api.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { minorDigits, words } from '../words.ts';
 
 interface CopiesPartProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly api: PlanApi;
   /** The plan cannot be changed any more, so none is loaded in its place. */
   readonly fixed: boolean;
 }
 
-export function CopiesPart({ desk, api, fixed }: CopiesPartProps) {
-  const plan = desk.draft.plan.value;
+export function CopiesPart({ editor, api, fixed }: CopiesPartProps) {
+  const plan = editor.draft.plan.value;
   const said = words.copies;
   const part = useLater(tablesPart);
   const [busy, setBusy] = useState(false);
@@ -36,7 +36,7 @@ export function CopiesPart({ desk, api, fixed }: CopiesPartProps) {
     const answer = await api.createTasting(againOf(plan, title));
     setBusy(false);
     if (answer.ok) window.location.hash = `#/t/${answer.body.tasting}/plan`;
-    else desk.status.say(failureSentence(answer.code));
+    else editor.status.say(failureSentence(answer.code));
   };
   const load = async (chosen: File | undefined): Promise<void> => {
     if (chosen === undefined) return;
@@ -46,7 +46,7 @@ export function CopiesPart({ desk, api, fixed }: CopiesPartProps) {
     switch (opened.is) {
       case 'plan':
         setProblems([]);
-        return desk.change(said.loaded, () => opened.plan);
+        return editor.change(said.loaded, () => opened.plan);
       case 'not-json':
         return setProblems(said.notJson);
       case 'problems':

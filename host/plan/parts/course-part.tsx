@@ -6,7 +6,7 @@ import { minus, plus } from '../../../shared/ui/strokes.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { Rehearsal } from '../rehearsal/rehearsal.tsx';
 import { number, words } from '../words.ts';
 import { Schedule } from './schedule.tsx';
@@ -17,22 +17,22 @@ const optionsOf = <const Value extends string>(
   hints?: Readonly<Record<NoInfer<Value>, string>>,
 ) => order.map((value) => ({ value, label: labels[value], hint: hints?.[value] }));
 
-export function CoursePart({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function CoursePart({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.course;
   return (
     <>
-      <Schedule desk={desk} />
-      <Rehearsal desk={desk} />
+      <Schedule editor={editor} />
+      <Rehearsal editor={editor} />
       <Choice
         legend={said.talk}
         options={optionsOf(['each-pour', 'each-flight', 'at-the-end'], said.talks)}
         value={plan.discussion}
-        onChoose={(discussion) => desk.edit((now) => ({ ...now, discussion }))}
+        onChoose={(discussion) => editor.edit((now) => ({ ...now, discussion }))}
         across
       />
       <Fold title={said.pace} summary={paceSummary(plan)}>
-        <Pace desk={desk} />
+        <Pace editor={editor} />
         <NumberField
           label={said.breaks}
           value={plan.breakMinutes}
@@ -40,7 +40,7 @@ export function CoursePart({ desk }: { readonly desk: Desk }) {
           most={60}
           wrong={said.breaksWrong}
           onNumber={(breakMinutes) =>
-            breakMinutes !== undefined && desk.edit((now) => ({ ...now, breakMinutes }))
+            breakMinutes !== undefined && editor.edit((now) => ({ ...now, breakMinutes }))
           }
         />
       </Fold>
@@ -50,7 +50,7 @@ export function CoursePart({ desk }: { readonly desk: Desk }) {
           options={optionsOf(['host', 'clock', 'room'], said.pacings, said.pacingHints)}
           value={plan.pacing.by}
           onChoose={(by) =>
-            desk.edit((now) => ({ ...now, pacing: by === 'room' ? { by, share: 0.75 } : { by } }))
+            editor.edit((now) => ({ ...now, pacing: by === 'room' ? { by, share: 0.75 } : { by } }))
           }
         />
         {plan.pacing.by === 'room' && (
@@ -59,7 +59,7 @@ export function CoursePart({ desk }: { readonly desk: Desk }) {
             options={optionsOf(['0.5', '0.75', '1'], said.shares)}
             value={shareOf(plan.pacing.share)}
             onChoose={(share) =>
-              desk.edit((now) => ({ ...now, pacing: { by: 'room', share: Number(share) } }))
+              editor.edit((now) => ({ ...now, pacing: { by: 'room', share: Number(share) } }))
             }
             across
           />
@@ -70,34 +70,34 @@ export function CoursePart({ desk }: { readonly desk: Desk }) {
           legend={said.ranking}
           options={optionsOf(['none', 'each-flight', 'at-the-end'], said.rankings)}
           value={plan.ranking}
-          onChoose={(ranking) => desk.edit((now) => ({ ...now, ranking }))}
+          onChoose={(ranking) => editor.edit((now) => ({ ...now, ranking }))}
           across
         />
         <Switch
           label={said.liking}
           on={plan.liking}
-          onTurn={(liking) => desk.edit((now) => ({ ...now, liking }))}
+          onTurn={(liking) => editor.edit((now) => ({ ...now, liking }))}
         />
       </Fold>
       <Switch
         label={said.practice}
         hint={said.practiceHint}
         on={plan.practice}
-        onTurn={(practice) => desk.edit((now) => ({ ...now, practice }))}
+        onTurn={(practice) => editor.edit((now) => ({ ...now, practice }))}
       />
       {plan.level !== 'newcomers' && (
         <Switch
           label={said.closing}
           hint={said.closingHint}
           on={plan.closingPass}
-          onTurn={(closingPass) => desk.edit((now) => ({ ...now, closingPass }))}
+          onTurn={(closingPass) => editor.edit((now) => ({ ...now, closingPass }))}
         />
       )}
       {Object.keys(plan.cueEdits).length > 0 && (
         <div class="plan-group">
           <p class="soft">{said.edited(Object.keys(plan.cueEdits).length)}</p>
           <div>
-            <Button onPress={() => desk.change(said.editsForgotten, (now) => ({ ...now, cueEdits: {} }))}>
+            <Button onPress={() => editor.change(said.editsForgotten, (now) => ({ ...now, cueEdits: {} }))}>
               {said.forgetEdits}
             </Button>
           </div>
@@ -122,11 +122,11 @@ function paceSummary(plan: Plan): string | undefined {
 /** By quarters: finer than that nobody feels. */
 const quarter = 0.25;
 
-function Pace({ desk }: { readonly desk: Desk }) {
-  const { pace } = desk.draft.plan.value;
+function Pace({ editor }: { readonly editor: PlanEditor }) {
+  const { pace } = editor.draft.plan.value;
   const said = words.course;
   const set = (what: (typeof paced)[number], by: number): void =>
-    desk.edit((now) => {
+    editor.edit((now) => {
       const factor = Math.min(3, Math.max(0.5, now.pace[what] + by));
       return { ...now, pace: { ...now.pace, [what]: factor } };
     });

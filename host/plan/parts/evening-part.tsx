@@ -6,12 +6,12 @@ import { TextField } from '../../../shared/ui/text-field.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { LinkField } from '../fields/link-field.tsx';
 import { SelectField } from '../fields/select-field.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { instantOf, type WallTime, wallAt, zoneIsKnown } from '../wall-time.ts';
 import { words } from '../words.ts';
 
-export function EveningPart({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function EveningPart({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.evening;
   return (
     <>
@@ -20,16 +20,16 @@ export function EveningPart({ desk }: { readonly desk: Desk }) {
         hint={said.titleHint}
         value={plan.title}
         maxLength={limits.line}
-        onInput={(title) => desk.edit((now) => ({ ...now, title }))}
+        onInput={(title) => editor.edit((now) => ({ ...now, title }))}
       />
-      <When desk={desk} />
+      <When editor={editor} />
       <div class="plan-pair">
         <TextField
           label={said.place}
           hint={said.placeHint}
           value={plan.place}
           maxLength={limits.line}
-          onInput={(place) => desk.edit((now) => ({ ...now, place }))}
+          onInput={(place) => editor.edit((now) => ({ ...now, place }))}
         />
         <TextField
           label={said.hostName}
@@ -37,7 +37,7 @@ export function EveningPart({ desk }: { readonly desk: Desk }) {
           value={plan.hostName}
           maxLength={limits.name}
           autocomplete="name"
-          onInput={(hostName) => desk.edit((now) => ({ ...now, hostName }))}
+          onInput={(hostName) => editor.edit((now) => ({ ...now, hostName }))}
         />
       </div>
       <TextArea
@@ -45,7 +45,7 @@ export function EveningPart({ desk }: { readonly desk: Desk }) {
         hint={said.welcomeHint}
         value={plan.welcome}
         maxLength={limits.text}
-        onInput={(welcome) => desk.edit((now) => ({ ...now, welcome }))}
+        onInput={(welcome) => editor.edit((now) => ({ ...now, welcome }))}
       />
       <Fold title={said.more} open={plan.remoteGuests > 0 || plan.callLink !== undefined}>
         <LinkField
@@ -53,7 +53,7 @@ export function EveningPart({ desk }: { readonly desk: Desk }) {
           hint={said.callHint}
           value={plan.callLink}
           onLink={(link) =>
-            desk.edit(({ callLink: _, ...now }) => (link === undefined ? now : { ...now, callLink: link }))
+            editor.edit(({ callLink: _, ...now }) => (link === undefined ? now : { ...now, callLink: link }))
           }
         />
         {plan.callLink !== undefined && (
@@ -69,8 +69,8 @@ export function EveningPart({ desk }: { readonly desk: Desk }) {
 /** Seven in the evening is when most begin. */
 const usualTime = '19:00';
 
-function When({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+function When({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.evening;
   const kept = plan.startsAt === undefined ? undefined : wallAt(Date.parse(plan.startsAt), plan.timeZone);
   const [typed, setTyped] = useState<Partial<WallTime>>({});
@@ -81,7 +81,7 @@ function When({ desk }: { readonly desk: Desk }) {
     const now = { ...wall, ...changed };
     setTyped(now);
     const found = instantOf(now, zone);
-    desk.edit(({ startsAt, ...rest }) => ({
+    editor.edit(({ startsAt, ...rest }) => ({
       ...rest,
       timeZone: zone,
       ...(found.is === 'instant'
@@ -127,7 +127,7 @@ function When({ desk }: { readonly desk: Desk }) {
               kind="quiet"
               onPress={() => {
                 setTyped({ date: '' });
-                desk.edit(({ startsAt: _, ...now }) => now);
+                editor.edit(({ startsAt: _, ...now }) => now);
               }}
             >
               {said.clear}

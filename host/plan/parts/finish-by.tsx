@@ -5,12 +5,12 @@ import { Fold } from '../fields/fold.tsx';
 import { courseOf, lengthOf } from '../figures/course.ts';
 import { finishWithin } from '../figures/finish-by.ts';
 import { secondsUntil } from '../figures/seconds-until.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { length, words } from '../words.ts';
 
 /** A wanted end, what would be shortened for it, and the button that does so. */
-export function FinishBy({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function FinishBy({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.course;
   const [wanted, setWanted] = useState('');
   if (plan.startsAt === undefined) return null;
@@ -35,7 +35,7 @@ export function FinishBy({ desk }: { readonly desk: Desk }) {
               <div>
                 <Button
                   onPress={() =>
-                    desk.change(
+                    editor.change(
                       said.shortened,
                       (then) => ({ ...then, cueEdits: fitted.plan.cueEdits }),
                       (then) => ({ ...then, cueEdits: before }),

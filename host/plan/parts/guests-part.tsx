@@ -10,17 +10,17 @@ import { CrowdSurvey } from '../crowd/crowd-survey.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import type { PlanApi } from '../plan-api.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 interface GuestsPartProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly stored: StoredPlan;
   readonly api: PlanApi;
 }
 
-export function GuestsPart({ desk, stored, api }: GuestsPartProps) {
-  const plan = desk.draft.plan.value;
+export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
+  const plan = editor.draft.plan.value;
   const said = words.guests;
   const usual = usualFlights[plan.level].reduce((sum, size) => sum + size, 0);
   const head = { least: 0, most: limits.guests, whole: true, wrong: said.tooMany } as const;
@@ -31,14 +31,14 @@ export function GuestsPart({ desk, stored, api }: GuestsPartProps) {
           {...head}
           label={said.guests}
           value={plan.guests}
-          onNumber={(guests) => guests !== undefined && desk.edit((now) => ({ ...now, guests }))}
+          onNumber={(guests) => guests !== undefined && editor.edit((now) => ({ ...now, guests }))}
         />
         <NumberField
           {...head}
           label={said.remote}
           value={plan.remoteGuests}
           onNumber={(remoteGuests) =>
-            remoteGuests !== undefined && desk.edit((now) => ({ ...now, remoteGuests }))
+            remoteGuests !== undefined && editor.edit((now) => ({ ...now, remoteGuests }))
           }
         />
       </div>
@@ -52,7 +52,7 @@ export function GuestsPart({ desk, stored, api }: GuestsPartProps) {
         }))}
         value={plan.level}
         onChoose={(level) =>
-          desk.edit((now) => ({ ...now, level, practice: level === 'newcomers' || now.practice }))
+          editor.edit((now) => ({ ...now, level, practice: level === 'newcomers' || now.practice }))
         }
         across
       />
@@ -63,10 +63,10 @@ export function GuestsPart({ desk, stored, api }: GuestsPartProps) {
         label={words.course.practice}
         hint={words.course.practiceHint}
         on={plan.practice}
-        onTurn={(practice) => desk.edit((now) => ({ ...now, practice }))}
+        onTurn={(practice) => editor.edit((now) => ({ ...now, practice }))}
       />
-      <CrowdSurvey desk={desk} stored={stored} api={api} />
-      <MixedCrowd desk={desk} />
+      <CrowdSurvey editor={editor} stored={stored} api={api} />
+      <MixedCrowd editor={editor} />
     </>
   );
 }
@@ -78,7 +78,7 @@ function answersOf(level: Level): SurveyAnswers {
   return Object.fromEntries(crowdQuestions.map((question) => [question, typical[level]]));
 }
 
-function MixedCrowd({ desk }: { readonly desk: Desk }) {
+function MixedCrowd({ editor }: { readonly editor: PlanEditor }) {
   const said = words.guests;
   const [counts, setCounts] = useState<Readonly<Record<Level, number>>>({
     newcomers: 0,
@@ -112,7 +112,7 @@ function MixedCrowd({ desk }: { readonly desk: Desk }) {
           <div>
             <Button
               onPress={() =>
-                desk.change(said.adviceTaken, (now) => ({
+                editor.change(said.adviceTaken, (now) => ({
                   ...now,
                   level: advice.level,
                   practice: advice.practiceRound,

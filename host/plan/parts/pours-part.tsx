@@ -14,7 +14,7 @@ import type { ListSheetProps } from '../csv/list-sheet.tsx';
 import { tablesPart } from '../csv/tables-part.ts';
 import { failureSentence } from '../failure.ts';
 import { orderOf } from '../figures/order.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { BlindChoice } from '../pours/blind-choice.tsx';
 import { Lineup } from '../pours/lineup.tsx';
 import { OrderBar, OrderDetails } from '../pours/order-advice.tsx';
@@ -32,15 +32,15 @@ type Sheet =
   | { readonly is: 'pour'; readonly id: string };
 
 interface PoursPartProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly tasting: TastingId;
   /** Begins with the field for a list. */
   readonly asksForList: boolean;
   readonly onAsked: () => void;
 }
 
-export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProps) {
-  const plan = desk.draft.plan.value;
+export function PoursPart({ editor, tasting, asksForList, onAsked }: PoursPartProps) {
+  const plan = editor.draft.plan.value;
   const said = words.pours;
   const [sheet, setSheet] = useState<Sheet>(asksForList ? { is: 'list' } : { is: 'closed' });
   const close = () => setSheet({ is: 'closed' });
@@ -74,7 +74,7 @@ export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProp
             legend={said.drink}
             options={drinks.map((value) => ({ value, label: words.drinksOf[value] }))}
             value={plan.drink}
-            onChoose={(drink) => desk.edit((now) => ({ ...now, drink }))}
+            onChoose={(drink) => editor.edit((now) => ({ ...now, drink }))}
             across
           />
           <EmptyState title={said.emptyTitle} action={buttons}>
@@ -85,18 +85,18 @@ export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProp
         <>
           {buttons}
           {full && <p class="soft">{said.full}</p>}
-          <StrengthNotice desk={desk} />
-          <OrderBar desk={desk} figures={figures} />
-          <Lineup desk={desk} figures={figures} onOpen={(id) => setSheet({ is: 'pour', id })} />
-          <OrderDetails desk={desk} figures={figures} />
-          <ThemeChoice desk={desk} checks={figures.checks} />
-          <BlindChoice desk={desk} />
-          <TrialFold desk={desk} />
+          <StrengthNotice editor={editor} />
+          <OrderBar editor={editor} figures={figures} />
+          <Lineup editor={editor} figures={figures} onOpen={(id) => setSheet({ is: 'pour', id })} />
+          <OrderDetails editor={editor} figures={figures} />
+          <ThemeChoice editor={editor} checks={figures.checks} />
+          <BlindChoice editor={editor} />
+          <TrialFold editor={editor} />
         </>
       )}
       {sheet.is === 'list' && (
         <PastedList
-          desk={desk}
+          editor={editor}
           onClose={() => {
             onAsked();
             close();
@@ -110,7 +110,7 @@ export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProp
           pour={{ id: pourId(nanoid(8)), drink: plan.drink, name: '' }}
           isNew
           onDone={(pour, another) => {
-            desk.edit((now) => addPours(now, [pour]));
+            editor.edit((now) => addPours(now, [pour]));
             setSheet(
               another && plan.pours.length + 1 < limits.pours
                 ? { is: 'new', count: sheet.count + 1 }
@@ -120,28 +120,28 @@ export function PoursPart({ desk, tasting, asksForList, onAsked }: PoursPartProp
           onClose={close}
         />
       )}
-      {opened !== undefined && <OpenedPour key={opened.id} desk={desk} pour={opened} onClose={close} />}
+      {opened !== undefined && <OpenedPour key={opened.id} editor={editor} pour={opened} onClose={close} />}
     </>
   );
 }
 
 interface OpenedPourProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly pour: Pour;
   readonly onClose: () => void;
 }
 
-function OpenedPour({ desk, pour, onClose }: OpenedPourProps) {
-  const plan = desk.draft.plan.value;
+function OpenedPour({ editor, pour, onClose }: OpenedPourProps) {
+  const plan = editor.draft.plan.value;
   const said = words.pours;
   return (
     <PourSheet
       plan={plan}
       pour={pour}
-      onChange={(changed) => desk.edit((now) => replacePour(now, changed))}
+      onChange={(changed) => editor.edit((now) => replacePour(now, changed))}
       onRemove={() => {
         const place = placeOf(plan, pour.id);
-        desk.change(
+        editor.change(
           said.removed(pour.name),
           (now) => removePour(now, pour.id),
           // An odd-one-out of this pour went with it and comes back with it.
@@ -155,7 +155,7 @@ function OpenedPour({ desk, pour, onClose }: OpenedPourProps) {
           : () => {
               const copy = { ...pour, id: pourId(nanoid(8)) };
               const place = placeOf(plan, pour.id);
-              desk.change(
+              editor.change(
                 said.duplicated(pour.name),
                 (now) => insertPour(now, copy, { ...place, position: place.position + 1, alone: false }),
                 (now) => removePour(now, copy.id),
@@ -164,7 +164,7 @@ function OpenedPour({ desk, pour, onClose }: OpenedPourProps) {
             }
       }
       onSwapped={(swapped) =>
-        desk.change(
+        editor.change(
           said.swapped(pour.name),
           (now) => replacePour(now, swapped),
           (now) => replacePour(now, pour),

@@ -2,14 +2,14 @@ import { useState } from 'preact/hooks';
 import type { Plan } from '../../../core/tasting.ts';
 import { Fold } from '../fields/fold.tsx';
 import { type CourseStretch, courseOf, lengthOf } from '../figures/course.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { clockTime, length, words } from '../words.ts';
 import { FinishBy } from './finish-by.tsx';
 import { StretchSheet } from './stretch-sheet.tsx';
 
 /** The evening's length, always in sight, and its stretches by the clock; each opens to its steps. */
-export function Schedule({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function Schedule({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const [opened, setOpened] = useState<string | undefined>();
   const course = courseOf(plan);
   const seconds = lengthOf(course);
@@ -46,10 +46,10 @@ export function Schedule({ desk }: { readonly desk: Desk }) {
           })}
         </ol>
       </Fold>
-      <FinishBy desk={desk} />
+      <FinishBy editor={editor} />
       {stretch !== undefined && (
         <StretchSheet
-          desk={desk}
+          editor={editor}
           title={said.stepsOf(nameOf(stretch, plan))}
           cues={stretch.cues}
           onClose={() => setOpened(undefined)}

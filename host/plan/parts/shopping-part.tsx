@@ -6,9 +6,9 @@ import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { Fold } from '../fields/fold.tsx';
-import { Reckoned } from '../fields/reckoning-steps.tsx';
+import { ReckoningSteps } from '../fields/reckoning-steps.tsx';
 import { type BottleLine, type ShoppingFigures, shoppingFor } from '../figures/shopping.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
 import { money, words } from '../words.ts';
 
@@ -23,8 +23,8 @@ const supplyNames: readonly Exclude<keyof TableSupplies, 'reckoning'>[] = [
   'noteSheets',
 ];
 
-export function ShoppingPart({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function ShoppingPart({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.figures.shopping;
   const [washed, setWashed] = useState(false);
   const figures = shoppingFor(plan, washed);
@@ -33,7 +33,7 @@ export function ShoppingPart({ desk }: { readonly desk: Desk }) {
     return (
       <>
         <p class="soft">{said.none}</p>
-        <Units desk={desk} />
+        <Units editor={editor} />
       </>
     );
   }
@@ -65,13 +65,17 @@ export function ShoppingPart({ desk }: { readonly desk: Desk }) {
                       : figures.supplies[name]}
                   </strong>
                 </p>
-                <Reckoned of={said.supplies[name]} steps={figures.supplies.reckoning[name]} plan={plan} />
+                <ReckoningSteps
+                  of={said.supplies[name]}
+                  steps={figures.supplies.reckoning[name]}
+                  plan={plan}
+                />
               </li>
             ))}
         </ul>
       </section>
       {plan.remoteGuests > 0 && <Kits plan={plan} figures={figures} />}
-      <Units desk={desk} />
+      <Units editor={editor} />
     </>
   );
 }
@@ -103,7 +107,7 @@ function Bottles({ line, plan }: { readonly line: BottleLine; readonly plan: Pla
         {said.perBottle(order.fullPoursPerBottle, volume(order.leftOver, plan.volumeUnit))}
         {assumed && ` · ${said.assumed}`}
       </p>
-      <Reckoned of={pour.name} steps={order.reckoning} plan={plan} />
+      <ReckoningSteps of={pour.name} steps={order.reckoning} plan={plan} />
     </li>
   );
 }
@@ -126,7 +130,7 @@ function Cost({ plan, figures }: OfPlan) {
           </p>
           {cost.kind === 'no-seats' && <p class="soft">{said.noSeats}</p>}
           {unpriced.length > 0 && <p class="soft">{said.unpriced(names)}</p>}
-          {cost.kind === 'seat-cost' && <Reckoned of={said.cost} steps={cost.reckoning} plan={plan} />}
+          {cost.kind === 'seat-cost' && <ReckoningSteps of={said.cost} steps={cost.reckoning} plan={plan} />}
         </>
       )}
     </section>
@@ -151,7 +155,7 @@ function Kits({ plan, figures: { kit, vialsOf } }: OfPlan) {
           </li>
         ))}
       </ul>
-      <Reckoned of={said.kits} steps={kit.reckoning} plan={plan} />
+      <ReckoningSteps of={said.kits} steps={kit.reckoning} plan={plan} />
     </section>
   );
 }
@@ -170,8 +174,8 @@ function vialWords(vial: KitVial, plan: Plan): string {
 
 const units = ['ml', 'fl-oz-us', 'fl-oz-imperial'] as const;
 
-function Units({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+function Units({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.figures.shopping;
   const [currency, setCurrency] = useState(plan.currency);
   const right = /^[A-Za-z]{3}$/.test(currency.trim());
@@ -181,7 +185,7 @@ function Units({ desk }: { readonly desk: Desk }) {
         legend={said.units}
         options={units.map((value) => ({ value, label: said.unitChoices[value] }))}
         value={plan.volumeUnit}
-        onChoose={(volumeUnit) => desk.edit((now) => ({ ...now, volumeUnit }))}
+        onChoose={(volumeUnit) => editor.edit((now) => ({ ...now, volumeUnit }))}
         across
       />
       <TextField
@@ -194,7 +198,7 @@ function Units({ desk }: { readonly desk: Desk }) {
         onInput={(typed) => {
           setCurrency(typed);
           const code = typed.trim().toUpperCase();
-          if (/^[A-Z]{3}$/.test(code)) desk.edit((now) => ({ ...now, currency: code }));
+          if (/^[A-Z]{3}$/.test(code)) editor.edit((now) => ({ ...now, currency: code }));
         }}
       />
     </Fold>

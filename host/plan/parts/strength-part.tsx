@@ -7,16 +7,16 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { locale } from '../../locale.ts';
 import { Fold } from '../fields/fold.tsx';
-import { Reckoned } from '../fields/reckoning-steps.tsx';
+import { ReckoningSteps } from '../fields/reckoning-steps.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import { pourVolume, type StrengthFigures, strengthOf, withSmallerPours } from '../figures/strength.ts';
 import { drinksOf } from '../part-summaries.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
 import { number, words } from '../words.ts';
 
-export function StrengthPart({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function StrengthPart({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const figures = strengthOf(plan);
   const { evening, counted, unknown } = figures;
   const said = words.figures.strength;
@@ -26,7 +26,7 @@ export function StrengthPart({ desk }: { readonly desk: Desk }) {
         <p class="soft">{said.none}</p>
       ) : (
         <>
-          <StrengthNotice desk={desk} />
+          <StrengthNotice editor={editor} />
           <div class="big-figure">
             <p class="soft">{said.total}</p>
             <p class="say">{said.grams(number(evening.total.mass, 1))}</p>
@@ -40,11 +40,11 @@ export function StrengthPart({ desk }: { readonly desk: Desk }) {
           <p>{said.unknown(unknown.map(({ name }) => name).join(', '), unknown.length)}</p>
         </Notice>
       )}
-      <Country desk={desk} />
+      <Country editor={editor} />
       {counted.length > 0 && (
         <>
           <PourByPour plan={plan} figures={figures} />
-          <Reckoned steps={evening.total.reckoning} plan={plan} />
+          <ReckoningSteps steps={evening.total.reckoning} plan={plan} />
         </>
       )}
       <Cautions plan={plan} />
@@ -53,8 +53,8 @@ export function StrengthPart({ desk }: { readonly desk: Desk }) {
 }
 
 /** The caution when an evening pours much, with what to do about it. */
-export function StrengthNotice({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function StrengthNotice({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const { evening, counted } = strengthOf(plan);
   const { caution, total, standard } = evening;
   if (caution.level === 'quiet') return null;
@@ -68,7 +68,7 @@ export function StrengthNotice({ desk }: { readonly desk: Desk }) {
       {offer.kind === 'smaller-pours' ? (
         <Button
           onPress={() =>
-            desk.change(
+            editor.change(
               said.smallerTaken,
               (now) => withSmallerPours(now, counted, offer.volumes),
               (now) => withSmallerPours(now, counted, counted.map(pourVolume)),
@@ -124,22 +124,24 @@ function countryName(code: string): string {
   }
 }
 
-function Country({ desk }: { readonly desk: Desk }) {
-  const { lawOf } = desk.draft.plan.value;
+function Country({ editor }: { readonly editor: PlanEditor }) {
+  const { lawOf } = editor.draft.plan.value;
   const known = new Set([...Object.keys(standardDrinks), ...Object.keys(legalAges)]);
   known.delete('WHO');
   if (lawOf !== undefined) known.add(lawOf);
   const options = [...known]
     .map((value) => ({ value, label: countryName(value) }))
     .sort((a, b) => a.label.localeCompare(b.label));
-  const figures = strengthOf(desk.draft.plan.value);
+  const figures = strengthOf(editor.draft.plan.value);
   return (
     <SelectField
       label={words.guests.country}
       hint={figures.standIn ? words.figures.strength.standIn : words.guests.countryHint}
       value={lawOf ?? ''}
       options={[{ value: '', label: words.guests.noCountry }, ...options]}
-      onChoose={(code) => desk.edit(({ lawOf: _, ...now }) => (code === '' ? now : { ...now, lawOf: code }))}
+      onChoose={(code) =>
+        editor.edit(({ lawOf: _, ...now }) => (code === '' ? now : { ...now, lawOf: code }))
+      }
     />
   );
 }

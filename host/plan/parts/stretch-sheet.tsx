@@ -3,22 +3,22 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 interface StretchSheetProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly title: string;
   readonly cues: readonly Cue[];
   readonly onClose: () => void;
 }
 
 /** Every step of a stretch with its seconds and the host's own words to say. */
-export function StretchSheet({ desk, title, cues, onClose }: StretchSheetProps) {
+export function StretchSheet({ editor, title, cues, onClose }: StretchSheetProps) {
   const said = words.course;
-  const { cueEdits } = desk.draft.plan.value;
+  const { cueEdits } = editor.draft.plan.value;
   const set = (cue: Cue, changed: { seconds?: number | undefined; say?: string | undefined }): void =>
-    desk.edit((now) => {
+    editor.edit((now) => {
       const { seconds, say } = { ...now.cueEdits[cue.id], ...changed };
       const { [cue.id]: _, ...others } = now.cueEdits;
       const edit = { ...(seconds === undefined ? {} : { seconds }), ...(say ? { say } : {}) };

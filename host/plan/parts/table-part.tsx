@@ -6,32 +6,32 @@ import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { number, words } from '../words.ts';
 import { PlaceDrawing } from './place-drawing.tsx';
 
 const cm = 10;
 const inch = 25.4;
 
-export function TablePart({ desk }: { readonly desk: Desk }) {
+export function TablePart({ editor }: { readonly editor: PlanEditor }) {
   const [computer, setComputer] = useState(false);
   return (
     <>
-      <Place desk={desk} computer={computer} onComputer={setComputer} />
-      <Tables desk={desk} computer={computer} />
+      <Place editor={editor} computer={computer} onComputer={setComputer} />
+      <Tables editor={editor} computer={computer} />
     </>
   );
 }
 
 interface PlaceProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly computer: boolean;
   readonly onComputer: (on: boolean) => void;
 }
 
 /** One flight stands before a guest at once. */
-function Place({ desk, computer, onComputer }: PlaceProps) {
-  const plan = desk.draft.plan.value;
+function Place({ editor, computer, onComputer }: PlaceProps) {
+  const plan = editor.draft.plan.value;
   const said = words.figures.table;
   const [hand, setHand] = useState<'right' | 'left'>('right');
   const [sheet, setSheet] = useState<MatSheet>('A4');
@@ -97,9 +97,9 @@ function Place({ desk, computer, onComputer }: PlaceProps) {
 
 type Seated = Extract<Table, { shape: 'rectangle' }>['seated'];
 
-function Tables({ desk, computer }: { readonly desk: Desk; readonly computer: boolean }) {
+function Tables({ editor, computer }: { readonly editor: PlanEditor; readonly computer: boolean }) {
   const said = words.figures.table;
-  const { guests } = desk.draft.plan.value;
+  const { guests } = editor.draft.plan.value;
   const [shape, setShape] = useState<Table['shape']>('rectangle');
   const [seated, setSeated] = useState<Seated>('both-sides');
   const [sizes, setSizes] = useState({

@@ -1,12 +1,12 @@
 import { Button } from '../../../shared/ui/button.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
-import { cryptoRandom, type Desk } from '../plan-editor.ts';
+import { cryptoRandom, type PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { withCodes } from './drawn-codes.ts';
 import { OwnOrders } from './own-orders.tsx';
 
-export function BlindChoice({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function BlindChoice({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.pours;
   return (
     <div class="plan-group">
@@ -14,7 +14,7 @@ export function BlindChoice({ desk }: { readonly desk: Desk }) {
         label={said.blind}
         hint={said.blindHint}
         on={plan.blind}
-        onTurn={(blind) => desk.edit((now) => ({ ...now, blind, ownOrders: blind && now.ownOrders }))}
+        onTurn={(blind) => editor.edit((now) => ({ ...now, blind, ownOrders: blind && now.ownOrders }))}
       />
       {plan.blind && (
         <>
@@ -22,14 +22,14 @@ export function BlindChoice({ desk }: { readonly desk: Desk }) {
             label={said.ownOrders}
             hint={said.ownOrdersHint}
             on={plan.ownOrders}
-            onTurn={(ownOrders) => desk.edit((now) => ({ ...now, ownOrders }))}
+            onTurn={(ownOrders) => editor.edit((now) => ({ ...now, ownOrders }))}
           />
-          {plan.ownOrders && <OwnOrders desk={desk} />}
+          {plan.ownOrders && <OwnOrders editor={editor} />}
           <div>
             <Button
               onPress={() => {
                 const before = plan.codes;
-                desk.change(
+                editor.change(
                   said.codesDrawn,
                   (now) => withCodes({ ...now, codes: {} }, cryptoRandom),
                   (now) => withCodes({ ...now, codes: before }, cryptoRandom),

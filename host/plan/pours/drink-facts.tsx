@@ -15,7 +15,7 @@ const wineKinds = ['', 'film-yeast', 'naturally-sweet', 'ice', 'liqueur', 'miste
 const colours = ['', 'white', 'rose', 'orange', 'red'] as const;
 
 /** The facts that only this drink can have, and that the order asks for. */
-export function FactsOfDrink({ pour, set }: PourFields) {
+export function DrinkFacts({ pour, set }: PourFields) {
   const said = words.pour;
   switch (pour.drink) {
     case 'spirit':

@@ -8,15 +8,15 @@ import { LinkField } from '../fields/link-field.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import { inMl, inUnit, volume } from '../volume.ts';
 import { minorDigits, words } from '../words.ts';
-import { FactsOfDrink, type PourFields } from './drink-facts.tsx';
+import { DrinkFacts, type PourFields } from './drink-facts.tsx';
 import { ReadingList } from './reading-list.tsx';
 
-interface MoreFactsProps extends PourFields {
+interface FurtherFactsProps extends PourFields {
   readonly plan: Plan;
 }
 
 /** The facts beyond the label's first line; only those that the drink can have. */
-export function MoreFacts({ plan, pour, set }: MoreFactsProps) {
+export function FurtherFacts({ plan, pour, set }: FurtherFactsProps) {
   const said = words.pour;
   return (
     <>
@@ -41,7 +41,7 @@ export function MoreFacts({ plan, pour, set }: MoreFactsProps) {
           />
         )}
       </div>
-      <FactsOfDrink pour={pour} set={set} />
+      <DrinkFacts pour={pour} set={set} />
       <Marks pour={pour} set={set} />
       <Amounts plan={plan} pour={pour} set={set} />
       <LinkField label={said.link} value={pour.link} onLink={(link) => set('link', link)} />
@@ -108,7 +108,7 @@ function Marks({ pour, set }: PourFields) {
   );
 }
 
-function Amounts({ plan, pour, set }: MoreFactsProps) {
+function Amounts({ plan, pour, set }: FurtherFactsProps) {
   const said = words.pour;
   const unit = plan.volumeUnit;
   const symbol = words.volumeUnits[unit];

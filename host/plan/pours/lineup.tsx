@@ -5,21 +5,21 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { breadBreak, close, down, plus, up } from '../../../shared/ui/strokes.ts';
 import type { OrderFigures } from '../figures/order.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { number, words } from '../words.ts';
 import { LabelThumb } from './label-thumb.tsx';
 import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from './pour-edits.ts';
 import { type Dragged, useDrag } from './use-drag.ts';
 
 interface LineupProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly figures: OrderFigures;
   readonly onOpen: (id: string) => void;
 }
 
 /** The pours in their flights, with why each follows the one before it; everything movable by buttons and by finger. */
-export function Lineup({ desk, figures, onOpen }: LineupProps) {
-  const plan = desk.draft.plan.value;
+export function Lineup({ editor, figures, onOpen }: LineupProps) {
+  const plan = editor.draft.plan.value;
   const said = words.pours;
   const rows = useRef(new Map<string, HTMLElement>());
   const ids = plan.pours.map(({ id }) => id);
@@ -29,7 +29,7 @@ export function Lineup({ desk, figures, onOpen }: LineupProps) {
   const move = (id: string, to: number): void => {
     const pour = plan.pours.find((each) => each.id === id);
     if (pour === undefined || to < 0 || to >= ids.length) return;
-    desk.change(
+    editor.change(
       said.moved(pour.name, to + 1),
       (now) => moveTo(now, id, to),
       (now) => orderBy(now, ids),
@@ -66,12 +66,12 @@ export function Lineup({ desk, figures, onOpen }: LineupProps) {
               );
             })}
           </ol>
-          {flight.index < flights.length - 1 && <Pause desk={desk} after={flight.index} />}
+          {flight.index < flights.length - 1 && <Pause editor={editor} after={flight.index} />}
         </section>
       ))}
       {flights.some(({ pours }) => pours.length > 1) && (
         <div>
-          <Button kind="quiet" onPress={() => desk.edit(addBreak)}>
+          <Button kind="quiet" onPress={() => editor.edit(addBreak)}>
             <Icon of={plus} />
             {said.addPause}
           </Button>
@@ -81,8 +81,8 @@ export function Lineup({ desk, figures, onOpen }: LineupProps) {
   );
 }
 
-function Pause({ desk, after }: { readonly desk: Desk; readonly after: number }) {
-  const plan = desk.draft.plan.value;
+function Pause({ editor, after }: { readonly editor: PlanEditor; readonly after: number }) {
+  const plan = editor.draft.plan.value;
   const said = words.pours;
   const [earlier, later] = [moveBreak(plan, after, -1), moveBreak(plan, after, 1)];
   return (
@@ -93,7 +93,7 @@ function Pause({ desk, after }: { readonly desk: Desk; readonly after: number })
         kind="quiet"
         label={said.pauseUp(after + 1)}
         disabled={earlier === plan}
-        onPress={() => desk.edit((now) => moveBreak(now, after, -1))}
+        onPress={() => editor.edit((now) => moveBreak(now, after, -1))}
       >
         <Icon of={up} />
       </Button>
@@ -101,14 +101,14 @@ function Pause({ desk, after }: { readonly desk: Desk; readonly after: number })
         kind="quiet"
         label={said.pauseDown(after + 1)}
         disabled={later === plan}
-        onPress={() => desk.edit((now) => moveBreak(now, after, 1))}
+        onPress={() => editor.edit((now) => moveBreak(now, after, 1))}
       >
         <Icon of={down} />
       </Button>
       <Button
         kind="quiet"
         label={said.pauseAway(after + 1)}
-        onPress={() => desk.edit((now) => removeBreak(now, after))}
+        onPress={() => editor.edit((now) => removeBreak(now, after))}
       >
         <Icon of={close} />
       </Button>

@@ -4,18 +4,18 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { review } from '../../../shared/ui/strokes.ts';
 import { Fold } from '../fields/fold.tsx';
 import { missingOf, type OrderFigures, putInOrder } from '../figures/order.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { number, words } from '../words.ts';
 import { orderBy } from './pour-edits.ts';
 
 interface OrderWordsProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly figures: OrderFigures;
 }
 
 /** What the order costs beside the best one, and the way there. */
-export function OrderBar({ desk, figures }: OrderWordsProps) {
-  const plan = desk.draft.plan.value;
+export function OrderBar({ editor, figures }: OrderWordsProps) {
+  const plan = editor.draft.plan.value;
   const { now, best } = figures;
   if (plan.pours.length < 2) return <p class="soft">{words.cost.none}</p>;
   const isBest = now.cost === best.cost;
@@ -26,10 +26,10 @@ export function OrderBar({ desk, figures }: OrderWordsProps) {
     const ordered = putInOrder(plan);
     const same = ordered.pours.every((pour, index) => pour.id === plan.pours[index]?.id);
     if (same) {
-      desk.status.say(words.cost.already);
+      editor.status.say(words.cost.already);
       return;
     }
-    desk.change(words.cost.inOrder, putInOrder, (later) => ({
+    editor.change(words.cost.inOrder, putInOrder, (later) => ({
       ...orderBy(
         later,
         before.pours.map(({ id }) => id),
@@ -53,8 +53,8 @@ export function OrderBar({ desk, figures }: OrderWordsProps) {
 }
 
 /** What the order leaves to bear, and which facts would make it surer. */
-export function OrderDetails({ desk, figures }: OrderWordsProps) {
-  const plan = desk.draft.plan.value;
+export function OrderDetails({ editor, figures }: OrderWordsProps) {
+  const plan = editor.draft.plan.value;
   const { now } = figures;
   if (plan.pours.length < 2) return null;
   const name = (id: string) => plan.pours.find((pour) => pour.id === id)?.name ?? id;

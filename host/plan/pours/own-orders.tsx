@@ -4,14 +4,14 @@ import { balanceOfSeats } from '../../../core/planning/serving/serving-orders.ts
 import { flightsOf, type Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Fold } from '../fields/fold.tsx';
-import { cryptoRandom, type Desk } from '../plan-editor.ts';
+import { cryptoRandom, type PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 const seatsOf = (plan: Plan): number => plan.guests + plan.remoteGuests;
 
 /** The drawn orders as a host lays them: which code stands where at which place, and how level that is. */
-export function OwnOrders({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function OwnOrders({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.orders;
   const seats = seatsOf(plan);
   return (
@@ -29,7 +29,7 @@ export function OwnOrders({ desk }: { readonly desk: Desk }) {
         <Button
           onPress={() => {
             const before = plan.servingOrders;
-            desk.change(
+            editor.change(
               said.drawn,
               (now) => redrawnOrders(now, cryptoRandom),
               (now) => ({ ...now, servingOrders: before }),

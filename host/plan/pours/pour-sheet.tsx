@@ -10,7 +10,7 @@ import { AgeFields } from '../fields/age-fields.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { StrengthField } from '../fields/strength-field.tsx';
 import { number, words } from '../words.ts';
-import { MoreFacts } from './further-facts.tsx';
+import { FurtherFacts } from './further-facts.tsx';
 import { LabelThumb } from './label-thumb.tsx';
 import { anotherBottle, labelSides } from './pour-edits.ts';
 
@@ -111,7 +111,7 @@ export function PourSheet(props: PourSheetProps) {
           </Notice>
         )}
         <Fold title={said.more} summary={moreFacts.join(', ')}>
-          <MoreFacts plan={plan} pour={pour} set={set} />
+          <FurtherFacts plan={plan} pour={pour} set={set} />
         </Fold>
         {!isNew && (
           <div class="plan-buttons">

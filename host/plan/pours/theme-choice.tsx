@@ -2,21 +2,22 @@ import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { heldOptions, holding, type Theme, type Turn, themeOfKind, turned, turnsOf } from './theme-turns.ts';
 
 const kinds = ['free', 'horizontal', 'vertical', 'versus'] as const;
 
 interface ThemeChoiceProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly checks: readonly ThemeCheck[];
 }
 
-export function ThemeChoice({ desk, checks }: ThemeChoiceProps) {
-  const { theme } = desk.draft.plan.value;
+export function ThemeChoice({ editor, checks }: ThemeChoiceProps) {
+  const { theme } = editor.draft.plan.value;
   const said = words.pours;
-  const set = (change: (theme: Theme) => Theme) => desk.edit((now) => ({ ...now, theme: change(now.theme) }));
+  const set = (change: (theme: Theme) => Theme) =>
+    editor.edit((now) => ({ ...now, theme: change(now.theme) }));
   const turns: readonly Turn[] = turnsOf[theme.kind];
   return (
     <Fold title={said.theme} summary={said.themes[theme.kind]}>
@@ -36,7 +37,7 @@ export function ThemeChoice({ desk, checks }: ThemeChoiceProps) {
         />
       )}
       <MoreOfTheme theme={theme} set={set} />
-      {theme.kind !== 'free' && <Checks desk={desk} checks={checks} />}
+      {theme.kind !== 'free' && <Checks editor={editor} checks={checks} />}
     </Fold>
   );
 }
@@ -98,8 +99,8 @@ function MoreOfTheme({ theme, set }: MoreOfThemeProps) {
   }
 }
 
-function Checks({ desk, checks }: ThemeChoiceProps) {
-  const { pours } = desk.draft.plan.value;
+function Checks({ editor, checks }: ThemeChoiceProps) {
+  const { pours } = editor.draft.plan.value;
   const said = words.pours;
   const name = (id: string) => pours.find((pour) => pour.id === id)?.name ?? id;
   if (checks.length === 0) return <p class="soft">{said.themeHolds}</p>;

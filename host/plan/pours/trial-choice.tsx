@@ -7,19 +7,19 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { plus } from '../../../shared/ui/strokes.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
-import { cryptoRandom, type Desk } from '../plan-editor.ts';
+import { cryptoRandom, type PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 /** Odd-ones-out: which two pours of the lineup, and when. Codes and orders are drawn, never chosen. */
-export function TrialFold({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function TrialFold({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.trials;
   const { trials, pours } = plan;
   return (
     <Fold title={said.title} summary={trials.length === 0 ? said.none : said.some(trials.length)}>
       <p class="soft">{said.lead}</p>
       {trials.map((trial, index) => (
-        <OneTrial key={trial.id} desk={desk} trial={trial} number={index + 1} />
+        <OneTrial key={trial.id} editor={editor} trial={trial} number={index + 1} />
       ))}
       {pours.length < 2 ? (
         <p class="soft">{said.needsTwo}</p>
@@ -29,7 +29,7 @@ export function TrialFold({ desk }: { readonly desk: Desk }) {
         <div>
           <Button
             onPress={() =>
-              desk.edit((now) => {
+              editor.edit((now) => {
                 const choice = firstChoice(now);
                 return choice === undefined ? now : put(now, choice);
               })
@@ -65,20 +65,20 @@ function put(plan: Plan, choice: TrialChoice): Plan {
 }
 
 interface OneTrialProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly trial: Trial;
   readonly number: number;
 }
 
-function OneTrial({ desk, trial, number }: OneTrialProps) {
-  const plan = desk.draft.plan.value;
+function OneTrial({ editor, trial, number }: OneTrialProps) {
+  const plan = editor.draft.plan.value;
   const said = words.trials;
   const name = (id: string) => plan.pours.find((pour) => pour.id === id)?.name ?? id;
   const options = (other: string) =>
     plan.pours.filter(({ id }) => id !== other).map(({ id, name }) => ({ value: String(id), label: name }));
   const choose = (change: Partial<TrialChoice>): void => {
     const { id, flight, a, b } = trial;
-    desk.edit((now) => put(now, { id, flight, a, b, ...change }));
+    editor.edit((now) => put(now, { id, flight, a, b, ...change }));
   };
   const { codes } = trial;
   const withTrial = (change: (trials: Plan['trials']) => Plan['trials']) => (now: Plan) => ({
@@ -109,7 +109,7 @@ function OneTrial({ desk, trial, number }: OneTrialProps) {
             label: said.flight(index + 1),
           }))}
           onChoose={(value) =>
-            desk.edit(
+            editor.edit(
               withTrial((trials) =>
                 trials.map((each) => (each.id === trial.id ? { ...each, flight: Number(value) } : each)),
               ),
@@ -126,7 +126,7 @@ function OneTrial({ desk, trial, number }: OneTrialProps) {
       <div class="plan-buttons">
         <Button
           onPress={() =>
-            desk.change(
+            editor.change(
               said.drawn,
               (now) => put(now, trial),
               withTrial((trials) => trials.map((each) => (each.id === trial.id ? trial : each))),
@@ -138,7 +138,7 @@ function OneTrial({ desk, trial, number }: OneTrialProps) {
         <Button
           kind="danger"
           onPress={() =>
-            desk.change(
+            editor.change(
               said.gone,
               withTrial((trials) => trials.filter(({ id }) => id !== trial.id)),
               withTrial((trials) => (trials.length >= mostTrials ? trials : [...trials, trial])),

@@ -5,14 +5,14 @@ import { Notice } from '../../../shared/ui/notice.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { courseOf, lengthOf } from '../figures/course.ts';
 import { secondsUntil } from '../figures/seconds-until.ts';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { createRehearsalRoom, eveningsPlayed } from './rehearsal-room.ts';
 import { Report } from './report.tsx';
 
 /** The evening rehearsed with stand-ins, and what came of it. */
-export function Rehearsal({ desk }: { readonly desk: Desk }) {
-  const plan = desk.draft.plan.value;
+export function Rehearsal({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
   const said = words.rehearsal;
   const room = useMemo(() => createRehearsalRoom(), []);
   useEffect(() => room.cancel, [room]);
@@ -58,7 +58,7 @@ export function Rehearsal({ desk }: { readonly desk: Desk }) {
               <p>{said.stale}</p>
             </Notice>
           )}
-          <Report desk={desk} report={state.report} plan={state.plan} />
+          <Report editor={editor} report={state.report} plan={state.plan} />
         </>
       )}
     </section>

@@ -8,19 +8,19 @@ import {
 import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Fold } from '../fields/fold.tsx';
-import type { Desk } from '../plan-editor.ts';
+import type { PlanEditor } from '../plan-editor.ts';
 import { clockTime, length, words } from '../words.ts';
 import { EndBand } from './end-band.tsx';
 
 interface ReportProps {
-  readonly desk: Desk;
+  readonly editor: PlanEditor;
   readonly report: RehearsalReport;
   /** The plan that was rehearsed. */
   readonly plan: Plan;
 }
 
 /** What a rehearsal has shown: how long, where the time runs short, and what would help. */
-export function Report({ desk, report, plan }: ReportProps) {
+export function Report({ editor, report, plan }: ReportProps) {
   const said = words.rehearsal;
   const heading = useRef<HTMLHeadingElement>(null);
   // Whoever pressed the button and does not see the page is led to what came of it.
@@ -44,7 +44,7 @@ export function Report({ desk, report, plan }: ReportProps) {
       </p>
       <p>{whereShort(report.parts)}</p>
       <Parts report={report} at={at} />
-      <AdviceList advice={report.advice} desk={desk} />
+      <AdviceList advice={report.advice} editor={editor} />
       <Fold title={said.how} small>
         {said.method.map((paragraph) => (
           <p key={paragraph} class="small">
@@ -116,7 +116,7 @@ function Parts({ report, at }: PartsProps) {
   );
 }
 
-function AdviceList({ advice, desk }: { readonly advice: readonly Advice[]; readonly desk: Desk }) {
+function AdviceList({ advice, editor }: { readonly advice: readonly Advice[]; readonly editor: PlanEditor }) {
   const said = words.rehearsal;
   if (advice.length === 0) return null;
   return (
@@ -133,7 +133,7 @@ function AdviceList({ advice, desk }: { readonly advice: readonly Advice[]; read
             </span>
             <Button
               label={said.changeLabel(said.changes[change])}
-              onPress={() => desk.change(said.made, (plan) => changed(plan, change) ?? plan)}
+              onPress={() => editor.change(said.made, (plan) => changed(plan, change) ?? plan)}
             >
               {said.change}
             </Button>

@@ -4,7 +4,7 @@ import { forecastOf } from '../../../core/session/fitting.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { hostView } from '../../../core/session/views/host.ts';
 import { epochMs } from '../../../core/units.ts';
-import { lookAhead } from '../../../host/conduct/pace/timetable.ts';
+import { timetableOf } from '../../../host/conduct/pace/timetable.ts';
 import { wallAt } from '../../../host/plan/wall-time.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -72,7 +72,7 @@ describe('nights on which the wall clock does what it likes', () => {
       timeline: view.timeline.map((entry) => ({ ...entry, at: epochMs(entry.at + by) })),
       clock: { ...clock, endsAt: epochMs(clock.endsAt + by) },
     };
-    const { starts, end } = lookAhead(evening.underWay.cues, moved, epochMs(doorsAt + by));
+    const { starts, end } = timetableOf(evening.underWay.cues, moved, epochMs(doorsAt + by));
     const instants = [...starts.values(), end.likely];
     return {
       apart: instants.map((at) => at - by),

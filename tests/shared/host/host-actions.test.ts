@@ -6,10 +6,10 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
-import { createConducting } from '../../../host/conduct/actions/host-actions.ts';
+import { createHostActions } from '../../../host/conduct/actions/host-actions.ts';
 import { keyAsk } from '../../../host/conduct/actions/key-map.ts';
-import { bigStep } from '../../../host/conduct/actions/primary-action.ts';
-import { leftSilent } from '../../../host/conduct/drawers/unopened-discussions.ts';
+import { primaryAction } from '../../../host/conduct/actions/primary-action.ts';
+import { unopenedDiscussions } from '../../../host/conduct/drawers/unopened-discussions.ts';
 import { stretchesOf } from '../../../host/conduct/order/stretches.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
 import { createStatus } from '../../../shared/ui/status.ts';
@@ -36,7 +36,7 @@ const pour = (id: string, more: Partial<HostPour> = {}): HostPour => ({
 });
 const [first, second, third] = talk.pours;
 const at = (cue: Cue, pours: readonly HostPour[], trials: readonly HostTrial[] = []) =>
-  bigStep({ cue: cue.id, next: cueId('next'), pours, trials }, cue);
+  primaryAction({ cue: cue.id, next: cueId('next'), pours, trials }, cue);
 
 describe('the big button', () => {
   it('moves on, naming the cue it leaves [P1]', () => {
@@ -86,7 +86,7 @@ describe('the big button', () => {
 
   it('offers to finish where nothing comes after', () => {
     const last = order.at(-1);
-    expect(bigStep({ cue: cueId('farewell'), next: null, pours: [], trials: [] }, last)).toEqual({
+    expect(primaryAction({ cue: cueId('farewell'), next: null, pours: [], trials: [] }, last)).toEqual({
       does: 'finish',
     });
   });
@@ -110,18 +110,21 @@ describe('the end of an evening', () => {
       trials: [trial],
       timeline: [entry(talk)],
     };
-    expect(leftSilent(view, order)).toEqual([
+    expect(unopenedDiscussions(view, order)).toEqual([
       { id: ash.id, likelyTalked: true },
       { id: 'later', likelyTalked: false },
       { id: 'trial', likelyTalked: false },
     ]);
-    expect(leftSilent({ ...view, timeline: [] }, order)[0]).toEqual({ id: ash.id, likelyTalked: false });
+    expect(unopenedDiscussions({ ...view, timeline: [] }, order)[0]).toEqual({
+      id: ash.id,
+      likelyTalked: false,
+    });
   });
 
   it('opens those first, ends nothing when that is refused, and just ends when there are none', async () => {
     const asked: HostAsk[] = [];
     const conductingWith = (ok: boolean) =>
-      createConducting({
+      createHostActions({
         asking: {
           waiting: signal(new Set()),
           ask: (ask) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
-import { type KeyStorage, openKeyRing } from '../../../host/access/host-keys.ts';
+import { type KeyStorage, openHostKeys } from '../../../host/access/host-keys.ts';
 import { hostLink, keyLinkIn, keyLinkOf, seatLink } from '../../../host/access/key-link.ts';
 import { hrefOf, routeOf } from '../../../host/route.ts';
 
@@ -51,7 +51,7 @@ describe('the key ring', () => {
         place.value = value;
       },
     };
-    return { place, open: () => openKeyRing(() => storage) };
+    return { place, open: () => openHostKeys(() => storage) };
   };
 
   it('keeps keys for the next time, a tasting’s own before the one of the house', () => {
@@ -67,7 +67,7 @@ describe('the key ring', () => {
   });
 
   it('works from memory where storage is refused, and says so', () => {
-    const ring = openKeyRing(() => {
+    const ring = openHostKeys(() => {
       throw new Error('refused');
     });
     expect(ring.keep({ to: 'house', key })).toBe(false);

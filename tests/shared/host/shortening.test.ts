@@ -3,8 +3,8 @@ import { cueId } from '../../../core/ids.ts';
 import { aheadOf } from '../../../core/session/fitting.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { epochMs } from '../../../core/units.ts';
-import { type Conducting, createConducting } from '../../../host/conduct/actions/host-actions.ts';
-import { createAsking } from '../../../host/evening/commands-under-way.ts';
+import { createHostActions, type HostActions } from '../../../host/conduct/actions/host-actions.ts';
+import { createCommandsUnderWay } from '../../../host/evening/commands-under-way.ts';
 import { createStatus } from '../../../shared/ui/status.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -12,7 +12,7 @@ import { planOf } from '../../support/plans.ts';
 /** A host's hand on a room without a network between them. */
 function hand(evening: EveningTold) {
   const status = createStatus();
-  const asking = createAsking({
+  const asking = createCommandsUnderWay({
     send: async (ask) => {
       if (ask.type === 'OpenDoors') throw new Error('They are open.');
       const answer = evening.host(ask);
@@ -23,12 +23,12 @@ function hand(evening: EveningTold) {
     },
     pause: () => Promise.resolve(),
   });
-  const conducting = createConducting({ asking, status, onFinish: () => undefined });
+  const conducting = createHostActions({ asking, status, onFinish: () => undefined });
   const settle = async () => {
     for (let turn = 0; turn < 40; turn += 1) await Promise.resolve();
   };
   return {
-    async does(what: (conducting: Conducting) => void): Promise<void> {
+    async does(what: (conducting: HostActions) => void): Promise<void> {
       what(conducting);
       await settle();
     },

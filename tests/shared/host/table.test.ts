@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, seatId } from '../../../core/ids.ts';
 import type { HostSeat } from '../../../core/session/views/host.ts';
-import { createAsking } from '../../../host/evening/commands-under-way.ts';
+import { createCommandsUnderWay } from '../../../host/evening/commands-under-way.ts';
 import { missingKit, tableOf } from '../../../host/evening/table.ts';
 
 const seat = (id: string, more: Partial<HostSeat> = {}): HostSeat => ({
@@ -99,10 +99,10 @@ describe('the table', () => {
 });
 
 describe('asking the room', () => {
-  const setUp = (answer: Parameters<typeof createAsking>[0]['send']) => {
+  const setUp = (answer: Parameters<typeof createCommandsUnderWay>[0]['send']) => {
     const refused: string[] = [];
     let settle = (): void => {};
-    const asking = createAsking({
+    const asking = createCommandsUnderWay({
       send: answer,
       onRefusal: (code) => refused.push(code),
       pause: () =>

@@ -6,7 +6,7 @@ import type { HostCommand } from '../../../core/session/command.ts';
 import { aheadOf as aheadOnServer, forecastOf } from '../../../core/session/fitting.ts';
 import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
 import { durationMs, epochMs, seconds } from '../../../core/units.ts';
-import { aheadOf, lookAhead } from '../../../host/conduct/pace/timetable.ts';
+import { aheadOf, timetableOf } from '../../../host/conduct/pace/timetable.ts';
 import { previewOf } from '../../../host/conduct/pace/wished-end.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -68,7 +68,7 @@ describe('what a host sees ahead', () => {
         const { view, order } = told(evening);
         const ahead = aheadOf(order, view, now);
         expect(ahead).toEqual(aheadOnServer(evening.underWay, now));
-        expect(lookAhead(order.cues, view, now).end).toEqual(forecastOf(evening.underWay, now).end);
+        expect(timetableOf(order.cues, view, now).end).toEqual(forecastOf(evening.underWay, now).end);
 
         const endsAt = epochMs(doorsAt + minutes * 60_000);
         const { changes } = fitAhead(ahead, endsAt);
@@ -100,7 +100,7 @@ describe('what a host sees ahead', () => {
 describe('times on the wall clock', () => {
   const at = (evening: EveningTold) => {
     const { view, order } = told(evening);
-    return lookAhead(order.cues, view, epochMs(evening.now));
+    return timetableOf(order.cues, view, epochMs(evening.now));
   };
 
   it('start the next cue at the deadline of the current one', () => {
