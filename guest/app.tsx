@@ -2,14 +2,14 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
 import { entranceAt } from '../shared/seats/seat-link.ts';
 import { useLater } from '../shared/ui/later.ts';
+import { InvitationPage } from './invitation/invitation-page.tsx';
 import { words } from './language.ts';
-import { deviceStorage, seatOfTab, sitTab } from './seat/device.ts';
-import { Door } from './seat/door.tsx';
-import { Fetching } from './seat/fetching.tsx';
-import { InvitationPage } from './seat/invitation-page.tsx';
-import { keepsakePart } from './seat/parts.ts';
-import { openRoom, RoomContext } from './seat/room.ts';
-import { RoomPage } from './seat/room-page.tsx';
+import { deviceStorage, seatOfTab, sitTab } from './page/device-storage.ts';
+import { LoadingLine } from './page/loading-line.tsx';
+import { keepsakePart } from './parts/lazy-parts.ts';
+import { openRoom, RoomContext } from './room/room.ts';
+import { RoomPage } from './room-page.tsx';
+import { JoinPage } from './seat/join-page.tsx';
 
 type Place =
   | { readonly at: 'door'; readonly problem?: string }
@@ -67,7 +67,7 @@ export function App() {
   switch (place.at) {
     case 'door':
       return (
-        <Door
+        <JoinPage
           problem={place.problem}
           onCode={(code) => {
             history.pushState(null, '', `/j/${encodeURIComponent(code)}`);
@@ -98,7 +98,7 @@ type EveningsProps = Parameters<typeof import('./keepsake/evenings-page.tsx').Ev
 
 function Evenings(props: EveningsProps) {
   const part = useLater(keepsakePart);
-  return part ? <part.keepsakePages.EveningsPage {...props} /> : <Fetching part={keepsakePart} />;
+  return part ? <part.keepsakePages.EveningsPage {...props} /> : <LoadingLine part={keepsakePart} />;
 }
 
 interface SeatedProps {

@@ -1,18 +1,18 @@
 import { render } from 'preact';
-import '../shared/ui/look.css';
+import '../shared/ui/styles.css';
 import './guest.css';
-import { keepFocus } from '../shared/ui/keep-focus.ts';
+import { keepFocus } from '../shared/ui/focus-keeper.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { App } from './app.tsx';
-import { unlockSound } from './glass/chime.ts';
 import { words } from './language.ts';
-import { keepThisPage } from './seat/kept-page.ts';
+import { keepPageOffline } from './page/offline-page.ts';
+import { unlockSound } from './sound/chime.ts';
 
 applyTheme(readTheme(), document.documentElement);
 document.documentElement.lang = words.language;
 document.title = words.app;
 unlockSound();
-keepThisPage();
+keepPageOffline();
 const page = document.getElementById('page');
 if (page !== null) {
   page.replaceChildren();

@@ -3,7 +3,7 @@ import { nanoid } from 'nanoid';
 import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import { commandId } from '../core/ids.ts';
 import { followAsHost, type HostFollower } from '../shared/follower/host-follower.ts';
-import { watchForWake } from '../shared/follower/wake.ts';
+import { watchForWake } from '../shared/follower/wake-watch.ts';
 import { useLater } from '../shared/ui/later.ts';
 import { Notice } from '../shared/ui/notice.tsx';
 import type { StoredPlan } from '../shared/wire/http.ts';

@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { config } from 'zod/v4/core';
-import '../shared/ui/look.css';
+import '../shared/ui/styles.css';
 import '../shared/ui/swatch.css';
 import './pages.css';
 import './set-up/doors.css';
@@ -18,7 +18,7 @@ import './print/lists.css';
 import './print/paper.css';
 import './recap/recap.css';
 import './recap/timeline.css';
-import { keepFocus } from '../shared/ui/keep-focus.ts';
+import { keepFocus } from '../shared/ui/focus-keeper.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { type HostKeys, openHostKeys } from './access/host-keys.ts';
 import { keyLinkOf } from './access/key-link.ts';

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { PourBoard } from '../../shared/talk/pour-board.tsx';
-import { WhoSpeaks } from '../../shared/talk/who-speaks.tsx';
+import { WhoSpeaks } from '../../shared/talk/speaking-turns.tsx';
 import type { BoardPour } from '../../shared/wire/board.ts';
 import type { PourId, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
+import { type BoardItem, boardItems } from './board-items.ts';
 import { words } from './language.ts';
 import { ShareChoice } from './share-choice.tsx';
-import { type TableItem, tableItems } from './table-items.ts';
 import { useVocabulary } from './use-vocabulary.ts';
 
 interface DiscussionProps {
@@ -20,7 +20,7 @@ interface DiscussionProps {
  */
 export function Discussion({ stage, own }: DiscussionProps) {
   const { follower } = useRoom();
-  const all = tableItems(stage, own.trials);
+  const all = boardItems(stage, own.trials);
   const last = stage.cue.pours.length === 0;
   const items = last ? all : all.filter(({ id }) => stage.cue.pours.includes(id));
   const view = follower.board.value;
@@ -59,7 +59,7 @@ export function Discussion({ stage, own }: DiscussionProps) {
 }
 
 interface TableProps {
-  readonly open: readonly { readonly item: TableItem; readonly pour: BoardPour }[];
+  readonly open: readonly { readonly item: BoardItem; readonly pour: BoardPour }[];
   readonly own: SeatView;
 }
 
@@ -92,7 +92,7 @@ function Table({ open, own }: TableProps) {
 }
 
 interface OnTableProps {
-  readonly item: TableItem;
+  readonly item: BoardItem;
   readonly pour: BoardPour;
   readonly own: SeatView;
 }

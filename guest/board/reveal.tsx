@@ -1,7 +1,7 @@
 import type { StageUnderWay } from '../../shared/wire/views.ts';
-import { glassOf } from '../glass/glasses.ts';
 import { words } from '../language.ts';
-import { PourFacts } from './pour-facts.tsx';
+import { PourFacts } from '../stage/pour-facts.tsx';
+import { glassOf } from '../stage/reached-glasses.ts';
 
 /** The names, for those pours that the host has named. */
 export function Reveal({ stage }: { readonly stage: StageUnderWay }) {

@@ -3,13 +3,13 @@ import { pageInWords } from '../../shared/notes/in-words.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { type Sharing, sharings } from '../../shared/wire/sharing.ts';
 import type { Drink } from '../../shared/wire/views.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
+import type { BoardItem } from './board-items.ts';
 import { fieldNames, words } from './language.ts';
-import type { TableItem } from './table-items.ts';
 import { useVocabulary } from './use-vocabulary.ts';
 
 interface ShareChoiceProps {
-  readonly item: TableItem;
+  readonly item: BoardItem;
   readonly drink: Drink;
 }
 

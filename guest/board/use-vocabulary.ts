@@ -1,7 +1,7 @@
 import type { Vocabulary } from '../../shared/notes/in-words.ts';
 import { useLater } from '../../shared/ui/later.ts';
 import type { Drink } from '../../shared/wire/views.ts';
-import { closingText, wordSheets } from '../seat/word-sheets.ts';
+import { closingText, wordSheets } from '../stage/word-sheets.ts';
 import { likingWords } from './language.ts';
 
 /** What turns the codes of a page into words; undefined until it has been fetched. */

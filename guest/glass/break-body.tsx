@@ -3,8 +3,8 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { ready } from '../../shared/ui/strokes.ts';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { locale, words } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
-import { cardName, glassOf, type ReachedGlass } from './glasses.ts';
+import { useRoom } from '../room/room.ts';
+import { cardName, glassOf, type ReachedGlass } from '../stage/reached-glasses.ts';
 
 interface BreakBodyProps {
   readonly stage: StageUnderWay;

@@ -4,9 +4,9 @@ import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { Fetching } from '../seat/fetching.tsx';
-import { boardPart, notebookPart, seatPart } from '../seat/parts.ts';
-import { useRoom } from '../seat/room.ts';
+import { LoadingLine } from '../page/loading-line.tsx';
+import { boardPart, notebookPart, seatPart } from '../parts/lazy-parts.ts';
+import { useRoom } from '../room/room.ts';
 import { BreakBody, MissedNotice } from './break-body.tsx';
 import { GroundRules } from './ground-rules.tsx';
 import { KitList } from './kit-list.tsx';
@@ -79,25 +79,25 @@ function Farewell({ stage, own }: CueBodyProps) {
 
 function Tone() {
   const part = useLater(seatPart);
-  return part ? <part.seatPages.TryTone /> : null;
+  return part ? <part.seatPages.ToneTest /> : null;
 }
 
 function Ranking({ stage }: Pick<CueBodyProps, 'stage'>) {
   const part = useLater(notebookPart);
-  return part ? <part.notebookPages.RankingBody stage={stage} /> : <Fetching part={notebookPart} />;
+  return part ? <part.notebookPages.RankingBody stage={stage} /> : <LoadingLine part={notebookPart} />;
 }
 
 function OddOneOut(props: CueBodyProps) {
   const part = useLater(notebookPart);
-  return part ? <part.notebookPages.OddPick {...props} /> : <Fetching part={notebookPart} />;
+  return part ? <part.notebookPages.OddPick {...props} /> : <LoadingLine part={notebookPart} />;
 }
 
 function Names({ stage }: Pick<CueBodyProps, 'stage'>) {
   const part = useLater(boardPart);
-  return part ? <part.boardPages.Reveal stage={stage} /> : <Fetching part={boardPart} />;
+  return part ? <part.boardPages.Reveal stage={stage} /> : <LoadingLine part={boardPart} />;
 }
 
 function Talk(props: CueBodyProps) {
   const part = useLater(boardPart);
-  return part ? <part.boardPages.Discussion {...props} /> : <Fetching part={boardPart} />;
+  return part ? <part.boardPages.Discussion {...props} /> : <LoadingLine part={boardPart} />;
 }

@@ -4,7 +4,7 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { ready } from '../../shared/ui/strokes.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 
 export function GroundRules({ own }: { readonly own: SeatView }) {
   return (

@@ -1,7 +1,7 @@
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { KitItem, SeatView } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 
 const items = Object.keys(words.kit.items) as KitItem[];
 

@@ -4,7 +4,7 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { clock, hand, ready } from '../../shared/ui/strokes.ts';
 import type { CueKind, SeatSignal, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 import { CallLink } from './call-link.tsx';
 import { AcceptRules } from './ground-rules.tsx';
 

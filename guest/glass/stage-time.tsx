@@ -4,8 +4,8 @@ import { crossedMark, timeLeft } from '../../shared/ui/time-left.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
-import { isTimed, timeOf } from './cue-time.ts';
+import { useRoom } from '../room/room.ts';
+import { isTimed, timeOf } from '../stage/cue-time.ts';
 
 /** The time of the cue; said aloud at 60, 20 and 0 s only [4.1.3 of WCAG]. */
 export function StageTime({ stage }: { readonly stage: StageUnderWay }) {

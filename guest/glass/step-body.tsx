@@ -6,11 +6,11 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { NoteField } from '../notebook/note-field.tsx';
-import { notebookPart } from '../seat/parts.ts';
-import { useRoom } from '../seat/room.ts';
-import { chime } from './chime.ts';
+import { notebookPart } from '../parts/lazy-parts.ts';
+import { useRoom } from '../room/room.ts';
+import { chime } from '../sound/chime.ts';
+import { timeOf } from '../stage/cue-time.ts';
 import { closeEyes, type ClosedEyes as Eyes } from './closed-eyes.ts';
-import { timeOf } from './cue-time.ts';
 
 /** One step with one glass, or its practice with plain water. */
 export function StepBody({ stage }: { readonly stage: StageUnderWay }) {

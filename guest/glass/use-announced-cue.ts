@@ -2,10 +2,10 @@ import { useEffect } from 'preact/hooks';
 import type { CueWords } from '../../shared/language/en/cues.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
-import { isTimed, secondsLeft } from './cue-time.ts';
-import { glassInHand } from './glasses.ts';
-import { speakPrompt } from './spoken-prompt.ts';
+import { useRoom } from '../room/room.ts';
+import { speakPrompt } from '../sound/spoken-prompt.ts';
+import { isTimed, secondsLeft } from '../stage/cue-time.ts';
+import { glassInHand } from '../stage/reached-glasses.ts';
 
 /** The polite region says each new cue once: where, what, and how long. */
 export function useAnnouncedCue(stage: StageUnderWay, said: CueWords): void {

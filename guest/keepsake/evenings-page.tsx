@@ -4,12 +4,12 @@ import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words as pageWords } from '../language.ts';
-import { askServer } from '../seat/ask-server.ts';
-import { deviceStorage, forgetNotes } from '../seat/device.ts';
-import { PageTitle } from '../seat/page-title.tsx';
+import { deviceStorage, forgetNotes } from '../page/device-storage.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { requestServer } from '../page/server-request.ts';
 import { dayOf } from './evening-line.ts';
+import { type EveningProgress, progressOf } from './evening-progress.ts';
 import { homeWords } from './language.ts';
-import { type EveningProgress, progressOf } from './progress.ts';
 
 interface EveningsPageProps {
   readonly onSeat: (seat: KeptSeat) => void;
@@ -97,7 +97,7 @@ export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
 }
 
 async function fetchEvening(seat: KeptSeat): Promise<KnownEvening> {
-  const answer = await askServer<Keepsake>(`/api/keepsake/${encodeURIComponent(seat.tasting)}`, seat);
+  const answer = await requestServer<Keepsake>(`/api/keepsake/${encodeURIComponent(seat.tasting)}`, seat);
   return { seat, keepsake: answer.ok ? answer.body : null };
 }
 

@@ -1,7 +1,7 @@
 import { noteFields } from '../../shared/notes/entry.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
-import { keepsakeInWords, type VocabularyOf } from './keepsake-in-words.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
+import { keepsakeInWords, type VocabularyOf } from './keepsake-text.ts';
 
 /**
  * One row for each glass and each odd-one-out, as RFC 4180 has it: commas, line ends of CR and LF, quotes doubled. It

@@ -1,6 +1,6 @@
 import type { Keepsake } from '../../shared/wire/http.ts';
-import { keepsakeInWords, type VocabularyOf } from './keepsake-in-words.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
+import { keepsakeInWords, type VocabularyOf } from './keepsake-text.ts';
 
 /** The evening with codes and with words, for programs. `format` is raised when its shape changes. */
 export function keepsakeJson(

@@ -1,12 +1,7 @@
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { evening } from './evening-line.ts';
-import {
-  keepsakeInWords,
-  type PourInWords,
-  type TrialInWords,
-  type VocabularyOf,
-} from './keepsake-in-words.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
+import { keepsakeInWords, type PourInWords, type TrialInWords, type VocabularyOf } from './keepsake-text.ts';
 
 /**
  * A guest's evening as CommonMark. What people typed comes out as the very characters they typed: nothing in it can

@@ -3,17 +3,17 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
-import { askServer } from '../seat/ask-server.ts';
-import { PageTitle } from '../seat/page-title.tsx';
-import { refusalSentence } from '../seat/refusal-sentence.ts';
-import { useRoom } from '../seat/room.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { refusalSentence } from '../page/refusal-sentence.ts';
+import { requestServer } from '../page/server-request.ts';
+import { useRoom } from '../room/room.ts';
+import { KeepsakeDownloads } from './keepsake-downloads.tsx';
 import { KeepsakeSheet } from './keepsake-sheet.tsx';
 import { homeWords } from './language.ts';
 import { PrivateLink } from './private-link.tsx';
-import { TakeAway } from './take-away.tsx';
 import { useVocabularies } from './use-vocabularies.ts';
 
-type Fetching =
+type LoadingLine =
   | { readonly status: 'fetching' }
   | { readonly status: 'refused'; readonly code: string }
   | { readonly status: 'here'; readonly keepsake: Keepsake };
@@ -27,7 +27,7 @@ interface KeepsakePageProps {
 /** What a guest takes home: their own notes with the names of the pours. */
 export function KeepsakePage({ onGone, onEvenings }: KeepsakePageProps) {
   const { follower, page, seat } = useRoom();
-  const [fetching, setFetching] = useState<Fetching>({ status: 'fetching' });
+  const [fetching, setFetching] = useState<LoadingLine>({ status: 'fetching' });
   const [asked, setAsked] = useState(0);
   const { tasting, key } = seat.value;
   // Fetched anew when the last words have arrived at the server, or names have become known.
@@ -35,7 +35,7 @@ export function KeepsakePage({ onGone, onEvenings }: KeepsakePageProps) {
   const stage = follower.stage.value?.version;
   useEffect(() => {
     let gone = false;
-    void askServer<Keepsake>(`/api/keepsake/${encodeURIComponent(tasting)}`, { key }).then((answer) => {
+    void requestServer<Keepsake>(`/api/keepsake/${encodeURIComponent(tasting)}`, { key }).then((answer) => {
       if (gone) return;
       setFetching(
         answer.ok ? { status: 'here', keepsake: answer.body } : { status: 'refused', code: answer.code },
@@ -58,7 +58,7 @@ export function KeepsakePage({ onGone, onEvenings }: KeepsakePageProps) {
         </p>
         <Notice kind="water">{words.keepsake.care}</Notice>
         {unsaved && <Notice kind="info">{homeWords.unsaved}</Notice>}
-        {keepsake && vocabularyOf && <TakeAway keepsake={keepsake} vocabularyOf={vocabularyOf} />}
+        {keepsake && vocabularyOf && <KeepsakeDownloads keepsake={keepsake} vocabularyOf={vocabularyOf} />}
       </div>
       {(fetching.status === 'fetching' || (keepsake && !vocabularyOf)) && (
         <p class="soft">{homeWords.fetching}</p>

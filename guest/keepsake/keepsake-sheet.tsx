@@ -2,7 +2,7 @@ import { PrintPage } from '../../shared/ui/print-page.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
 import { evening } from './evening-line.ts';
-import { keepsakeInWords, type PourInWords, type VocabularyOf } from './keepsake-in-words.ts';
+import { keepsakeInWords, type PourInWords, type VocabularyOf } from './keepsake-text.ts';
 import { homeWords, language } from './language.ts';
 
 interface KeepsakeSheetProps {

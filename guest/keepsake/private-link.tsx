@@ -3,11 +3,11 @@ import { forgetSeat } from '../../shared/seats/kept-seats.ts';
 import { seatLink } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
-import { askServer } from '../seat/ask-server.ts';
-import { copyText } from '../seat/copy-text.ts';
-import { deviceStorage, forgetNotes } from '../seat/device.ts';
-import { refusalSentence } from '../seat/refusal-sentence.ts';
-import { useRoom } from '../seat/room.ts';
+import { copyText } from '../page/clipboard.ts';
+import { deviceStorage, forgetNotes } from '../page/device-storage.ts';
+import { refusalSentence } from '../page/refusal-sentence.ts';
+import { requestServer } from '../page/server-request.ts';
+import { useRoom } from '../room/room.ts';
 import { homeWords } from './language.ts';
 
 /** The lasting way back to this page, hidden until it is asked for; and the way to be rid of everything. */
@@ -23,7 +23,10 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
   const remove = async (): Promise<void> => {
     const { tasting, key } = seat.peek();
     setBusy(true);
-    const answer = await askServer(`/api/keepsake/${encodeURIComponent(tasting)}`, { key, method: 'DELETE' });
+    const answer = await requestServer(`/api/keepsake/${encodeURIComponent(tasting)}`, {
+      key,
+      method: 'DELETE',
+    });
     setBusy(false);
     setAsking(false);
     if (!answer.ok) return status.say(words.notNow(refusalSentence(answer.code)));

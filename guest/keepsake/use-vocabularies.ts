@@ -1,8 +1,8 @@
 import type { Vocabulary } from '../../shared/notes/in-words.ts';
 import { useLater } from '../../shared/ui/later.ts';
 import type { Drink } from '../../shared/wire/views.ts';
-import { closingText, wordSheets } from '../seat/word-sheets.ts';
-import type { VocabularyOf } from './keepsake-in-words.ts';
+import { closingText, wordSheets } from '../stage/word-sheets.ts';
+import type { VocabularyOf } from './keepsake-text.ts';
 import { language } from './language.ts';
 
 /** The words of all these drinks; undefined until all have been fetched. */

@@ -1,6 +1,6 @@
 import { textFields } from '../../shared/notes/entry.ts';
 import { useLater } from '../../shared/ui/later.ts';
-import { closingText } from '../seat/word-sheets.ts';
+import { closingText } from '../stage/word-sheets.ts';
 import { FeelingsPick, Prompts } from './feelings-pick.tsx';
 import { words } from './language.ts';
 import { LikingScale } from './liking-scale.tsx';

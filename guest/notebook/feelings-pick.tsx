@@ -1,6 +1,6 @@
 import type { PourId } from '../../shared/wire/views.ts';
 import { type ClosingText, closingPrompts, feelings } from '../../shared/words/closing.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
 interface ClosingProps {

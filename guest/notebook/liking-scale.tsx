@@ -1,5 +1,5 @@
 import type { PourId } from '../../shared/wire/views.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
 /**

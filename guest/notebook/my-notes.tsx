@@ -1,12 +1,12 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import type { PourId, StageView } from '../../shared/wire/views.ts';
-import { PourFacts } from '../board/pour-facts.tsx';
-import { cardName, reachedGlasses } from '../glass/glasses.ts';
-import { RoomBanner } from '../glass/room-banner.tsx';
 import { words } from '../language.ts';
-import { PageTitle } from '../seat/page-title.tsx';
-import { useRoom } from '../seat/room.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { useRoom } from '../room/room.ts';
+import { RoomBanner } from '../room/room-banner.tsx';
+import { PourFacts } from '../stage/pour-facts.tsx';
+import { cardName, reachedGlasses } from '../stage/reached-glasses.ts';
 import { NotePage } from './note-page.tsx';
 
 /** The guest's own earlier glasses, one tap away; only what the room has come to [F1]. */

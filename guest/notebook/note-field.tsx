@@ -4,9 +4,9 @@ import { longestText, type TextField } from '../../shared/notes/entry.ts';
 import { TextArea } from '../../shared/ui/text-area.tsx';
 import type { PourId } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
-import { refusalSentence } from '../seat/refusal-sentence.ts';
-import { useRoom } from '../seat/room.ts';
-import { useWritingLock } from './writing-lock.ts';
+import { refusalSentence } from '../page/refusal-sentence.ts';
+import { useRoom } from '../room/room.ts';
+import { useWritingLock } from './use-writing-lock.ts';
 
 interface NoteFieldProps {
   readonly pour: PourId;

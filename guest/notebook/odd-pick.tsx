@@ -1,7 +1,7 @@
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
 /**

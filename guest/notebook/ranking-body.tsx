@@ -13,9 +13,9 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { down, up } from '../../shared/ui/strokes.ts';
 import type { PourId, StageUnderWay } from '../../shared/wire/views.ts';
-import { cardName, glassOf } from '../glass/glasses.ts';
 import { words as pageWords } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
+import { cardName, glassOf } from '../stage/reached-glasses.ts';
 import { words } from './language.ts';
 import { useRowDrag } from './use-row-drag.ts';
 

@@ -5,9 +5,9 @@ import type { PourId } from '../../shared/wire/views.ts';
 import { type ClosingText, reviewAnswers } from '../../shared/words/closing.ts';
 import { textOf, type WordSheet } from '../../shared/words/word-sheet.ts';
 import { words as pageWords } from '../language.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
-import { senseOf } from './sense-of.ts';
+import { senseOf } from './word-senses.ts';
 
 interface ReviewWalkProps {
   readonly pour: PourId;

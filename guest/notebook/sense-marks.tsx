@@ -1,8 +1,8 @@
 import { useLater } from '../../shared/ui/later.ts';
 import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
 import type { WordSheet } from '../../shared/words/word-sheet.ts';
-import { glassOf } from '../glass/glasses.ts';
-import { wordSheets } from '../seat/word-sheets.ts';
+import { glassOf } from '../stage/reached-glasses.ts';
+import { wordSheets } from '../stage/word-sheets.ts';
 import { ColourPick } from './colour-pick.tsx';
 import { words } from './language.ts';
 import { LikingScale } from './liking-scale.tsx';

@@ -1,7 +1,7 @@
 import type { PourId } from '../../shared/wire/views.ts';
 import type { MarkText } from '../../shared/words/word-board.ts';
 import type { WordSheet } from '../../shared/words/word-sheet.ts';
-import { useRoom } from '../seat/room.ts';
+import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
 interface StructureMarksProps {

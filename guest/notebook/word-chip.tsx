@@ -1,5 +1,5 @@
 import { type Strength, strengths } from '../../shared/words/closing.ts';
-import { closingText } from '../seat/word-sheets.ts';
+import { closingText } from '../stage/word-sheets.ts';
 import { words } from './language.ts';
 
 interface WordChipProps {

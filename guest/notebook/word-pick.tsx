@@ -3,12 +3,12 @@ import { mostMarks, type WordField, type WordMarks } from '../../shared/notes/en
 import type { PourId } from '../../shared/wire/views.ts';
 import { tapAgain } from '../../shared/words/closing.ts';
 import { codeFor, textOf, type WordSheet } from '../../shared/words/word-sheet.ts';
-import { useRoom } from '../seat/room.ts';
-import { closingText } from '../seat/word-sheets.ts';
+import { useRoom } from '../room/room.ts';
+import { closingText } from '../stage/word-sheets.ts';
 import { words } from './language.ts';
-import { senseOf } from './sense-of.ts';
 import { WordChip } from './word-chip.tsx';
 import { WordSearch } from './word-search.tsx';
+import { senseOf } from './word-senses.ts';
 
 interface WordPickProps {
   readonly pour: PourId;

@@ -4,8 +4,8 @@ import { TextField } from '../../shared/ui/text-field.tsx';
 import { searchWords } from '../../shared/words/search.ts';
 import { codeFor, findable, textOf, type WordSheet } from '../../shared/words/word-sheet.ts';
 import { words } from './language.ts';
-import { senseOf } from './sense-of.ts';
-import { useWritingLock } from './writing-lock.ts';
+import { useWritingLock } from './use-writing-lock.ts';
+import { senseOf } from './word-senses.ts';
 
 interface WordSearchProps {
   readonly sheet: WordSheet;

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import '../../shared/ui/look.css';
+import '../../shared/ui/styles.css';
 import './screen.css';
 import './scenes.css';
 import './gathering-scene.css';
@@ -7,8 +7,8 @@ import './reveal-scene.css';
 import './board/board-page.css';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { words } from './language.ts';
-import { takeLightOfAddress, turnLightByKey } from './light.ts';
 import { ScreenApp } from './screen-app.tsx';
+import { takeLightOfAddress, turnLightByKey } from './screen-theme.ts';
 
 takeLightOfAddress();
 turnLightByKey();

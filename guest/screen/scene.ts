@@ -7,17 +7,17 @@ export type Scene =
   | { readonly is: 'rules'; readonly stage: StageUnderWay }
   | { readonly is: 'step'; readonly stage: StageUnderWay; readonly dark: boolean }
   | { readonly is: 'rest'; readonly stage: StageUnderWay }
-  | { readonly is: 'word'; readonly stage: StageUnderWay }
+  | { readonly is: 'text'; readonly stage: StageUnderWay }
   | { readonly is: 'board'; readonly stage: StageUnderWay; readonly board: BoardView }
   | { readonly is: 'reveal'; readonly stage: StageUnderWay }
-  | { readonly is: 'goodbye'; readonly stage: StageView };
+  | { readonly is: 'farewell'; readonly stage: StageView };
 
 /**
  * A talk takes the screen as soon as it is open, also one that the host has opened outside its own cue; a rest, the
  * names and the goodbye go before it.
  */
 export function sceneOf(stage: StageView, board: BoardView | null): Scene {
-  if (stage.status === 'finished') return { is: 'goodbye', stage };
+  if (stage.status === 'finished') return { is: 'farewell', stage };
   const { kind, step } = stage.cue;
   const open = board !== null && board.pours.length > 0 ? board : null;
   switch (kind) {
@@ -36,11 +36,11 @@ export function sceneOf(stage: StageView, board: BoardView | null): Scene {
       return open === null ? { is: 'rest', stage } : { is: 'board', stage, board: open };
     case 'welcome':
     case 'discussion':
-      return open === null ? { is: 'word', stage } : { is: 'board', stage, board: open };
+      return open === null ? { is: 'text', stage } : { is: 'board', stage, board: open };
     case 'reveal':
       return { is: 'reveal', stage };
     case 'farewell':
-      return { is: 'goodbye', stage };
+      return { is: 'farewell', stage };
     default:
       return kind satisfies never;
   }

@@ -2,13 +2,13 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { after } from '../../shared/follower/timer.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
 import type { AskedScreen } from '../../shared/wire/http.ts';
-import { askServer } from '../seat/ask-server.ts';
-import { refusalSentence } from '../seat/refusal-sentence.ts';
-import { DarkPage } from './dark-page.tsx';
-import { DoorPage } from './door-page.tsx';
+import { refusalSentence } from '../page/refusal-sentence.ts';
+import { requestServer } from '../page/server-request.ts';
+import { CodePage } from './code-page.tsx';
 import { words } from './language.ts';
 import { createPairing } from './pairing.ts';
-import { RoomScreen } from './room-screen.tsx';
+import { RefusedPage } from './refused-page.tsx';
+import { ScenePage } from './scene-page.tsx';
 import { forgetKey, keyFor } from './screen-key.ts';
 import { WaitingPage } from './waiting-page.tsx';
 
@@ -36,7 +36,7 @@ export function ScreenApp() {
   };
   switch (place.at) {
     case 'door':
-      return <DoorPage problem={place.problem} onCode={toCode} />;
+      return <CodePage problem={place.problem} onCode={toCode} />;
     case 'code':
       return (
         <Paired
@@ -50,7 +50,7 @@ export function ScreenApp() {
         />
       );
     case 'dark':
-      return <DarkPage why={place.why} onAgain={() => toCode(place.code)} onOther={() => toDoor(null)} />;
+      return <RefusedPage why={place.why} onAgain={() => toCode(place.code)} onOther={() => toDoor(null)} />;
     default:
       return place satisfies never;
   }
@@ -68,7 +68,7 @@ function Paired({ code, onWrongCode, onDark }: PairedProps) {
       createPairing({
         code,
         key: keyFor(code),
-        ask: (body) => askServer<AskedScreen>('/api/screens', { body }),
+        ask: (body) => requestServer<AskedScreen>('/api/screens', { body }),
         after,
       }),
     [code],
@@ -93,7 +93,7 @@ function Paired({ code, onWrongCode, onDark }: PairedProps) {
         />
       );
     case 'admitted':
-      return <RoomScreen admission={state.admission} onDark={onDark} />;
+      return <ScenePage admission={state.admission} onDark={onDark} />;
     case 'refused':
       return null;
     default:

@@ -1,5 +1,5 @@
 import type { StageView } from '../../shared/wire/views.ts';
-import { cueWordsFor, drinkOf } from '../glass/cue-words.ts';
+import { cueWordsFor, drinkOf } from '../stage/cue-words.ts';
 import { guestWords, sheet, words } from './language.ts';
 
 /** A cue for the ear: which glass, what to do, and how. */

@@ -1,6 +1,6 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { words } from '../language.ts';
-import { PageTitle } from './page-title.tsx';
+import { PageTitle } from '../page/page-title.tsx';
 
 interface CautionsProps {
   readonly acceptLabel: string;

@@ -7,14 +7,14 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { applyTheme, readTheme, saveTheme, type ThemeChoice, themeChoices } from '../../shared/ui/theme.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
-import { soundOn, tryChime, turnSound } from '../glass/chime.ts';
-import { promptsSpoken, turnPrompts } from '../glass/spoken-prompt.ts';
 import { words } from '../language.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { useRoom } from '../room/room.ts';
+import { soundOn, tryChime, turnSound } from '../sound/chime.ts';
+import { promptsSpoken, turnPrompts } from '../sound/spoken-prompt.ts';
 import { Cautions } from './cautions.tsx';
 import { seatWords } from './language.ts';
-import { OtherPhone } from './other-phone.tsx';
-import { PageTitle } from './page-title.tsx';
-import { useRoom } from './room.ts';
+import { OtherDevice } from './other-device.tsx';
 import { nameError } from './seat-form.tsx';
 
 /** What a guest may change about their own place and their own device. */
@@ -55,7 +55,7 @@ export function MySeat({ own }: { readonly own: SeatView }) {
       </section>
       <ThemeChooser />
       <LanguageChoice />
-      <OtherPhone />
+      <OtherDevice />
       <section class="stack">
         <Button kind="quiet" onPress={() => setCautions(true)}>
           {seatWords.cautions}

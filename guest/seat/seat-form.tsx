@@ -6,8 +6,8 @@ import { TextField } from '../../shared/ui/text-field.tsx';
 import type { TakeSeatRequest } from '../../shared/wire/commands.ts';
 import type { TakenSeat } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
-import { askServer } from './ask-server.ts';
-import { refusalSentence } from './refusal-sentence.ts';
+import { refusalSentence } from '../page/refusal-sentence.ts';
+import { requestServer } from '../page/server-request.ts';
 
 interface SeatFormProps {
   readonly code: string;
@@ -103,7 +103,7 @@ export function nameError(name: string): string | undefined {
 }
 
 async function askPatiently(request: TakeSeatRequest) {
-  const once = () => askServer<TakenSeat>('/api/seats', { body: request });
+  const once = () => requestServer<TakenSeat>('/api/seats', { body: request });
   const first = await once();
   return first.ok || first.code !== 'no-answer' ? first : once();
 }

@@ -1,5 +1,5 @@
 import { MySeat } from './my-seat.tsx';
-import { TryTone } from './try-tone.tsx';
+import { ToneTest } from './tone-test.tsx';
 
 /** What a guest may change about their own place. */
-export const seatPages = { MySeat, TryTone };
+export const seatPages = { MySeat, ToneTest };

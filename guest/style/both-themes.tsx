@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { words } from './words.ts';
+import { words } from './sample-words.ts';
 
 interface BothThemesProps {
   readonly title: string;

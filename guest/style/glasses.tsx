@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
-import { mostGlasses } from '../../shared/ui/arc.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../shared/ui/draining-glass.tsx';
 import { type ArcGlass, GlassArc } from '../../shared/ui/glass-arc.tsx';
+import { mostGlasses } from '../../shared/ui/glass-places.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import { BothThemes } from './both-themes.tsx';
-import { words } from './words.ts';
+import { words } from './sample-words.ts';
 
 const row = (count: number, current: number): ArcGlass[] =>
   Array.from({ length: count }, (_, index) =>

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import '../../shared/ui/look.css';
+import '../../shared/ui/styles.css';
 import '../../shared/ui/swatch.css';
 import './style.css';
 import { applyTheme, readTheme } from '../../shared/ui/theme.ts';

@@ -4,7 +4,7 @@ import { Dialog } from '../../shared/ui/dialog.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { BothThemes } from './both-themes.tsx';
-import { words } from './words.ts';
+import { words } from './sample-words.ts';
 
 export function Panels() {
   return (

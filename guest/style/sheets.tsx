@@ -1,6 +1,6 @@
 import { GlassArc } from '../../shared/ui/glass-arc.tsx';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
-import { words } from './words.ts';
+import { words } from './sample-words.ts';
 
 export function Sheets() {
   return (

@@ -9,9 +9,9 @@ import { Glasses } from './glasses.tsx';
 import { Icons } from './icons.tsx';
 import { Palette } from './palette.tsx';
 import { Panels } from './panels.tsx';
+import { words } from './sample-words.ts';
 import { Sheets } from './sheets.tsx';
 import { TypeScale } from './type-scale.tsx';
-import { words } from './words.ts';
 
 type Hand = 'right' | 'left';
 type Device = 'guest' | 'host';

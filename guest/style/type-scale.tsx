@@ -1,5 +1,5 @@
 import { BothThemes } from './both-themes.tsx';
-import { words } from './words.ts';
+import { words } from './sample-words.ts';
 
 export function TypeScale() {
   return (

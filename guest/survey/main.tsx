@@ -1,9 +1,9 @@
 import { render } from 'preact';
-import '../../shared/ui/look.css';
+import '../../shared/ui/styles.css';
 import './survey.css';
 import { applyTheme, readTheme } from '../../shared/ui/theme.ts';
+import { words } from './language.ts';
 import { SurveyPage } from './survey-page.tsx';
-import { words } from './words.ts';
 
 applyTheme(readTheme(), document.documentElement);
 document.documentElement.lang = words.language;

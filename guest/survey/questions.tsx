@@ -4,10 +4,10 @@ import { Choice } from '../../shared/ui/choice.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation, SurveyReply } from '../../shared/wire/http.ts';
-import { askServer } from '../seat/ask-server.ts';
-import { PageTitle } from '../seat/page-title.tsx';
-import type { Answers, KeptSurvey } from './kept-answers.ts';
-import { questions, refusalSentence, words } from './words.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { requestServer } from '../page/server-request.ts';
+import type { Answers, KeptSurvey } from './answer-storage.ts';
+import { questions, refusalSentence, words } from './language.ts';
 
 interface QuestionsProps {
   readonly code: string;
@@ -30,7 +30,7 @@ export function Questions({ code, invitation, survey, onChange, onSent }: Questi
     setProblem(undefined);
     const body: SurveyReply = { respondent, answers };
     const path = `/api/invitations/${encodeURIComponent(code)}/survey`;
-    const answer = await askServer<null>(path, { method: 'PUT', body });
+    const answer = await requestServer<null>(path, { method: 'PUT', body });
     setBusy(false);
     if (answer.ok) onSent();
     else setProblem(refusalSentence(answer.code));

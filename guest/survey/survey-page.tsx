@@ -5,11 +5,11 @@ import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
-import { askServer } from '../seat/ask-server.ts';
-import { PageTitle } from '../seat/page-title.tsx';
-import { type KeptSurvey, keepSurvey, readSurvey } from './kept-answers.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { requestServer } from '../page/server-request.ts';
+import { type KeptSurvey, keepSurvey, readSurvey } from './answer-storage.ts';
+import { questions, refusalSentence, words } from './language.ts';
 import { Questions } from './questions.tsx';
-import { questions, refusalSentence, words } from './words.ts';
 
 type Looking =
   | { readonly is: 'looking' }
@@ -27,7 +27,7 @@ export function SurveyPage() {
   const look = async (): Promise<void> => {
     setLooking({ is: 'looking' });
     if (code === '') return setLooking({ is: 'refused', sentence: words.noCode });
-    const answer = await askServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`);
+    const answer = await requestServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`);
     setLooking(
       answer.ok
         ? { is: 'found', invitation: answer.body }

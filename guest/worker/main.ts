@@ -1,7 +1,7 @@
-import { answerAsset, answerPage } from './answering.ts';
-import { forgetOthers, takeIn } from './keeping.ts';
-import { kindOf } from './own-requests.ts';
-import { takeOver } from './take-over.ts';
+import { forgetOthers, takeIn } from './page-cache.ts';
+import { kindOf } from './request-kind.ts';
+import { answerAsset, answerPage } from './responses.ts';
+import { takeOver } from './take-over-message.ts';
 import type { Version } from './version.ts';
 
 /** Put in by the build. */

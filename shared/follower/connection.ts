@@ -14,7 +14,7 @@ import type {
   RefusalCode,
   ServerToClient,
 } from '../wire/protocol.ts';
-import { createProbing } from './probing.ts';
+import { createProbing } from './clock-probing.ts';
 import { createServerClock, deviceClock, type LocalClock, type ServerClock } from './server-clock.ts';
 import { type After, after as afterMs } from './timer.ts';
 

@@ -16,8 +16,8 @@ import {
   type NoAnswer,
 } from './connection.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
+import { createSharing } from './page-sharing.ts';
 import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
-import { createSharing } from './sharing.ts';
 import { createStageGate } from './stage-gate.ts';
 import { type After, after as afterMs } from './timer.ts';
 

@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { ProbeReply } from '../wire/protocol.ts';
-import { fastestOf, offsetFrom, reachFrom, type Sample, sampleOf } from './offset.ts';
+import { fastestOf, offsetFrom, reachFrom, type Sample, sampleOf } from './clock-offset.ts';
 
 /** This device's own clocks. */
 export interface LocalClock {

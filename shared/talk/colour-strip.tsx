@@ -1,7 +1,7 @@
 import type { BoardWords } from '../language/en/board.ts';
 import type { BoardNote } from '../wire/board.ts';
 import type { WordSheet } from '../words/word-sheet.ts';
-import { coloursSeen } from './what-came-up.ts';
+import { coloursSeen } from './board-counts.ts';
 
 interface ColourStripProps {
   readonly notes: readonly BoardNote[];

@@ -1,6 +1,6 @@
 import type { BoardWords } from '../language/en/board.ts';
 import type { BoardNote } from '../wire/board.ts';
-import { oddPicks } from './what-came-up.ts';
+import { oddPicks } from './board-counts.ts';
 
 interface OddPicksProps {
   readonly notes: readonly BoardNote[];

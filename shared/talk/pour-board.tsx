@@ -3,9 +3,9 @@ import type { BoardWords } from '../language/en/board.ts';
 import type { Vocabulary } from '../notes/in-words.ts';
 import type { BoardPour } from '../wire/board.ts';
 import { ColourStrip } from './colour-strip.tsx';
+import { SideBySide } from './note-columns.tsx';
 import { OddPicks } from './odd-picks.tsx';
-import { PlacesGiven } from './places-given.tsx';
-import { SideBySide } from './side-by-side.tsx';
+import { PlacesGiven } from './ranking-places.tsx';
 import { WordCounts } from './word-counts.tsx';
 
 export interface PourBoardProps {

@@ -1,7 +1,7 @@
 import type { BoardWords } from '../language/en/board.ts';
 import type { BoardNote } from '../wire/board.ts';
 import { textOf, type WordSheet } from '../words/word-sheet.ts';
-import { wordsThatCameUp } from './what-came-up.ts';
+import { wordsThatCameUp } from './board-counts.ts';
 
 interface WordCountsProps {
   readonly notes: readonly BoardNote[];

@@ -1,4 +1,4 @@
-import { type ArcPlace, arcBox, arcPlaces, arcTop, glassHeight, raised } from './arc.ts';
+import { type ArcPlace, arcBox, arcPlaces, arcTop, glassHeight, raised } from './glass-places.ts';
 import { glassBox, pourY } from './glass-shape.ts';
 import { GlassDrawing } from './stemmed-glass.tsx';
 

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Cue } from '../../core/running-order/cue.ts';
-import { cueWordsFor } from '../../guest/glass/cue-words.ts';
+import { cueWordsFor } from '../../guest/stage/cue-words.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
 import { cueWords as sheet } from '../../shared/language/en/cues.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';

@@ -48,7 +48,7 @@ function physicalIn(css: string): string[] {
 
 /** Sides that stay what they are whichever way a line runs, each with its reason. */
 const sidesOfTheScreen: Readonly<Record<string, string>> = {
-  'guest/seat/pages.css: padding': 'a notch is cut out of the screen, not of a line',
+  'guest/page/pages.css: padding': 'a notch is cut out of the screen, not of a line',
 };
 
 const sheets = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', '*.css'], {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { epochMs } from '../../core/units.ts';
-import { fastestOf, sampleOf } from '../../shared/follower/offset.ts';
+import { fastestOf, sampleOf } from '../../shared/follower/clock-offset.ts';
 import { createServerClock } from '../../shared/follower/server-clock.ts';
 import published from './clocks.json' with { type: 'json' };
 import { expectWithin, type PublishedCase } from './published-case.ts';

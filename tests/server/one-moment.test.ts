@@ -3,7 +3,7 @@ import { cueId } from '../../core/ids.ts';
 import { stageView } from '../../core/session/views/stage.ts';
 import { epochMs } from '../../core/units.ts';
 import { leadFor } from '../../server/live/lead.ts';
-import { createProbing } from '../../shared/follower/probing.ts';
+import { createProbing } from '../../shared/follower/clock-probing.ts';
 import { createServerClock, type ServerClock } from '../../shared/follower/server-clock.ts';
 import { createStageGate } from '../../shared/follower/stage-gate.ts';
 import { Chances } from '../attack/chances.ts';

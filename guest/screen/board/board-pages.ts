@@ -6,7 +6,7 @@ import {
   placesGiven,
   sealedOf,
   wordsThatCameUp,
-} from '../../../shared/talk/what-came-up.ts';
+} from '../../../shared/talk/board-counts.ts';
 import type { BoardNote, BoardPour, BoardView } from '../../../shared/wire/board.ts';
 import type { Drink, PourId } from '../../../shared/wire/views.ts';
 

@@ -2,14 +2,14 @@ import type { BoardView } from '../../../shared/wire/board.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
 import { textOf } from '../../../shared/words/word-sheet.ts';
 import { guestWords, words } from '../language.ts';
-import { glassName } from '../told-glasses.ts';
+import { glassName } from '../revealed-glasses.ts';
 import { type BoardPage, boardPages, type Shows } from './board-pages.ts';
 import { ColourStrip } from './colour-strip.tsx';
+import { MarkSpreads } from './mark-spreads.tsx';
 import { NoteCard } from './note-card.tsx';
-import { People } from './people.tsx';
-import { Spreads } from './spreads.tsx';
-import { TurnLine } from './turn-line.tsx';
-import { useTurning } from './use-turning.ts';
+import { PeopleCount } from './people-count.tsx';
+import { SpeakingTurn } from './speaking-turn.tsx';
+import { usePageTurns } from './use-page-turns.ts';
 import { useWordSheet } from './use-word-sheet.ts';
 
 interface BoardSceneProps {
@@ -21,9 +21,9 @@ interface BoardSceneProps {
 /** What people chose to share, one glass and one sense at a time, large. */
 export function BoardScene({ stage, board, now }: BoardSceneProps) {
   const pages = boardPages(board);
-  const { page: at, held } = useTurning(pages.length);
+  const { page: at, held } = usePageTurns(pages.length);
   const page = pages[at];
-  const turn = <TurnLine stage={stage} board={board} now={now} />;
+  const turn = <SpeakingTurn stage={stage} board={board} now={now} />;
   if (page === undefined) {
     return (
       <div class="scene scene-word">
@@ -113,7 +113,7 @@ function Shown({
                 {counts.map(({ place, people }) => (
                   <li key={place}>
                     <span>{words.talk.place(place)}</span>
-                    <People count={people} />
+                    <PeopleCount count={people} />
                   </li>
                 ))}
               </ul>
@@ -122,7 +122,7 @@ function Shown({
         </ol>
       );
     case 'structure':
-      return sheet === null ? null : <Spreads marks={shows.marks} sheet={sheet} />;
+      return sheet === null ? null : <MarkSpreads marks={shows.marks} sheet={sheet} />;
     default:
       return (
         <>
@@ -134,7 +134,7 @@ function Shown({
               {shows.counts.map(({ code, people }) => (
                 <li key={code}>
                   <span dir="auto">{textOf(sheet, code)}</span>
-                  <People count={people} />
+                  <PeopleCount count={people} />
                 </li>
               ))}
             </ul>

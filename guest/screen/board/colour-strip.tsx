@@ -1,6 +1,6 @@
 import type { WordSheet } from '../../../shared/words/word-sheet.ts';
 import type { WordCount } from './board-pages.ts';
-import { People } from './people.tsx';
+import { PeopleCount } from './people-count.tsx';
 
 interface ColourStripProps {
   readonly counts: readonly WordCount[];
@@ -20,7 +20,7 @@ export function ColourStrip({ counts, sheet }: ColourStripProps) {
         <li key={word} style={{ flexGrow: people }}>
           <span class="board-swatch" style={{ backgroundColor: hex }} aria-hidden="true" />
           <span>{sheet.text.colours[word] ?? word}</span>
-          <People count={people} />
+          <PeopleCount count={people} />
         </li>
       ))}
     </ul>

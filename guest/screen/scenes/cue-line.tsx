@@ -1,7 +1,7 @@
 import { Icon } from '../../../shared/ui/icon.tsx';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { cueIcon } from '../../glass/cue-icon.ts';
-import { cueWordsFor, drinkOf } from '../../glass/cue-words.ts';
+import { cueIcon } from '../../stage/cue-icon.ts';
+import { cueWordsFor, drinkOf } from '../../stage/cue-words.ts';
 import { sheet } from '../language.ts';
 
 /** The verb of the moment with its picture, and one line that says what to do. */

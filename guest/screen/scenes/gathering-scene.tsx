@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { Invitation } from '../../../shared/wire/http.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { askServer } from '../../seat/ask-server.ts';
+import { requestServer } from '../../page/server-request.ts';
 import { guestWords, words } from '../language.ts';
 import type { Admission } from '../pairing.ts';
 
@@ -58,7 +58,7 @@ function useInvitation(code: string): Invitation | null {
   const [invitation, setInvitation] = useState<Invitation | null>(null);
   useEffect(() => {
     let gone = false;
-    void askServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`).then((answer) => {
+    void requestServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`).then((answer) => {
       if (!gone && answer.ok) setInvitation(answer.body);
     });
     return () => {

@@ -2,7 +2,7 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { quiet, spit, water } from '../../../shared/ui/strokes.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { waterIsDue } from '../../glass/water-due.ts';
+import { waterIsDue } from '../../stage/water-reminder.ts';
 import { words } from '../language.ts';
 
 const icons = { water, spit, quiet } as const;

@@ -1,12 +1,12 @@
 import type { NamedPour, StageUnderWay } from '../../../shared/wire/views.ts';
-import { factsOf } from '../../board/facts-of.ts';
+import { factLines } from '../../stage/fact-lines.ts';
 import { guestWords, words } from '../language.ts';
-import { type ToldGlass, toldGlasses } from '../told-glasses.ts';
+import { type RevealedGlass, revealedGlasses } from '../revealed-glasses.ts';
 import { CueVerb } from './cue-line.tsx';
 
 /** The pours by name, once the host has told them. */
 export function RevealScene({ stage }: { readonly stage: StageUnderWay }) {
-  const glasses = toldGlasses(stage);
+  const glasses = revealedGlasses(stage);
   if (!glasses.some(({ card }) => card.kind === 'named')) {
     return (
       <div class="scene scene-word">
@@ -28,7 +28,7 @@ export function RevealScene({ stage }: { readonly stage: StageUnderWay }) {
 }
 
 interface ToldProps {
-  readonly glass: ToldGlass;
+  readonly glass: RevealedGlass;
   readonly alone: boolean;
 }
 
@@ -46,7 +46,7 @@ function Told({ glass: { position, card }, alone }: ToldProps) {
           <>
             <h2 dir="auto">{card.name}</h2>
             <p class="scene-pour-facts" dir="auto">
-              {factsOf(guestWords, card).join(' · ')}
+              {factLines(guestWords, card).join(' · ')}
             </p>
             {alone && card.story !== null && (
               <p class="scene-pour-story" dir="auto">

@@ -1,7 +1,7 @@
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { isTimed, timeOf } from '../../glass/cue-time.ts';
+import { isTimed, timeOf } from '../../stage/cue-time.ts';
 import { words } from '../language.ts';
 
 interface SceneTimeProps {

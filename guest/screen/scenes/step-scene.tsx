@@ -1,6 +1,6 @@
 import { GlassArc } from '../../../shared/ui/glass-arc.tsx';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { cardName, glassOf } from '../../glass/glasses.ts';
+import { cardName, glassOf } from '../../stage/reached-glasses.ts';
 import { guestWords, words } from '../language.ts';
 import { CueHint, CueVerb } from './cue-line.tsx';
 import { ReminderLine } from './reminder-line.tsx';

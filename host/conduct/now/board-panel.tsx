@@ -7,7 +7,7 @@ import { notebookWords } from '../../../shared/language/en/notebook.ts';
 import type { Vocabulary } from '../../../shared/notes/in-words.ts';
 import { PourBoard } from '../../../shared/talk/pour-board.tsx';
 import '../../../shared/talk/talk.css';
-import { WhoSpeaks } from '../../../shared/talk/who-speaks.tsx';
+import { WhoSpeaks } from '../../../shared/talk/speaking-turns.tsx';
 import type { BoardPour, BoardView } from '../../../shared/wire/board.ts';
 import { loadClosingText, loadWords } from '../../../shared/words/load-words.ts';
 import { placesOf } from '../../evening/cue-words.ts';

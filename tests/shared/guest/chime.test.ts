@@ -49,7 +49,7 @@ async function page(device: { readonly vibrates?: boolean; readonly sound?: bool
     if (device.sound === false) throw new Error('This device has no sound.');
     return audioContext();
   });
-  const module = await import('../../../guest/glass/chime.ts');
+  const module = await import('../../../guest/sound/chime.ts');
   module.unlockSound();
   return module;
 }

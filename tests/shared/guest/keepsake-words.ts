@@ -1,5 +1,5 @@
-import type { VocabularyOf } from '../../../guest/keepsake/keepsake-in-words.ts';
 import type { KeepsakeLanguage } from '../../../guest/keepsake/keepsake-language.ts';
+import type { VocabularyOf } from '../../../guest/keepsake/keepsake-text.ts';
 import { guestWords } from '../../../shared/language/en/guest.ts';
 import { keepsakeWords } from '../../../shared/language/en/keepsake.ts';
 import { notebookWords } from '../../../shared/language/en/notebook.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId, seatId } from '../../../core/ids.ts';
 import { durationMs, epochMs } from '../../../core/units.ts';
-import { arcOf, glassInHand } from '../../../guest/glass/glasses.ts';
-import { ownStage } from '../../../guest/glass/own-stage.ts';
+import { ownStage } from '../../../guest/stage/own-stage.ts';
+import { arcOf, glassInHand } from '../../../guest/stage/reached-glasses.ts';
 import type { GlassView, PourCard, SeatView, StageUnderWay } from '../../../shared/wire/views.ts';
 
 const coded = (id: string): PourCard => ({ kind: 'coded', id: pourId(id), drink: 'wine', code: null });

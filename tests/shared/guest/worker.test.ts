@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { answerAsset, answerPage, patience } from '../../../guest/worker/answering.ts';
-import { forgetOthers, type Surroundings, takeIn } from '../../../guest/worker/keeping.ts';
-import { kindOf } from '../../../guest/worker/own-requests.ts';
+import { forgetOthers, type Surroundings, takeIn } from '../../../guest/worker/page-cache.ts';
+import { kindOf } from '../../../guest/worker/request-kind.ts';
+import { answerAsset, answerPage, patience } from '../../../guest/worker/responses.ts';
 import { storeName, type Version } from '../../../guest/worker/version.ts';
 
 const origin = 'https://room.test';

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pourId, seatId } from '../../../core/ids.ts';
 import { durationMs, epochMs } from '../../../core/units.ts';
+import { coloursSeen, oddPicks, placesGiven, wordsThatCameUp } from '../../../shared/talk/board-counts.ts';
 import {
   shareOf,
   speakersNow,
@@ -10,7 +11,6 @@ import {
   talkTime,
   turnAt,
 } from '../../../shared/talk/speaking-order.ts';
-import { coloursSeen, oddPicks, placesGiven, wordsThatCameUp } from '../../../shared/talk/what-came-up.ts';
 import type { BoardEntry, BoardNote, BoardSpeaker } from '../../../shared/wire/board.ts';
 import { spiritSwatches } from '../../../shared/words/swatches.ts';
 

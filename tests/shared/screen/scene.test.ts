@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
-import { waterEvery, waterIsDue } from '../../../guest/glass/water-due.ts';
 import { sceneOf } from '../../../guest/screen/scene.ts';
+import { waterEvery, waterIsDue } from '../../../guest/stage/water-reminder.ts';
 import type { BoardView } from '../../../shared/wire/board.ts';
 import type { CueKind, StageFinished, StageUnderWay, Step } from '../../../shared/wire/views.ts';
 
@@ -50,15 +50,15 @@ const shut: BoardView = { version: 1, table: [], pours: [] };
 describe('what the room screen is given to', () => {
   it.each([
     ['gathering', 'gathering'],
-    ['welcome', 'word'],
+    ['welcome', 'text'],
     ['ground-rules', 'rules'],
     ['water', 'rest'],
     ['break', 'rest'],
     ['ranking', 'step'],
     ['odd-one-out', 'step'],
-    ['discussion', 'word'],
+    ['discussion', 'text'],
     ['reveal', 'reveal'],
-    ['farewell', 'goodbye'],
+    ['farewell', 'farewell'],
   ] as const)('%s is %s', (kind, is) => {
     expect(sceneOf(stageAt(kind), null).is).toBe(is);
     expect(sceneOf(stageAt(kind), shut).is).toBe(is);
@@ -82,7 +82,7 @@ describe('what the room screen is given to', () => {
     const { cue, next, takesEffectAt, clock, progress, pacedBy, lastWaterAt, reminder, ...base } =
       stageAt('farewell');
     const over: StageFinished = { ...base, status: 'finished', finishedAt: now };
-    expect(sceneOf(over, board).is).toBe('goodbye');
+    expect(sceneOf(over, board).is).toBe('farewell');
   });
 });
 

@@ -1,0 +1,126 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { GlassArc } from '../../shared/ui/glass-arc.tsx';
+import { Icon } from '../../shared/ui/icon.tsx';
+import { useTick } from '../../shared/ui/use-tick.ts';
+import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
+import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { sheet, words } from '../language.ts';
+import { LinkLine } from '../room/link-page.tsx';
+import { useRoom } from '../room/room.ts';
+import { RoomBanner } from '../room/room-banner.tsx';
+import { cueIcon } from '../stage/cue-icon.ts';
+import { cueWordsFor, drinkOf } from '../stage/cue-words.ts';
+import { arcOf, cardName, glassInHand } from '../stage/reached-glasses.ts';
+import { waterIsDue } from '../stage/water-reminder.ts';
+import { CueBody } from './cue-body.tsx';
+import { SignalBar } from './signal-bar.tsx';
+import { StageTime } from './stage-time.tsx';
+import { useAnnouncedCue } from './use-announced-cue.ts';
+
+interface GlassPageProps {
+  readonly stage: StageUnderWay;
+  readonly own: SeatView;
+}
+
+/** The screen that is locked to the room: one glass, one verb, one line, the time, and a field when there is one. */
+export function GlassPage({ stage, own }: GlassPageProps) {
+  const { lock } = useRoom();
+  const { cue } = stage;
+  const said = cueWordsFor(sheet, cue, drinkOf(stage));
+  const heading = useFocusAfter(cue.id);
+  useAnnouncedCue(stage, said);
+  const scene = sceneOf(stage);
+  return (
+    <div
+      class={`room scene-${scene}`}
+      data-hand={own.leftHanded ? 'left' : 'right'}
+      data-writing={lock.writing.value ? 'true' : undefined}
+      data-theme={scene === 'nose' ? 'cellar' : undefined}
+    >
+      <RoomBanner />
+      <header class="room-head">
+        <LinkLine />
+        <Place stage={stage} mirrored={own.leftHanded} />
+      </header>
+      <main class="room-main" key={cue.id}>
+        <div class="moment">
+          <h1 class="verb" tabIndex={-1} ref={heading}>
+            <Icon of={cueIcon(cue)} />
+            {said.verb}
+          </h1>
+          <StageTime stage={stage} />
+          <p class="hint">{said.hint}</p>
+        </div>
+        <Said stage={stage} own={own} />
+        <CueBody stage={stage} own={own} />
+      </main>
+      <SignalBar stage={stage} own={own} />
+    </div>
+  );
+}
+
+/** What fits into the hollow of the arc in one line; longer names stand below it. */
+const longestInHollow = 12;
+
+function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mirrored: boolean }) {
+  if (stage.glasses.length === 0) return null;
+  const hand = glassInHand(stage);
+  const total = stage.glasses.length;
+  const name = hand === null ? null : cardName(words, hand.card);
+  const caption = hand === null ? stage.title : (name ?? words.glass.of(hand.position, total));
+  const inHollow = caption.length <= longestInHollow;
+  return (
+    <div class="room-arc">
+      <GlassArc
+        glasses={arcOf(stage)}
+        mirrored={mirrored}
+        label={words.glass.arc(hand?.position ?? null, total)}
+        caption={inHollow ? caption : undefined}
+      />
+      {!inHollow && <p class="room-glass">{caption}</p>}
+    </div>
+  );
+}
+
+/** What the host has written for this moment, and what there is to be reminded of. */
+function Said({ stage, own }: GlassPageProps) {
+  const { follower } = useRoom();
+  const now = useTick(follower.clock.now, { running: true, anchor: 0, period: 10_000 });
+  const { cue, reminder } = stage;
+  // A nudge is for those who are not ready.
+  const meant = reminder !== null && (reminder.kind !== 'nudge' || own.signal !== 'ready');
+  return (
+    <>
+      {cue.say !== null && <p class="say host-says">{cue.say}</p>}
+      {meant && <p class="reminder">{words.glass.reminder[reminder.kind]}</p>}
+      {reminder?.kind !== 'water' && waterIsDue(stage, now) && <p class="reminder">{words.glass.waterDue}</p>}
+      {cue.kind === 'gathering' && !wakeLockWorks() && <p class="soft">{words.glass.staysOn}</p>}
+    </>
+  );
+}
+
+type Scene = 'plain' | 'look' | 'nose';
+
+/** Look wants a white card; nose wants the dark. With a field to write in, neither would serve. */
+function sceneOf({ cue }: StageUnderWay): Scene {
+  if (cue.kind !== 'step' && cue.kind !== 'practice') return 'plain';
+  return cue.step === 'look' || cue.step === 'nose' ? cue.step : 'plain';
+}
+
+/**
+ * Where the focus went down with the old cue or the old page, it goes to the verb; a focus that still stands stays.
+ */
+function useFocusAfter(cue: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const inside = useRef(true);
+  const first = useRef(true);
+  // The page before has already been taken down when this one is first drawn.
+  inside.current = first.current || document.activeElement !== document.body;
+  useLayoutEffect(() => {
+    first.current = false;
+    const lost = inside.current && document.activeElement === document.body;
+    if (lost) heading.current?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  }, [cue]);
+  return heading;
+}

@@ -1,0 +1,76 @@
+import { type FieldInWords, pageInWords, type Vocabulary } from '../../shared/notes/in-words.ts';
+import type { Keepsake, KeepsakePour, KeepsakeTrial } from '../../shared/wire/http.ts';
+import type { Drink } from '../../shared/wire/views.ts';
+import { factLines } from '../stage/fact-lines.ts';
+import type { KeepsakeLanguage } from './keepsake-language.ts';
+
+/** Codes and figures of an evening as a person reads them: the common ground of page, paper and files. */
+export interface KeepsakeInWords {
+  readonly pours: readonly PourInWords[];
+  readonly trials: readonly TrialInWords[];
+}
+
+export interface PourInWords {
+  readonly pour: KeepsakePour;
+  readonly glass: string;
+  readonly name: string;
+  readonly facts: readonly string[];
+  readonly reading: readonly { readonly title: string; readonly link: string }[];
+  readonly fields: readonly FieldInWords[];
+}
+
+export interface TrialInWords {
+  readonly trial: KeepsakeTrial;
+  readonly title: string;
+  readonly sentences: readonly string[];
+}
+
+export type VocabularyOf = (drink: Drink) => Vocabulary;
+
+export function keepsakeInWords(
+  keepsake: Keepsake,
+  vocabularyOf: VocabularyOf,
+  language: KeepsakeLanguage,
+): KeepsakeInWords {
+  return {
+    pours: keepsake.pours.map((pour) => pourInWords(pour, vocabularyOf(pour.drink), language)),
+    trials: keepsake.trials.map((trial) => ({
+      trial,
+      title: language.home.trial.title,
+      sentences: trialSentences(trial, language),
+    })),
+  };
+}
+
+function pourInWords(
+  pour: KeepsakePour,
+  vocabulary: Vocabulary,
+  { guest, home }: KeepsakeLanguage,
+): PourInWords {
+  const { facts } = pour;
+  return {
+    pour,
+    glass: guest.glass.nth(pour.position),
+    name: facts?.name ?? home.unnamed,
+    facts: facts === null ? [] : factLines(guest, facts),
+    reading: facts === null ? [] : readingOf(facts, guest.pour.more),
+    fields: pageInWords(pour.entries, vocabulary),
+  };
+}
+
+/** The host's list, and the pour's own link where it is not in it. */
+function readingOf({ reading, link }: NonNullable<KeepsakePour['facts']>, more: string) {
+  const known = link === null || reading.some((each) => each.link === link);
+  return known ? reading : [...reading, { title: more, link }];
+}
+
+function trialSentences(
+  { glasses, picked, odd }: KeepsakeTrial,
+  { home: { trial } }: KeepsakeLanguage,
+): string[] {
+  const codeOf = (glass: number): string => glasses[glass - 1] ?? String(glass);
+  const truth = odd === null ? trial.open : picked?.glass === odd ? trial.right : trial.wrong(codeOf(odd));
+  return picked === null
+    ? [trial.none, ...(odd === null ? [] : [trial.wrong(codeOf(odd))])]
+    : [trial.picked(codeOf(picked.glass), glasses), ...(picked.guessed ? [trial.guessed] : []), truth];
+}

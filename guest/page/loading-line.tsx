@@ -1,0 +1,7 @@
+import type { Later } from '../../shared/ui/later.ts';
+import { words } from '../language.ts';
+
+/** In place of a part of the page that is on its way; without a network it is tried again by itself. */
+export function LoadingLine({ part }: { readonly part: Later<unknown> }) {
+  return <p class="soft page-fetching">{part.failing.value ? words.link.lost : words.link.connecting}</p>;
+}

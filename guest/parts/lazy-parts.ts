@@ -1,0 +1,15 @@
+import { later } from '../../shared/ui/later.ts';
+import type { Drink } from '../../shared/wire/views.ts';
+import { closingText, wordSheets } from '../stage/word-sheets.ts';
+
+/** What a guest needs once the first glass is in hand, and the way home. */
+export const notebookPart = later(() => import('../notebook/notebook-part.ts'));
+export const boardPart = later(() => import('../board/board-part.ts'));
+export const keepsakePart = later(() => import('../keepsake/keepsake-part.ts'));
+export const seatPart = later(() => import('../seat/seat-part.ts'));
+
+/** While everybody finds their place: what is here then works without a network for the rest of the evening. */
+export function fetchParts(drink: Drink): void {
+  for (const part of [notebookPart, wordSheets[drink], closingText, seatPart, boardPart, keepsakePart])
+    part.fetch();
+}

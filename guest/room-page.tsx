@@ -1,0 +1,148 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useMemo } from 'preact/hooks';
+import { Button } from '../shared/ui/button.tsx';
+import { useLater } from '../shared/ui/later.ts';
+import { StatusBar } from '../shared/ui/status-bar.tsx';
+import { keepAwake } from '../shared/ui/wake-lock.ts';
+import type { PourId, SeatView, StageView } from '../shared/wire/views.ts';
+import { GlassPage } from './glass/glass-page.tsx';
+import { words } from './language.ts';
+import { LoadingLine } from './page/loading-line.tsx';
+import { letNewVersionIn } from './page/offline-page.ts';
+import { PageTitle } from './page/page-title.tsx';
+import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts/lazy-parts.ts';
+import { LinkPage, linkNeedsPerson } from './room/link-page.tsx';
+import { useRoom } from './room/room.ts';
+import { keptStage } from './room/stage-storage.ts';
+import { Cautions } from './seat/cautions.tsx';
+import { ownStage } from './stage/own-stage.ts';
+
+interface RoomPageProps {
+  /** With a sentence to be read at the door. */
+  readonly onLeave: (said?: string) => void;
+  readonly onEvenings: () => void;
+}
+
+/** Everything behind the door. */
+export function RoomPage(props: RoomPageProps) {
+  const room = useRoom();
+  useEffect(keepAwake, []);
+  return (
+    <>
+      <StatusBar status={room.status} closeLabel={words.close} />
+      <Inside {...props} />
+    </>
+  );
+}
+
+function Inside({ onLeave, onEvenings }: RoomPageProps) {
+  const { follower, lock, page, seat, readCautions } = useRoom();
+  const link = follower.link.value;
+  const drink = follower.stage.value?.drink;
+  useEffect(() => {
+    if (drink !== undefined) fetchParts(drink);
+  }, [drink]);
+  const shown = lock.shown.value;
+  const finished = shown?.status === 'finished';
+  useEffect(() => {
+    if (finished) void letNewVersionIn();
+  }, [finished]);
+  const own = follower.seat.value;
+  if (linkNeedsPerson(link)) return <LinkPage link={link} onDoor={() => onLeave()} />;
+  const title = shown?.title || seat.value.title || words.app;
+  // Who waits at the door is shown nothing of the room yet.
+  if (own?.presence === 'waiting') return <Aside title={title} said={words.glass.waitingRoom} />;
+  if (shown === null || own === null) return <WithoutRoom title={title} />;
+  const stage = ownStage(shown, own);
+  if (stage.status === 'under-way' && own.presence === 'left' && page.value.at !== 'notes') {
+    return (
+      <>
+        <aside class="banner left-early">
+          {words.glass.left} {words.glass.comeBack}
+        </aside>
+        <Home onGone={onLeave} onEvenings={onEvenings} />
+      </>
+    );
+  }
+  if (stage.status === 'under-way' && !seat.value.cautioned) {
+    return <Cautions acceptLabel={words.cautions.accept} onAccept={readCautions} />;
+  }
+  const at = page.value;
+  switch (at.at) {
+    case 'room':
+      return stage.status === 'finished' ? (
+        <Home onGone={onLeave} onEvenings={onEvenings} />
+      ) : (
+        <GlassPage stage={stage} own={own} />
+      );
+    case 'notes':
+      return <Notes stage={stage} chosen={at.pour} />;
+    case 'my-seat':
+      return <OwnSeat own={own} />;
+    case 'keepsake':
+      return <Home onGone={onLeave} onEvenings={onEvenings} />;
+    default:
+      return at satisfies never;
+  }
+}
+
+/** The room is not here yet, or cannot be reached: the own notes open without it. */
+function WithoutRoom({ title }: { readonly title: string }) {
+  const { follower, page, seat } = useRoom();
+  const kept = useMemo(() => keptStage(seat.peek()), [seat]);
+  const link = follower.link.value;
+  const at = page.value;
+  if (kept !== undefined && at.at === 'notes') {
+    return <Notes stage={ownStage(kept.stage, kept.own)} chosen={at.pour} />;
+  }
+  if (link.status !== 'lost') {
+    return (
+      <Aside title={title} said={link.status === 'live' ? words.glass.starting : words.link.connecting} />
+    );
+  }
+  return (
+    <Aside title={title} said={words.link.lost}>
+      {kept !== undefined && (
+        <Button
+          kind="primary"
+          onPress={() => {
+            page.value = { at: 'notes', pour: null };
+          }}
+        >
+          {words.notes.open}
+        </Button>
+      )}
+    </Aside>
+  );
+}
+
+function OwnSeat(props: { readonly own: SeatView }) {
+  const part = useLater(seatPart);
+  return part ? <part.seatPages.MySeat {...props} /> : <LoadingLine part={seatPart} />;
+}
+
+function Notes(props: { readonly stage: StageView; readonly chosen: PourId | null }) {
+  const part = useLater(notebookPart);
+  return part ? <part.notebookPages.MyNotes {...props} /> : <LoadingLine part={notebookPart} />;
+}
+
+function Home(props: { readonly onGone: (said: string) => void; readonly onEvenings: () => void }) {
+  const part = useLater(keepsakePart);
+  return part ? <part.keepsakePages.KeepsakePage {...props} /> : <LoadingLine part={keepsakePart} />;
+}
+
+interface AsideProps {
+  readonly title: string;
+  readonly said: string;
+  readonly children?: ComponentChildren;
+}
+
+function Aside({ title, said, children }: AsideProps) {
+  return (
+    <main class="page">
+      <PageTitle>{title}</PageTitle>
+      <p class="lead">{said}</p>
+      {children}
+    </main>
+  );
+}

@@ -1,0 +1,120 @@
+import { computed, effect, type Signal, signal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import { followAsGuest, type GuestFollower } from '../../shared/follower/guest-follower.ts';
+import { after } from '../../shared/follower/timer.ts';
+import { watchForWake } from '../../shared/follower/wake-watch.ts';
+import { type KeptSeat, keepSeat } from '../../shared/seats/kept-seats.ts';
+import { newCommandId } from '../../shared/seats/new-id.ts';
+import { createStatus, type Status } from '../../shared/ui/status.ts';
+import type { GuestAsk } from '../../shared/wire/commands.ts';
+import type { Sharing } from '../../shared/wire/sharing.ts';
+import type { PourId } from '../../shared/wire/views.ts';
+import { deviceStorage, keepsThings, noteKeep, sitTab } from '../page/device-storage.ts';
+import { refusalSentence } from '../page/refusal-sentence.ts';
+import { keepStage } from './stage-storage.ts';
+import { createWritingLock, type WritingLock } from './writing-lock.ts';
+
+/** What the guest looks at: the room, or something of their own until the room moves. */
+export type Page =
+  | { readonly at: 'room' }
+  | { readonly at: 'notes'; readonly pour: PourId | null }
+  | { readonly at: 'my-seat' }
+  | { readonly at: 'keepsake' };
+
+/** One guest's evening on this device. */
+export interface Room {
+  readonly seat: Signal<KeptSeat>;
+  /** False where the device remembers nothing once the page is closed. */
+  readonly deviceKeeps: boolean;
+  readonly follower: GuestFollower;
+  readonly lock: WritingLock;
+  readonly status: Status;
+  readonly page: Signal<Page>;
+  /** Asks, and says in a sentence why not. @returns whether it was done */
+  ask(ask: GuestAsk): Promise<boolean>;
+  share(pour: PourId, sharing: Sharing): Promise<boolean>;
+  readCautions(): void;
+  close(): void;
+}
+
+export function openRoom(pass: KeptSeat): Room {
+  const seat = signal(pass);
+  const follower = followAsGuest({
+    tasting: pass.tasting,
+    key: pass.key,
+    keep: noteKeep(pass),
+    newId: newCommandId,
+  });
+  const lock = createWritingLock({ now: () => performance.now(), after });
+  const status = createStatus();
+  const page = signal<Page>({ at: 'room' });
+  const place = computed(() => placeOf(lock.shown.value));
+
+  const remember = (changes: Partial<KeptSeat>): void => {
+    seat.value = { ...seat.peek(), ...changes };
+    keepSeat(seat.peek(), deviceStorage);
+    sitTab(seat.peek());
+  };
+
+  const flushWhenLeaving = (): void => {
+    if (document.visibilityState === 'hidden') follower.notebook.flush();
+  };
+  document.addEventListener('visibilitychange', flushWhenLeaving);
+  const endings = [
+    effect(() => lock.follow(follower.stage.value)),
+    effect(() => {
+      const title = follower.stage.value?.title ?? null;
+      if (title !== null && title !== '' && seat.peek().title !== title) remember({ title });
+    }),
+    effect(() => {
+      // The room has moved and so does the screen, from whatever the guest was reading.
+      if (place.value !== null) page.value = { at: 'room' };
+    }),
+    effect(() => {
+      const stage = follower.stage.value;
+      const own = follower.seat.value;
+      if (stage !== null && own !== null) keepStage(pass, { stage, own });
+    }),
+    watchForWake(follower.wake),
+    () => document.removeEventListener('visibilitychange', flushWhenLeaving),
+    lock.close,
+    follower.close,
+  ];
+
+  return {
+    seat,
+    deviceKeeps: keepsThings(),
+    follower,
+    lock,
+    status,
+    page,
+    async ask(ask) {
+      const answer = await follower.ask(ask);
+      // The room has gone on, or it is so already: nothing that a person has to do.
+      if (answer.ok || answer.code === 'moved-on' || answer.code === 'nothing-to-do') return answer.ok;
+      status.say(refusalSentence(answer.code));
+      return false;
+    },
+    async share(pour, sharing) {
+      const answer = await follower.share(pour, sharing);
+      if (!answer.ok) status.say(refusalSentence(answer.code));
+      return answer.ok;
+    },
+    readCautions: () => remember({ cautioned: true }),
+    close() {
+      for (const end of endings) end();
+    },
+  };
+}
+
+const placeOf = (stage: WritingLock['shown']['value']): string | null =>
+  stage?.status === 'under-way' ? stage.cue.id : (stage?.status ?? null);
+
+export const RoomContext = createContext<Room | null>(null);
+
+export function useRoom(): Room {
+  const room = useContext(RoomContext);
+  if (room === null) throw new Error('There is no room around this part of the page.');
+  return room;
+}

@@ -1,0 +1,74 @@
+import { useEffect, useState } from 'preact/hooks';
+import { type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
+import { codeLength, tidyCode } from '../../shared/seats/seat-link.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
+import { Notice } from '../../shared/ui/notice.tsx';
+import { StemmedGlass } from '../../shared/ui/stemmed-glass.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import { words } from '../language.ts';
+import { deviceStorage } from '../page/device-storage.ts';
+import { letNewVersionIn } from '../page/offline-page.ts';
+import { PageTitle } from '../page/page-title.tsx';
+
+interface JoinPageProps {
+  readonly problem?: string | undefined;
+  readonly onCode: (code: string) => void;
+  readonly onSeat: (seat: KeptSeat) => void;
+  readonly onEvenings: () => void;
+}
+
+/** The first screen asks one thing. Who has sat here before finds the seat again. */
+export function JoinPage({ problem, onCode, onSeat, onEvenings }: JoinPageProps) {
+  const [code, setCode] = useState('');
+  const [short, setShort] = useState(false);
+  useEffect(() => void letNewVersionIn(), []);
+  const seats = keptSeats(deviceStorage).slice(0, 3);
+  return (
+    <main class="page door">
+      <div class="door-glass">
+        <StemmedGlass level={26} />
+      </div>
+      <PageTitle>{words.door.title}</PageTitle>
+      {problem && <Notice kind="info">{problem}</Notice>}
+      {seats.length > 0 && (
+        <section class="stack" aria-label={words.door.keptTitle}>
+          {seats.map((seat) => (
+            <Button key={seat.key} kind="primary" onPress={() => onSeat(seat)}>
+              {words.door.back(seat.title ?? words.door.keptUntitled)}
+            </Button>
+          ))}
+          <Button kind="quiet" onPress={onEvenings}>
+            {words.door.evenings}
+          </Button>
+        </section>
+      )}
+      <form
+        class="stack code-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          const tidy = tidyCode(code);
+          if (tidy.length < codeLength) setShort(true);
+          else onCode(tidy);
+        }}
+      >
+        <TextField
+          label={words.door.code}
+          hint={words.door.codeHint}
+          error={short ? words.door.codeShort : undefined}
+          value={code}
+          onInput={(typed) => {
+            setCode(typed);
+            setShort(false);
+          }}
+          autocomplete="off"
+          maxLength={20}
+        />
+        <button type="submit" class="button button-big button-primary">
+          {words.door.go}
+        </button>
+      </form>
+      <LanguageChoice />
+    </main>
+  );
+}

@@ -1,0 +1,16 @@
+import type { GuestWords } from '../../shared/language/en/guest.ts';
+import type { NamedPour } from '../../shared/wire/views.ts';
+
+/** What may be known of a pour, in the order in which people ask. */
+export function factLines(words: GuestWords, pour: NamedPour): string[] {
+  return [
+    pour.producer,
+    pour.region,
+    pour.country,
+    pour.style,
+    pour.ageYears === null ? null : words.pour.years(pour.ageYears),
+    pour.vintage === null ? null : String(pour.vintage),
+    pour.abv === null ? null : words.pour.abv(pour.abv),
+    pour.cask,
+  ].filter((fact) => fact !== null);
+}

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { createProbing, pauseAfter } from '../../../shared/follower/clock-probing.ts';
+import { handClock } from './hand-clock.ts';
+
+function probed(answer: () => Promise<boolean> = async () => true) {
+  const clock = handClock();
+  const at: number[] = [];
+  let silences = 0;
+  const probing = createProbing({
+    probe: () => {
+      at.push(clock.now());
+      return answer();
+    },
+    onSilence: () => {
+      silences += 1;
+    },
+    after: clock.after,
+  });
+  return { clock, at, probing, silences: () => silences };
+}
+
+describe('probing the server’s clock [F4]', () => {
+  it('sends eight at once, forty more over a minute, and then seven or eight a minute', async () => {
+    const { clock, at, probing } = probed();
+    probing.start();
+    await clock.pass(150 * 7);
+    expect(at).toHaveLength(8);
+    await clock.pass(60_000);
+    expect(at).toHaveLength(48);
+    const before = at.length;
+    await clock.pass(600_000);
+    expect(at.length - before).toBe(75);
+    expect(pauseAfter(1000, 20)).toBe(20);
+  });
+
+  it('begins anew on waking, in one chain however often it is woken', async () => {
+    const { clock, at, probing } = probed();
+    probing.start();
+    await clock.pass(300_000);
+    const before = at.length;
+    for (let wake = 0; wake < 3; wake += 1) probing.start();
+    await clock.pass(150 * 7);
+    expect(at.length - before).toBe(3 + 7);
+    probing.stop();
+    await clock.pass(600_000);
+    expect(at.length - before).toBe(10);
+  });
+
+  it('says that nobody answers, once, and stops', async () => {
+    const { clock, at, probing, silences } = probed(async () => false);
+    probing.start();
+    await clock.pass(600_000);
+    expect([at.length, silences()]).toEqual([1, 1]);
+  });
+
+  it('says nothing of an answer that comes after it was stopped', async () => {
+    let settle: (answered: boolean) => void = () => undefined;
+    const { clock, at, probing, silences } = probed(() => new Promise((resolve) => (settle = resolve)));
+    probing.start();
+    probing.stop();
+    settle(false);
+    await clock.pass(60_000);
+    expect([at.length, silences()]).toEqual([1, 0]);
+  });
+});
