@@ -1,9 +1,10 @@
 import { type CommandId, commandId, type SeatId, type TastingId } from '../../core/ids.ts';
 import type { ClockCommand, Command, HostCommand, Moment } from '../../core/session/command.ts';
 import { decide } from '../../core/session/decide.ts';
+import type { SessionEvent } from '../../core/session/event.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
-import { durationMs, later } from '../../core/units.ts';
+import { between, durationMs, later } from '../../core/units.ts';
 import type { HostAsk } from '../../shared/wire/commands.ts';
 import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
 import type { PouringAsk } from '../../shared/wire/pouring.ts';
@@ -14,7 +15,7 @@ import { refusal } from '../refusal.ts';
 import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
 import { Deadlines } from './deadlines.ts';
 import { habitsOfHouse } from './habits.ts';
-import { leadFor } from './lead.ts';
+import { leadFor, mostLead } from './lead.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
 import { PourRun } from './pour-run.ts';
 import { type Graces, Presence } from './presence.ts';
@@ -43,6 +44,8 @@ const askAgainAfter = durationMs(1000);
  */
 export class Conductor {
   readonly tasting: TastingId;
+  /** The time of this evening: never behind what it has stamped before, also after a restart [P17]. */
+  readonly clock: Clock;
   readonly presence: Presence;
   readonly screens: ScreensAtDoor;
   readonly publisher: Publisher;
@@ -55,11 +58,14 @@ export class Conductor {
   #version: number;
 
   /** Replays what is stored. Throws `StoreFailure` when that cannot be read. */
-  constructor(parts: ConductorParts) {
-    const { tasting, store, clock, graces } = parts;
+  constructor(given: ConductorParts) {
+    const { tasting, store, graces } = given;
+    const events = store.sessions.read(tasting);
+    const clock = neverBehind(events, given.clock);
+    const parts = { ...given, clock };
     this.#parts = parts;
     this.tasting = tasting;
-    const events = store.sessions.read(tasting);
+    this.clock = clock;
     this.#session = evolveAll(unopened, events);
     this.#version = events.length;
     this.presence = new Presence(clock, graces, seatedIn(this.#session), {
@@ -271,5 +277,12 @@ export class Conductor {
 
 const seatedIn = (session: Session): SeatId[] =>
   session.status === 'unopened' ? [] : Object.values(session.seats).map((seat) => seat.id);
+
+/** A cue takes effect a little after it was stamped; further ahead than that, a machine's clock has been set back. */
+function neverBehind(events: readonly SessionEvent[], clock: Clock): Clock {
+  const last = events.findLast((event) => 'at' in event);
+  if (last === undefined || !('at' in last)) return clock;
+  return between(clock.now(), last.at) > mostLead ? clock.notBefore(last.at) : clock;
+}
 
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.name : 'unknown');

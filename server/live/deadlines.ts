@@ -1,19 +1,22 @@
 import type { ClockCommand } from '../../core/session/command.ts';
 import { type Deadline, deadlinesOf } from '../../core/session/deadlines.ts';
 import type { Session, UnderWay } from '../../core/session/state.ts';
-import type { EpochMs } from '../../core/units.ts';
+import { between, durationMs, type EpochMs, epochMs } from '../../core/units.ts';
 import type { Cancel, Clock } from '../clock.ts';
+
+/** An alarm that rings this late rings in a machine that has slept, or whose clock was set: nobody watched the room. */
+const unwatched = durationMs(15_000);
 
 /**
  * Keeps the alarms of one session. Each asks once; whether anything comes of it is for the rules to decide.
  *
- * [P7] A cue whose time was already over when the session was loaded waits for the host: the server does not know
- * what the room did in between.
+ * [P7] A cue whose time was already over when the session was loaded, or ran out while the machine slept, waits for the
+ * host: the server does not know what the room did in between.
  */
 export class Deadlines {
   readonly #clock: Clock;
   readonly #ask: (command: ClockCommand) => void;
-  #armed: Cancel[] = [];
+  #armed: { readonly due: EpochMs; readonly cancel: Cancel }[] = [];
   #asked = new Set<string>();
   /** When the cue was entered whose time ran out while nobody watched. */
   #overtimeSince: EpochMs | undefined;
@@ -33,7 +36,7 @@ export class Deadlines {
     const due = deadlinesOf(session).filter((deadline) => !this.#asked.has(nameOf(deadline)));
     if (due.length === 0) return;
     for (const deadline of due) {
-      if (deadline.ask.type !== 'ExpireCue' || !this.waitForHost(session)) this.#set(deadline);
+      if (deadline.ask.type !== 'ExpireCue' || !this.waitForHost(session)) this.#set(deadline, session);
     }
   }
 
@@ -45,8 +48,10 @@ export class Deadlines {
 
   /** [P7] Whether this cue's time ran out while nobody watched, and the host has not given it more. */
   waitForHost(session: Session): boolean {
-    if (session.status !== 'under-way' || session.enteredAt !== this.#overtimeSince) return false;
-    return isOvertime(session, this.#clock.now());
+    if (session.status !== 'under-way') return false;
+    const now = this.#clock.now();
+    if (this.#armed.some(({ due }) => between(due, now) > unwatched)) this.#overtimeSince = session.enteredAt;
+    return session.enteredAt === this.#overtimeSince && isOvertime(session, now);
   }
 
   get pending(): boolean {
@@ -54,17 +59,20 @@ export class Deadlines {
   }
 
   stop(): void {
-    for (const cancel of this.#armed) cancel();
+    for (const { cancel } of this.#armed) cancel();
     this.#armed = [];
   }
 
-  #set(deadline: Deadline): void {
+  #set(deadline: Deadline, session: Session): void {
+    // What is asked again long after its time is not late for that.
+    const due = epochMs(Math.max(deadline.at, this.#clock.now()));
     const cancel = this.#clock.at(deadline.at, () => {
-      this.#armed = this.#armed.filter((each) => each !== cancel);
+      const waits = this.waitForHost(session);
+      this.#armed = this.#armed.filter((each) => each.cancel !== cancel);
       this.#asked.add(nameOf(deadline));
-      this.#ask(deadline.ask);
+      if (!waits) this.#ask(deadline.ask);
     });
-    this.#armed.push(cancel);
+    this.#armed.push({ due, cancel });
   }
 }
 

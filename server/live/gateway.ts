@@ -85,7 +85,7 @@ export function openGateway({ io, conductors, keyring, clock, log, metrics }: Ga
       }
       const conductor = conductors.of(tasting);
       if (conductor === undefined) return answer(refusal('no-such-tasting'));
-      answer(await answerTo(event, { socket, conductor, clock, payload }));
+      answer(await answerTo(event, { socket, conductor, payload }));
     } catch (error) {
       log.error({ tasting, event, reason: error instanceof Error ? error.name : 'unknown' }, 'not answered');
       answer(refusal('not-stored'));

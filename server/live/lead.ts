@@ -1,7 +1,8 @@
 import { type DurationMs, durationMs } from '../../core/units.ts';
 
+/** No change of cue is set further ahead, in ms. */
+export const mostLead = 400;
 const least = 80;
-const most = 400;
 const withoutData = 150;
 /** For what a device does with the message before it can show it. */
 const margin = 30;
@@ -16,5 +17,5 @@ export function leadFor(reaches: readonly number[]): DurationMs {
   if (reaches.length === 0) return durationMs(withoutData);
   const sorted = reaches.toSorted((a, b) => a - b);
   const slow = sorted[Math.ceil(0.95 * sorted.length) - 1] ?? 0;
-  return durationMs(Math.min(most, Math.max(least, Math.round(slow + margin))));
+  return durationMs(Math.min(mostLead, Math.max(least, Math.round(slow + margin))));
 }

@@ -1,7 +1,7 @@
 import type { PourId, SeatId } from '../../core/ids.ts';
 import { reachedBy } from '../../core/session/serving.ts';
 import type { Session } from '../../core/session/state.ts';
-import type { EpochMs } from '../../core/units.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
 import { longestText, mostMarks, type NoteEntry, type NoteValue } from '../../shared/notes/entry.ts';
 import { mergeValues } from '../../shared/notes/merge.ts';
 import { blankOf, sameValue } from '../../shared/notes/value.ts';
@@ -43,7 +43,7 @@ export function written(
     field,
     value,
     revision: (stored?.revision ?? 0) + 1,
-    savedAt: now,
+    savedAt: epochMs(Math.max(now, stored?.savedAt ?? 0)),
     ...(sealedValue === undefined ? {} : { sealedValue }),
   };
 }

@@ -10,7 +10,6 @@ import type {
   Refusal,
   RefusalCode,
 } from '../../shared/wire/protocol.ts';
-import type { Clock } from '../clock.ts';
 import { refusal } from '../refusal.ts';
 import type { Conductor } from './conductor.ts';
 import type { LiveSocket } from './rooms.ts';
@@ -20,7 +19,6 @@ export type Answer = Ack | NoteAck | ProbeReply | Refusal;
 interface Request {
   readonly socket: LiveSocket;
   readonly conductor: Conductor;
-  readonly clock: Clock;
   readonly payload: unknown;
 }
 
@@ -62,7 +60,8 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const asked = noteShareSchema.safeParse(payload);
       return asked.success ? conductor.shareNotes(bearer.seat, asked.data) : notUnderstood(asked.error);
     },
-    probe: ({ socket, conductor, clock, payload }) => {
+    probe: ({ socket, conductor, payload }) => {
+      const { clock } = conductor;
       const received = clock.now();
       const asked = probeSchema.safeParse(payload);
       if (!asked.success) return notUnderstood(asked.error);

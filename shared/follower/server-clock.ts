@@ -71,6 +71,7 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
       const t4 = local.steady();
       const sample = sampleOf({ t1, t2: reply.received, t3: reply.sent, t4 });
       if (sample !== undefined) {
+        if (serverSlept(samples, sample)) samples = [];
         samples = [...samples, { ...sample, at: t4 }]
           .filter(({ at }) => t4 - at <= keptFor)
           .slice(-samplesKept);
@@ -88,4 +89,14 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
       return true;
     },
   };
+}
+
+/**
+ * The true offset lies within half the delay of each sample (RFC 5905, section 8): where two have nothing in common, the
+ * server's clock was put forward between them, for instance because its machine slept.
+ */
+function serverSlept(samples: readonly Sample[], now: Sample): boolean {
+  const before = fastestOf(samples);
+  if (before === undefined) return false;
+  return Math.abs(now.offset - before.offset) > (now.delay + before.delay) / 2 + sleepTolerance;
 }

@@ -6,6 +6,7 @@ import { epochMs } from '../../core/units.ts';
 import { type RunningServer, startServer } from '../../server/app.ts';
 import { type Clock, wallClock } from '../../server/clock.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
+import { clockAhead } from '../support/clock-ahead.ts';
 import { answerParent, usage } from './child.ts';
 import { commitRates } from './commit-rates.ts';
 import { fillStore, firstUses } from './stored-sessions.ts';
@@ -22,8 +23,9 @@ let server: RunningServer | undefined;
 function fastClock(speed: number): Clock {
   const began = Date.now();
   const now = () => epochMs(began + (Date.now() - began) * speed);
-  return {
+  const clock: Clock = {
     now,
+    notBefore: (moment) => clockAhead(clock, moment),
     at(when, run) {
       const due = Date.now() + (when - now()) / speed;
       let timer: NodeJS.Timeout | undefined;
@@ -42,6 +44,7 @@ function fastClock(speed: number): Clock {
       return () => clearTimeout(timer);
     },
   };
+  return clock;
 }
 
 const start = (clock: Clock, port: number) =>

@@ -6,6 +6,7 @@ import { Conductors } from '../../../server/live/conductors.ts';
 import { openGateway } from '../../../server/live/gateway.ts';
 import type { Log } from '../../../server/log.ts';
 import type { Store } from '../../../server/store/store.ts';
+import { clockAhead } from '../../support/clock-ahead.ts';
 import type { VirtualTime } from '../virtual-time.ts';
 import type { Disk, Power } from './disk.ts';
 import { diskStore } from './disk-store.ts';
@@ -105,14 +106,16 @@ export class House {
   }
 
   #clock(power: Power): Clock {
-    return {
+    const clock: Clock = {
       now: () => epochMs(this.now()),
+      notBefore: (moment) => clockAhead(clock, moment),
       at: (when, run) =>
         // A timer never rings before its time, nor within the last thousandth of it.
         this.#time.after(when - beginning - this.#time.now + 0.001, () => {
           if (power.on) run();
         }),
     };
+    return clock;
   }
 
   #log(): Log {

@@ -77,4 +77,32 @@ describe('the alarms of a session', () => {
     await clock.advance(evening.idealMs);
     expect(asked).toHaveLength(1);
   });
+
+  it('[P7, P17] wait for the host when the machine slept over the end, whichever alarm rings first', async () => {
+    for (const pacing of [{ by: 'clock' }, { by: 'room', share: 1 }] as const) {
+      const evening = new EveningTold().goTo('ash/first/nose');
+      evening.host({ type: 'ChoosePacing', pacing });
+      const { clock, asked, deadlines } = loaded(evening);
+      clock.sleep(7_200_000);
+      // Phones come back before anything rings.
+      expect(deadlines.waitForHost(evening.session)).toBe(true);
+      await clock.advance(60_000);
+      expect(asked).toEqual([]);
+      evening.wait(7300).host({ type: 'GiveTime', seconds: seconds(60) });
+      deadlines.arm(evening.session);
+      expect(deadlines.waitForHost(evening.session)).toBe(false);
+      await clock.advance(200_000);
+      expect(asked.at(-1)).toEqual({ type: 'ExpireCue', cue: 'ash/first/nose' });
+    }
+  });
+
+  it('[P8, P17] are not late when they ask again long after the time', async () => {
+    const evening = new EveningTold().goTo('ash/first/nose');
+    const { clock, asked, deadlines } = loaded(evening);
+    await clock.advance(evening.idealMs + 600_000);
+    deadlines.armAgain(evening.session);
+    await clock.advance(1);
+    expect(asked).toHaveLength(2);
+    expect(deadlines.waitForHost(evening.session)).toBe(false);
+  });
 });

@@ -1,5 +1,6 @@
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import type { Clock } from '../../../server/clock.ts';
+import { clockAhead } from '../../support/clock-ahead.ts';
 
 interface Alarm {
   readonly when: number;
@@ -25,6 +26,15 @@ export class ManualClock implements Clock {
     return () => {
       this.#alarms = this.#alarms.filter((each) => each !== alarm);
     };
+  }
+
+  notBefore(moment: EpochMs): Clock {
+    return clockAhead(this, moment);
+  }
+
+  /** As a machine does: nothing rings before it is awake again and the hands are turned. */
+  sleep(ms: number): void {
+    this.#now += ms;
   }
 
   /** Turns the hands on and lets everything that follows from each alarm settle before the next. */

@@ -25,6 +25,9 @@ function device(ahead: number) {
         return { received: server, sent: server };
       });
     },
+    serverSleeps(ms: number): void {
+      ahead += ms;
+    },
     truth: () => steady + ahead,
     wall: () => wall,
   };
@@ -50,6 +53,14 @@ describe('the server’s time on a device', () => {
         expect(Math.abs(phone.clock.now() - phone.truth())).toBeLessThanOrEqual(worst + 1e-6);
       }),
     );
+  });
+
+  it('[P17] believes one probe when the server has slept, for two samples that share no moment cannot both be right', async () => {
+    const phone = device(50);
+    for (let count = 0; count < 40; count += 1) await phone.probe(30 + count, 30);
+    phone.serverSleeps(600_000);
+    await phone.probe(200, 20);
+    expect(Math.abs(phone.clock.now() - phone.truth())).toBeLessThanOrEqual(110);
   });
 
   it('hardly minds slow probes when there are faster ones', async () => {
