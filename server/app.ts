@@ -3,6 +3,8 @@ import { createServer as createHttpsServer } from 'node:https';
 import { join } from 'node:path';
 import type { Duplex } from 'node:stream';
 import { durationMs } from '../core/units.ts';
+import { addressOf } from './access/address.ts';
+import { Allowances } from './access/allowances.ts';
 import { GuessThrottle } from './access/guess-throttle.ts';
 import { Keyring } from './access/keys.ts';
 import { externalAddresses } from './addresses.ts';
@@ -11,6 +13,7 @@ import { type Clock, wallClock } from './clock.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
+import { guardLine, type Line } from './live/line-guard.ts';
 import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
 import { Metrics } from './ops/metrics.ts';
@@ -56,13 +59,20 @@ export interface RunningServer {
 /** Enough for a whole crowd that comes back at once after a restart. */
 const backlog = 4096;
 
+/**
+ * Connections from one address that came to nothing. Whoever shows a right key gets theirs back, so that a table of a
+ * thousand behind one router comes back at once, after a restart too.
+ */
+const fruitless = { perSecond: 200, burst: 2000 };
+
 /** Starts listening. Rejects with the system's error when the port cannot be had; the store is then still open. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
   const { store, origins = [], clock = wallClock, chance = realChance } = options;
   const log = options.log ?? stderrLog('warn');
   const houseKey = options.houseKey ?? chance.key();
   const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
-  const io = createLiveServer(origins);
+  const knocks = new Allowances(clock, fruitless);
+  const io = createLiveServer(origins, (request) => knocks.take(addressOf(request)));
   const graces = {
     host: durationMs(options.hostGrace ?? 30_000),
     seat: durationMs(options.seatGrace ?? 15_000),
@@ -100,7 +110,16 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   http.on('request', site);
   // After the site: whoever comes second takes the requests of its own path away from the first.
   io.attach(http);
-  openGateway({ io, conductors, keyring, clock, log, metrics });
+  io.engine.on('connection', (line: Line) => guardLine(line, clock));
+  openGateway({
+    io,
+    conductors,
+    keyring,
+    clock,
+    log,
+    metrics,
+    onEntered: (request) => knocks.giveBack(addressOf(request)),
+  });
   const connections = tracked(http);
   try {
     port = await listen(http, port, options.host);

@@ -20,6 +20,11 @@ export class Conductors {
     this.#sweep = this.#planSweep();
   }
 
+  /** How many may sit at one table. */
+  get seatLimit(): number {
+    return this.#options.seatLimit;
+  }
+
   get working(): number {
     return this.#working.size;
   }

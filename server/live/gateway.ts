@@ -1,5 +1,7 @@
+import type { IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
 import { largestFrame, type RefusalCode } from '../../shared/wire/protocol.ts';
+import { Allowances, type Pace } from '../access/allowances.ts';
 import type { Keyring } from '../access/keys.ts';
 import { originAllowed } from '../access/origin.ts';
 import type { Clock } from '../clock.ts';
@@ -10,13 +12,26 @@ import type { Conductors } from './conductors.ts';
 import { admit } from './handshake.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
 import { type Badge, type LiveServer, type LiveSocket, letGo } from './rooms.ts';
-import { TokenBucket } from './token-bucket.ts';
+import { SeatDevices } from './seat-devices.ts';
 
-/** Per device. A phone asks a few times a minute and probes eight times on connecting. */
-const allowed = { perSecond: 20, burst: 60 };
+/**
+ * Messages of a seat, or of whoever else holds one key, from all their devices together. A phone asks a few times a
+ * minute, probes eight times on connecting, and saves each field at most every 0.7 s while somebody writes.
+ */
+const messages: Pace = { perSecond: 20, burst: 120 };
+/** Times that a seat may connect: a phone in a bad spot comes back every few seconds, a flood a hundred times in one. */
+const arrivals: Pace = { perSecond: 0.5, burst: 30 };
+/**
+ * All guests and screens of one evening, for each chair: more than a whole table that comes back after a restart and
+ * writes at once, and what it asks of the server is bounded. The host is not counted among them.
+ */
+const ofEvening = (chairs: number): Pace => ({ perSecond: 100 + 2 * chairs, burst: 1000 + 20 * chairs });
 
-/** Not yet attached to a server. */
-export function createLiveServer(origins: readonly string[]): LiveServer {
+/** Not yet attached to a server. `mayKnock`: whether this address may try to come in now. */
+export function createLiveServer(
+  origins: readonly string[],
+  mayKnock: (request: IncomingMessage) => boolean = () => true,
+): LiveServer {
   return new Server({
     serveClient: false,
     // A phone that slept is found out within fifteen seconds.
@@ -27,10 +42,12 @@ export function createLiveServer(origins: readonly string[]): LiveServer {
     // Costs several times more time than it saves on views this small.
     perMessageDeflate: false,
     // A foreign page can open a WebSocket whatever CORS says, so that this is where it is stopped.
-    allowRequest: ({ headers }, answer) =>
-      originAllowed(headers.origin, headers.host, origins)
-        ? answer(null, true)
-        : answer('foreign-origin' satisfies RefusalCode, false),
+    allowRequest: (request, answer) => {
+      const { origin, host } = request.headers;
+      if (!originAllowed(origin, host, origins)) answer('foreign-origin' satisfies RefusalCode, false);
+      else if (!mayKnock(request)) answer('too-fast' satisfies RefusalCode, false);
+      else answer(null, true);
+    },
   });
 }
 
@@ -41,15 +58,25 @@ export interface GatewayParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly metrics: Pick<Metrics, 'asked'>;
+  /** Told of who has come in with a key that opens something. */
+  readonly onEntered?: (request: IncomingMessage) => void;
 }
 
 /** The door for devices: who is this, what may they ask, and one short answer to everything. */
-export function openGateway({ io, conductors, keyring, clock, log, metrics }: GatewayParts): void {
+export function openGateway(parts: GatewayParts): void {
+  const { io, conductors, keyring, clock, log, metrics } = parts;
+  const seatsArriving = new Allowances(clock, arrivals);
+  const bearersAsking = new Allowances(clock, messages);
+  const eveningsAsking = new Allowances(clock, ofEvening(conductors.seatLimit));
+  const devices = new SeatDevices(clock);
+
   io.use((socket, next) => {
-    const admitted = tried(() => admit(socket.handshake.auth, keyring, conductors));
-    if (typeof admitted === 'string') return next(refused(admitted));
-    const allowance = new TokenBucket(clock, allowed.perSecond, allowed.burst);
-    socket.data = { ...admitted, allowance } satisfies Badge;
+    const badge = tried(() => admit(socket.handshake.auth, keyring, conductors));
+    if (typeof badge === 'string') return next(refused(badge));
+    if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
+      return next(refused('too-fast'));
+    parts.onEntered?.(socket.request);
+    socket.data = badge;
     next();
   });
 
@@ -57,9 +84,16 @@ export function openGateway({ io, conductors, keyring, clock, log, metrics }: Ga
     const { tasting, bearer } = socket.data;
     const conductor = conductors.of(tasting);
     if (conductor === undefined) return void socket.disconnect(true);
-    socket.on('disconnect', () => conductor.presence.left(socket.id));
+    socket.on('disconnect', () => {
+      conductor.presence.left(socket.id);
+      devices.left(holderOf(socket.data), socket);
+    });
     socket.on('error', (error) => log.debug({ tasting, reason: error.name }, 'socket error'));
     socket.use((packet) => void receive(socket, packet));
+    if (bearer.role === 'guest') {
+      const surplus = devices.arrived(holderOf(socket.data), socket);
+      if (surplus !== undefined) letGo(surplus, 'too-many-devices');
+    }
     conductor.presence.arrived(socket.id, bearer);
     conductor.publisher.welcome(socket);
     if (bearer.role === 'host') conductor.pouring.show(socket);
@@ -74,7 +108,7 @@ export function openGateway({ io, conductors, keyring, clock, log, metrics }: Ga
       metrics.asked(isKnown(event) ? event : 'unknown', outcomeOf(said));
       reply(said);
     };
-    if (!socket.data.allowance.take()) return answer(refusal('too-fast'));
+    if (!mayAsk(socket.data)) return answer(refusal('too-fast'));
     if (!isKnown(event)) return answer(refusal('unknown-event'));
     if (packet.length !== 3) return answer(refusal('malformed'));
     const { tasting, hash } = socket.data;
@@ -92,6 +126,11 @@ export function openGateway({ io, conductors, keyring, clock, log, metrics }: Ga
     }
   }
 
+  function mayAsk(badge: Badge): boolean {
+    if (!bearersAsking.take(holderOf(badge))) return false;
+    return badge.bearer.role === 'host' || eveningsAsking.take(badge.tasting);
+  }
+
   /** A session that cannot be read is refused like one that cannot be written. */
   function tried<Result>(run: () => Result): Result | RefusalCode {
     try {
@@ -105,6 +144,10 @@ export function openGateway({ io, conductors, keyring, clock, log, metrics }: Ga
     }
   }
 }
+
+/** Whose messages are counted together: a seat with all its keys, or one key. */
+const holderOf = ({ tasting, bearer, hash }: Badge): string =>
+  bearer.role === 'guest' ? `${tasting}/${bearer.seat}` : `${tasting}/${hash}`;
 
 function outcomeOf(said: Answer): Outcome {
   if (!('ok' in said) || said.ok) return 'done';

@@ -19,11 +19,7 @@ const credentialsSchema = z.strictObject({
 });
 
 /** Who stands at the door with these credentials, or why they may not come in. */
-export function admit(
-  shown: unknown,
-  keyring: Keyring,
-  conductors: Conductors,
-): Pick<Badge, 'tasting' | 'bearer' | 'hash'> | RefusalCode {
+export function admit(shown: unknown, keyring: Keyring, conductors: Conductors): Badge | RefusalCode {
   const protocol = protocolSchema.safeParse(shown);
   if (!protocol.success) return 'malformed';
   if (protocol.data.protocol !== protocolVersion) return 'wrong-protocol';

@@ -2,7 +2,6 @@ import type { Server, Socket } from 'socket.io';
 import type { SeatId, TastingId } from '../../core/ids.ts';
 import type { ClientToServer, Dismissal, ServerToClient } from '../../shared/wire/protocol.ts';
 import type { Bearer } from './presence.ts';
-import type { TokenBucket } from './token-bucket.ts';
 
 /** What a socket may do, settled at the door and never changed by anything that it sends. */
 export interface Badge {
@@ -10,7 +9,6 @@ export interface Badge {
   readonly bearer: Bearer;
   /** Hash of the key that was shown. */
   readonly hash: string;
-  readonly allowance: TokenBucket;
 }
 
 export type LiveServer = Server<ClientToServer, ServerToClient, Record<never, never>, Badge>;

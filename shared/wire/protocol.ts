@@ -89,7 +89,13 @@ export interface AskingScreen {
 }
 
 /** Said before the server lets go of a device. */
-export type Dismissal = 'removed' | 'key-withdrawn' | 'server-stopping' | 'tasting-deleted';
+export type Dismissal =
+  | 'removed'
+  | 'key-withdrawn'
+  | 'server-stopping'
+  | 'tasting-deleted'
+  /** A seat has room for so many devices: the newest came in, and this one was silent for longest. */
+  | 'too-many-devices';
 
 export interface ServerToClient {
   stage: (view: StageView) => void;

@@ -219,6 +219,8 @@ export const guestWords: GuestWords = {
         'Dein Gastgeber hat diesen Platz vergeben. Deine Notizen bleiben; bitte sprich deinen Gastgeber an.',
       'key-withdrawn': 'Dieser Link öffnet den Platz nicht mehr. Bitte deinen Gastgeber um einen neuen.',
       'tasting-deleted': 'Der Gastgeber hat diese Verkostung gelöscht, mit allem, was darin war.',
+      'too-many-devices':
+        'Dein Platz ist auf fünf neueren Geräten offen. Lade diese Seite neu, um hier weiterzumachen.',
       'server-stopping': 'Der Raum pausiert einen Moment. Lass diese Seite offen.',
     },
   },

@@ -126,6 +126,7 @@ export const hostWords: HostWords = {
         'Der Schlüssel dieses Geräts wurde zurückgezogen. Bitte um einen neuen Link für Gastgeber.',
       'server-stopping': 'Der Server hält an. Warte einen Moment und lade dann diese Seite neu.',
       'tasting-deleted': 'Diese Verkostung wurde gelöscht.',
+      'too-many-devices': 'Es sind zu viele Geräte offen. Lade diese Seite neu, um hier weiterzumachen.',
     },
     hosts: (hosts) => `${hosts} Geräte leiten`,
   },

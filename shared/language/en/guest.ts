@@ -217,6 +217,7 @@ export const guestWords = {
       removed: 'Your host has given this seat away. Your notes are kept; please speak to your host.',
       'key-withdrawn': 'This link no longer opens the seat. Please ask your host for a new one.',
       'tasting-deleted': 'This tasting has been deleted by its host, with everything in it.',
+      'too-many-devices': 'Your seat is open on five newer devices. To go on here, load this page anew.',
       'server-stopping': 'The room pauses for a moment. Keep this page open.',
     },
   },

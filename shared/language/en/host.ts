@@ -115,6 +115,7 @@ export const hostWords = {
       'key-withdrawn': 'The key of this device was withdrawn. Ask for a new host’s link.',
       'server-stopping': 'The server is stopping. Wait a moment, then load this page again.',
       'tasting-deleted': 'This tasting has been deleted.',
+      'too-many-devices': 'Too many devices are open. To go on here, load this page again.',
     } satisfies Record<Dismissal, string>,
     hosts: (hosts: number) => `${hosts} hosts’ devices`,
   },

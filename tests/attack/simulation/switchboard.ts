@@ -8,6 +8,8 @@ type Middleware = (socket: ServerEnd, next: Next) => void;
 export class ServerEnd {
   readonly id: string;
   readonly handshake: { readonly auth: unknown };
+  /** Below the level of messages there is nothing here. */
+  readonly conn = { on: () => undefined };
   data: Badge | undefined;
   readonly #board: Switchboard;
   readonly #wire: Wire;

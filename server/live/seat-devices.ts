@@ -1,0 +1,39 @@
+import type { EpochMs } from '../../core/units.ts';
+import type { Clock } from '../clock.ts';
+import type { LiveSocket } from './rooms.ts';
+
+/** A phone, a tablet, a laptop, and two to spare. */
+export const mostDevices = 5;
+
+/**
+ * The devices of each seat. The newest always comes in, for it is in somebody's hand, and the one that was silent for
+ * longest goes: every live one answers a ping each ten seconds, so that what a phone left behind in a lift goes first.
+ */
+export class SeatDevices {
+  readonly #clock: Clock;
+  readonly #heardAt = new Map<string, Map<LiveSocket, EpochMs>>();
+
+  constructor(clock: Clock) {
+    this.#clock = clock;
+  }
+
+  /** @returns the device that has to go, if there are too many now */
+  arrived(seat: string, socket: LiveSocket): LiveSocket | undefined {
+    const devices = this.#heardAt.get(seat) ?? new Map<LiveSocket, EpochMs>();
+    this.#heardAt.set(seat, devices);
+    const silent =
+      devices.size < mostDevices ? undefined : [...devices].sort(([, a], [, b]) => a - b)[0]?.[0];
+    if (silent !== undefined) devices.delete(silent);
+    devices.set(socket, this.#clock.now());
+    socket.conn.on('packet', () => {
+      if (devices.has(socket)) devices.set(socket, this.#clock.now());
+    });
+    return silent;
+  }
+
+  left(seat: string, socket: LiveSocket): void {
+    const devices = this.#heardAt.get(seat);
+    devices?.delete(socket);
+    if (devices?.size === 0) this.#heardAt.delete(seat);
+  }
+}
