@@ -96,7 +96,7 @@ export class Conductor {
   }
 
   askAsHost(id: CommandId, ask: HostAsk): Promise<Ack> {
-    return this.#queue.add(() => {
+    return this.#queue.addFirst(() => {
       const whole = this.#withPlan(ask);
       return whole === undefined
         ? refusal('no-such-tasting')
@@ -105,7 +105,7 @@ export class Conductor {
   }
 
   askAboutPouring(id: CommandId, ask: PouringAsk): Promise<Ack> {
-    return this.#queue.add(() => this.pouring.carryOut(id, ask));
+    return this.#queue.addFirst(() => this.pouring.carryOut(id, ask));
   }
 
   /** The id of a command is the sender's own: one seat cannot answer for another by using its id. */
@@ -260,7 +260,7 @@ export class Conductor {
   async #onClock(ask: ClockCommand): Promise<void> {
     const { clock, log } = this.#parts;
     try {
-      const ack = await this.#queue.add(() => this.#carryOut({ by: 'clock', ask }));
+      const ack = await this.#queue.addFirst(() => this.#carryOut({ by: 'clock', ask }));
       if (ack.ok || ack.code !== 'not-stored') return;
       clock.at(later(clock.now(), askAgainAfter), () => this.#deadlines.armAgain(this.#session));
     } catch (error) {

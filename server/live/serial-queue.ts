@@ -3,11 +3,16 @@ interface Waiting {
   readonly run: () => Promise<void>;
 }
 
+/** As many as are committed together: what comes next waits for these, the tap of another evening too. */
+const together = 16;
+
 /**
- * Runs tasks in the order in which they came. A task without a lane runs alone. Neighbours in the queue that are in
- * different lanes may run together, so that the store can commit them together; one lane never overtakes itself.
+ * Runs tasks in the order in which they came, but for those that go first: the host's hand does not wait behind what a
+ * roomful of guests has sent. A task without a lane runs alone. Neighbours in the queue that are in different lanes may
+ * run together, so that the store can commit them together; one lane never overtakes itself.
  */
 export class SerialQueue {
+  #first: Waiting[] = [];
   #waiting: Waiting[] = [];
   #running = false;
   #idle: Array<() => void> = [];
@@ -17,6 +22,19 @@ export class SerialQueue {
   }
 
   add<Result>(task: () => Promise<Result> | Result, lane?: string): Promise<Result> {
+    return this.#lineUp(this.#waiting, task, lane);
+  }
+
+  /** Before all that waits but what goes first itself; it runs alone. */
+  addFirst<Result>(task: () => Promise<Result> | Result): Promise<Result> {
+    return this.#lineUp(this.#first, task, undefined);
+  }
+
+  #lineUp<Result>(
+    line: Waiting[],
+    task: () => Promise<Result> | Result,
+    lane: string | undefined,
+  ): Promise<Result> {
     return new Promise<Result>((resolve, reject) => {
       const run = async () => {
         try {
@@ -25,7 +43,7 @@ export class SerialQueue {
           reject(error);
         }
       };
-      this.#waiting.push({ lane, run });
+      line.push({ lane, run });
       void this.#drain();
     });
   }
@@ -40,7 +58,8 @@ export class SerialQueue {
     this.#running = true;
     // Let everything that arrives in this turn line up first: that is what can be committed together.
     await Promise.resolve();
-    while (this.#waiting.length > 0) await Promise.all(this.#next().map((task) => task.run()));
+    while (this.#first.length + this.#waiting.length > 0)
+      await Promise.all(this.#next().map((task) => task.run()));
     this.#running = false;
     const idle = this.#idle;
     this.#idle = [];
@@ -49,10 +68,11 @@ export class SerialQueue {
 
   /** The first task, with those right behind it that may run beside it. */
   #next(): Waiting[] {
+    if (this.#first.length > 0) return this.#first.splice(0, 1);
     const lanes = new Set<string>();
     let count = 0;
     for (const { lane } of this.#waiting) {
-      if (lane === undefined || lanes.has(lane)) break;
+      if (lane === undefined || lanes.has(lane) || count === together) break;
       lanes.add(lane);
       count += 1;
     }

@@ -39,6 +39,27 @@ describe('the queue of a session', () => {
     );
   });
 
+  it('lets what goes first pass everything that waits, alone, and in its own order', async () => {
+    const queue = new SerialQueue();
+    const done: string[] = [];
+    const does = (name: string) => async () => {
+      await turn();
+      done.push(name);
+    };
+    const notes = Array.from({ length: 100 }, (_, index) =>
+      queue.add(does(`note ${index}`), `seat ${index}`),
+    );
+    await turn();
+    await Promise.all([queue.addFirst(does('tap 1')), queue.addFirst(does('tap 2'))]);
+    // Only what was under way already, and never more than a few of them.
+    expect(done.indexOf('tap 1')).toBeLessThanOrEqual(16);
+    expect(done.indexOf('tap 2')).toBe(done.indexOf('tap 1') + 1);
+    await Promise.all(notes);
+    expect(done.filter((name) => name.startsWith('note'))).toEqual(
+      Array.from({ length: 100 }, (_, index) => `note ${index}`),
+    );
+  });
+
   it('lets neighbours of different lanes run together, so that they are committed together', async () => {
     const queue = new SerialQueue();
     let most = 0;
