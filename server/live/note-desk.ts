@@ -4,7 +4,7 @@ import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import { refusal } from '../refusal.ts';
-import type { Store } from '../store/store.ts';
+import type { Store, StoredEntry } from '../store/store.ts';
 import { openBoards } from './board.ts';
 import { mayWrite, written } from './notes.ts';
 
@@ -25,6 +25,8 @@ export type NoteOutcome<Answer> = {
 };
 
 export interface NotesChange {
+  /** What was saved; absent when only the sharing changed. */
+  readonly entry?: StoredEntry;
   /** Of a pour whose board is open. */
   readonly onBoard: boolean;
   /** A page is not shared with its name any more. */
@@ -61,7 +63,7 @@ export class NoteDesk {
     if (!kept) return { answer: refusal('not-stored') };
     return entry === stored
       ? { answer: ack }
-      : { answer: ack, changed: { onBoard: isOpen(session, save.pour), withdrawn: false } };
+      : { answer: ack, changed: { entry, onBoard: isOpen(session, save.pour), withdrawn: false } };
   }
 
   async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<Ack>> {

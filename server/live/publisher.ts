@@ -89,11 +89,16 @@ export class Publisher {
     this.#board.follow(before, next.session);
   }
 
-  /** A guest's own notes changed: their other devices follow, and nobody else unless the board is open [Q1]. */
-  notesChanged(seat: SeatId, from: LiveSocket | undefined, { onBoard, withdrawn }: NotesChange): void {
+  /**
+   * A guest's own notes changed: their other devices follow, and nobody else unless the board is open [Q1]. They are told
+   * of the entry that changed and of all sharings; a page takes entries in one by one.
+   */
+  notesChanged(seat: SeatId, from: LiveSocket | undefined, { entry, onBoard, withdrawn }: NotesChange): void {
     const own = seatRoom(this.#tasting, seat);
     if ((this.#io.sockets.adapter.rooms.get(own)?.size ?? 0) > 1 || from === undefined) {
-      (from ?? this.#io).to(own).emit('notebook', this.#notebook(seat));
+      const sharings = this.#store.notebooks.sharings(this.#tasting, seat);
+      const entries = entry === undefined ? [] : [entry];
+      (from ?? this.#io).to(own).emit('notebook', notebookView({ seat, entries, sharings }));
     }
     if (onBoard) this.#board.notesChanged(withdrawn);
   }

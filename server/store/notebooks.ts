@@ -60,14 +60,18 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
     'answers WHERE tasting = ? AND scope',
   ].map((of) => db.prepare<[string, string]>(`DELETE FROM ${of} = ?`));
 
+  const sharings = (tasting: TastingId, seat: SeatId) =>
+    ofSeatShared.all(tasting, seat).flatMap(({ pour, sharing }) => {
+      const kept = permittedOf(sharing);
+      return kept === undefined ? [] : [{ pour: pourId(pour), sharing: kept }];
+    });
+
   return {
     read: (tasting, seat) => ({
       entries: ofSeat.all(tasting, seat).map(fromRow),
-      sharings: ofSeatShared.all(tasting, seat).flatMap(({ pour, sharing }) => {
-        const kept = permittedOf(sharing);
-        return kept === undefined ? [] : [{ pour: pourId(pour), sharing: kept }];
-      }),
+      sharings: sharings(tasting, seat),
     }),
+    sharings,
     find(tasting, seat, pour, field) {
       const row = one.get(tasting, seat, pour, field);
       return row && fromRow(row);

@@ -88,6 +88,8 @@ export interface Notebooks {
     tasting: TastingId,
     seat: SeatId,
   ): { readonly entries: StoredEntry[]; readonly sharings: StoredSharing[] };
+  /** What `read` says of sharing, without the entries. */
+  sharings(tasting: TastingId, seat: SeatId): StoredSharing[];
   find(tasting: TastingId, seat: SeatId, pour: PourId, field: NoteField): StoredEntry | undefined;
   /** Every page of these pours that is not private, seat by seat: for the board those that are shared, for the recap all. */
   readPermitted(tasting: TastingId, pours: readonly PourId[]): PermittedPage[];

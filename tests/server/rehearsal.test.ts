@@ -81,6 +81,7 @@ describe('a rehearsal notices', () => {
         read: (...which) => store.notebooks.read(...which),
         find: (...which) => store.notebooks.find(...which),
         readPermitted: (...which) => store.notebooks.readPermitted(...which),
+        sharings: (...whose) => store.notebooks.sharings(...whose),
         share: (write) => store.notebooks.share(write),
         answerTo: (...which) => store.notebooks.answerTo(...which),
         forget: (...which) => store.notebooks.forget(...which),

@@ -23,6 +23,10 @@ export function diskStore(
   const row = { tasting: disk.tasting, code: 'ABC234', plan: disk.plan, revision: 1, createdAt: epochMs(0) };
   const entriesOf = (seat: SeatId): StoredEntry[] =>
     [...disk.notes.values()].filter((each) => each.seat === seat).map(withoutSeat);
+  const sharingsOf = (seat: SeatId) =>
+    [...disk.shares].flatMap(([key, sharing]) =>
+      key.startsWith(`${seat} `) ? [{ pour: pourOf(key), sharing }] : [],
+    );
   const remember = (scope: string, command: CommandId, ack: Ack | NoteAck): void => {
     disk.answers.set(`${scope} ${command}`, structuredClone(ack));
   };
@@ -60,10 +64,9 @@ export function diskStore(
     notebooks: {
       read: (_, seat) => ({
         entries: entriesOf(seat),
-        sharings: [...disk.shares].flatMap(([key, sharing]) =>
-          key.startsWith(`${seat} `) ? [{ pour: pourOf(key), sharing }] : [],
-        ),
+        sharings: sharingsOf(seat),
       }),
+      sharings: (_, seat) => sharingsOf(seat),
       find(_, seat, pour, field) {
         const found = disk.notes.get(`${seat} ${pour} ${field}`);
         return found && withoutSeat(found);

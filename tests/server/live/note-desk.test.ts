@@ -67,7 +67,7 @@ describe('a note', () => {
     const savedAt = clock.now();
     expect(await desk.save(noor, save('one', 'apples'))).toEqual({
       answer: { ok: true, revision: 1, value: 'apples', savedAt },
-      changed: { onBoard: false, withdrawn: false },
+      changed: { entry: noseOf(), onBoard: false, withdrawn: false },
     });
     expect(noseOf()).toStrictEqual({ pour: ash, field: 'nose', value: 'apples', revision: 1, savedAt });
   });
@@ -117,7 +117,7 @@ describe('a note', () => {
   it('shows on the board while its discussion is open, and not of another pour', async () => {
     open();
     evening.goTo('birch/water');
-    expect((await desk.save(noor, save('one', 'apples'))).changed).toEqual({
+    expect((await desk.save(noor, save('one', 'apples'))).changed).toMatchObject({
       onBoard: true,
       withdrawn: false,
     });

@@ -36,6 +36,23 @@ describe('notes', () => {
     expect(room.said.map(({ event, to }) => [event, to])).toEqual([['notebook', [seatRoom(tasting, noor)]]]);
   });
 
+  it('are told entry by entry, with all that is shared: a notebook that grows is not sent again and again', async () => {
+    const { conductor, store } = room;
+    await save('apples');
+    await conductor.shareNotes(noor, { id: room.anId(), pour: one, sharing: 'counted' });
+    room.said.length = 0;
+    const palate = { id: room.anId(), pour: one, field: 'palate', value: 'salt', base: 0 } as const;
+    await conductor.saveNote(noor, palate);
+    const sharings = [{ pour: one, sharing: 'counted' }];
+    expect(room.said.map(({ body }) => body)).toEqual([
+      { seat: noor, entries: [expect.objectContaining({ field: 'palate', value: 'salt' })], sharings },
+    ]);
+    expect(store.notebooks.read(tasting, noor).entries).toHaveLength(2);
+    room.said.length = 0;
+    await conductor.shareNotes(noor, { id: room.anId(), pour: one, sharing: 'private' });
+    expect(room.said.map(({ body }) => body)).toEqual([{ seat: noor, entries: [], sharings: [] }]);
+  });
+
   it('are not told again when nothing changed', async () => {
     const id = commandId('a-note');
     await save('apples', id);
