@@ -1,18 +1,27 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import type { TastingId } from '../core/ids.ts';
-import { useLater } from '../shared/ui/later.ts';
 import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { AskForLink } from './access/ask-for-link.tsx';
 import type { HostKeys } from './access/host-keys.ts';
 import { createHostApi } from './api.ts';
 import type { AppContext } from './app-context.ts';
-import { eveningParts } from './evening-parts.ts';
+import type { EveningContext } from './evening/evening-context.ts';
 import { HomePage } from './home/home-page.tsx';
 import { words } from './language.ts';
-import { LoadingPage } from './loading-page.tsx';
-import { aheadPart, fetchTheRest, planPart, recapPart, tastingPart } from './parts.ts';
+import {
+  DoorsPage,
+  EveningPages,
+  fetchEveningPage,
+  fetchTheRest,
+  InvitePage,
+  PaperPage,
+  PlanPage,
+  PouringPage,
+  PreTastingPage,
+  RecapLoader,
+  RoomPage,
+} from './lazy-pages.tsx';
 import { type Route, routeOf, type TastingRoute } from './route.ts';
 
 interface AppProps {
@@ -29,7 +38,7 @@ export function App({ keys, notKept, takeKey }: AppProps) {
   /** Counts the keys taken in, so that pages begin anew with a new one. */
   const turns = useSignal(0);
   const app = useMemo((): AppContext => {
-    const api = createHostApi({ houseKey: keys.house, keyFor: keys.keyFor });
+    const api = createHostApi(keys);
     return {
       api,
       keys,
@@ -84,45 +93,45 @@ function Page({ route, app }: { readonly route: Route; readonly app: AppContext 
     case 'home':
       return <HomePage app={app} />;
     case 'plan':
-      return <Plan key={route.tasting} tasting={route.tasting} paste={route.paste} app={app} />;
+      return <PlanPage key={route.tasting} tasting={route.tasting} paste={route.paste} app={app} />;
     case 'recap':
-      return <Recap key={route.tasting} tasting={route.tasting} app={app} />;
+      return <RecapLoader key={route.tasting} tasting={route.tasting} app={app} />;
     case 'ahead':
-      return <Ahead key={route.tasting} tasting={route.tasting} app={app} />;
+      return <PreTastingPage key={route.tasting} tasting={route.tasting} app={app} />;
     case 'doors':
     case 'room':
     case 'invite':
     case 'pouring':
     case 'print':
-      return <Tasting key={route.tasting} route={route} app={app} />;
+      fetchEveningPage(route.page);
+      return (
+        <EveningPages key={route.tasting} tasting={route.tasting} app={app}>
+          {(evening) => <EveningPage route={route} evening={evening} />}
+        </EveningPages>
+      );
     default:
       return route satisfies never;
   }
 }
 
-interface OfTasting {
-  readonly tasting: TastingId;
-  readonly app: AppContext;
+interface EveningPageProps {
+  readonly route: TastingRoute;
+  readonly evening: EveningContext;
 }
 
-function Plan(props: OfTasting & { readonly paste: boolean }) {
-  const part = useLater(planPart);
-  return part ? <part.PlanRoom {...props} /> : <LoadingPage part={planPart} />;
-}
-
-function Recap(props: OfTasting) {
-  const part = useLater(recapPart);
-  return part ? <part.RecapLoader {...props} /> : <LoadingPage part={recapPart} />;
-}
-
-function Ahead(props: OfTasting) {
-  const part = useLater(aheadPart);
-  return part ? <part.PreTastingPage {...props} /> : <LoadingPage part={aheadPart} />;
-}
-
-function Tasting(props: { readonly route: TastingRoute; readonly app: AppContext }) {
-  // At once, and not only when what it stands in has come.
-  eveningParts[props.route.page].fetch();
-  const part = useLater(tastingPart);
-  return part ? <part.EveningPages {...props} /> : <LoadingPage part={tastingPart} />;
+function EveningPage({ route, evening }: EveningPageProps) {
+  switch (route.page) {
+    case 'doors':
+      return <DoorsPage evening={evening} />;
+    case 'room':
+      return <RoomPage evening={evening} />;
+    case 'invite':
+      return <InvitePage evening={evening} />;
+    case 'pouring':
+      return <PouringPage evening={evening} />;
+    case 'print':
+      return <PaperPage evening={evening} kind={route.kind} />;
+    default:
+      return route satisfies never;
+  }
 }

@@ -1,6 +1,6 @@
 import { type HostWords, hostWords } from '../shared/language/en/host.ts';
 import { refusals } from '../shared/language/en/refusals.ts';
-import type { FailureCode } from './api.ts';
+import type { FailureCode } from '../shared/wire/answer.ts';
 import { locale } from './locale.ts';
 
 /** The language of this page; each part that is fetched later has its own beside it. */

@@ -1,8 +1,8 @@
 import type { CueId, SeatId } from '../../core/ids.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
+import type { EveningContext } from '../evening/evening-context.ts';
 import type { Table } from '../evening/table.ts';
-import type { EveningContext } from '../evening-pages.tsx';
 import type { HostActions } from './actions/host-actions.ts';
 
 /** What lies over the room's page, one thing at a time. */

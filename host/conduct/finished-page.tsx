@@ -1,9 +1,9 @@
 import type { HostFinished } from '../../core/session/views/host.ts';
+import { recapWords } from '../../shared/language/en/recap.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
-import type { EveningContext } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import { timeOfDay, words } from '../language.ts';
-import { recapWords } from '../recap/language.ts';
 import { hrefOf } from '../route.ts';
 
 interface FinishedPageProps {

@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
-import type { EveningContext } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
 import { ConductPage } from './conduct-page.tsx';

@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import type { FailureCode } from '../../shared/wire/answer.ts';
 import type { HostAsk } from '../../shared/wire/commands.ts';
-import type { FailureCode } from '../api.ts';
 
 /** What the room answers to; the follower, or a stand-in. */
 export type AskRoom = (

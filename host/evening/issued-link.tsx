@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { Button } from '../../shared/ui/button.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
+import type { HttpAnswer } from '../../shared/wire/answer.ts';
 import type { IssuedKey } from '../../shared/wire/http.ts';
-import type { Answer } from '../api.ts';
 import { sentenceFor } from '../language.ts';
 
 interface IssuedLinkProps {
@@ -10,7 +10,7 @@ interface IssuedLinkProps {
   readonly hint: string;
   /** What scanning does, for those who do not see the square. */
   readonly label: string;
-  readonly issue: () => Promise<Answer<IssuedKey>>;
+  readonly issue: () => Promise<HttpAnswer<IssuedKey>>;
   readonly linkOf: (key: string) => string;
 }
 

@@ -1,8 +1,8 @@
 import { Button } from '../../shared/ui/button.tsx';
+import type { HttpAnswer } from '../../shared/wire/answer.ts';
 import type { AskingScreen } from '../../shared/wire/protocol.ts';
-import type { Answer } from '../api.ts';
-import type { EveningContext } from '../evening-pages.tsx';
 import { sentenceFor, words } from '../language.ts';
+import type { EveningContext } from './evening-context.ts';
 import { guestAddresses } from './guest-addresses.ts';
 
 /** Screens for the whole room: which ask, which show, and how a new one finds its way here. */
@@ -10,7 +10,7 @@ export function RoomScreens({ evening: { stored, follower, app } }: { readonly e
   const { screens, screensAsking } = follower.presence.value;
   const [address] = guestAddresses(stored, window.location.origin);
   /** Says what went wrong, or what was done; a screen that no longer asks is simply gone. */
-  const told = async (asked: Promise<Answer<null>>, done?: string): Promise<void> => {
+  const told = async (asked: Promise<HttpAnswer<null>>, done?: string): Promise<void> => {
     const answer = await asked;
     if (answer.ok) {
       if (done !== undefined) app.status.say(done);

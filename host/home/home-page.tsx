@@ -3,40 +3,32 @@ import { useCallback, useEffect } from 'preact/hooks';
 import { epochMs } from '../../core/units.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
+import type { HttpAnswer } from '../../shared/wire/answer.ts';
 import type { ListedTasting } from '../../shared/wire/http.ts';
 import type { AppContext } from '../app-context.ts';
 import { ErrorNotice } from '../error-notice.tsx';
 import { sentenceFor, words } from '../language.ts';
+import { useHostAnswer } from '../loaded-page.tsx';
 import { goTo } from '../route.ts';
 import { StartChoice } from './start-choice.tsx';
 import type { Beginning } from './starting-plan.ts';
 import { TastingList } from './tasting-list.tsx';
 
-type Listed =
-  | { readonly is: 'loading' }
-  | { readonly is: 'failed'; readonly sentence: string }
-  | { readonly is: 'here'; readonly tastings: readonly ListedTasting[] };
-
 const noAnswer = { ok: false, code: 'no-answer' } as const;
 
 /** All evenings of this server, and the ways to begin a new one. */
 export function HomePage({ app }: { readonly app: AppContext }) {
-  const listed = useSignal<Listed>({ is: 'loading' });
   const beginning = useSignal(false);
   const wholeHouse = app.keys.house() !== undefined;
-
-  const load = useCallback(async (): Promise<void> => {
-    const answer = wholeHouse ? await app.api.listTastings() : await knownTastings(app);
-    if (!answer.ok && answer.code === 'wrong-key') return app.askForLink();
-    listed.value = answer.ok
-      ? { is: 'here', tastings: answer.body }
-      : { is: 'failed', sentence: sentenceFor(answer.code) };
-  }, [app, wholeHouse, listed]);
+  const ask = useCallback(
+    () => (wholeHouse ? app.api.listTastings() : knownTastings(app)),
+    [app, wholeHouse],
+  );
+  const { now, again } = useHostAnswer(app, ask);
 
   useEffect(() => {
     document.title = words.page('');
-    void load();
-  }, [load]);
+  }, []);
 
   const begin = async (how: Beginning): Promise<void> => {
     if (beginning.value) return;
@@ -54,24 +46,23 @@ export function HomePage({ app }: { readonly app: AppContext }) {
     );
   };
 
-  const now = listed.value;
   return (
     <main class="page">
       <h1>{words.home.title}</h1>
-      <div class={now.is === 'here' && now.tastings.length === 0 ? 'home home-first' : 'home'}>
+      <div class={now.is === 'here' && now.body.length === 0 ? 'home home-first' : 'home'}>
         <section class="stack" aria-labelledby="listed">
           <h2 class="visually-hidden" id="listed">
             {words.home.list}
           </h2>
           {now.is === 'loading' && <p class="soft">{words.loading}</p>}
-          {now.is === 'failed' && <ErrorNotice sentence={now.sentence} onRetry={() => void load()} />}
+          {now.is === 'failed' && <ErrorNotice sentence={sentenceFor(now.code)} onRetry={again} />}
           {now.is === 'here' &&
-            (now.tastings.length === 0 ? (
+            (now.body.length === 0 ? (
               <EmptyState title={words.home.none}>
                 <p>{words.home.noneHint}</p>
               </EmptyState>
             ) : (
-              <TastingList tastings={now.tastings} />
+              <TastingList tastings={now.body} />
             ))}
         </section>
         {/* Not before the list, which would push it down. */}
@@ -88,7 +79,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
 }
 
 /** A helper's device lists the evenings that it has a key of their own for. */
-async function knownTastings({ keys, api }: AppContext) {
+async function knownTastings({ keys, api }: AppContext): Promise<HttpAnswer<readonly ListedTasting[]>> {
   const stored = await Promise.all(keys.tastings().map((tasting) => api.plan(tasting)));
   const failed = stored.find((answer) => !answer.ok && answer.code === 'no-answer');
   if (failed !== undefined && !failed.ok) return failed;
@@ -99,5 +90,5 @@ async function knownTastings({ keys, api }: AppContext) {
       { tasting, code, title: plan.title, startsAt: plan.startsAt ?? null, stage, createdAt: epochMs(0) },
     ];
   });
-  return { ok: true, body } as const;
+  return { ok: true, body };
 }

@@ -1,6 +1,6 @@
+import { recapWords } from '../../shared/language/en/recap.ts';
 import type { ListedTasting } from '../../shared/wire/http.ts';
 import { dayOf, timeOfDay, words } from '../language.ts';
-import { recapWords } from '../recap/language.ts';
 import { hrefOf } from '../route.ts';
 
 export function TastingList({ tastings }: { readonly tastings: readonly ListedTasting[] }) {

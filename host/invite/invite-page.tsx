@@ -2,14 +2,14 @@ import { useSignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import { invitationFile, invitationText } from '../../core/planning/invitation/invitation.ts';
 import { epochMs } from '../../core/units.ts';
+import { invitationWords, inviteWords } from '../../shared/language/en/invite.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import { guestAddresses } from '../evening/guest-addresses.ts';
-import type { EveningContext } from '../evening-pages.tsx';
 import { hrefOf } from '../route.ts';
 import { saveAsFile } from '../save-as-file.ts';
-import { invitationWords, inviteWords } from './language.ts';
 
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */
 export function InvitePage({ evening }: { readonly evening: EveningContext }) {

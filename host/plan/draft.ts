@@ -1,8 +1,9 @@
 import { type Signal, signal } from '@preact/signals';
 import type { TastingId } from '../../core/ids.ts';
 import type { Plan } from '../../core/tasting.ts';
+import { type FailureCode, passesByItself } from '../../shared/wire/answer.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
-import type { PlanApi, PlanFailure } from './plan-api.ts';
+import type { HostApi } from '../api.ts';
 
 /** Where the words on this page are. */
 export type Keeping =
@@ -11,7 +12,7 @@ export type Keeping =
   | { readonly is: 'changed' }
   | { readonly is: 'sending' }
   /** Not kept yet; it is tried again by itself where that may help. */
-  | { readonly is: 'failed'; readonly code: PlanFailure; readonly again: boolean }
+  | { readonly is: 'failed'; readonly code: FailureCode; readonly again: boolean }
   /** Another device has kept a different plan in the meantime; nothing is sent until somebody has chosen. */
   | { readonly is: 'elsewhere'; readonly theirs: StoredPlan };
 
@@ -29,7 +30,7 @@ export interface Draft {
 }
 
 export interface DraftOptions {
-  readonly api: Pick<PlanApi, 'plan' | 'savePlan'>;
+  readonly api: Pick<HostApi, 'plan' | 'savePlan'>;
   readonly tasting: TastingId;
   readonly stored: StoredPlan;
   /** Calls back after so many ms; answers how to call it off. */
@@ -39,9 +40,6 @@ export interface DraftOptions {
 /** Ms of rest after the last change before it is sent, and before a failed sending is tried again. */
 export const pauseMs = 700;
 const retriesMs = [2000, 5000, 10_000, 30_000] as const;
-
-/** Failures that pass by themselves; the others need somebody. */
-const passing: readonly PlanFailure[] = ['no-answer', 'not-stored', 'too-fast'];
 
 const same = (one: Plan, other: Plan): boolean => JSON.stringify(one) === JSON.stringify(other);
 
@@ -82,7 +80,7 @@ export function openDraft({ api, tasting, stored, after }: DraftOptions): Draft 
       return;
     }
     if (answer.code === 'plan-changed') return meetTheirs();
-    const again = passing.includes(answer.code);
+    const again = passesByItself(answer.code);
     keeping.value = { is: 'failed', code: answer.code, again };
     if (again) sendAfter(retriesMs[Math.min(failures, retriesMs.length - 1)] ?? 30_000);
     failures += 1;

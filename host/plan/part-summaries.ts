@@ -2,7 +2,7 @@ import type { Plan } from '../../core/tasting.ts';
 import { courseOf, lengthOf } from './figures/course.ts';
 import { shoppingFor } from './figures/shopping.ts';
 import { strengthOf } from './figures/strength.ts';
-import { sizesOf } from './pours/pour-edits.ts';
+import { sizesOf } from './pour-edits.ts';
 import { dayAndTime, length, money, number, words } from './words.ts';
 
 /** The parts of a plan, in the order in which a host mostly fills them. */

@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/tasting.ts';
 import type { Status } from '../../shared/ui/status.ts';
 import type { Draft } from './draft.ts';
-import { withDraws } from './pours/drawn-codes.ts';
+import { withDraws } from './drawn-codes.ts';
 import { words } from './words.ts';
 
 /** What every part of the plan page works with. */

@@ -6,12 +6,13 @@ import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
+import type { HostApi } from '../api.ts';
+import { words as appWords } from '../language.ts';
 import { settled } from './draft.ts';
 import { furtherPart } from './further-part.ts';
 import { type Part, parts, summaryOf } from './part-summaries.ts';
 import { PoursPart } from './parts/pours-part.tsx';
 import { StrengthPart } from './parts/strength-part.tsx';
-import type { PlanApi } from './plan-api.ts';
 import type { PlanEditor } from './plan-editor.ts';
 import { SaveStatus } from './save-status.tsx';
 import { words } from './words.ts';
@@ -19,7 +20,7 @@ import { words } from './words.ts';
 interface PlanLayoutProps {
   readonly editor: PlanEditor;
   readonly stored: StoredPlan;
-  readonly api: PlanApi;
+  readonly api: HostApi;
   readonly paste: boolean;
 }
 
@@ -149,7 +150,7 @@ interface OpenPartProps {
   readonly part: Part;
   readonly editor: PlanEditor;
   readonly stored: StoredPlan;
-  readonly api: PlanApi;
+  readonly api: HostApi;
   /** The doors have been opened: the plan can be read and copied, and not changed. */
   readonly fixed: boolean;
   readonly asksForList: boolean;
@@ -182,7 +183,7 @@ type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours' |
 function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
   const further = useLater(furtherPart)?.further;
   if (further === undefined) {
-    return furtherPart.failing.value ? <p role="alert">{words.noAnswer}</p> : <p>{words.loading}</p>;
+    return furtherPart.failing.value ? <p role="alert">{appWords.noAnswer}</p> : <p>{appWords.loading}</p>;
   }
   switch (part) {
     case 'guests':

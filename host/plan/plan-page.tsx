@@ -4,21 +4,27 @@ import './folds.css';
 import './place.css';
 import './lineup.css';
 import './crowd/crowd.css';
+import type { TastingId } from '../../core/ids.ts';
+import type { AppContext } from '../app-context.ts';
 import { PlanLayout } from './plan-layout.tsx';
-import { PlanLoader, type PlanLoaderProps } from './plan-loader.tsx';
+import { PlanLoader } from './plan-loader.tsx';
 
-interface PlanPageProps extends Omit<PlanLoaderProps, 'children'> {
+interface PlanPageProps {
+  readonly tasting: TastingId;
   /** The page begins with a field to paste a list of pours into. */
-  readonly paste?: boolean | undefined;
+  readonly paste: boolean;
+  readonly app: AppContext;
 }
 
 /** All parts of one evening's plan. */
-export function PlanPage({ paste = false, ...plan }: PlanPageProps) {
+export function PlanPage({ tasting, paste, app }: PlanPageProps) {
   return (
-    <main class="page plan">
-      <PlanLoader {...plan}>
-        {({ editor, stored }) => <PlanLayout editor={editor} stored={stored} api={plan.api} paste={paste} />}
-      </PlanLoader>
-    </main>
+    <PlanLoader tasting={tasting} app={app}>
+      {({ editor, stored }) => (
+        <main class="page plan">
+          <PlanLayout editor={editor} stored={stored} api={app.api} paste={paste} />
+        </main>
+      )}
+    </PlanLoader>
   );
 }

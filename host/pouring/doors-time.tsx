@@ -1,9 +1,9 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
 import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
+import { invitationWords } from '../../shared/language/en/invite.ts';
+import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
-import type { EveningContext } from '../evening-pages.tsx';
-import { invitationWords } from '../invite/language.ts';
-import { pouringWords as words } from './language.ts';
+import type { EveningContext } from '../evening/evening-context.ts';
 
 /** How long there is until the doors open, by the server's clock. */
 export function DoorsTime({ evening }: { readonly evening: EveningContext }) {

@@ -1,11 +1,11 @@
+import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
 import { hostLink } from '../access/key-link.ts';
 import { reachableOrigin } from '../conduct/drawers/doorway-drawer.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import { IssuedLink } from '../evening/issued-link.tsx';
-import type { EveningContext } from '../evening-pages.tsx';
 import { words as hostWords } from '../language.ts';
-import { pouringWords as words } from './language.ts';
 
 interface HelpersPhoneProps {
   readonly evening: EveningContext;

@@ -1,6 +1,6 @@
 import type { PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
-import { pouringWords as words } from './language.ts';
+import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import type { GridColumn, GridRow } from './pouring-grid.ts';
 
 interface Group {

@@ -7,8 +7,8 @@ import { bottle, plus } from '../../shared/ui/strokes.ts';
 import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 import type { PlanEditor } from '../plan/plan-editor.ts';
+import { type LabelSide, labelSides, withPhoto } from '../plan/pour-edits.ts';
 import { LabelThumb } from '../plan/pours/label-thumb.tsx';
-import { type LabelSide, labelSides, withPhoto } from '../plan/pours/pour-edits.ts';
 import { words } from '../plan/words.ts';
 import { smallerPhoto } from './photo-resize.ts';
 

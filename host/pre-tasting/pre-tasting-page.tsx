@@ -14,7 +14,7 @@ import type { AppContext } from '../app-context.ts';
 import { SelectField } from '../plan/fields/select-field.tsx';
 import type { PlanEditor } from '../plan/plan-editor.ts';
 import { PlanLoader } from '../plan/plan-loader.tsx';
-import { photosIn } from '../plan/pours/pour-edits.ts';
+import { photosIn } from '../plan/pour-edits.ts';
 import { SaveStatus } from '../plan/save-status.tsx';
 import { words } from '../plan/words.ts';
 import { hrefOf } from '../route.ts';
@@ -29,11 +29,13 @@ interface PreTastingPageProps {
 /** The host tastes every pour before anybody else does: label photos, marks, strength and a line, on a phone. */
 export function PreTastingPage({ tasting, app }: PreTastingPageProps) {
   return (
-    <main class="page ahead">
-      <PlanLoader tasting={tasting} api={app.api} status={app.status} onWrongKey={app.askForLink}>
-        {({ editor, stored }) => <Ahead editor={editor} stored={stored} app={app} />}
-      </PlanLoader>
-    </main>
+    <PlanLoader tasting={tasting} app={app}>
+      {({ editor, stored }) => (
+        <main class="page ahead">
+          <Ahead editor={editor} stored={stored} app={app} />
+        </main>
+      )}
+    </PlanLoader>
   );
 }
 

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/strength/legal-ages.ts';
 import type { Plan } from '../../core/tasting.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
@@ -8,7 +9,6 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { pourVolume } from '../plan/figures/strength.ts';
 import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
-import { paperWords } from './language.ts';
 import { paperSizes } from './paper-size.ts';
 import type { SheetProps } from './sheet-props.ts';
 import { type VialLabel, vialLabels } from './vial-labels.ts';

@@ -1,5 +1,5 @@
 import type { MatCircle } from '../../core/planning/table/mat-layout.ts';
-import { paperWords } from './language.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
 import { wrapped } from './line-wrap.ts';
 import type { MatToPrint } from './mat-sheets.ts';
 

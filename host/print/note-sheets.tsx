@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { glassesAt, placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
 import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
-import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';
 

@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { paperWords } from '../../shared/language/en/paper.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
-import type { EveningContext } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import { type PaperKind, paperKinds } from '../paper-kind.ts';
 import { hrefOf } from '../route.ts';
 import { LabelSheets } from './label-sheets.tsx';
-import { paperWords } from './language.ts';
 import { NoteSheets } from './note-sheets.tsx';
 import { type PaperSize, usualPaper } from './paper-size.ts';
 import { PlaceMats } from './place-mats.tsx';

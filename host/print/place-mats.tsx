@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import { type MatSheet, type MatTooSmall, matSheets } from '../../core/planning/table/mat-layout.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { leftHandedPlaces } from '../evening/taken-places.ts';
-import { paperWords } from './language.ts';
 import { MatDrawing } from './mat-drawing.tsx';
 import { type MatsToPrint, type MatToPrint, matsFor, placesIn } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';

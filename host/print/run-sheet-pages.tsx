@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { Plan } from '../../core/tasting.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
+import { say } from '../../shared/language/en/say.ts';
 import { sayOf } from '../../shared/language/say.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { verbOf } from '../evening/cue-words.ts';
-import { sayBook } from '../evening/host-script.ts';
-import { paperWords } from './language.ts';
 import { labelOf } from './mat-sheets.ts';
 import { type RunBlock, type RunRow, runSheet } from './run-sheet.ts';
 import { runningHead } from './running-head.ts';
@@ -114,7 +114,7 @@ function Row({
         <td class="run-say">
           {known
             ? ''
-            : sayOf(sayBook, cue, { drink, level: plan.level, glass: Math.max(1, position), silent: true })}
+            : sayOf(say, cue, { drink, level: plan.level, glass: Math.max(1, position), silent: true })}
         </td>
       )}
     </tr>

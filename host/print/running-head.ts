@@ -1,8 +1,8 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
 import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import type { Plan } from '../../core/tasting.ts';
-import { invitationWords } from '../invite/language.ts';
-import { paperWords } from './language.ts';
+import { invitationWords } from '../../shared/language/en/invite.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
 
 /** What a sheet belongs to: the evening and its date. */
 export function runningHead(plan: Plan): string {

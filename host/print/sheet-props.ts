@@ -1,4 +1,4 @@
-import type { EveningContext } from '../evening-pages.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import type { PaperSize } from './paper-size.ts';
 
 /** What every kind of paper is made from. */

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Plan } from '../../core/tasting.ts';
+import { invitationWords } from '../../shared/language/en/invite.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
-import { invitationWords } from '../invite/language.ts';
 import { type BottleLine, type ShoppingFigures, shoppingFor } from '../plan/figures/shopping.ts';
 import { pourVolume } from '../plan/figures/strength.ts';
-import { paperWords } from './language.ts';
 import { runningHead } from './running-head.ts';
 import type { SheetProps } from './sheet-props.ts';
 import { volumeText } from './volume.ts';

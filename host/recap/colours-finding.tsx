@@ -1,7 +1,7 @@
 import type { ColoursResult } from '../../core/recap/page-counts.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Swatch } from '../../shared/ui/swatch.tsx';
 import { Finding, limitsOf } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 
 interface ColoursFindingProps {

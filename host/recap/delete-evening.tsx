@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { TastingId } from '../../core/ids.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
@@ -7,7 +8,6 @@ import { bin } from '../../shared/ui/strokes.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
-import { recapWords as words } from './language.ts';
 
 interface DeleteEveningProps {
   readonly tasting: TastingId;

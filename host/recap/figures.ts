@@ -1,5 +1,5 @@
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { locale } from '../locale.ts';
-import { recapWords as words } from './language.ts';
 
 const one = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
 const two = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { LimitCode } from '../../core/panel/recap/panel-result.ts';
-import { recapWords as words } from './language.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 
 interface FindingProps {
   readonly title: string;

@@ -1,9 +1,9 @@
 import type { PourId } from '../../core/ids.ts';
 import type { Liking } from '../../core/panel/liking.ts';
 import type { LikingResult } from '../../core/panel/recap/liking-recap.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { oneDecimal, twoDecimals } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 import { bestOf, reckonedOrder } from './order-finding.tsx';
 import { Rows } from './pictures/rows.tsx';

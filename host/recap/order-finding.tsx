@@ -1,9 +1,9 @@
 import type { PourId } from '../../core/ids.ts';
 import type { OrderFigures } from '../../core/panel/recap/order-comparison.ts';
 import type { RankingResult } from '../../core/panel/recap/ranking-recap.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { chance, oneDecimal, twoDecimals } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 import { Rows } from './pictures/rows.tsx';
 

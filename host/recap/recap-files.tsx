@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import type { TastingId } from '../../core/ids.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { download, print } from '../../shared/ui/strokes.ts';
 import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 import { saveAsFile } from '../save-as-file.ts';
-import { recapWords as words } from './language.ts';
 
 interface RecapFilesProps {
   readonly tasting: TastingId;

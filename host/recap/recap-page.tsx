@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { AppContext } from '../app-context.ts';
 import { dayOf, timeOfDay } from '../language.ts';
@@ -8,7 +9,6 @@ import { hrefOf } from '../route.ts';
 import { ColoursFinding } from './colours-finding.tsx';
 import { DeleteEvening } from './delete-evening.tsx';
 import { Finding } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import { LikingFinding } from './liking-finding.tsx';
 import type { Names } from './names.ts';
 import { OrderFinding } from './order-finding.tsx';

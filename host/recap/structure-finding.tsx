@@ -1,7 +1,7 @@
 import type { StructureResult } from '../../core/recap/page-counts.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { oneDecimal } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 import { Rows } from './pictures/rows.tsx';
 

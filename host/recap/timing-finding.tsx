@@ -1,9 +1,9 @@
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { TimedPart } from '../../core/recap/timing.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { cueName, withinPart } from './cue-name.ts';
 import { differenceOf, lengthOf } from './figures.ts';
 import { Finding, Table } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import { type Segment, Timeline } from './pictures/timeline.tsx';
 
 /** The evening against its plan, part by part. */

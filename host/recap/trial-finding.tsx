@@ -1,7 +1,7 @@
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { chance, oneDecimal, percent } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 import { Rows } from './pictures/rows.tsx';
 

@@ -1,8 +1,8 @@
 import type { PourId } from '../../core/ids.ts';
 import type { WordsResult } from '../../core/panel/recap/words-recap.ts';
+import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { chance, percent, twoDecimals } from './figures.ts';
 import { Finding, limitsOf } from './finding.tsx';
-import { recapWords as words } from './language.ts';
 import type { Names } from './names.ts';
 import { Rows } from './pictures/rows.tsx';
 

@@ -1,17 +1,17 @@
 import type { TastingId } from '../../core/ids.ts';
+import { inviteWords } from '../../shared/language/en/invite.ts';
+import { paperWords } from '../../shared/language/en/paper.ts';
+import { pouringWords } from '../../shared/language/en/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
+import type { EveningContext } from '../evening/evening-context.ts';
 import { JoinCode } from '../evening/join-code.tsx';
 import { RoomScreens } from '../evening/room-screens.tsx';
 import { homeWords, SeatTile } from '../evening/seat-tile.tsx';
 import { tableOf } from '../evening/table.ts';
-import type { EveningContext } from '../evening-pages.tsx';
-import { inviteWords } from '../invite/language.ts';
 import { words } from '../language.ts';
 import { words as planWords } from '../plan/words.ts';
-import { pouringWords } from '../pouring/language.ts';
-import { paperWords } from '../print/language.ts';
 import { hrefOf } from '../route.ts';
 import { Preparations } from './preparations.tsx';
 

@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ComponentType, h } from 'preact';
 
 /** A part of the page that is fetched after the page itself, so that the page comes quickly. */
 export interface Later<Part> {
@@ -53,4 +54,16 @@ export function later<Part>(load: () => Promise<Part>): Later<Part> {
 export function useLater<Part>(part: Later<Part>): Part | undefined {
   part.fetch();
   return part.now.value;
+}
+
+/** A component of a part, with `Waiting` in its place until the part is there. */
+export function ofLater<Part, Props extends object>(
+  part: Later<Part>,
+  pick: (part: Part) => ComponentType<Props>,
+  Waiting: ComponentType<{ readonly part: Later<unknown> }>,
+): ComponentType<Props> {
+  return function OfLater(props: Props) {
+    const here = useLater(part);
+    return here === undefined ? h(Waiting, { part }) : h(pick(here), props);
+  };
 }

@@ -66,7 +66,7 @@ describe('what a host’s tablet loads', () => {
   it('is within its budget for every page of the app', () => {
     const follows = 'host/evening-pages.tsx';
     const pages = {
-      'host/plan-room.tsx': [],
+      'host/plan/plan-page.tsx': [],
       'host/pre-tasting/pre-tasting-page.tsx': [],
       'host/recap/recap-loader.tsx': [],
       'host/set-up/doors-page.tsx': [follows],

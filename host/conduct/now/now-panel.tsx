@@ -3,15 +3,15 @@ import { useEffect } from 'preact/hooks';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import type { Drink } from '../../../core/tasting.ts';
+import { say } from '../../../shared/language/en/say.ts';
 import { sayOf } from '../../../shared/language/say.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { placesOf, pourIn, verbOf, whereOf } from '../../evening/cue-words.ts';
-import { sayBook } from '../../evening/host-script.ts';
+import type { EveningContext } from '../../evening/evening-context.ts';
 import type { Table } from '../../evening/table.ts';
-import type { EveningContext } from '../../evening-pages.tsx';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { PrimaryAction } from '../actions/primary-action.ts';
@@ -99,7 +99,7 @@ export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelP
         <div class="now-say">
           <p class="now-label">{words.room.say}</p>
           <blockquote class="say" key={cue.id}>
-            {sayOf(sayBook, cue, hearers(evening, view, cue, step))}
+            {sayOf(say, cue, hearers(evening, view, cue, step))}
           </blockquote>
           <HintLine key={`hint ${cue.id}`} cue={cue} />
           {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}

@@ -7,7 +7,7 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { clock } from '../../../shared/ui/strokes.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { ConnectionStatus } from '../../evening/connection-status.tsx';
-import type { EveningContext } from '../../evening-pages.tsx';
+import type { EveningContext } from '../../evening/evening-context.ts';
 import { timeOfDay, words } from '../../language.ts';
 import type { OpenDrawer } from '../drawer.ts';
 import { endRange } from './end-range.ts';

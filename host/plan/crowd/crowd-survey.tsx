@@ -2,10 +2,10 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../../shared/ui/button.tsx';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { CrowdView, StoredPlan } from '../../../shared/wire/http.ts';
+import type { HostApi } from '../../api.ts';
 import { guestAddresses } from '../../evening/guest-addresses.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SharedLink } from '../fields/shared-link.tsx';
-import type { PlanApi } from '../plan-api.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { AdviceWords } from './advice-words.tsx';
@@ -14,7 +14,7 @@ import { SpreadBars } from './spread-bars.tsx';
 interface CrowdSurveyProps {
   readonly editor: PlanEditor;
   readonly stored: StoredPlan;
-  readonly api: PlanApi;
+  readonly api: HostApi;
 }
 
 /** How often a page that is looked at asks whether more guests have answered. */

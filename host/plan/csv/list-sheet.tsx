@@ -8,7 +8,7 @@ import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
-import { addPours } from '../pours/pour-edits.ts';
+import { addPours } from '../pour-edits.ts';
 import { minorDigits, words } from '../words.ts';
 import { ColumnMeanings } from './column-meanings.tsx';
 import { decodeFile } from './decode-file.ts';

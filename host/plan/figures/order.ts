@@ -2,7 +2,7 @@ import { bestLineup, type FlightCut, type Lineup, weighOrder } from '../../../co
 import { checkTheme, type ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import { cutFlights, orderOptions } from '../../../core/planning/theme/theme-flights.ts';
 import type { Plan } from '../../../core/tasting.ts';
-import { sizesOf } from '../pours/pour-edits.ts';
+import { sizesOf } from '../pour-edits.ts';
 import { words } from '../words.ts';
 
 export interface OrderFigures {

@@ -5,18 +5,18 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { useLater } from '../../../shared/ui/later.ts';
 import { download, share } from '../../../shared/ui/strokes.ts';
+import type { HostApi } from '../../api.ts';
+import { sentenceFor } from '../../language.ts';
 import { saveAsFile } from '../../save-as-file.ts';
 import { againOf, type FileProblem, readPlanFile, writePlanFile } from '../copies/plan-file.ts';
 import { decodeFile } from '../csv/decode-file.ts';
 import { tablesPart } from '../csv/tables-part.ts';
-import { failureSentence } from '../failure.ts';
-import type { PlanApi } from '../plan-api.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { minorDigits, words } from '../words.ts';
 
 interface CopiesPartProps {
   readonly editor: PlanEditor;
-  readonly api: PlanApi;
+  readonly api: HostApi;
   /** The plan cannot be changed any more, so none is loaded in its place. */
   readonly fixed: boolean;
 }
@@ -36,7 +36,7 @@ export function CopiesPart({ editor, api, fixed }: CopiesPartProps) {
     const answer = await api.createTasting(againOf(plan, title));
     setBusy(false);
     if (answer.ok) window.location.hash = `#/t/${answer.body.tasting}/plan`;
-    else editor.status.say(failureSentence(answer.code));
+    else editor.status.say(sentenceFor(answer.code));
   };
   const load = async (chosen: File | undefined): Promise<void> => {
     if (chosen === undefined) return;

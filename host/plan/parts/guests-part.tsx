@@ -5,18 +5,18 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import type { StoredPlan } from '../../../shared/wire/http.ts';
+import type { HostApi } from '../../api.ts';
 import { AdviceWords } from '../crowd/advice-words.tsx';
 import { CrowdSurvey } from '../crowd/crowd-survey.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import type { PlanApi } from '../plan-api.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
 interface GuestsPartProps {
   readonly editor: PlanEditor;
   readonly stored: StoredPlan;
-  readonly api: PlanApi;
+  readonly api: HostApi;
 }
 
 export function GuestsPart({ editor, stored, api }: GuestsPartProps) {

@@ -9,16 +9,16 @@ import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { useLater } from '../../../shared/ui/later.ts';
 import { plus, review, sip } from '../../../shared/ui/strokes.ts';
+import { sentenceFor } from '../../language.ts';
 import { hrefOf } from '../../route.ts';
 import type { ListSheetProps } from '../csv/list-sheet.tsx';
 import { tablesPart } from '../csv/tables-part.ts';
-import { failureSentence } from '../failure.ts';
 import { orderOf } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
+import { addPours, insertPour, placeOf, removePour, replacePour } from '../pour-edits.ts';
 import { BlindChoice } from '../pours/blind-choice.tsx';
 import { Lineup } from '../pours/lineup.tsx';
 import { OrderBar, OrderDetails } from '../pours/order-advice.tsx';
-import { addPours, insertPour, placeOf, removePour, replacePour } from '../pours/pour-edits.ts';
 import { PourSheet } from '../pours/pour-sheet.tsx';
 import { ThemeChoice } from '../pours/theme-choice.tsx';
 import { TrialFold } from '../pours/trial-choice.tsx';
@@ -178,5 +178,5 @@ function OpenedPour({ editor, pour, onClose }: OpenedPourProps) {
 function PastedList(props: ListSheetProps) {
   const part = useLater(tablesPart);
   if (part !== undefined) return <part.tables.ListSheet {...props} />;
-  return tablesPart.failing.value ? <p role="alert">{failureSentence('no-answer')}</p> : null;
+  return tablesPart.failing.value ? <p role="alert">{sentenceFor('no-answer')}</p> : null;
 }

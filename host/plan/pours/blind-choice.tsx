@@ -1,8 +1,8 @@
 import { Button } from '../../../shared/ui/button.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
+import { withCodes } from '../drawn-codes.ts';
 import { cryptoRandom, type PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
-import { withCodes } from './drawn-codes.ts';
 import { OwnOrders } from './own-orders.tsx';
 
 export function BlindChoice({ editor }: { readonly editor: PlanEditor }) {

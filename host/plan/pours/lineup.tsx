@@ -6,9 +6,9 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { breadBreak, close, down, plus, up } from '../../../shared/ui/strokes.ts';
 import type { OrderFigures } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
+import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from '../pour-edits.ts';
 import { number, words } from '../words.ts';
 import { LabelThumb } from './label-thumb.tsx';
-import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from './pour-edits.ts';
 import { type Dragged, useDrag } from './use-drag.ts';
 
 interface LineupProps {

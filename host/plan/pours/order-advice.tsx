@@ -5,8 +5,8 @@ import { review } from '../../../shared/ui/strokes.ts';
 import { Fold } from '../fields/fold.tsx';
 import { missingOf, type OrderFigures, putInOrder } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
+import { orderBy } from '../pour-edits.ts';
 import { number, words } from '../words.ts';
-import { orderBy } from './pour-edits.ts';
 
 interface OrderWordsProps {
   readonly editor: PlanEditor;

@@ -9,10 +9,10 @@ import { TextField } from '../../../shared/ui/text-field.tsx';
 import { AgeFields } from '../fields/age-fields.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { StrengthField } from '../fields/strength-field.tsx';
+import { anotherBottle, labelSides } from '../pour-edits.ts';
 import { number, words } from '../words.ts';
 import { FurtherFacts } from './further-facts.tsx';
 import { LabelThumb } from './label-thumb.tsx';
-import { anotherBottle, labelSides } from './pour-edits.ts';
 
 interface PourSheetProps {
   readonly plan: Plan;

@@ -1,6 +1,6 @@
 import type { PartKind } from '../../../core/recap/evening-parts.ts';
+import { recapWords as words } from '../../../shared/language/en/recap.ts';
 import { lengthOf } from '../figures.ts';
-import { recapWords as words } from '../language.ts';
 
 export interface Segment {
   readonly kind: PartKind;

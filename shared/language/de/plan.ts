@@ -16,8 +16,6 @@ export const planWords: PlanWords = {
   home: 'Alle Abende',
   doors: 'Zum Einlass',
   doorsNeed: 'Für den Einlass fehlt nur noch eine Probe.',
-  loading: 'Einen Moment.',
-  tryAgain: 'Noch einmal versuchen',
   undo: 'Rückgängig',
   close: 'Schließen',
   done: 'Fertig',
@@ -28,9 +26,6 @@ export const planWords: PlanWords = {
     'Die Türen sind offen, also steht der Plan, wie er ist. Was sich noch ändern lässt, änderst du beim Leiten.',
   finished:
     'Dieser Abend ist vorbei, also steht sein Plan, wie er war. Dupliziere ihn, um ihn noch einmal auszurichten.',
-  wrongKey: 'Der Schlüssel dieses Geräts öffnet diesen Plan nicht. Öffne den Link für Gastgeber noch einmal.',
-  noAnswer: 'Der Server antwortet nicht. Sieh nach, ob er läuft und ob dieses Gerät in seinem Netz ist.',
-  refused: 'Der Server hat das abgelehnt. Lade die Seite neu und versuch es dann noch einmal.',
 
   keeping: {
     kept: 'Alles ist gesichert',

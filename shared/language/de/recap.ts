@@ -24,7 +24,6 @@ export const recapWords: RecapWords = {
   toHome: 'Alle Abende',
   toRoom: 'Der Raum',
   open: 'Auf den Abend zurückblicken',
-  loading: 'Einen Moment.',
   notYet: 'Den Rückblick gibt es, wenn der Abend beendet ist. Beende ihn im Raum, dann blick zurück.',
   guests: (guests, remote) =>
     `${several(guests, 'Gast', 'Gäste')}${remote > 0 ? `, davon ${remote} zu Hause` : ''}`,

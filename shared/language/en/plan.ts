@@ -13,8 +13,6 @@ export const planWords = {
   home: 'All evenings',
   doors: 'To the doors',
   doorsNeed: 'One pour is all that the doors wait for.',
-  loading: 'One moment.',
-  tryAgain: 'Try again',
   undo: 'Undo',
   close: 'Close',
   done: 'Done',
@@ -24,9 +22,6 @@ export const planWords = {
   underWay:
     'The doors are open, so the plan stands as it is. What may still change, you change on the conducting page.',
   finished: 'This evening is over, so its plan stands as it was. Duplicate it to host it again.',
-  wrongKey: 'The key of this device does not open this plan. Open the host’s link again.',
-  noAnswer: 'The server does not answer. Check that it runs and that this device is on its network.',
-  refused: 'The server has refused this. Load the page again, then try once more.',
 
   keeping: {
     kept: 'Everything is kept',

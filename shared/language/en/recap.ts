@@ -30,7 +30,6 @@ export const recapWords = {
   toHome: 'All evenings',
   toRoom: 'The room',
   open: 'Look back on the evening',
-  loading: 'One moment.',
   notYet: 'The recap comes when the evening is finished. Finish it in the room, then look back.',
   guests: (guests: number, remote: number) =>
     `${several(guests, 'guest', 'guests')}${remote > 0 ? `, ${remote} of them at home` : ''}`,

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
 import type { Plan } from '../../../core/tasting.ts';
+import type { HostApi } from '../../../host/api.ts';
 import { openDraft } from '../../../host/plan/draft.ts';
-import type { PlanAnswer, PlanApi, PlanFailure } from '../../../host/plan/plan-api.ts';
+import type { FailureCode, HttpAnswer } from '../../../shared/wire/answer.ts';
 import type { StoredPlan } from '../../../shared/wire/http.ts';
 import { planOf } from '../../support/plans.ts';
 
@@ -21,11 +22,11 @@ function desk() {
     stage: 'planned',
     guestOrigins: [],
   };
-  let failing: PlanFailure | undefined;
+  let failing: FailureCode | undefined;
   const waiting = new Set<{ readonly ms: number; readonly then: () => void }>();
   const bases: number[] = [];
-  const fail = <Body>(code: PlanFailure): PlanAnswer<Body> => ({ ok: false, code });
-  const api: Pick<PlanApi, 'plan' | 'savePlan'> = {
+  const fail = <Body>(code: FailureCode): HttpAnswer<Body> => ({ ok: false, code });
+  const api: Pick<HostApi, 'plan' | 'savePlan'> = {
     plan: async () => (failing === undefined ? { ok: true, body: kept } : fail(failing)),
     async savePlan(_, { plan, base }) {
       bases.push(base);
@@ -48,7 +49,7 @@ function desk() {
     kept: () => kept,
     bases,
     waiting,
-    failWith: (code: PlanFailure | undefined) => {
+    failWith: (code: FailureCode | undefined) => {
       failing = code;
     },
     elsewhere: (title: string) => {

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { photoId } from '../../../core/ids.ts';
 import { flightsOf, type Plan } from '../../../core/tasting.ts';
+import { withCodes } from '../../../host/plan/drawn-codes.ts';
 import { putInOrder } from '../../../host/plan/figures/order.ts';
-import { withCodes } from '../../../host/plan/pours/drawn-codes.ts';
 import {
   addBreak,
   insertPour,
@@ -18,7 +18,7 @@ import {
   withFact,
   withMark,
   withPhoto,
-} from '../../../host/plan/pours/pour-edits.ts';
+} from '../../../host/plan/pour-edits.ts';
 import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
 

@@ -1,7 +1,7 @@
-import { drawBlindCodes } from '../../../core/planning/serving/blind-codes.ts';
-import { withServingOrders } from '../../../core/planning/serving/drawn-orders.ts';
-import { codesInUse, withTrials } from '../../../core/planning/serving/trials.ts';
-import type { Plan } from '../../../core/tasting.ts';
+import { drawBlindCodes } from '../../core/planning/serving/blind-codes.ts';
+import { withServingOrders } from '../../core/planning/serving/drawn-orders.ts';
+import { codesInUse, withTrials } from '../../core/planning/serving/trials.ts';
+import type { Plan } from '../../core/tasting.ts';
 
 /** Codes for the pours that have none yet; those that stand stay, because glasses may be marked with them. */
 export function withCodes(plan: Plan, random: () => number): Plan {

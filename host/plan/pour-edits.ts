@@ -1,6 +1,6 @@
-import type { PhotoId } from '../../../core/ids.ts';
-import { movePour } from '../../../core/planning/order/manual-order.ts';
-import { flightsOf, limits, type Plan, type Pour } from '../../../core/tasting.ts';
+import type { PhotoId } from '../../core/ids.ts';
+import { movePour } from '../../core/planning/order/manual-order.ts';
+import { flightsOf, limits, type Plan, type Pour } from '../../core/tasting.ts';
 
 /** Changes of the lineup as pure functions of the plan; the cuts between flights are held where they were. */
 export const sizesOf = (plan: Pick<Plan, 'pours' | 'flightSizes'>): number[] =>

@@ -1,0 +1,44 @@
+import type { FailureCode, HttpAnswer } from '../wire/answer.ts';
+
+export interface Request {
+  /** Of a seat, a tasting or the house. */
+  readonly key?: string | undefined;
+  /** Sent as JSON, a photo as it is; with POST unless another method is named. */
+  readonly body?: object | undefined;
+  readonly method?: 'GET' | 'POST' | 'PUT' | 'DELETE';
+  readonly read?: 'json' | 'text';
+}
+
+/** Ms after which a server that says nothing counts as not there; a photo is given longer. */
+const patience = { usual: 10_000, photo: 60_000 };
+
+/** Never throws: a network that is gone and an answer that nobody understands are both `no-answer`. */
+export async function request<Body>(
+  path: string,
+  { key, body, method = body === undefined ? 'GET' : 'POST', read = 'json' }: Request = {},
+): Promise<HttpAnswer<Body>> {
+  const photo = body instanceof Blob ? body : undefined;
+  try {
+    const response = await fetch(path, {
+      method,
+      headers: {
+        ...(key === undefined ? {} : { Authorization: `Bearer ${key}` }),
+        ...(body === undefined ? {} : { 'Content-Type': photo?.type ?? 'application/json' }),
+      },
+      ...(body === undefined ? {} : { body: photo ?? JSON.stringify(body) }),
+      cache: 'no-store',
+      signal: AbortSignal.timeout(photo ? patience.photo : patience.usual),
+    });
+    if (!response.ok) return { ok: false, code: codeIn(await response.json()) };
+    return { ok: true, body: (response.status === 204 ? null : await response[read]()) as Body };
+  } catch {
+    return { ok: false, code: 'no-answer' };
+  }
+}
+
+/** What stands between, such as a proxy, answers without a code of ours: then the server itself has not answered. */
+function codeIn(answer: unknown): FailureCode {
+  return typeof answer === 'object' && answer !== null && 'code' in answer && typeof answer.code === 'string'
+    ? (answer.code as FailureCode)
+    : 'no-answer';
+}
