@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useLazyPart } from '../shared/page/lazy-part.ts';
 import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
 import { entranceAt } from '../shared/seats/seat-link.ts';
-import { useLater } from '../shared/ui/later.ts';
 import { InvitationPage } from './invitation/invitation-page.tsx';
 import { words } from './language.ts';
 import { deviceStorage, seatOfTab, sitTab } from './page/device-storage.ts';
@@ -97,7 +97,7 @@ export function App() {
 type EveningsProps = Parameters<typeof import('./keepsake/evenings-page.tsx').EveningsPage>[0];
 
 function Evenings(props: EveningsProps) {
-  const part = useLater(keepsakePart);
+  const part = useLazyPart(keepsakePart);
   return part ? <part.keepsakePages.EveningsPage {...props} /> : <LoadingLine part={keepsakePart} />;
 }
 

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo } from 'preact/hooks';
+import { useLazyPart } from '../shared/page/lazy-part.ts';
 import { Button } from '../shared/ui/button.tsx';
-import { useLater } from '../shared/ui/later.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { keepAwake } from '../shared/ui/wake-lock.ts';
 import type { PourId, SeatView, StageView } from '../shared/wire/views.ts';
@@ -117,17 +117,17 @@ function WithoutRoom({ title }: { readonly title: string }) {
 }
 
 function OwnSeat(props: { readonly own: SeatView }) {
-  const part = useLater(seatPart);
+  const part = useLazyPart(seatPart);
   return part ? <part.seatPages.MySeat {...props} /> : <LoadingLine part={seatPart} />;
 }
 
 function Notes(props: { readonly stage: StageView; readonly chosen: PourId | null }) {
-  const part = useLater(notebookPart);
+  const part = useLazyPart(notebookPart);
   return part ? <part.notebookPages.MyNotes {...props} /> : <LoadingLine part={notebookPart} />;
 }
 
 function Home(props: { readonly onGone: (said: string) => void; readonly onEvenings: () => void }) {
-  const part = useLater(keepsakePart);
+  const part = useLazyPart(keepsakePart);
   return part ? <part.keepsakePages.KeepsakePage {...props} /> : <LoadingLine part={keepsakePart} />;
 }
 

@@ -1,7 +1,7 @@
 import type { PhotoId, TastingId } from '../core/ids.ts';
 import type { EveningRecap } from '../core/recap/evening-recap.ts';
 import type { Plan } from '../core/tasting.ts';
-import { type Request, request } from '../shared/page/request.ts';
+import { requestServer, type ServerRequest } from '../shared/page/server-request.ts';
 import type { HttpAnswer } from '../shared/wire/answer.ts';
 import type {
   CreatedTasting,
@@ -20,11 +20,15 @@ import type { HostKeys } from './access/host-keys.ts';
 export type HostApi = ReturnType<typeof createHostApi>;
 
 export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
-  const send = <Body>(key: string | undefined, path: string, more?: Request): Promise<HttpAnswer<Body>> =>
+  const send = <Body>(
+    key: string | undefined,
+    path: string,
+    more?: ServerRequest,
+  ): Promise<HttpAnswer<Body>> =>
     key === undefined
       ? Promise.resolve({ ok: false, code: 'wrong-key' })
-      : request<Body>(`/api/tastings${path}`, { ...more, key });
-  const ask = <Body>(tasting: TastingId, path: string, more?: Request): Promise<HttpAnswer<Body>> =>
+      : requestServer<Body>(`/api/tastings${path}`, { ...more, key });
+  const ask = <Body>(tasting: TastingId, path: string, more?: ServerRequest): Promise<HttpAnswer<Body>> =>
     send<Body>(keys.keyFor(tasting), `/${tasting}${path}`, more);
   return {
     listTastings: () => send<readonly ListedTasting[]>(keys.house(), ''),

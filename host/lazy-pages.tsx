@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { type Later, later, ofLater } from '../shared/ui/later.ts';
+import { type LazyPart, lazyComponent, lazyPart } from '../shared/page/lazy-part.ts';
 import { words } from './language.ts';
 import { LoadingPage } from './loading-page.tsx';
 import { tablesPart } from './plan/csv/tables-part.ts';
@@ -10,22 +10,22 @@ import type { TastingRoute } from './route.ts';
  * The pages of the host's app, each fetched when it is first asked for: what stands on the first screen comes quickly,
  * and what belongs to an evening under way does not wait for the workshop of the plan.
  */
-const plan = later(() => import('./plan/plan-page.tsx'));
-const preTasting = later(() => import('./pre-tasting/pre-tasting-page.tsx'));
-const recap = later(() => import('./recap/recap-loader.tsx'));
-const evening = later(() => import('./evening-pages.tsx'));
-const doors = later(() => import('./set-up/doors-page.tsx'));
-const room = later(() => import('./conduct/room-page.tsx'));
-const invite = later(() => import('./invite/invite-page.tsx'));
-const pouring = later(() => import('./pouring/pouring-page.tsx'));
-const print = later(() => import('./print/paper-page.tsx'));
-const startingPlan = later(() => import('./home/starting-plan.ts'));
+const plan = lazyPart(() => import('./plan/plan-page.tsx'));
+const preTasting = lazyPart(() => import('./pre-tasting/pre-tasting-page.tsx'));
+const recap = lazyPart(() => import('./recap/recap-loader.tsx'));
+const evening = lazyPart(() => import('./evening-pages.tsx'));
+const doors = lazyPart(() => import('./set-up/doors-page.tsx'));
+const room = lazyPart(() => import('./conduct/room-page.tsx'));
+const invite = lazyPart(() => import('./invite/invite-page.tsx'));
+const pouring = lazyPart(() => import('./pouring/pouring-page.tsx'));
+const print = lazyPart(() => import('./print/paper-page.tsx'));
+const startingPlan = lazyPart(() => import('./home/starting-plan.ts'));
 
-const Waiting = ({ part }: { readonly part: Later<unknown> }) => (
+const Waiting = ({ part }: { readonly part: LazyPart<unknown> }) => (
   <LoadingPage failed={part.failing.value ? words.noAnswer : undefined} onRetry={part.again} />
 );
-const page = <Part, Props extends object>(part: Later<Part>, pick: (part: Part) => ComponentType<Props>) =>
-  ofLater(part, pick, Waiting);
+const page = <Part, Props extends object>(part: LazyPart<Part>, pick: (part: Part) => ComponentType<Props>) =>
+  lazyComponent(part, pick, Waiting);
 
 export const PlanPage = page(plan, (part) => part.PlanPage);
 export const PreTastingPage = page(preTasting, (part) => part.PreTastingPage);
@@ -39,13 +39,13 @@ export const PaperPage = page(print, (part) => part.PaperPage);
 
 const ofEvening = { doors, room, invite, pouring, print } satisfies Record<
   TastingRoute['page'],
-  Later<unknown>
+  LazyPart<unknown>
 >;
 /** Fetches a page of an evening at once, and not only when what it stands in has come. */
 export const fetchEveningPage = (name: TastingRoute['page']): void => ofEvening[name].fetch();
 
 /** In the order in which an evening needs them. */
-const all: readonly Later<unknown>[] = [
+const all: readonly LazyPart<unknown>[] = [
   startingPlan,
   evening,
   doors,

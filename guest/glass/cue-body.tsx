@@ -1,6 +1,6 @@
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
-import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
@@ -78,26 +78,26 @@ function Farewell({ stage, own }: CueBodyProps) {
 }
 
 function Tone() {
-  const part = useLater(seatPart);
+  const part = useLazyPart(seatPart);
   return part ? <part.seatPages.ToneTest /> : null;
 }
 
 function Ranking({ stage }: Pick<CueBodyProps, 'stage'>) {
-  const part = useLater(notebookPart);
+  const part = useLazyPart(notebookPart);
   return part ? <part.notebookPages.RankingBody stage={stage} /> : <LoadingLine part={notebookPart} />;
 }
 
 function OddOneOut(props: CueBodyProps) {
-  const part = useLater(notebookPart);
+  const part = useLazyPart(notebookPart);
   return part ? <part.notebookPages.OddPick {...props} /> : <LoadingLine part={notebookPart} />;
 }
 
 function Names({ stage }: Pick<CueBodyProps, 'stage'>) {
-  const part = useLater(boardPart);
+  const part = useLazyPart(boardPart);
   return part ? <part.boardPages.Reveal stage={stage} /> : <LoadingLine part={boardPart} />;
 }
 
 function Talk(props: CueBodyProps) {
-  const part = useLater(boardPart);
+  const part = useLazyPart(boardPart);
   return part ? <part.boardPages.Discussion {...props} /> : <LoadingLine part={boardPart} />;
 }

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { after } from '../../shared/follower/timer.ts';
 import { textFields } from '../../shared/notes/entry.ts';
-import { useLater } from '../../shared/ui/later.ts';
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
@@ -16,7 +16,7 @@ import { closeEyes, type ClosedEyes as Eyes } from './closed-eyes.ts';
 export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
   const { step, sense, pours, kind } = stage.cue;
   const pour = kind === 'step' ? pours[0] : undefined;
-  const pages = useLater(notebookPart)?.notebookPages;
+  const pages = useLazyPart(notebookPart)?.notebookPages;
   const water = kind === 'practice' ? <p class="only-water">{words.glass.onlyWater}</p> : null;
   switch (step) {
     case 'look':

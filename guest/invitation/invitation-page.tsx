@@ -1,19 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
+import { lazyPart, useLazyPart } from '../../shared/page/lazy-part.ts';
+import { requestServer } from '../../shared/page/server-request.ts';
 import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
-import { later, useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
 import { locale, words } from '../language.ts';
 import { LoadingLine } from '../page/loading-line.tsx';
 import { PageTitle } from '../page/page-title.tsx';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { requestServer } from '../page/server-request.ts';
 import { SeatForm } from '../seat/seat-form.tsx';
 import { wallTimes } from './wall-times.ts';
 
-const preparationPart = later(() => import('./preparation-part.ts'));
+const preparationPart = lazyPart(() => import('./preparation-part.ts'));
 
 interface InvitationPageProps {
   readonly code: string;
@@ -90,7 +90,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
 }
 
 function Before(props: { readonly invitation: Invitation; readonly locale: string }) {
-  const part = useLater(preparationPart);
+  const part = useLazyPart(preparationPart);
   return part ? <part.preparationPages.Preparation {...props} /> : <LoadingLine part={preparationPart} />;
 }
 

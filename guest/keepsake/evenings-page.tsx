@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { forgetSeat, type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
@@ -6,7 +7,6 @@ import type { Keepsake } from '../../shared/wire/http.ts';
 import { words as pageWords } from '../language.ts';
 import { deviceStorage, forgetNotes } from '../page/device-storage.ts';
 import { PageTitle } from '../page/page-title.tsx';
-import { requestServer } from '../page/server-request.ts';
 import { dayOf } from './evening-line.ts';
 import { type EveningProgress, progressOf } from './evening-progress.ts';
 import { homeWords } from './language.ts';

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
 import { PageTitle } from '../page/page-title.tsx';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { requestServer } from '../page/server-request.ts';
 import { useRoom } from '../room/room.ts';
 import { KeepsakeDownloads } from './keepsake-downloads.tsx';
 import { KeepsakeSheet } from './keepsake-sheet.tsx';

@@ -1,4 +1,5 @@
 import { useId, useState } from 'preact/hooks';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { forgetSeat } from '../../shared/seats/kept-seats.ts';
 import { seatLink } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -6,7 +7,6 @@ import { Dialog } from '../../shared/ui/dialog.tsx';
 import { copyText } from '../page/clipboard.ts';
 import { deviceStorage, forgetNotes } from '../page/device-storage.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { requestServer } from '../page/server-request.ts';
 import { useRoom } from '../room/room.ts';
 import { homeWords } from './language.ts';
 

@@ -1,5 +1,5 @@
 import type { Vocabulary } from '../../shared/notes/in-words.ts';
-import { useLater } from '../../shared/ui/later.ts';
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { Drink } from '../../shared/wire/views.ts';
 import { closingText, wordSheets } from '../stage/word-sheets.ts';
 import type { VocabularyOf } from './keepsake-text.ts';
@@ -7,8 +7,8 @@ import { language } from './language.ts';
 
 /** The words of all these drinks; undefined until all have been fetched. */
 export function useVocabularies(drinks: readonly Drink[]): VocabularyOf | undefined {
-  const closing = useLater(closingText);
-  const known = [...new Set(drinks)].map((drink) => ({ drink, sheet: useLater(wordSheets[drink]) }));
+  const closing = useLazyPart(closingText);
+  const known = [...new Set(drinks)].map((drink) => ({ drink, sheet: useLazyPart(wordSheets[drink]) }));
   const sheets = new Map<Drink, Vocabulary>();
   for (const { drink, sheet } of known) {
     if (sheet !== undefined && closing !== undefined) {

@@ -1,5 +1,5 @@
 import { textFields } from '../../shared/notes/entry.ts';
-import { useLater } from '../../shared/ui/later.ts';
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { closingText } from '../stage/word-sheets.ts';
 import { FeelingsPick, Prompts } from './feelings-pick.tsx';
 import { words } from './language.ts';
@@ -11,7 +11,7 @@ import { type OfPour, useSheet } from './sense-marks.tsx';
 /** Above the guest's own page, which stands below. */
 export function ReviewPage({ stage, pour }: OfPour) {
   const sheet = useSheet({ stage, pour });
-  const text = useLater(closingText);
+  const text = useLazyPart(closingText);
   return (
     <>
       {sheet === undefined || text === undefined ? (
@@ -29,7 +29,7 @@ export function ReviewPage({ stage, pour }: OfPour) {
 }
 
 export function ReflectMarks({ pour }: OfPour) {
-  const text = useLater(closingText);
+  const text = useLazyPart(closingText);
   if (text === undefined) return null;
   return (
     <>

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { NoteField as Field } from '../../shared/notes/entry.ts';
 import { pageInWords } from '../../shared/notes/in-words.ts';
-import { useLater } from '../../shared/ui/later.ts';
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { closingText } from '../stage/word-sheets.ts';
@@ -49,7 +49,7 @@ export function NotePage({ stage, pour }: OfPour) {
 function useTapped({ stage, pour }: OfPour): (fields: readonly Field[]) => string {
   const { notebook } = useRoom().follower;
   const sheet = useSheet({ stage, pour });
-  const closing = useLater(closingText);
+  const closing = useLazyPart(closingText);
   return (fields) => {
     if (sheet === undefined || closing === undefined) return '';
     const entries = fields.map((field) => ({ field, value: notebook.read(pour, field) }));

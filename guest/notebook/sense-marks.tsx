@@ -1,4 +1,4 @@
-import { useLater } from '../../shared/ui/later.ts';
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
 import type { WordSheet } from '../../shared/words/word-sheet.ts';
 import { glassOf } from '../stage/reached-glasses.ts';
@@ -16,7 +16,7 @@ export interface OfPour {
 
 /** The word board of what is in the glass; undefined until it has been fetched. */
 export function useSheet({ stage, pour }: OfPour): WordSheet | undefined {
-  return useLater(wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink]);
+  return useLazyPart(wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink]);
 }
 
 /** What a guest can tap for one sense, below the lines that they write. */

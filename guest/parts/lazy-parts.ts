@@ -1,12 +1,12 @@
-import { later } from '../../shared/ui/later.ts';
+import { lazyPart } from '../../shared/page/lazy-part.ts';
 import type { Drink } from '../../shared/wire/views.ts';
 import { closingText, wordSheets } from '../stage/word-sheets.ts';
 
 /** What a guest needs once the first glass is in hand, and the way home. */
-export const notebookPart = later(() => import('../notebook/notebook-part.ts'));
-export const boardPart = later(() => import('../board/board-part.ts'));
-export const keepsakePart = later(() => import('../keepsake/keepsake-part.ts'));
-export const seatPart = later(() => import('../seat/seat-part.ts'));
+export const notebookPart = lazyPart(() => import('../notebook/notebook-part.ts'));
+export const boardPart = lazyPart(() => import('../board/board-part.ts'));
+export const keepsakePart = lazyPart(() => import('../keepsake/keepsake-part.ts'));
+export const seatPart = lazyPart(() => import('../seat/seat-part.ts'));
 
 /** While everybody finds their place: what is here then works without a network for the rest of the evening. */
 export function fetchParts(drink: Drink): void {

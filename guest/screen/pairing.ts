@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { After } from '../../shared/follower/timer.ts';
-import type { AskedScreen, HttpAnswer } from '../../shared/wire/http.ts';
+import { type HttpAnswer, passesByItself } from '../../shared/wire/answer.ts';
+import type { AskedScreen } from '../../shared/wire/http.ts';
 import type { TastingId } from '../../shared/wire/views.ts';
 
 /** What a screen that was let in shows, and where guests come in. */
@@ -21,7 +22,7 @@ export type Pairing =
 export type AskToShow = (ask: {
   readonly code: string;
   readonly key: string;
-}) => Promise<HttpAnswer<AskedScreen> | { readonly ok: false; readonly code: 'no-answer' }>;
+}) => Promise<HttpAnswer<AskedScreen>>;
 
 export interface PairingOptions {
   readonly code: string;
@@ -35,14 +36,8 @@ export interface PairingOptions {
 export const askEvery = 3000;
 export const troubledEvery = 10_000;
 
-/** Refusals that pass by themselves; every other one needs a person. */
-const passing: ReadonlySet<string> = new Set([
-  'no-answer',
-  'too-many-tries',
-  'too-fast',
-  'table-full',
-  'not-stored',
-]);
+/** Here these pass too, once the host has let somebody go. */
+const alsoPassing: ReadonlySet<string> = new Set(['too-many-tries', 'table-full']);
 
 /** Asks with its key again and again until the host has let the screen in, or has said no. */
 export function createPairing({ code, key, ask, after }: PairingOptions): {
@@ -68,7 +63,7 @@ export function createPairing({ code, key, ask, after }: PairingOptions): {
         state.value = { at: 'waiting', number: body.number, trouble: null };
         again(askEvery);
       }
-    } else if (passing.has(answer.code)) {
+    } else if (passesByItself(answer.code) || alsoPassing.has(answer.code)) {
       const before = state.peek();
       // The number still stands at the host's while a network comes and goes.
       state.value =

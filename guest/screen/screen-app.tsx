@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { after } from '../../shared/follower/timer.ts';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
 import type { AskedScreen } from '../../shared/wire/http.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { requestServer } from '../page/server-request.ts';
 import { CodePage } from './code-page.tsx';
 import { words } from './language.ts';
 import { createPairing } from './pairing.ts';

@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { newCommandId, newSeatKey } from '../../shared/seats/new-id.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
@@ -7,7 +8,6 @@ import type { TakeSeatRequest } from '../../shared/wire/commands.ts';
 import type { TakenSeat } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { requestServer } from '../page/server-request.ts';
 
 interface SeatFormProps {
   readonly code: string;

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation, SurveyReply } from '../../shared/wire/http.ts';
 import { PageTitle } from '../page/page-title.tsx';
-import { requestServer } from '../page/server-request.ts';
 import type { Answers, KeptSurvey } from './answer-storage.ts';
 import { questions, refusalSentence, words } from './language.ts';
 

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
+import { requestServer } from '../../shared/page/server-request.ts';
 import { newRespondent } from '../../shared/seats/new-id.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -6,7 +7,6 @@ import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
 import { PageTitle } from '../page/page-title.tsx';
-import { requestServer } from '../page/server-request.ts';
 import { type KeptSurvey, keepSurvey, readSurvey } from './answer-storage.ts';
 import { questions, refusalSentence, words } from './language.ts';
 import { Questions } from './questions.tsx';

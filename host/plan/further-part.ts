@@ -1,4 +1,4 @@
-import { later } from '../../shared/ui/later.ts';
+import { lazyPart } from '../../shared/page/lazy-part.ts';
 
 /** What the plan fetches after itself: the pours come first. */
-export const furtherPart = later(() => import('./parts/further-parts.ts'));
+export const furtherPart = lazyPart(() => import('./parts/further-parts.ts'));

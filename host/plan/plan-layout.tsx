@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
-import { useLater } from '../../shared/ui/later.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
@@ -181,7 +181,7 @@ function OpenPart(props: OpenPartProps) {
 type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours' | 'strength'> };
 
 function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
-  const further = useLater(furtherPart)?.further;
+  const further = useLazyPart(furtherPart)?.further;
   if (further === undefined) {
     return furtherPart.failing.value ? <p role="alert">{appWords.noAnswer}</p> : <p>{appWords.loading}</p>;
   }

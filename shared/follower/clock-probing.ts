@@ -10,9 +10,9 @@ const spread = { count: 40, every: 1500 };
 const steady = 8000;
 
 /** Ms to wait after the `count`th probe, counted from 1. */
-export function pauseAfter(count: number, rarely = steady): number {
+function pauseAfter(count: number): number {
   if (count < quick.count) return quick.every;
-  return count < quick.count + spread.count ? spread.every : rarely;
+  return count < quick.count + spread.count ? spread.every : steady;
 }
 
 export interface Probing {
@@ -27,11 +27,9 @@ export interface ProbingOptions {
   /** Nobody answered: the connection only looks open. Probing has stopped. */
   readonly onSilence: () => void;
   readonly after: After;
-  /** Ms between probes once the clock is known. */
-  readonly rarely?: number | undefined;
 }
 
-export function createProbing({ probe, onSilence, after, rarely }: ProbingOptions): Probing {
+export function createProbing({ probe, onSilence, after }: ProbingOptions): Probing {
   /** One chain of probes at a time: one that still waits for its answer ends with it when a new one has begun. */
   let chain = 0;
   let cancel: () => void = () => undefined;
@@ -40,7 +38,7 @@ export function createProbing({ probe, onSilence, after, rarely }: ProbingOption
     const answered = await probe(within);
     if (mine !== chain) return;
     if (!answered) return onSilence();
-    cancel = after(pauseAfter(count, rarely), () => void once(mine, count + 1));
+    cancel = after(pauseAfter(count), () => void once(mine, count + 1));
   }
 
   const stop = (): void => {

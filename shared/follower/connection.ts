@@ -1,18 +1,20 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { io, type Socket } from 'socket.io-client';
-import type { CommandId } from '../../core/ids.ts';
+import type { CommandId, TastingId } from '../../core/ids.ts';
+import type { NoAnswer } from '../wire/answer.ts';
 import type { GuestAsk, HostAsk } from '../wire/commands.ts';
 import type { NoteSave, NoteShare } from '../wire/notebook.ts';
 import type { PouringAsk } from '../wire/pouring.ts';
-import type {
-  Ack,
-  ClientToServer,
-  Credentials,
-  Dismissal,
-  Envelope,
-  NoteAck,
-  RefusalCode,
-  ServerToClient,
+import {
+  type Ack,
+  type ClientToServer,
+  type Credentials,
+  type Dismissal,
+  type Envelope,
+  type NoteAck,
+  protocolVersion,
+  type RefusalCode,
+  type ServerToClient,
 } from '../wire/protocol.ts';
 import { createProbing } from './clock-probing.ts';
 import { createServerClock, deviceClock, type LocalClock, type ServerClock } from './server-clock.ts';
@@ -28,19 +30,13 @@ export type LinkState =
   | { readonly status: 'refused'; readonly code: RefusalCode }
   | { readonly status: 'dismissed'; readonly why: Dismissal };
 
-/** No answer within the time a person would wait. Whether it was done is not known; asking again with the id is safe. */
-export interface NoAnswer {
-  readonly ok: false;
-  readonly code: 'no-answer';
-}
-
 export interface Connection {
   readonly socket: FollowerSocket;
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
-  /** Asked again with the same id until it is answered or `patience` ms are over. */
-  askHost(envelope: Envelope<HostAsk>, patience?: number): Promise<Ack | NoAnswer>;
-  askGuest(envelope: Envelope<GuestAsk>, patience?: number): Promise<Ack | NoAnswer>;
+  /** Asked again with the same id until it is answered or nobody would wait any longer. */
+  askHost(envelope: Envelope<HostAsk>): Promise<Ack | NoAnswer>;
+  askGuest(envelope: Envelope<GuestAsk>): Promise<Ack | NoAnswer>;
   askAboutPouring(envelope: Envelope<PouringAsk>): Promise<Ack | NoAnswer>;
   saveNote(save: NoteSave): Promise<NoteAck | NoAnswer>;
   shareNotes(share: NoteShare): Promise<Ack | NoAnswer>;
@@ -49,19 +45,18 @@ export interface Connection {
   close(): void;
 }
 
-export interface ConnectionOptions {
+/** What every device follows with. */
+export interface FollowerOptions {
   /** Absent: the page's own origin. */
-  readonly origin?: string;
-  readonly credentials: Credentials;
-  readonly clock?: ServerClock;
-  readonly local?: LocalClock;
-  readonly after?: After;
+  readonly origin?: string | undefined;
+  readonly tasting: TastingId;
+  readonly key: string;
+  readonly local?: LocalClock | undefined;
+  readonly after?: After | undefined;
   /** Absent: over the network. */
-  readonly open?: (credentials: Credentials) => FollowerSocket;
-  /** Ms between probes once the clock is known; each also proves that the socket is alive. */
-  readonly probeEvery?: number;
+  readonly open?: ((credentials: Credentials) => FollowerSocket) | undefined;
   /** Gets the socket before it connects: for whoever watches the wire, or plays dead Wi-Fi. */
-  readonly onSocket?: (socket: FollowerSocket) => void;
+  readonly onSocket?: ((socket: FollowerSocket) => void) | undefined;
 }
 
 const answerWithin = 5000;
@@ -73,11 +68,12 @@ const patienceOfPeople = 10_000;
 /** Before asking again, in ms. */
 const beforeAnother = 250;
 
-export function connect(options: ConnectionOptions): Connection {
-  const { local = deviceClock, after = afterMs } = options;
-  const clock = options.clock ?? createServerClock(local);
+export function connect(role: Credentials['role'], options: FollowerOptions): Connection {
+  const { local = deviceClock, after = afterMs, tasting, key } = options;
+  const clock = createServerClock(local);
   const link = signal<LinkState>({ status: 'connecting' });
-  const socket = options.open?.(options.credentials) ?? overTheNetwork(options);
+  const credentials: Credentials = { protocol: protocolVersion, role, tasting, key };
+  const socket = options.open?.(credentials) ?? overTheNetwork(credentials, options.origin);
   options.onSocket?.(socket);
   let closed = false;
   const probing = createProbing({
@@ -86,7 +82,6 @@ export function connect(options: ConnectionOptions): Connection {
     // A socket that looks open but answers nothing is dead: phones leave those behind when they sleep.
     onSilence: () => socket.io.engine.close(),
     after,
-    rarely: options.probeEvery,
   });
 
   socket.on('connect', () => {
@@ -115,8 +110,8 @@ export function connect(options: ConnectionOptions): Connection {
     socket.disconnect();
   });
 
-  async function persist<Answer>(once: () => Promise<Answer>, patience: number): Promise<Answer | NoAnswer> {
-    const giveUpAt = local.steady() + patience;
+  async function persist<Answer>(once: () => Promise<Answer>): Promise<Answer | NoAnswer> {
+    const giveUpAt = local.steady() + patienceOfPeople;
     while (!closed && !final(link.peek()) && local.steady() < giveUpAt) {
       const answer = socket.connected ? await once().catch(() => undefined) : undefined;
       if (answer !== undefined) return answer;
@@ -130,14 +125,11 @@ export function connect(options: ConnectionOptions): Connection {
     socket,
     link,
     clock,
-    askHost: (envelope, patience = patienceOfPeople) =>
-      persist(() => waiting().emitWithAck('host:ask', envelope), patience),
-    askGuest: (envelope, patience = patienceOfPeople) =>
-      persist(() => waiting().emitWithAck('guest:ask', envelope), patience),
-    askAboutPouring: (envelope) =>
-      persist(() => waiting().emitWithAck('pouring:ask', envelope), patienceOfPeople),
-    saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save), patienceOfPeople),
-    shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share), patienceOfPeople),
+    askHost: (envelope) => persist(() => waiting().emitWithAck('host:ask', envelope)),
+    askGuest: (envelope) => persist(() => waiting().emitWithAck('guest:ask', envelope)),
+    askAboutPouring: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
+    saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save)),
+    shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share)),
     wake() {
       const usual = clock.roundTrip.peek() ?? 0;
       clock.slept();
@@ -153,8 +145,8 @@ export function connect(options: ConnectionOptions): Connection {
   };
 }
 
-function overTheNetwork({ origin, credentials }: ConnectionOptions): FollowerSocket {
-  return io(origin ?? window.location.origin, {
+function overTheNetwork(credentials: Credentials, origin = window.location.origin): FollowerSocket {
+  return io(origin, {
     auth: { ...credentials },
     transports: ['websocket', 'polling'],
     tryAllTransports: true,

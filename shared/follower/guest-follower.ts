@@ -1,25 +1,18 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
-import type { CommandId, PourId, TastingId } from '../../core/ids.ts';
+import type { CommandId, PourId } from '../../core/ids.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
+import type { NoAnswer } from '../wire/answer.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { GuestAsk } from '../wire/commands.ts';
-import { type Ack, protocolVersion } from '../wire/protocol.ts';
+import type { Ack } from '../wire/protocol.ts';
 import type { Sharing } from '../wire/sharing.ts';
-import {
-  type Connection,
-  type ConnectionOptions,
-  connect,
-  envelope,
-  type FollowerSocket,
-  type LinkState,
-  type NoAnswer,
-} from './connection.ts';
+import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import { createSharing } from './page-sharing.ts';
-import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
+import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
-import { type After, after as afterMs } from './timer.ts';
+import { after as afterMs } from './timer.ts';
 
 /** Everything a guest's device follows, and everything it may ask. Free of any screen, so that stand-ins use it too. */
 export interface GuestFollower {
@@ -38,32 +31,14 @@ export interface GuestFollower {
   close(): void;
 }
 
-export interface GuestFollowerOptions {
-  readonly origin?: string;
-  readonly tasting: TastingId;
-  readonly key: string;
+export interface GuestFollowerOptions extends FollowerOptions {
   readonly keep: NoteKeep;
   readonly newId: () => CommandId;
-  readonly local?: LocalClock;
-  readonly after?: After;
-  /** See `ConnectionOptions`. */
-  readonly open?: ConnectionOptions['open'];
-  /** See `ConnectionOptions`. */
-  readonly onSocket?: (socket: FollowerSocket) => void;
 }
 
 export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
-  const clock = createServerClock(options.local);
-  const connection: Connection = connect({
-    ...(options.origin === undefined ? {} : { origin: options.origin }),
-    credentials: { protocol: protocolVersion, role: 'guest', tasting: options.tasting, key: options.key },
-    clock,
-    ...(options.local === undefined ? {} : { local: options.local }),
-    ...(options.after === undefined ? {} : { after: options.after }),
-    ...(options.open === undefined ? {} : { open: options.open }),
-    ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
-  });
-  const { socket } = connection;
+  const connection = connect('guest', options);
+  const { socket, clock } = connection;
   const after = options.after ?? afterMs;
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);

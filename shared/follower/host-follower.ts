@@ -1,21 +1,15 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
-import type { CommandId, TastingId } from '../../core/ids.ts';
+import type { CommandId } from '../../core/ids.ts';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
+import type { NoAnswer } from '../wire/answer.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { HostAsk } from '../wire/commands.ts';
 import type { PouringAsk, PouringView } from '../wire/pouring.ts';
-import { type Ack, type PresenceView, protocolVersion } from '../wire/protocol.ts';
-import {
-  type ConnectionOptions,
-  connect,
-  envelope,
-  type FollowerSocket,
-  type LinkState,
-  type NoAnswer,
-} from './connection.ts';
+import type { Ack, PresenceView } from '../wire/protocol.ts';
+import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createHostGate } from './host-gate.ts';
-import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
-import { type After, after as afterMs } from './timer.ts';
+import type { ServerClock } from './server-clock.ts';
+import { after as afterMs } from './timer.ts';
 
 /** Everything a host's device follows, and everything it may ask. */
 export interface HostFollower {
@@ -34,31 +28,13 @@ export interface HostFollower {
   close(): void;
 }
 
-export interface HostFollowerOptions {
-  readonly origin?: string;
-  readonly tasting: TastingId;
-  readonly key: string;
+export interface HostFollowerOptions extends FollowerOptions {
   readonly newId: () => CommandId;
-  readonly local?: LocalClock;
-  readonly after?: After;
-  /** See `ConnectionOptions`. */
-  readonly open?: ConnectionOptions['open'];
-  /** See `ConnectionOptions`. */
-  readonly onSocket?: (socket: FollowerSocket) => void;
 }
 
 export function followAsHost(options: HostFollowerOptions): HostFollower {
-  const clock = createServerClock(options.local);
-  const connection = connect({
-    ...(options.origin === undefined ? {} : { origin: options.origin }),
-    credentials: { protocol: protocolVersion, role: 'host', tasting: options.tasting, key: options.key },
-    clock,
-    ...(options.local === undefined ? {} : { local: options.local }),
-    ...(options.after === undefined ? {} : { after: options.after }),
-    ...(options.open === undefined ? {} : { open: options.open }),
-    ...(options.onSocket === undefined ? {} : { onSocket: options.onSocket }),
-  });
-  const { socket } = connection;
+  const connection = connect('host', options);
+  const { socket, clock } = connection;
   const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = signal<BoardView | null>(null);

@@ -4,9 +4,9 @@ import { cleanText } from '../../core/text.ts';
 import { longestText, type NoteField, type NoteValue, type NoteValues, noteFields } from '../notes/entry.ts';
 import { mergeValues } from '../notes/merge.ts';
 import { blankOf, sameValue } from '../notes/value.ts';
+import { type NoAnswer, passesByItself } from '../wire/answer.ts';
 import type { NotebookView, NoteSave } from '../wire/notebook.ts';
 import type { NoteAck } from '../wire/protocol.ts';
-import type { NoAnswer } from './connection.ts';
 
 /** Where one entry stands, in words that a guest understands: saved, on this phone only, or not even there. */
 export type EntryState =
@@ -102,7 +102,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     sending.add(key);
     const answer = await send(save);
     sending.delete(key);
-    if (answer.ok || !worthAnother(answer.code)) unanswered.delete(key);
+    if (answer.ok || !passesByItself(answer.code)) unanswered.delete(key);
     settle(key, save.value, answer);
   }
 
@@ -110,7 +110,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     const entry = entries.peek().get(key);
     if (entry === undefined) return;
     if (!answer.ok) {
-      if (worthAnother(answer.code)) plan(key, retry);
+      if (passesByItself(answer.code)) plan(key, retry);
       else if (sameValue(entry.value, sent))
         put({ ...entry, state: { status: 'refused', code: answer.code } });
       else plan(key, pause);
@@ -168,9 +168,6 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     },
   };
 }
-
-const worthAnother = (code: string): boolean =>
-  code === 'no-answer' || code === 'not-stored' || code === 'too-fast';
 
 /**
  * What the server has now, and what was typed since it was sent: nothing of either is lost. A text that the server

@@ -1,9 +1,9 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals-core';
 import type { CommandId, PourId } from '../../core/ids.ts';
+import { type NoAnswer, passesByItself } from '../wire/answer.ts';
 import type { NotebookView, NoteShare } from '../wire/notebook.ts';
 import type { Ack } from '../wire/protocol.ts';
 import type { Sharing } from '../wire/sharing.ts';
-import type { NoAnswer } from './connection.ts';
 import type { After } from './timer.ts';
 
 /** What becomes of each page of this guest [Q2]: the switch moves at once, and is asked for until it is answered. */
@@ -43,7 +43,7 @@ export function createSharing({ send, newId, after }: PageSharingOptions): PageS
   /** Asked again just as it was: with the same id it cannot undo what another device did in between. */
   async function once(share: NoteShare): Promise<Ack | NoAnswer> {
     const answer = await send(share);
-    if (answer.ok || !worthAnother(answer.code)) settled(share);
+    if (answer.ok || !passesByItself(answer.code)) settled(share);
     else after(retry, () => void again(share));
     return answer;
   }
@@ -77,6 +77,3 @@ export function createSharing({ send, newId, after }: PageSharingOptions): PageS
     },
   };
 }
-
-const worthAnother = (code: string): boolean =>
-  code === 'no-answer' || code === 'not-stored' || code === 'too-fast';

@@ -1,12 +1,10 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
-import type { TastingId } from '../../core/ids.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
-import { protocolVersion } from '../wire/protocol.ts';
-import { type ConnectionOptions, connect, type LinkState } from './connection.ts';
-import { createServerClock, type LocalClock, type ServerClock } from './server-clock.ts';
+import { connect, type FollowerOptions, type LinkState } from './connection.ts';
+import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
-import { type After, after as afterMs } from './timer.ts';
+import { after as afterMs } from './timer.ts';
 
 /** Everything a screen for the whole room follows. It asks for nothing: nobody can reach it. */
 export interface ScreenFollower {
@@ -19,26 +17,8 @@ export interface ScreenFollower {
   close(): void;
 }
 
-export interface ScreenFollowerOptions {
-  readonly origin?: string;
-  readonly tasting: TastingId;
-  readonly key: string;
-  readonly local?: LocalClock;
-  readonly after?: After;
-  /** See `ConnectionOptions`. */
-  readonly open?: ConnectionOptions['open'];
-}
-
-export function followAsScreen(options: ScreenFollowerOptions): ScreenFollower {
-  const clock = createServerClock(options.local);
-  const { socket, link, wake, close } = connect({
-    ...(options.origin === undefined ? {} : { origin: options.origin }),
-    credentials: { protocol: protocolVersion, role: 'screen', tasting: options.tasting, key: options.key },
-    clock,
-    ...(options.local === undefined ? {} : { local: options.local }),
-    ...(options.after === undefined ? {} : { after: options.after }),
-    ...(options.open === undefined ? {} : { open: options.open }),
-  });
+export function followAsScreen(options: FollowerOptions): ScreenFollower {
+  const { socket, link, clock, wake, close } = connect('screen', options);
   const gate = createStageGate({ now: clock.now, after: options.after ?? afterMs });
   const board = signal<BoardView | null>(null);
   socket.on('stage', gate.receive);

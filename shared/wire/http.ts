@@ -6,7 +6,6 @@ import type { Drink, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, OddPick } from '../notes/entry.ts';
 import type { BoardNote } from './board.ts';
-import type { Refusal } from './protocol.ts';
 
 /**
  * What goes over HTTP. Everything that is not public is asked with `Authorization: Bearer <key>`; there are no
@@ -174,8 +173,6 @@ export interface KeepsakeTrial {
   /** Which of the glasses it was, from 1; null until its talk has been opened. */
   readonly odd: number | null;
 }
-
-export type HttpAnswer<Body> = { readonly ok: true; readonly body: Body } | Refusal;
 
 /** A screen for the whole room asks to show the evening; its key is made on the screen and asked with again and again. */
 export interface AskScreen {

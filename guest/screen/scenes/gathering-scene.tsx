@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
+import { requestServer } from '../../../shared/page/server-request.ts';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { Invitation } from '../../../shared/wire/http.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { requestServer } from '../../page/server-request.ts';
 import { guestWords, words } from '../language.ts';
 import type { Admission } from '../pairing.ts';
 

@@ -1,4 +1,4 @@
-import { later } from '../../../shared/ui/later.ts';
+import { lazyPart } from '../../../shared/page/lazy-part.ts';
 
 /** What reads a pasted list and writes one: not every plan comes from a list. */
-export const tablesPart = later(() => import('./tables.ts'));
+export const tablesPart = lazyPart(() => import('./tables.ts'));

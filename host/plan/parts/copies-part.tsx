@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { lineupTable } from '../../../core/planning/pour-list/lineup-table.ts';
+import { useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { useLater } from '../../../shared/ui/later.ts';
 import { download, share } from '../../../shared/ui/strokes.ts';
 import type { HostApi } from '../../api.ts';
 import { sentenceFor } from '../../language.ts';
@@ -24,7 +24,7 @@ interface CopiesPartProps {
 export function CopiesPart({ editor, api, fixed }: CopiesPartProps) {
   const plan = editor.draft.plan.value;
   const said = words.copies;
-  const part = useLater(tablesPart);
+  const part = useLazyPart(tablesPart);
   const [busy, setBusy] = useState(false);
   const [problems, setProblems] = useState<readonly FileProblem[] | string>([]);
   const file = useRef<HTMLInputElement>(null);

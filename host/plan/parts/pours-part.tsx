@@ -3,11 +3,11 @@ import { useState } from 'preact/hooks';
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import { pourId, type TastingId } from '../../../core/ids.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
+import { useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { useLater } from '../../../shared/ui/later.ts';
 import { plus, review, sip } from '../../../shared/ui/strokes.ts';
 import { sentenceFor } from '../../language.ts';
 import { hrefOf } from '../../route.ts';
@@ -176,7 +176,7 @@ function OpenedPour({ editor, pour, onClose }: OpenedPourProps) {
 }
 
 function PastedList(props: ListSheetProps) {
-  const part = useLater(tablesPart);
+  const part = useLazyPart(tablesPart);
   if (part !== undefined) return <part.tables.ListSheet {...props} />;
   return tablesPart.failing.value ? <p role="alert">{sentenceFor('no-answer')}</p> : null;
 }

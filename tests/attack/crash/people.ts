@@ -5,7 +5,7 @@ import { type Connection, connect } from '../../../shared/follower/connection.ts
 import { after } from '../../../shared/follower/timer.ts';
 import { type TextField, textFields } from '../../../shared/notes/entry.ts';
 import type { HostAsk } from '../../../shared/wire/commands.ts';
-import { type Ack, type Credentials, protocolVersion } from '../../../shared/wire/protocol.ts';
+import type { Ack, Credentials } from '../../../shared/wire/protocol.ts';
 import type { Chances } from '../chances.ts';
 import type { Ledger, Page } from './ledger.ts';
 
@@ -20,7 +20,7 @@ export interface Door {
 }
 
 function connected({ origin, tasting }: Door, role: Credentials['role'], key: string): Connection {
-  return connect({ origin, credentials: { protocol: protocolVersion, role, tasting, key } });
+  return connect(role, { origin, tasting, key });
 }
 
 /** Walks through the running order, round and round, as fast as it is answered. */

@@ -1,9 +1,9 @@
 import { commandId, type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
-import type { NoAnswer } from '../../../shared/follower/connection.ts';
 import { createNotebook, entryKey, type NoteKeep } from '../../../shared/follower/notebook.ts';
 import type { NoteField, NoteValue } from '../../../shared/notes/entry.ts';
 import { mergeValues } from '../../../shared/notes/merge.ts';
+import type { NoAnswer } from '../../../shared/wire/answer.ts';
 import type { NotebookView, NoteSave } from '../../../shared/wire/notebook.ts';
 import type { NoteAck } from '../../../shared/wire/protocol.ts';
 import { handClock } from './hand-clock.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { commandId, type PourId, pourId, seatId } from '../../../core/ids.ts';
-import type { NoAnswer } from '../../../shared/follower/connection.ts';
 import { createSharing } from '../../../shared/follower/page-sharing.ts';
+import type { NoAnswer } from '../../../shared/wire/answer.ts';
 import type { NoteShare } from '../../../shared/wire/notebook.ts';
 import type { Ack } from '../../../shared/wire/protocol.ts';
 import { handClock } from './hand-clock.ts';

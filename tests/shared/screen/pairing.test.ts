@@ -11,8 +11,10 @@ const admitted: Answer = {
   ok: true,
   body: { tasting, admitted: true, code: 'ABC123', guestOrigins: ['http://192.0.2.7:8080'] },
 };
-const refused = (code: 'no-answer' | 'wrong-key' | 'wrong-code' | 'table-full'): Answer =>
-  code === 'no-answer' ? { ok: false, code } : { ok: false, code, message: '' };
+const refused = (code: 'no-answer' | 'wrong-key' | 'wrong-code' | 'table-full'): Answer => ({
+  ok: false,
+  code,
+});
 
 /** A server that gives these answers, one after the other, the last one for ever. */
 function asking(...answers: readonly [Answer, ...Answer[]]) {

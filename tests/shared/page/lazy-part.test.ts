@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { later } from '../../../shared/ui/later.ts';
+import { lazyPart } from '../../../shared/page/lazy-part.ts';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -11,7 +11,7 @@ afterEach(() => {
 /** A part whose network fails so many times before it comes. */
 function failing(times: number) {
   let asked = 0;
-  const part = later(async () => {
+  const part = lazyPart(async () => {
     asked += 1;
     if (asked <= times) throw new Error('no network');
     return 'the part';
@@ -20,7 +20,7 @@ function failing(times: number) {
 }
 const settle = () => vi.advanceTimersByTimeAsync(0);
 
-describe('a part that is fetched later', () => {
+describe('a part that is fetched lazyPart', () => {
   it('is asked for once, however often it is drawn', async () => {
     const { part, asked } = failing(0);
     expect(part.now.value).toBeUndefined();

@@ -2,7 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { type ComponentType, h } from 'preact';
 
 /** A part of the page that is fetched after the page itself, so that the page comes quickly. */
-export interface Later<Part> {
+export interface LazyPart<Part> {
   /** Undefined until it is there; reading it in a component asks for it to be drawn again then. */
   readonly now: ReadonlySignal<Part | undefined>;
   /** Whether the last attempt has failed and another is on its way. */
@@ -16,7 +16,7 @@ export interface Later<Part> {
 /** Ms between attempts while the network is gone. */
 const pause = 3000;
 
-export function later<Part>(load: () => Promise<Part>): Later<Part> {
+export function lazyPart<Part>(load: () => Promise<Part>): LazyPart<Part> {
   const now = signal<Part | undefined>(undefined);
   const failing = signal(false);
   let asked = false;
@@ -51,19 +51,19 @@ export function later<Part>(load: () => Promise<Part>): Later<Part> {
 }
 
 /** The part if it is there; otherwise it is asked for. */
-export function useLater<Part>(part: Later<Part>): Part | undefined {
+export function useLazyPart<Part>(part: LazyPart<Part>): Part | undefined {
   part.fetch();
   return part.now.value;
 }
 
 /** A component of a part, with `Waiting` in its place until the part is there. */
-export function ofLater<Part, Props extends object>(
-  part: Later<Part>,
+export function lazyComponent<Part, Props extends object>(
+  part: LazyPart<Part>,
   pick: (part: Part) => ComponentType<Props>,
-  Waiting: ComponentType<{ readonly part: Later<unknown> }>,
+  Waiting: ComponentType<{ readonly part: LazyPart<unknown> }>,
 ): ComponentType<Props> {
-  return function OfLater(props: Props) {
-    const here = useLater(part);
+  return function LazyComponent(props: Props) {
+    const here = useLazyPart(part);
     return here === undefined ? h(Waiting, { part }) : h(pick(here), props);
   };
 }

@@ -1,6 +1,6 @@
 import type { FailureCode, HttpAnswer } from '../wire/answer.ts';
 
-export interface Request {
+export interface ServerRequest {
   /** Of a seat, a tasting or the house. */
   readonly key?: string | undefined;
   /** Sent as JSON, a photo as it is; with POST unless another method is named. */
@@ -13,9 +13,9 @@ export interface Request {
 const patience = { usual: 10_000, photo: 60_000 };
 
 /** Never throws: a network that is gone and an answer that nobody understands are both `no-answer`. */
-export async function request<Body>(
+export async function requestServer<Body>(
   path: string,
-  { key, body, method = body === undefined ? 'GET' : 'POST', read = 'json' }: Request = {},
+  { key, body, method = body === undefined ? 'GET' : 'POST', read = 'json' }: ServerRequest = {},
 ): Promise<HttpAnswer<Body>> {
   const photo = body instanceof Blob ? body : undefined;
   try {
