@@ -1,9 +1,15 @@
 import { defineConfig } from 'vitest/config';
+import { oneLanguage } from '../shared/build/one-language.ts';
+import { drawMoment } from './support/moment.ts';
 
 const root = new URL('..', import.meta.url).pathname;
 
 /** Two files at once, also on two cores: what servers and browsers do is mostly waiting. */
 const maxWorkers = 2;
+
+/** The clock, zone and locale of this run. */
+const moment = drawMoment();
+const setupFiles = ['tests/support/set-the-clock.ts'];
 
 /** Three projects by what they need: nothing (unit), a server of their own (server), a browser too (e2e). */
 export default defineConfig({
@@ -15,6 +21,7 @@ export default defineConfig({
           name: 'unit',
           root,
           maxWorkers,
+          setupFiles,
           // A property takes as long as a busy machine makes it; a time-out is for what never ends.
           testTimeout: 60_000,
           include: ['tests/{core,shared,house,outside}/**/*.test.{ts,tsx}'],
@@ -25,16 +32,20 @@ export default defineConfig({
           name: 'server',
           root,
           maxWorkers,
+          setupFiles,
           include: ['tests/server/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },
       },
       {
+        // Browser tests name what they look for as the pages do, and so in the language of the pages.
+        plugins: [oneLanguage(moment.locale.split('-')[0] ?? 'en')],
         test: {
           name: 'e2e',
           root,
           maxWorkers,
+          setupFiles,
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,

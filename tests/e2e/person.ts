@@ -57,7 +57,6 @@ export class Person {
       viewport: sizes[size],
       colorScheme: theme,
       reducedMotion: 'reduce',
-      locale: 'en-GB',
       hasTouch: true,
       isMobile: size === 'phone' || size === 'small',
       acceptDownloads: true,

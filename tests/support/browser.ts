@@ -2,6 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
+import { momentNow } from './moment.ts';
+import { shiftClock } from './shifted-clock.mjs';
 
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
@@ -47,9 +49,14 @@ function installOnDebian(): void {
   }
 }
 
-/** @param pageCache keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without */
-export const openBrowser = ({ pageCache = false } = {}): Promise<Browser> =>
-  chromium.launch({
+/**
+ * Every page in it lives at the moment of this run: clock, zone and locale are those of the servers that the tests start,
+ * unless a context asks for another locale.
+ *
+ * @param pageCache keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without
+ */
+export async function openBrowser({ pageCache = false } = {}): Promise<Browser> {
+  const browser = await chromium.launch({
     ...(pageCache ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
     executablePath: findChromium(),
     args: [
@@ -61,3 +68,13 @@ export const openBrowser = ({ pageCache = false } = {}): Promise<Browser> =>
       '--no-first-run',
     ],
   });
+  const moment = momentNow();
+  if (moment === undefined) return browser;
+  const newContext = browser.newContext.bind(browser);
+  browser.newContext = async (options) => {
+    const context = await newContext({ locale: moment.locale, timezoneId: moment.zone, ...options });
+    await context.addInitScript(shiftClock, Number(process.env.CLOCK_SHIFT));
+    return context;
+  };
+  return browser;
+}
