@@ -1,5 +1,6 @@
 import { type HostWords, hostWords } from '../shared/language/en/host.ts';
 import { refusals } from '../shared/language/en/refusals.ts';
+import { faceOf, figuresOfDay, timeOfDay as timeIn } from '../shared/language/wall-clock.ts';
 import type { FailureCode } from '../shared/wire/answer.ts';
 import { locale } from './locale.ts';
 
@@ -12,23 +13,11 @@ export function sentenceFor(code: FailureCode): string {
   return code === 'wrong-key' ? words.key.wrong : refusals[code];
 }
 
-const clockFace = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' });
-const day = new Intl.DateTimeFormat(locale, {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  year: 'numeric',
-});
+/** Hours and minutes on this device's clock, or on that of a zone. */
+export const timeOfDay = (epoch: number, timeZone?: string): string => timeIn(epoch, locale, timeZone);
 
-/** Hours and minutes on this device's clock. */
-export const timeOfDay = (epoch: number): string => clockFace.format(epoch);
+/** The same for a narrow column. */
+export const clockFigures = (epoch: number): string => figuresOfDay(epoch, locale);
 
-/** The same without morning or afternoon, for a narrow column where the hours follow each other anyway. */
-export const clockFigures = (epoch: number): string =>
-  clockFace
-    .formatToParts(epoch)
-    .filter(({ type }) => type === 'hour' || type === 'minute' || type === 'literal')
-    .map(({ value }) => value)
-    .join('')
-    .trim();
-export const dayOf = (epoch: number): string => day.format(epoch);
+export const dayOf = (epoch: number): string =>
+  faceOf(locale, { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' }).format(epoch);

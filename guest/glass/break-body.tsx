@@ -1,3 +1,4 @@
+import { timeOfDay } from '../../shared/language/wall-clock.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { ready } from '../../shared/ui/strokes.ts';
@@ -18,7 +19,9 @@ export function BreakBody({ stage, own }: BreakBodyProps) {
   const { clock } = stage;
   return (
     <div class="stack">
-      {clock.kind === 'running' && <p class="lead">{words.glass.breakUntil(clockTime(clock.endsAt))}</p>}
+      {clock.kind === 'running' && (
+        <p class="lead">{words.glass.breakUntil(timeOfDay(clock.endsAt, locale))}</p>
+      )}
       <CatchUp stage={stage} own={own} />
     </div>
   );
@@ -69,6 +72,3 @@ export function MissedNotice({ stage, own }: BreakBodyProps) {
   if (missed.length === 0) return null;
   return <p class="soft">{words.missed.notice(missed.map(({ position }) => words.glass.nth(position)))}</p>;
 }
-
-const clockTime = (moment: number): string =>
-  new Intl.DateTimeFormat(locale, { timeStyle: 'short' }).format(moment);

@@ -1,3 +1,4 @@
+import { faceOf } from '../../shared/language/wall-clock.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
 
@@ -13,12 +14,5 @@ export function evening(
   ];
 }
 
-export function dayOf(startsAt: string, timeZone: string, language: string): string {
-  const day = new Date(startsAt);
-  try {
-    return new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone }).format(day);
-  } catch {
-    // A zone that this phone does not know: its own is better than nothing.
-    return new Intl.DateTimeFormat(language, { dateStyle: 'long' }).format(day);
-  }
-}
+export const dayOf = (startsAt: string, timeZone: string, language: string): string =>
+  faceOf(language, { dateStyle: 'long' }, timeZone).format(Date.parse(startsAt));

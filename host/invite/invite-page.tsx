@@ -8,15 +8,19 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
 import { guestAddresses } from '../evening/guest-addresses.ts';
+import { locale } from '../locale.ts';
 import { hrefOf } from '../route.ts';
 import { saveAsFile } from '../save-as-file.ts';
+
+/** Dates and times in it are written as this device writes them. */
+const invitation = { ...invitationWords, language: locale };
 
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */
 export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   const { plan, tasting, code, revision } = evening.stored;
   const link = guestAddresses(evening.stored, window.location.origin)[0]?.link ?? window.location.origin;
   const way = useMemo(() => ({ link, code }), [link, code]);
-  const written = useMemo(() => invitationText(plan, way, invitationWords), [plan, way]);
+  const written = useMemo(() => invitationText(plan, way, invitation), [plan, way]);
   const text = useSignal(written);
   const field = useRef<HTMLTextAreaElement>(null);
   const { status } = evening.app;
@@ -34,7 +38,7 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   };
   const save = (): void => {
     const made = { uid: `${tasting}@quietpour`, revision, now: epochMs(Date.now()) };
-    const file = invitationFile(plan, way, invitationWords, made);
+    const file = invitationFile(plan, way, invitation, made);
     if (file === undefined) return;
     const title = plan.title === '' ? invitationWords.untitled : plan.title;
     saveAsFile(`${title}.ics`, 'text/calendar', file);

@@ -1,4 +1,5 @@
 import { type PlanWords, planWords } from '../../shared/language/en/plan.ts';
+import { dayAndTime as dayAndTimeIn } from '../../shared/language/wall-clock.ts';
 import { locale } from '../locale.ts';
 
 /** The language of the plan page; the only place of it that knows which one it is. */
@@ -44,25 +45,5 @@ export function length(seconds: number): string {
   return words.course.hours(Math.floor(minutes / 60), minutes % 60);
 }
 
-export function clockTime(epoch: number, timeZone: string): string {
-  try {
-    return new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit', timeZone }).format(epoch);
-  } catch {
-    return new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' }).format(epoch);
-  }
-}
-
-export function dayAndTime(epoch: number, timeZone: string): string {
-  const shape = {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    hour: 'numeric',
-    minute: '2-digit',
-  } as const;
-  try {
-    return new Intl.DateTimeFormat(locale, { ...shape, timeZone }).format(epoch);
-  } catch {
-    return new Intl.DateTimeFormat(locale, shape).format(epoch);
-  }
-}
+export const dayAndTime = (epoch: number, timeZone: string): string =>
+  dayAndTimeIn(epoch, locale, { weekday: 'short', day: 'numeric', month: 'short' }, timeZone);

@@ -1,9 +1,8 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
-import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
-import { invitationWords } from '../../shared/language/en/invite.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import type { EveningContext } from '../evening/evening-context.ts';
+import { timeOfDay } from '../language.ts';
 
 /** How long there is until the doors open, by the server's clock. */
 export function DoorsTime({ evening }: { readonly evening: EveningContext }) {
@@ -21,10 +20,7 @@ export function DoorsTime({ evening }: { readonly evening: EveningContext }) {
   return (
     <p class={late ? 'pouring-doors pouring-late' : 'pouring-doors'}>
       <strong class="figures">{inHours(minutes)}</strong> {late ? words.doors.since : words.doors.in}
-      <span class="soft">
-        {' '}
-        · {words.doors.at(wallTimeIn(start, stored.plan.timeZone, invitationWords.language).time)}
-      </span>
+      <span class="soft"> · {words.doors.at(timeOfDay(start, stored.plan.timeZone))}</span>
     </p>
   );
 }

@@ -1,13 +1,12 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
-import { wallTimeIn } from '../../core/planning/invitation/invitation-time.ts';
 import { compile } from '../../core/running-order/compile.ts';
 import { type Cue, pourOf } from '../../core/running-order/cue.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
-import { epochMs } from '../../core/units.ts';
+import { timeOfDay } from '../language.ts';
 
 export interface RunRow {
   readonly cue: Cue;
-  /** `19:40` on the host's clock, or `0:40` from the opening of the doors where the date is open. */
+  /** `19:40` on the host's clock, as this device writes it, or `0:40` from the opening of the doors where the date is open. */
   readonly at: string;
 }
 
@@ -26,13 +25,16 @@ export interface RunSheet {
   readonly dated: boolean;
 }
 
-/** The running order with the times it would have if every cue took its ideal time from the opening of the doors. */
-export function runSheet(plan: Plan): RunSheet {
+/**
+ * The running order with the times it would have if every cue took its ideal time from the opening of the doors.
+ * @param shown writes a moment as a time of day
+ */
+export function runSheet(plan: Plan, shown: typeof timeOfDay = timeOfDay): RunSheet {
   const start = startOf(plan);
   const clock = (seconds: number): string =>
     start === undefined
       ? `${Math.floor(seconds / 3600)}:${String(Math.floor(seconds / 60) % 60).padStart(2, '0')}`
-      : wallTimeIn(epochMs(start + seconds * 1000), plan.timeZone, 'en-GB').time;
+      : shown(start + seconds * 1000, plan.timeZone);
   const blocks: { pour: Pour | null; position: number; practice: boolean; rows: RunRow[] }[] = [];
   let passed = 0;
   for (const cue of compile(plan)) {

@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Plan } from '../../core/tasting.ts';
-import { invitationWords } from '../../shared/language/en/invite.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
+import { locale } from '../locale.ts';
 import { type BottleLine, type ShoppingFigures, shoppingFor } from '../plan/figures/shopping.ts';
 import { pourVolume } from '../plan/figures/strength.ts';
 import { runningHead } from './running-head.ts';
@@ -134,7 +134,7 @@ function homeItems(plan: Plan, { kit, vialsOf }: ShoppingFigures): string[] {
 
 function costOf(plan: Plan, { cost, unpriced }: ShoppingFigures): string {
   if (cost.kind !== 'seat-cost' || cost.total === 0) return '';
-  const format = new Intl.NumberFormat(invitationWords.language, {
+  const format = new Intl.NumberFormat(locale, {
     style: 'currency',
     currency: plan.currency,
   });

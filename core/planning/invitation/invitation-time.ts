@@ -1,3 +1,4 @@
+import { hourAndMinute } from '../../time-of-day.ts';
 import { type EpochMs, epochMs } from '../../units.ts';
 
 const iso = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})(?::(\d{2})(?:[.,]\d+)?)?(?:Z|([+-])(\d{2}):?(\d{2}))$/;
@@ -24,7 +25,7 @@ export function instantOf(text: string): EpochMs | undefined {
 export interface WallTime {
   /** In words, such as `Friday 12 March 2027`. */
   readonly day: string;
-  /** Such as `19:30`. */
+  /** `19:30` or `7:30 PM`, as the language counts. */
   readonly time: string;
   /** Difference to UTC as people write it: `UTC+1`, `UTC−3:30`, `UTC`. */
   readonly offset: string;
@@ -46,7 +47,7 @@ export function wallTimeIn(instant: EpochMs, timeZone: string, language: string)
       .find((part) => part.type === 'timeZoneName')?.value ?? 'UTC';
   return {
     day: format({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' }).format(instant),
-    time: format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' }).format(instant),
+    time: format(hourAndMinute(language)).format(instant),
     offset: plainOffset(nameOf('longOffset')),
     zone: nameOf('long'),
   };

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Plan } from '../../../core/tasting.ts';
+import { timeOfDay } from '../../language.ts';
 import { Fold } from '../fields/fold.tsx';
 import { type CourseStretch, courseOf, lengthOf } from '../figures/course.ts';
 import type { PlanEditor } from '../plan-editor.ts';
-import { clockTime, length, words } from '../words.ts';
+import { length, words } from '../words.ts';
 import { FinishBy } from './finish-by.tsx';
 import { StretchSheet } from './stretch-sheet.tsx';
 
@@ -16,13 +17,13 @@ export function Schedule({ editor }: { readonly editor: PlanEditor }) {
   const said = words.course;
   const starts = plan.startsAt === undefined ? undefined : Date.parse(plan.startsAt);
   const at = (from: number): string =>
-    starts === undefined ? length(from) : clockTime(starts + from * 1000, plan.timeZone);
+    starts === undefined ? length(from) : timeOfDay(starts + from * 1000, plan.timeZone);
   const stretch = course.find(({ key }) => key === opened);
   return (
     <div class="plan-group">
       <p class="lead">
         {said.total(length(seconds))}
-        {starts !== undefined && `, ${said.until(clockTime(starts + seconds * 1000, plan.timeZone))}`}
+        {starts !== undefined && `, ${said.until(timeOfDay(starts + seconds * 1000, plan.timeZone))}`}
       </p>
       <Fold title={said.schedule}>
         {starts === undefined && <p class="soft">{said.noClock}</p>}

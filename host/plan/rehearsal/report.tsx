@@ -7,9 +7,10 @@ import {
 } from '../../../core/running-order/rehearsal-report.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
+import { timeOfDay } from '../../language.ts';
 import { Fold } from '../fields/fold.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
-import { clockTime, length, words } from '../words.ts';
+import { length, words } from '../words.ts';
 import { EndBand } from './end-band.tsx';
 
 interface ReportProps {
@@ -27,7 +28,7 @@ export function Report({ editor, report, plan }: ReportProps) {
   useEffect(() => heading.current?.focus(), [report]);
   const starts = plan.startsAt === undefined ? undefined : Date.parse(plan.startsAt);
   const at = (seconds: number): string =>
-    starts === undefined ? length(seconds) : clockTime(starts + seconds * 1000, plan.timeZone);
+    starts === undefined ? length(seconds) : timeOfDay(starts + seconds * 1000, plan.timeZone);
   const { early, late, likely } = report.length;
   const range = said.length(length(early), length(late), length(likely));
   return (
