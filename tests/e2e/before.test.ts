@@ -9,6 +9,7 @@ import { planWords as words } from '../../shared/language/en/plan.ts';
 import { surveyWords as survey } from '../../shared/language/en/survey.ts';
 import type { CreatedTasting, StoredPlan } from '../../shared/wire/http.ts';
 import { createTasting } from '../support/tasting.ts';
+import { like, writtenDay } from './like.ts';
 import { Person } from './person.ts';
 import { Premises } from './premises.ts';
 
@@ -200,7 +201,7 @@ describe('the days before, on a guest’s phone', () => {
     phone = await arrives('guest', 'phone', `/j/${made.code}`);
     await phone.heading(beforeWords.pours, 2).waitFor();
     await phone
-      .text(/28 March 2031/)
+      .text(like(writtenDay('2031-03-28')))
       .first()
       .waitFor();
     await phone.heading(guestWords.rules.title, 2).waitFor();

@@ -9,6 +9,7 @@ import { takeSeat } from '../rehearsal/ask-server.ts';
 import { keepInMemory, openPage } from '../rehearsal/device.ts';
 import { createTasting } from '../support/tasting.ts';
 import { until } from '../support/until.ts';
+import { aNumber, anything, aTime, like, written } from './like.ts';
 import { Person } from './person.ts';
 import { Premises } from './premises.ts';
 
@@ -41,7 +42,9 @@ async function host(
   return person;
 }
 
-const range = /ends \d\d:\d\d to \d\d:\d\d, likely \d\d:\d\d/;
+const range = like(words.pace.range(aTime, aTime, aTime));
+
+const tooLong = like(words.pace.tooLong(aNumber));
 
 /** The time in the field moved by so many hours, as HH:MM. */
 async function moved(person: Person, hours: number): Promise<string> {
@@ -77,7 +80,7 @@ describe('the time ahead', () => {
     await tablet.text(words.pace.floors).waitFor();
     await tablet.look('pace-finish-by');
     await tablet.button(words.pace.shorten).click();
-    await tablet.text(/is fitted to end by/).waitFor();
+    await tablet.text(like(words.pace.shortened(aTime))).waitFor();
     await expect.poll(() => head(tablet).textContent()).not.toBe(before);
     // The other host's device has it too.
     await expect.poll(() => head(phone).textContent()).toBe(await head(tablet).textContent());
@@ -88,10 +91,9 @@ describe('the time ahead', () => {
   it('says by how much an end is out of reach, offers what to leave out, and puts it back', async () => {
     await head(phone).click();
     await field(phone).fill(await moved(phone, -2));
-    await phone.text(/Even at its shortest it is \d+ minutes too long\./).waitFor();
+    await phone.text(tooLong).waitFor();
     await phone.look('pace-too-long-cellar');
-    const over = async () =>
-      Number(/(\d+) minutes too long/.exec((await drawer(phone).textContent()) ?? '')?.[1]);
+    const over = async () => Number(tooLong.exec((await drawer(phone).textContent()) ?? '')?.[1]);
     const most = await over();
     await phone.button(new RegExp(`^${words.pace.offer.talks}`)).click();
     await phone.button(words.pace.putBackLabel(words.pace.talksShort)).waitFor();
@@ -109,11 +111,11 @@ describe('the time ahead', () => {
     await head(tablet).click();
     await field(tablet).fill(await moved(tablet, 1));
     await tablet.button(words.pace.keep).click();
-    await tablet.button(/is within reach/).waitFor();
+    await tablet.button(like(words.pace.inTime(aTime))).waitFor();
     await head(tablet).click();
     await field(tablet).fill(await moved(tablet, -2));
     await tablet.button(words.pace.shortenAll).click();
-    await tablet.button(/likely \d+ min past/).waitFor();
+    await tablet.button(like(words.pace.late(aNumber, aTime))).waitFor();
     // What is said lies over the head of the page until it is put away.
     await tablet.button(words.close).click();
     await tablet.look('pace-late');
@@ -184,7 +186,7 @@ describe('the time ahead', () => {
       await person.button(rehearsal.go).click();
       await person.button(rehearsal.again).waitFor();
       const report = person.page.getByRole('region', { name: rehearsal.title });
-      await report.getByText(/In time for 0?1:45:/).waitFor();
+      await report.getByText(like(rehearsal.inTime(anything, written('01:45')))).waitFor();
       expect(await report.getByRole('row').count()).toBeGreaterThanOrEqual(4);
       await report.scrollIntoViewIfNeeded();
       await person.look(`pace-rehearsal-${theme}`, { whole: true });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compile } from '../../../core/running-order/compile.ts';
 import { wrapped } from '../../../host/print/line-wrap.ts';
 import { runSheet } from '../../../host/print/run-sheet.ts';
+import { timeOfDay } from '../../../shared/language/wall-clock.ts';
 import { planOf } from '../../support/plans.ts';
 
 describe('the run sheet', () => {
@@ -19,7 +20,7 @@ describe('the run sheet', () => {
 
   it('tells the host’s own time, across midnight too', () => {
     const plan = planOf(6, { startsAt: '2027-03-12T22:30:00Z', timeZone: 'Europe/Vienna' });
-    const { blocks, dated, ends } = runSheet(plan);
+    const { blocks, dated, ends } = runSheet(plan, (at, zone) => timeOfDay(at, 'en-GB', zone));
     expect(dated).toBe(true);
     expect(blocks[0]?.rows[0]?.at).toBe('23:30');
     // Ten minutes of gathering, three of welcome.
