@@ -10,7 +10,3 @@ export const cleanText = (typed: string): string =>
 
 /** One line: as `cleanText`, with every run of white space as one space and none at the ends. */
 export const cleanLine = (typed: string): string => cleanText(typed).replace(/\s+/g, ' ').trim();
-
-/** At most `limit` code points: a pair of surrogates is never cut in two. */
-export const cutTo = (text: string, limit: number): string =>
-  text.length <= limit ? text : [...text].slice(0, limit).join('');

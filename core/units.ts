@@ -17,16 +17,6 @@ export type Millilitres = Quantity<'mL'>;
 export type Grams = Quantity<'g'>;
 /** Alcoholic strength in per cent by volume at 20 °C: 40 means 40 % vol. */
 export type AbvPercent = Quantity<'% vol'>;
-/** Mass of ethanol over mass of the whole, 0 to 1. */
-export type MassFraction = Quantity<'mass fraction'>;
-/** A density in kilograms per cubic metre. */
-export type KilogramsPerCubicMetre = Quantity<'kg/m3'>;
-/** A temperature in degrees Celsius. */
-export type DegreesCelsius = Quantity<'°C'>;
-/** US customary fluid ounces (128 to the US gallon). */
-export type UsFluidOunces = Quantity<'US fl oz'>;
-/** Imperial fluid ounces (160 to the imperial gallon). */
-export type ImperialFluidOunces = Quantity<'imperial fl oz'>;
 /** Money as a whole number of a currency's smallest unit (cents, pence, yen). */
 export type MinorUnits = Quantity<'minor units'>;
 
@@ -36,12 +26,6 @@ export const seconds = (value: number): Seconds => value as Seconds;
 export const millilitres = (value: number): Millilitres => value as Millilitres;
 export const grams = (value: number): Grams => value as Grams;
 export const abvPercent = (value: number): AbvPercent => value as AbvPercent;
-export const massFraction = (value: number): MassFraction => value as MassFraction;
-export const kilogramsPerCubicMetre = (value: number): KilogramsPerCubicMetre =>
-  value as KilogramsPerCubicMetre;
-export const degreesCelsius = (value: number): DegreesCelsius => value as DegreesCelsius;
-export const usFluidOunces = (value: number): UsFluidOunces => value as UsFluidOunces;
-export const imperialFluidOunces = (value: number): ImperialFluidOunces => value as ImperialFluidOunces;
 export const minorUnits = (value: number): MinorUnits => value as MinorUnits;
 
 export const toMs = (value: Seconds): DurationMs => durationMs(value * 1000);

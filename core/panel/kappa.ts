@@ -45,20 +45,3 @@ export function fleissKappa(counts: readonly (readonly number[])[]): Kappa {
   );
   return beyondChance(observed, expected);
 }
-
-/**
- * Cohen's kappa (Cohen 1960) for exactly two raters: a square table, rows the first rater's categories, columns
- * the second's, entries how many subjects fell there.
- */
-export function cohenKappa(table: readonly (readonly number[])[]): Kappa {
-  if (!areCounts(table) || table.some((row) => row.length !== table.length)) {
-    return { status: 'impossible-count' };
-  }
-  const n = sum(table.flat());
-  if (n === 0) return { status: 'nothing-to-compare' };
-  const observed = sum(table.map((row, index) => row[index] ?? 0)) / n;
-  const expected = sum(
-    table.map((row, index) => (sum(row) / n) * (sum(table.map((each) => each[index] ?? 0)) / n)),
-  );
-  return beyondChance(observed, expected);
-}

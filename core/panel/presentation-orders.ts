@@ -1,7 +1,7 @@
+import { shuffled } from '../shuffle.ts';
+
 /** Which of two drinks, A or B, stands in which glass of a difference test. */
 export type TriangleOrder = 'AAB' | 'ABA' | 'ABB' | 'BAA' | 'BAB' | 'BBA';
-/** The first letter is the glass shown as the reference. */
-export type DuoTrioOrder = 'AAB' | 'ABA' | 'BAB' | 'BBA';
 
 /** The six orders of a triangle test, in alphabetical order (ISO 4120, 7.1). */
 export const TRIANGLE_ORDERS: readonly TriangleOrder[] = ['AAB', 'ABA', 'ABB', 'BAA', 'BAB', 'BBA'];
@@ -11,11 +11,6 @@ export const TRIANGLE_ORDERS: readonly TriangleOrder[] = ['AAB', 'ABA', 'ABB', '
  * 3, 2, 1, 3, 2, 1, and the odd drink alternates. So a last, incomplete six is balanced too.
  */
 const EVEN_RING: readonly TriangleOrder[] = ['AAB', 'BAB', 'BAA', 'BBA', 'ABA', 'ABB'];
-
-/** The orders of a duo-trio test: with A always the reference, or with both by turns (ISO 10399). */
-export function duoTrioOrders(reference: 'constant' | 'balanced'): readonly DuoTrioOrder[] {
-  return reference === 'constant' ? ['AAB', 'ABA'] : ['AAB', 'ABA', 'BAB', 'BBA'];
-}
 
 /** The place of the odd glass, counted from 0. */
 export function oddGlass(order: TriangleOrder): 0 | 1 | 2 {
@@ -32,14 +27,6 @@ export function oddGlass(order: TriangleOrder): 0 | 1 | 2 {
     default:
       return order satisfies never;
   }
-}
-
-/** Fisher and Yates's shuffle; `random` gives numbers from 0 up to, not including, 1. */
-function shuffled<T>(values: readonly T[], random: () => number): T[] {
-  const rest = [...values];
-  const drawn: T[] = [];
-  while (rest.length > 0) drawn.push(...rest.splice(Math.floor(random() * rest.length), 1));
-  return drawn;
 }
 
 /**
@@ -59,18 +46,4 @@ export function triangleOrdersForSeats(seatCount: number, random: () => number):
     orders.push(...shuffled(turned.slice(0, Math.min(left, EVEN_RING.length)), random));
   }
   return orders;
-}
-
-/** For a guest who comes late: one of the orders that the fewest seats have, by lot. */
-export function triangleOrderForLateSeat(
-  given: readonly TriangleOrder[],
-  random: () => number,
-): TriangleOrder {
-  const uses = (order: TriangleOrder) => given.filter((each) => each === order).length;
-  const fewest = Math.min(...EVEN_RING.map(uses));
-  const [drawn] = shuffled(
-    EVEN_RING.filter((order) => uses(order) === fewest),
-    random,
-  );
-  return drawn ?? 'AAB';
 }

@@ -51,13 +51,28 @@ function untiedStatistic(rankSums: readonly number[], n: number): number {
 }
 
 /** F = (n-1) χ² / (n(k-1) - χ²) with k-1 and (k-1)(n-1) degrees of freedom (Iman and Davenport 1980). */
-export function imanDavenport(chi2: number, n: number, k: number): ImanDavenport | null {
+function imanDavenport(chi2: number, n: number, k: number): ImanDavenport | null {
   const room = n * (k - 1) - chi2;
   if (n < 2 || k < 2 || room <= 1e-9 * n * k) return null;
   const df1 = k - 1;
   const df2 = (k - 1) * (n - 1);
   const f = ((n - 1) * chi2) / room;
   return { f, df1, df2, p: fUpperTail(f, df1, df2) };
+}
+
+/** What follows from the rank sums of n judges; `tieCorrection` is 1 where nothing is known of ties. */
+export function figuresOfRankSums(rankSums: readonly number[], n: number, tieCorrection = 1) {
+  const k = rankSums.length;
+  if (k < 2 || !(n >= 1))
+    throw new RangeError('Rank sums of two samples or more by one judge or more are needed.');
+  const chi2 = untiedStatistic(rankSums, n) / tieCorrection;
+  return {
+    chi2,
+    df: k - 1,
+    pChiSquare: chiSquareUpperTail(chi2, k - 1),
+    kendallW: Math.min(1, chi2 / (n * (k - 1))),
+    imanDavenport: imanDavenport(chi2, n, k),
+  };
 }
 
 /**
@@ -76,7 +91,6 @@ export function friedmanTest(scores: Scores, budget: number = EXACT_BUDGET): Ran
   const tieCorrection = 1 - lost / (n * (k ** 3 - k));
   // All rows tied throughout: lost equals n(k³-k) in whole numbers, so the quotient is exactly 1.
   if (tieCorrection === 0) return { status: 'all-tied', n, k, rankSums, droppedJudges };
-  const chi2 = untiedStatistic(rankSums, n) / tieCorrection;
   const doubled = ranks.map((row) => row.map((rank) => rank * 2));
   return {
     status: n === 1 ? 'one-judge' : 'tested',
@@ -84,44 +98,8 @@ export function friedmanTest(scores: Scores, budget: number = EXACT_BUDGET): Ran
     k,
     droppedJudges,
     rankSums,
-    chi2,
-    df: k - 1,
-    pChiSquare: chiSquareUpperTail(chi2, k - 1),
+    ...figuresOfRankSums(rankSums, n, tieCorrection),
     pExact: exactSpreadTail(doubled, budget),
-    kendallW: Math.min(1, chi2 / (n * (k - 1))),
     tieCorrection,
-    imanDavenport: imanDavenport(chi2, n, k),
-  };
-}
-
-/** Friedman's test where only the rank sums of n judges are known, so that ties cannot be corrected for. */
-export function friedmanFromRankSums(rankSums: readonly number[], n: number) {
-  const k = rankSums.length;
-  if (k < 2 || !(n >= 1))
-    throw new RangeError('Rank sums of two samples or more by one judge or more are needed.');
-  const chi2 = untiedStatistic(rankSums, n);
-  return {
-    chi2,
-    df: k - 1,
-    pChiSquare: chiSquareUpperTail(chi2, k - 1),
-    kendallW: chi2 / (n * (k - 1)),
-    imanDavenport: imanDavenport(chi2, n, k),
-  };
-}
-
-/**
- * The room's order: rank sums over complete judges, and places from 1 for the best; equal sums share a place.
- * `better` says whether a low score (a rank) or a high one (a mark) is the good one.
- */
-export function rankOrder(
-  scores: Scores,
-  better: 'lower' | 'higher',
-): { readonly n: number; readonly rankSums: number[]; readonly places: number[] } {
-  const { rows } = completeJudges(scores);
-  const rankSums = columnSums(rows.map(midRanks));
-  return {
-    n: rows.length,
-    rankSums,
-    places: midRanks(better === 'lower' ? rankSums : rankSums.map((sum) => -sum)),
   };
 }

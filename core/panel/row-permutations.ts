@@ -149,9 +149,9 @@ export function exactSpreadTail(
   rows: readonly (readonly number[])[],
   budget: number = EXACT_BUDGET,
 ): number | null {
-  const reduced = reduceRows(rows);
-  const atoms = foldRows(reduced, budget);
+  const atoms = spreadDistribution(rows, budget);
   if (atoms === 'too-large') return null;
+  const reduced = reduceRows(rows);
   const columns = reduced[0] ?? [];
   const seen = spreadOf(columns.map((_, column) => totalOf(reduced.map((row) => row[column] ?? 0))));
   const tail = atoms.reduce((sum, atom) => (atom.spread >= seen ? sum + atom.probability : sum), 0);

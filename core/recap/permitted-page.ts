@@ -30,12 +30,3 @@ export interface PermittedPage {
   readonly sealed: PageMarks;
   readonly current: PageMarks;
 }
-
-export const blankMarks: PageMarks = {
-  colour: null,
-  words: [],
-  structure: {},
-  liking: null,
-  place: null,
-  oddGlass: null,
-};

@@ -13,10 +13,7 @@ import { type OwnRecords, withEntry, withoutEntry } from './evolve/own-record.ts
 import { indexOfCue } from './position.ts';
 import type { Evening, Finished, Seat, Session, Signal, UnderWay } from './state.ts';
 
-/** What is true after an event. Never refuses: what stands in the log has happened. */
-export const evolve = (session: Session, event: SessionEvent): Session => evolveAll(session, [event]);
-
-/** The same for several, oldest first. What it is given stays as it is. */
+/** What is true after these events, oldest first. Never refuses: what stands in the log has happened. What it is given stays as it is. */
 export function evolveAll(session: Session, events: readonly SessionEvent[]): Session {
   const own: OwnRecords = new WeakSet();
   return events.reduce((now, event) => evolveWith(now, event, own), session);

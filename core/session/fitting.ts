@@ -1,5 +1,5 @@
 import { type Ahead, fitAhead } from '../running-order/fit-ahead.ts';
-import { forecast, type Habits, learn, livedSoFar } from '../running-order/forecast.ts';
+import { type Habits, learn, livedSoFar } from '../running-order/forecast.ts';
 import type { Fit, Lengths } from '../running-order/repace.ts';
 import { type EpochMs, epochMs } from '../units.ts';
 import { playable } from './position.ts';
@@ -34,8 +34,3 @@ export function fitTo(session: UnderWay, endsAt: EpochMs, now: EpochMs): Fit & {
   const kept = (session.fitted ?? []).filter((each) => !ahead.unfitted.includes(each));
   return { ...fit, lengths: changes, was: [...was, ...kept] };
 }
-
-export const forecastOf = (session: UnderWay, now: EpochMs) => {
-  const ahead = aheadOf(session, now);
-  return forecast(ahead.from, ahead.remaining, ahead.habits);
-};

@@ -68,9 +68,6 @@ function shelvesOf(db: Database): Omit<SqliteStore, 'upgrade'> {
   };
 }
 
-/** The same store without a file, for tests and rehearsals. */
-export const memoryStore = (): Store => openSqliteStore(':memory:');
-
 function open(file: string): {
   readonly db: Database;
   readonly upgrade?: Upgrade;

@@ -8,7 +8,7 @@ export interface Swatch {
   readonly range?: 'white' | 'rose' | 'red';
 }
 
-// Written by tests/shared/words/swatches.test.ts from the models in core/drinks/colour: change those, not this.
+// Written by tests/shared/words/swatches.test.ts from the models in tests/support/colour: change those, not this.
 
 export const spiritSwatches = [
   { word: 'clear', hex: '#ffffff', text: 'black' },

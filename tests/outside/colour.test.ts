@@ -8,12 +8,12 @@ import {
   lovibondToSrm,
   srmFromA430,
   srmToEbc,
-} from '../../core/drinks/colour/beer-colour.ts';
-import { ciede2000 } from '../../core/drinks/colour/colour-difference.ts';
-import { correlatedColourTemperature } from '../../core/drinks/colour/colour-temperature.ts';
-import { contrastRatio, textOnSwatch } from '../../core/drinks/colour/contrast.ts';
-import { srgbToLinear, toScreen } from '../../core/drinks/colour/srgb.ts';
-import { chromaticity, d65White } from '../../core/drinks/colour/tristimulus.ts';
+} from '../support/colour/beer-colour.ts';
+import { ciede2000 } from '../support/colour/colour-difference.ts';
+import { correlatedColourTemperature } from '../support/colour/colour-temperature.ts';
+import { contrastRatio, textOnSwatch } from '../support/colour/contrast.ts';
+import { srgbToLinear, toScreen } from '../support/colour/srgb.ts';
+import { chromaticity, d65White } from '../support/colour/tristimulus.ts';
 import published from './colour.json';
 
 /**

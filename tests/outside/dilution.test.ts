@@ -1,32 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import {
   densityFromAbv,
-  densityFromMassFraction,
+  densityOfMixture,
   massFractionFromAbv,
-  waterInHundredVolumes,
 } from '../../core/planning/strength/alcoholometry.ts';
-import { blend } from '../../core/planning/strength/blending.ts';
-import {
-  abvAfterDrops,
-  abvAfterWater,
-  waterMassToReach,
-  waterToReach,
-} from '../../core/planning/strength/dilution.ts';
+import { afterDrops, afterWater, dropOfWater, waterToReach } from '../../core/planning/strength/dilution.ts';
 import type { Poured } from '../../core/planning/strength/ethanol.ts';
-import { A, B, C } from '../../core/planning/strength/oiml-r22-coefficients.ts';
-import { abvPercent, degreesCelsius, grams, massFraction, millilitres } from '../../core/units.ts';
+import { abvPercent, millilitres } from '../../core/units.ts';
 import published from './dilution.json' with { type: 'json' };
 import { answerOf, expectWithin, type PublishedCase } from './published-case.ts';
 
-type Given = Record<string, number> & {
-  op: string;
-  additionsMl?: readonly number[];
-  parts?: readonly { volumeMl: number; abv: number }[];
-};
+type Given = Record<string, number> & { op: string; additionsMl?: readonly number[] };
 
 const value = (given: Given, key: string): number => given[key] ?? Number.NaN;
 const strength = (given: Given, key = 'abv') => abvPercent(value(given, key));
-const temperature = (given: Given) => degreesCelsius(given.tempC ?? 20);
 const poured = (volumeMl: number, abv: number): Poured => ({
   volume: millilitres(volumeMl),
   strength: abvPercent(abv),
@@ -35,50 +22,44 @@ const drink = (given: Given, abv = 'abv') => poured(value(given, 'volumeMl'), va
 
 /** How each kind of case is asked of the product. */
 const methods: Record<string, (given: Given) => unknown> = {
-  densityFromAbv: (given) => densityFromAbv(strength(given), temperature(given)),
-  densityFromMassFraction: (given) =>
-    densityFromMassFraction(massFraction(value(given, 'p')), temperature(given)),
+  densityFromAbv: (given) => densityFromAbv(strength(given)),
+  densityFromMassFraction: (given) => densityOfMixture(value(given, 'p')),
   massFractionFromAbv: (given) => massFractionFromAbv(strength(given)),
   waterToReach: (given) => {
-    const answer = waterToReach(drink(given, 'abvFrom'), strength(given, 'abvTo'));
+    const before = drink(given, 'abvFrom');
+    const answer = waterToReach(before, strength(given, 'abvTo'));
     if (answer.kind !== 'add-water') return null;
     return {
       waterMl: answer.water,
-      finalMl: answer.finalVolume,
-      contractionMl: answer.contraction,
-      naiveWaterMl: answer.naiveWater,
+      finalMl: answer.volume,
+      contractionMl: before.volume + answer.water - answer.volume,
+      // What cross-multiplying without the contraction would say.
+      naiveWaterMl: before.volume * (before.strength / value(given, 'abvTo') - 1),
     };
   },
-  waterParts: (given) => waterInHundredVolumes(strength(given), temperature(given)),
-  waterMassToReach: (given) =>
-    waterMassToReach(
-      grams(value(given, 'massKg')),
-      massFractionFromAbv(strength(given, 'abvFrom'), temperature(given)),
-      massFractionFromAbv(strength(given, 'abvTo'), temperature(given)),
-    ),
   abvAfterWater: (given) => {
-    const mixture = abvAfterWater(drink(given), millilitres(value(given, 'waterMl')));
-    return { abv: mixture.strength, finalMl: mixture.finalVolume };
+    const mixture = afterWater(drink(given), millilitres(value(given, 'waterMl')));
+    return { abv: mixture.strength, finalMl: mixture.volume };
   },
   abvAfterDrops: (given) => {
-    const mixture = abvAfterDrops(drink(given), value(given, 'drops'), millilitres(value(given, 'dropMl')));
-    return { abv: mixture.strength, waterMl: mixture.water, finalMl: mixture.finalVolume };
+    expect(given.dropMl).toBe(dropOfWater);
+    const mixture = afterDrops(drink(given), value(given, 'drops'));
+    return {
+      abv: mixture.strength,
+      waterMl: mixture.reckoning[0]?.result.value,
+      finalMl: mixture.volume,
+    };
   },
-  mixVolume: (given) => {
-    const mixture = blend([poured(value(given, 'ethanolMl'), 100), poured(value(given, 'waterMl'), 0)]);
-    return { finalMl: mixture.finalVolume };
-  },
+  mixVolume: (given) => ({
+    finalMl: afterWater(poured(value(given, 'ethanolMl'), 100), millilitres(value(given, 'waterMl'))).volume,
+  }),
   sequentialWater: (given) => {
     const additions = given.additionsMl ?? [];
-    const last = additions.reduce((before, added) => {
-      const mixture = abvAfterWater(before, millilitres(added));
-      return { volume: mixture.finalVolume, strength: mixture.strength };
-    }, drink(given));
+    const last = additions.reduce<Poured>(
+      (before, added) => afterWater(before, millilitres(added)),
+      drink(given),
+    );
     return { abv: last.strength, sameAsSingleAdditionMl: additions.reduce((sum, each) => sum + each, 0) };
-  },
-  blend: (given) => {
-    const mixture = blend((given.parts ?? []).map((part) => poured(part.volumeMl, part.abv)));
-    return { abv: mixture.strength, finalMl: mixture.finalVolume };
   },
 };
 
@@ -95,22 +76,17 @@ describe('density and dilution against published values', () => {
     );
   });
 
-  // Council Directive 76/766/EEC annex.
-  it('carries the published coefficients to the last digit', () => {
-    expect({ A, B, C }).toEqual({ A: published.data.A, B: published.data.B, C: published.data.C });
+  // Council Directive 76/766/EEC annex: the polynomial is the sum of its coefficients times powers.
+  it('reckons with the published coefficients to the last digit', () => {
+    for (const p of [0, 0.1, 0.4, 0.9, 1]) {
+      const sum = published.data.A.reduce((total, each, power) => total + each * p ** power, 0);
+      expect(densityOfMixture(p)).toBeCloseTo(sum, 9);
+    }
   });
 
   it('answers one addition of water as it answers several', () => {
-    const once = abvAfterWater(poured(25, 60), millilitres(5)).strength;
-    expectWithin(
-      methods.sequentialWater?.({
-        op: '',
-        volumeMl: 25,
-        abv: 60,
-        additionsMl: [1, 2, 2],
-      } as unknown as Given),
-      { abv: once },
-      1e-9,
-    );
+    const once = afterWater(poured(25, 60), millilitres(5)).strength;
+    const given = { op: '', volumeMl: 25, abv: 60, additionsMl: [1, 2, 2] } as unknown as Given;
+    expectWithin(methods.sequentialWater?.(given), { abv: once }, 1e-9);
   });
 });

@@ -1,9 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { describe, it } from 'vitest';
 import { standingCautions } from '../../core/planning/strength/cautions.ts';
 import {
   australianDay,
   canadianOccasion,
-  nationalGuidance,
+  guidanceMarks,
 } from '../../core/planning/strength/drinking-guidance.ts';
 import { ethanolInPour } from '../../core/planning/strength/ethanol.ts';
 import { legalAges } from '../../core/planning/strength/legal-ages.ts';
@@ -14,7 +14,7 @@ import { expectWithin, type PublishedCase } from './published-case.ts';
 
 type Given = Record<string, number | string>;
 
-const { GB, US, CA, AU, WHO, spread } = nationalGuidance;
+const britishWeek = guidanceMarks.find(({ id }) => id === 'gb-week');
 
 function weeklyBritishUnits(given: Given): unknown {
   const pour = {
@@ -22,7 +22,7 @@ function weeklyBritishUnits(given: Given): unknown {
     strength: abvPercent(Number(given.abv)),
   };
   const unitsPerPour = standardDrinksIn(ethanolInPour(pour), 'GB').drinks;
-  return { unitsPerPour, pours: GB.weeklyUnits / unitsPerPour };
+  return { unitsPerPour, pours: (britishWeek?.drinks.count ?? 0) / unitsPerPour };
 }
 
 const ageByPlace: Record<string, () => number | undefined> = {
@@ -50,50 +50,18 @@ const cautionFor: Record<string, string> = {
   pregnancy: 'no-alcohol-in-pregnancy',
 };
 
-const adviceInWords = { 'drink-less': 'consume less alcohol for better overall health' };
-
 /** How each fact is asked of the product. */
 const facts: Record<string, (given: Given) => unknown> = {
-  weeklyLimit: () => ({
-    units: GB.weeklyUnits,
-    ethanolG: GB.weeklyEthanol,
-    spreadOverDays: GB.spreadOverDays,
-    sameForMenAndWomen: GB.sameForMenAndWomen,
-    drinkFreeDays: GB.drinkFreeDays,
-  }),
+  weeklyLimit: () => ({ units: britishWeek?.drinks.count }),
   poursInWeeklyLimit: weeklyBritishUnits,
-  dailyLimit: (given) => {
-    if (given.edition === US.edition) {
-      return {
-        menDrinks: US.dailyDrinksMen,
-        womenDrinks: US.dailyDrinksWomen,
-        statement: adviceInWords[US.advice],
-      };
-    }
-    expect(given.edition).toBe(US.superseded.edition);
-    return {
-      menDrinks: US.superseded.dailyDrinksMen,
-      womenDrinks: US.superseded.dailyDrinksWomen,
-      minAge: legalAges.US[0]?.age,
-    };
-  },
   weeklyBands: () => ({
-    ...CA.weeklyDrinks,
     maxPerOccasion: canadianOccasion.drinks.count,
     drinkG: canadianOccasion.ethanol / canadianOccasion.drinks.count,
   }),
   limits: () => ({
-    weeklyDrinks: AU.weeklyDrinks,
     dailyDrinks: australianDay.drinks.count,
     drinkG: australianDay.ethanol / australianDay.drinks.count,
-    weeklyG: AU.weeklyEthanol,
     dailyG: australianDay.ethanol,
-  }),
-  safeLevel: () => WHO.safeAmount,
-  range: () => ({
-    standardDrinkG: spread.standardDrink,
-    womenDailyG: spread.dailyWomen,
-    menDailyG: spread.dailyMen,
   }),
   calculationAdvice: () => ({ safeWayToCalculate: !said('no-sum-tells-when-to-drive') }),
   legalAge: (given) => ageByPlace[String(given.country)]?.(),

@@ -1,35 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import {
-  imperialOf,
-  millilitresOfImperial,
-  millilitresOfUs,
-  usOf,
-} from '../../core/planning/figures/fluid-ounces.ts';
+import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../../core/planning/figures/fluid-ounces.ts';
+import { strengthCell } from '../../core/planning/pour-list/measured-cells.ts';
 import { bottlesToBuy, poursPerBottle } from '../../core/planning/shopping/quantities.ts';
-import { densityFromMassFraction } from '../../core/planning/strength/alcoholometry.ts';
+import { densityOfMixture } from '../../core/planning/strength/alcoholometry.ts';
 import {
-  abvFromUkProof,
-  abvFromUsProof,
   ethanolInPour,
   ethanolInPours,
   gramsOfEthanol,
   type Poured,
-  usProofFromAbv,
 } from '../../core/planning/strength/ethanol.ts';
 import {
   drinksOfMass,
   gramsPerDrink,
   standardDrinksIn,
 } from '../../core/planning/strength/standard-drinks.ts';
-import {
-  abvPercent,
-  degreesCelsius,
-  grams,
-  imperialFluidOunces,
-  massFraction,
-  millilitres,
-  usFluidOunces,
-} from '../../core/units.ts';
+import { abvPercent, grams, millilitres } from '../../core/units.ts';
 import published from './ethanol.json' with { type: 'json' };
 import { answerOf, expectWithin, type PublishedCase } from './published-case.ts';
 
@@ -50,13 +35,10 @@ const eachPour = (given: Given): Poured[] =>
   );
 
 const value = (given: Given, key: string): number => given[key] ?? Number.NaN;
-const gramsPerMillilitre = (fraction: number, temperature: number): number =>
-  densityFromMassFraction(massFraction(fraction), degreesCelsius(temperature)) / 1000;
-
 /** How each kind of case is asked of the product. */
 const methods: Record<string, (given: Given) => unknown> = {
-  ethanolDensity: (given) => gramsPerMillilitre(1, value(given, 'tempC')),
-  waterDensity: (given) => gramsPerMillilitre(0, value(given, 'tempC')),
+  ethanolDensity: () => densityOfMixture(1) / 1000,
+  waterDensity: () => densityOfMixture(0) / 1000,
   ethanolInPour: (given) => {
     const { volume, mass } = ethanolInPour(poured(given.volumeMl, given.abv));
     return { ethanolMl: volume, ethanolG: mass };
@@ -66,13 +48,14 @@ const methods: Record<string, (given: Given) => unknown> = {
   gramsFromEthanolMl: (given) => gramsOfEthanol(millilitres(value(given, 'ethanolMl'))),
   ukUnits: (given) => standardDrinksIn(ethanolInPour(poured(given.volumeMl, given.abv)), 'GB').drinks,
   ukUnitsTotal: (given) => standardDrinksIn(ethanolInPours(eachPour(given)), 'GB').drinks,
-  usProofFromAbv: (given) => usProofFromAbv(abvPercent(value(given, 'abv'))),
-  abvFromUsProof: (given) => abvFromUsProof(value(given, 'proof')),
-  abvFromUkProof: (given) => abvFromUkProof(value(given, 'proof')),
-  usFlOzToMl: (given) => millilitresOfUs(usFluidOunces(value(given, 'value'))),
-  impFlOzToMl: (given) => millilitresOfImperial(imperialFluidOunces(value(given, 'value'))),
-  mlToUsFlOz: (given) => usOf(millilitres(value(given, 'value'))),
-  mlToImpFlOz: (given) => imperialOf(millilitres(value(given, 'value'))),
+  abvFromUsProof: (given) => {
+    const read = strengthCell(`${value(given, 'proof')} proof`, undefined);
+    return read.is === 'fact' ? read.fact : null;
+  },
+  usFlOzToMl: (given) => value(given, 'value') * US_FLUID_OUNCE,
+  impFlOzToMl: (given) => value(given, 'value') * IMPERIAL_FLUID_OUNCE,
+  mlToUsFlOz: (given) => value(given, 'value') / US_FLUID_OUNCE,
+  mlToImpFlOz: (given) => value(given, 'value') / IMPERIAL_FLUID_OUNCE,
   poursPerBottle: (given) => {
     const bottle = millilitres(value(given, 'bottleMl'));
     const { fullPours, left } = poursPerBottle(bottle, millilitres(value(given, 'pourMl')));

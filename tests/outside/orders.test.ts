@@ -1,32 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { codesBetween } from '../../core/planning/serving/blind-codes.ts';
-import {
-  balanceOf,
-  bestBalance,
-  orderCount,
-  williamsSize,
-} from '../../core/planning/serving/order-balance.ts';
+import { balanceOf, williamsSize } from '../../core/planning/serving/order-balance.ts';
 import published from './orders.json';
 
 interface Input {
   readonly op: string;
   readonly rows?: readonly (readonly number[])[];
   readonly n?: number;
-  readonly guests?: number;
   readonly from?: number;
   readonly to?: number;
 }
 
-function reckon({ op, rows = [], n = 0, guests = 0, from = 0, to = 0 }: Input): unknown {
+function reckon({ op, rows = [], n = 0, from = 0, to = 0 }: Input): unknown {
   switch (op) {
     case 'designProperties':
       return balanceOf(rows);
-    case 'bestBalance':
-      return bestBalance(n, guests);
     case 'williamsSize':
       return williamsSize(n);
-    case 'factorial':
-      return orderCount(n);
     case 'threeDigitCodesAvailable':
       return codesBetween(from, to);
     default:

@@ -5,7 +5,7 @@ import {
   distinguishers,
   exactP,
 } from '../../core/panel/odd-one-out.ts';
-import { duoTrioOrders, TRIANGLE_ORDERS } from '../../core/panel/presentation-orders.ts';
+import { TRIANGLE_ORDERS } from '../../core/panel/presentation-orders.ts';
 import { expectPublished, type PublishedCase, unknownOperation } from './panel-cases.ts';
 import published from './panel-difference-tests.json';
 
@@ -20,8 +20,7 @@ type Input =
       confidence: number;
       sides: 1 | 2;
     }
-  | { op: 'triangleOrders' }
-  | { op: 'duoTrioOrders'; reference: 'constant' | 'balanced' };
+  | { op: 'triangleOrders' };
 
 function reckon(input: Input, expected: unknown): unknown {
   switch (input.op) {
@@ -48,8 +47,6 @@ function reckon(input: Input, expected: unknown): unknown {
     }
     case 'triangleOrders':
       return TRIANGLE_ORDERS;
-    case 'duoTrioOrders':
-      return duoTrioOrders(input.reference);
     default:
       return unknownOperation(input);
   }

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { friedmanCritical, friedmanExactP } from '../../core/panel/friedman-exact.ts';
-import { pageCritical, pageFromRankSums, pageTest } from '../../core/panel/page-trend.ts';
-import { rankCorrelation } from '../../core/panel/rank-correlation.ts';
-import { friedmanFromRankSums, friedmanTest, rankOrder } from '../../core/panel/ranking.ts';
+import { figuresOfRankSums, friedmanTest } from '../../core/panel/ranking.ts';
 import { nemenyiDifference, rankingDifferences, rankSumLsd } from '../../core/panel/ranking-differences.ts';
+import { compareOrders } from '../../core/panel/recap/order-comparison.ts';
+import { friedmanCritical, friedmanExactP } from './friedman-tables.ts';
 import { expectPublished, type PublishedCase, unknownOperation } from './panel-cases.ts';
 import published from './panel-ranking.json';
 
@@ -11,13 +10,11 @@ type Scores = (number | null)[][];
 type Input =
   | { op: 'friedman'; scores: Scores }
   | { op: 'friedmanExactP'; k: number; n: number; chi2: number }
-  | { op: 'friedmanCritical' | 'pageCritical' | 'fisherLsdRankSums'; k: number; n: number }
-  | { op: 'page'; scores: Scores }
-  | { op: 'pageFromRankSums' | 'friedmanFromRankSums'; rankSums: number[]; n: number }
+  | { op: 'friedmanCritical' | 'fisherLsdRankSums'; k: number; n: number }
+  | { op: 'friedmanFromRankSums'; rankSums: number[]; n: number }
   | { op: 'fisherLsdPairs'; rankSums: number[]; n: number; alpha: number }
   | { op: 'nemenyiCD'; n: number; k: number; alpha: number }
-  | { op: 'rankCorrelation'; x: (number | null)[]; y: (number | null)[] }
-  | { op: 'rankOrder'; scores: Scores; better: 'lower' | 'higher' };
+  | { op: 'rankOrder'; scores: number[][]; better: 'lower' | 'higher' };
 
 /** Large enough for every row of the printed tables; the product itself gives up much earlier. */
 const TABLE_BUDGET = 60_000_000;
@@ -42,9 +39,17 @@ function friedman(scores: Scores) {
   }
 }
 
-function page(scores: Scores) {
-  const test = pageTest(scores);
-  return test.status === 'tested' ? { ...test, L: test.l } : null;
+/** The places that the recap gives, in the order of the columns. */
+function rankOrder(scores: number[][], better: 'lower' | 'higher') {
+  const pours = (scores[0] ?? []).map((_, index) => index);
+  const compared = compareOrders(scores, pours, { better });
+  if (compared.status !== 'compared') return null;
+  const inOrder = [...compared.figures.places].sort((one, other) => one.pour - other.pour);
+  return {
+    n: scores.length,
+    rankSums: inOrder.map(({ rankSum }) => rankSum),
+    places: inOrder.map(({ place }) => place),
+  };
 }
 
 function reckon(input: Input, levels: readonly string[]): unknown {
@@ -58,23 +63,6 @@ function reckon(input: Input, levels: readonly string[]): unknown {
         const found = friedmanCritical({ ...input, alpha }, TABLE_BUDGET);
         return found.status === 'attainable' ? found : { critical: null, p: null };
       });
-    case 'page':
-      return page(input.scores);
-    case 'pageFromRankSums': {
-      const { l, pExactNoTies, ...rest } = pageFromRankSums(input.rankSums, input.n);
-      const figures: Record<string, unknown> = { ...rest, L: l, pExactNoTies };
-      for (const alpha of [0.05, 0.01, 0.001]) {
-        const critical = pageCritical(input.rankSums.length, input.n, alpha);
-        figures[`critical${alpha}`] = critical.status === 'attainable' ? critical.critical : null;
-        figures[`significantAt${alpha}`] = critical.status === 'attainable' && l >= critical.critical;
-      }
-      return figures;
-    }
-    case 'pageCritical':
-      return byLevel(levels, (alpha) => {
-        const found = pageCritical(input.k, input.n, alpha);
-        return found.status === 'attainable' ? found.critical : null;
-      });
     case 'fisherLsdRankSums':
       return byLevel(levels, (alpha) => rankSumLsd({ ...input, alpha }));
     case 'fisherLsdPairs': {
@@ -85,7 +73,7 @@ function reckon(input: Input, levels: readonly string[]): unknown {
       return { lsd: threshold, apart };
     }
     case 'friedmanFromRankSums': {
-      const { imanDavenport, ...figures } = friedmanFromRankSums(input.rankSums, input.n);
+      const { imanDavenport, ...figures } = figuresOfRankSums(input.rankSums, input.n);
       const panel = { n: input.n, k: input.rankSums.length };
       return {
         ...figures,
@@ -98,12 +86,6 @@ function reckon(input: Input, levels: readonly string[]): unknown {
     case 'nemenyiCD': {
       const { q, onMeanRanks, onRankSums } = nemenyiDifference(input);
       return { qAlpha: q, cdMeanRanks: onMeanRanks, cdRankSums: onRankSums };
-    }
-    case 'rankCorrelation': {
-      const found = rankCorrelation(input.x, input.y);
-      return found.status === 'correlated'
-        ? { ...found, kendallDistance: found.discordantPairs }
-        : { spearman: null, kendallTauB: null, kendallDistance: null };
     }
     case 'rankOrder':
       return rankOrder(input.scores, input.better);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { memoryStore } from '../../server/store/sqlite.ts';
 import type { Store } from '../../server/store/store.ts';
 import { largestFrame, type Refusal } from '../../shared/wire/protocol.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { House, houseKey } from './support/house.ts';
 
 let house: House;

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { TastingId } from '../../core/ids.ts';
-import { memoryStore } from '../../server/store/sqlite.ts';
 import type { IssuedKey } from '../../shared/wire/http.ts';
 import type { Refusal } from '../../shared/wire/protocol.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { credentials } from './support/device.ts';
 import { aKey, House, houseKey } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';

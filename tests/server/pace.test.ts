@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { memoryStore } from '../../server/store/sqlite.ts';
 import type { Store } from '../../server/store/store.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { credentials, type Device } from './support/device.ts';
 import { House } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';

@@ -4,10 +4,11 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId } from '../../core/ids.ts';
 import { levelOf } from '../../core/planning/serving/pouring.ts';
-import { memoryStore, openSqliteStore } from '../../server/store/sqlite.ts';
+import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { StoreFailure } from '../../server/store/store.ts';
 import { followAsHost } from '../../shared/follower/host-follower.ts';
 import type { PouringView } from '../../shared/wire/pouring.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { credentials, type Device, newId } from './support/device.ts';
 import { House } from './support/house.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Chance } from '../../server/chance.ts';
-import { memoryStore } from '../../server/store/sqlite.ts';
 import { type Sharing, sharings } from '../../shared/wire/sharing.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { credentials, type Device } from './support/device.ts';
 import { House, houseKey } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';

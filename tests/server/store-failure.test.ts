@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { memoryStore } from '../../server/store/sqlite.ts';
 import { type Store, StoreFailure } from '../../server/store/store.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { House } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';
 import { aPlan } from './support/plans.ts';

@@ -264,14 +264,3 @@ export const strictPresence = z.strictObject({
   screens: number,
   screensAsking: z.array(z.strictObject({ id: text, number })),
 });
-
-/** Everything the server says, by the name of the event. */
-export const strictViews = {
-  stage: strictStage,
-  seat: strictSeat,
-  host: strictHost,
-  'running-order': strictRunningOrder,
-  board: strictBoard,
-  notebook: strictNotebook,
-  presence: strictPresence,
-} as const;

@@ -3,13 +3,8 @@ import type { AbvPercent } from '../../units.ts';
 export type FigureName =
   | 'volume'
   | 'strength'
-  | 'density'
   | 'mass'
-  | 'mass fraction'
-  | 'temperature'
-  | 'proof'
   | 'drops'
-  | 'drop volume'
   | 'pour'
   | 'bottle'
   | 'vial'
@@ -58,13 +53,6 @@ const MOST_HEADS = 10_000;
 /** @throws FigureOutOfRange unless 0 <= given <= 1,000,000. */
 export const requireAmount = (figure: FigureName, given: number): void =>
   requireBetween(figure, given, 0, MOST);
-
-/** @throws FigureOutOfRange unless 0 < given <= 1,000,000. */
-export function requireSomething(figure: FigureName, given: number): void {
-  requireBetween(figure, given, 0, MOST);
-  if (given > 0) return;
-  throw new FigureOutOfRange(figure, given, `The ${figure} is 0. Give a number above 0.`);
-}
 
 /** @throws FigureOutOfRange unless given is a whole number from 0 to 10,000. */
 export function requireHeadCount(figure: FigureName, given: number): void {

@@ -40,7 +40,6 @@ export interface StepInputs {
   'mixed-strength': 'fraction' | 'density';
   'final-volume': 'mass' | 'density';
   'final-volume-by-strength': 'volume' | 'strength' | 'target';
-  contraction: 'parts' | 'finalVolume';
   'servings-in-bottle': 'bottle' | 'pour';
   'full-pours': 'servings';
   'left-in-bottle': 'bottle' | 'pours' | 'pour';
@@ -60,7 +59,6 @@ export interface StepInputs {
   'cost-line': 'price' | 'count';
   'cost-sum': 'lines';
   'cost-per-seat': 'total' | 'seats';
-  'cost-of-pour': 'price' | 'bottle' | 'pour';
   'share-of-limit': 'limit' | 'ethanol';
   'smaller-pours': 'pours' | 'share';
   'fewer-pours': 'limit' | 'smallest';

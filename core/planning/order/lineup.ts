@@ -147,13 +147,6 @@ export function weighOrder(pours: readonly PlannedPour[], options: LineupOptions
   };
 }
 
-/** How many pours stand in each flight, as a plan keeps it. */
-export function flightSizesOf(lineup: Lineup): readonly number[] {
-  const sizes: number[] = [];
-  for (const { flight } of lineup.steps) sizes[flight] = (sizes[flight] ?? 0) + 1;
-  return sizes;
-}
-
 /**
  * The order that carries over least, exactly, for up to 16 pours. The same pours give the same order however
  * they were listed: what the facts leave open is settled by id, and named in `equallyGood`.

@@ -1,4 +1,4 @@
-import { shuffled } from '../figures/shuffle.ts';
+import { shuffled } from '../../shuffle.ts';
 
 /**
  * Three-digit codes that mean nothing. Coding samples with three-digit random numbers is ISO 13299:2016; which

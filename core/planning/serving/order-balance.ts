@@ -56,48 +56,10 @@ export function balanceOf(rows: ServingRows): OrderBalance {
   };
 }
 
-export interface BestBalance {
-  readonly positionMin: number;
-  readonly positionMax: number;
-  readonly adjacentMeanPerOrderedPair: number;
-  readonly positionBalancePossible: boolean;
-  readonly carryoverBalancePossible: boolean;
-}
-
-/**
- * The best that `guests` orders of `n` samples can do: m guests give m(n - 1) neighbours over n(n - 1) ordered
- * pairs, and each sample floor(m/n) or ceil(m/n) times in each position. Carry-over balance needs a multiple
- * of n guests for even n, of 2n for odd n (Williams 1949; the few single squares known for odd composite n are
- * not used).
- * Throws a RangeError unless both are whole numbers from 1.
- */
-export function bestBalance(n: number, guests: number): BestBalance {
-  if (!Number.isInteger(n) || n < 1 || !Number.isInteger(guests) || guests < 1) {
-    throw new RangeError('A design needs at least one sample and one guest, in whole numbers.');
-  }
-  return {
-    positionMin: Math.floor(guests / n),
-    positionMax: Math.ceil(guests / n),
-    adjacentMeanPerOrderedPair: guests / n,
-    positionBalancePossible: guests % n === 0,
-    carryoverBalancePossible: guests % williamsSize(n) === 0,
-  };
-}
-
 /** Rows in the smallest Williams design of n samples: n for even n, 2n for odd n (Williams 1949); one of one. */
 export function williamsSize(n: number): number {
   if (!Number.isInteger(n) || n < 1)
     throw new RangeError('A design needs at least one sample, in whole numbers.');
   if (n === 1) return 1;
   return n % 2 === 0 ? n : 2 * n;
-}
-
-/** How many orders n samples can be served in. Exact to 18; throws a RangeError beyond or below 0. */
-export function orderCount(n: number): number {
-  if (!Number.isInteger(n) || n < 0 || n > 18) {
-    throw new RangeError('Orders are counted exactly for 0 to 18 samples.');
-  }
-  let count = 1;
-  for (let factor = 2; factor <= n; factor++) count *= factor;
-  return count;
 }

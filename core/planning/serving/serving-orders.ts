@@ -1,4 +1,4 @@
-import { shuffled } from '../figures/shuffle.ts';
+import { shuffled } from '../../shuffle.ts';
 import { balanceOf, type OrderBalance, type ServingRows, williamsSize } from './order-balance.ts';
 
 /**
@@ -89,13 +89,6 @@ export function servingOrderOf(design: ServingDesign, seat: number): readonly (r
   if (!Number.isInteger(seat) || seat < 0)
     throw new RangeError('Seats are numbered from 0, in whole numbers.');
   return design.flights.map(({ rows }) => rows[seat % rows.length] ?? []);
-}
-
-/** The lowest seat number that nobody has: where a late guest sits, so that a row given up is filled first. */
-export function nextSeat(taken: readonly number[]): number {
-  let seat = 0;
-  while (taken.includes(seat)) seat++;
-  return seat;
 }
 
 export interface ServedBalance {

@@ -1,7 +1,6 @@
-import { type Millilitres, type MinorUnits, minorUnits } from '../../units.ts';
+import { type MinorUnits, minorUnits } from '../../units.ts';
 import { FigureOutOfRange, requireBetween, requireHeadCount } from '../figures/figure-errors.ts';
 import { figure, type Reckoning, step } from '../figures/reckoning.ts';
-import { steadyCeiling } from '../figures/rounding.ts';
 
 /** So many things at one price, all in one currency: bottles, hired glasses, the room. */
 export interface CostLine {
@@ -85,27 +84,4 @@ export function costPerSeat(currency: string, lines: readonly CostLine[], seats:
       ),
     ],
   };
-}
-
-export interface PourCost {
-  /** Rounded up to the whole minor unit. */
-  readonly cost: MinorUnits;
-  readonly reckoning: Reckoning;
-}
-
-/**
- * The share of a bottle's price that is in one glass, for comparing drinks by price.
- * @throws FigureOutOfRange for a bad price, or a pour or bottle outside 0.01..100,000 mL.
- */
-export function costOfPour(price: MinorUnits, bottle: Millilitres, pour: Millilitres): PourCost {
-  requirePrice(price);
-  requireBetween('bottle', bottle, 0.01, 100_000);
-  requireBetween('pour', pour, 0.01, 100_000);
-  const cost = minorUnits(steadyCeiling((price * pour) / bottle));
-  const inputs = {
-    price: figure(price, 'minor units'),
-    bottle: figure(bottle, 'mL'),
-    pour: figure(pour, 'mL'),
-  };
-  return { cost, reckoning: [step('cost-of-pour', inputs, figure(cost, 'minor units'), 'definition')] };
 }

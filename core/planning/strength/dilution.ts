@@ -1,89 +1,109 @@
+import { type AbvPercent, abvPercent, type Millilitres, millilitres } from '../../units.ts';
 import {
-  type AbvPercent,
-  abvPercent,
-  type Grams,
-  grams,
-  type MassFraction,
-  type Millilitres,
-  millilitres,
-} from '../../units.ts';
-import {
+  FigureOutOfRange,
   requireAmount,
-  requireBetween,
   requireHeadCount,
   requireStrength,
 } from '../figures/figure-errors.ts';
 import { figure, type Reckoning, step } from '../figures/reckoning.ts';
-import { massFractionFromAbv } from './alcoholometry.ts';
-import { blend, contractionStep, gramsPerMillilitre, type Mixture, massOf } from './blending.ts';
+import {
+  abvFromMassFraction,
+  densityFromAbv,
+  densityOfMixture,
+  massFractionFromAbv,
+} from './alcoholometry.ts';
 import type { Poured } from './ethanol.ts';
 
-/** 20 drops of water to the millilitre. Droppers differ: a host may count their own. */
-export const MEDICINE_DROP: Millilitres = millilitres(0.05);
+/** 20 drops of water to the millilitre (United States Pharmacopeia, medicine dropper; from memory). Droppers differ. */
+export const dropOfWater: Millilitres = millilitres(0.05);
 
 /** Far below what a label can say; beneath it the sum would ask for a lake. */
-const LEAST_TARGET = abvPercent(0.01);
+const leastTarget = abvPercent(0.01);
 
-const WATER: AbvPercent = abvPercent(0);
+/** Density of water at 20 °C, g/mL. */
+const waterDensity = densityOfMixture(0) / 1000;
 
-/** Strength and volume after water. @throws FigureOutOfRange as blend. */
-export const abvAfterWater = (drink: Poured, water: Millilitres): Mixture =>
-  blend([drink, { volume: water, strength: WATER }]);
+export interface Diluted {
+  readonly strength: AbvPercent;
+  /** Less than the parts together: ethanol and water shrink as they mix. */
+  readonly volume: Millilitres;
+  readonly reckoning: Reckoning;
+}
+
+function massStep({ volume, strength }: Poured) {
+  const density = densityFromAbv(strength);
+  return step(
+    'source-mass',
+    {
+      volume: figure(volume, 'mL'),
+      strength: figure(strength, '% vol'),
+      density: figure(density, 'kg/m3'),
+    },
+    figure((volume * density) / 1000, 'g'),
+    'oiml-r22',
+  );
+}
 
 /**
- * Volume of a whole number of drops.
- * @throws FigureOutOfRange for drops that are not a whole number from 0, or a drop without volume.
+ * Strength and volume after water, by mass balance at 20 °C: masses add up, volumes do not. Source of the densities:
+ * OIML R 22. Sugar and extract are not counted, so it is for spirits and dry drinks.
+ * @throws FigureOutOfRange for a bad volume or strength, or when there is nothing in the glass.
  */
-export function waterOfDrops(drops: number, drop: Millilitres = MEDICINE_DROP): Millilitres {
-  requireHeadCount('drops', drops);
-  requireBetween('drop volume', drop, 0.001, 1);
-  return millilitres(drops * drop);
-}
-
-/** Drops in a volume of water, with its fraction: round it where it is shown. @throws FigureOutOfRange */
-export function dropsOfWater(water: Millilitres, drop: Millilitres = MEDICINE_DROP): number {
+export function afterWater(drink: Poured, water: Millilitres): Diluted {
+  requireAmount('volume', drink.volume);
   requireAmount('volume', water);
-  requireBetween('drop volume', drop, 0.001, 1);
-  return water / drop;
-}
-
-export interface MixtureWithDrops extends Mixture {
-  readonly water: Millilitres;
-}
-
-/** Strength and volume after drops of water. @throws FigureOutOfRange as waterOfDrops and blend. */
-export function abvAfterDrops(drink: Poured, drops: number, drop = MEDICINE_DROP): MixtureWithDrops {
-  const water = waterOfDrops(drops, drop);
-  const inputs = { drops: figure(drops, 'drops'), perDrop: figure(drop, 'mL') };
-  const source = drop === MEDICINE_DROP ? 'medicine-dropper' : 'definition';
-  const mixture = abvAfterWater(drink, water);
+  requireStrength(drink.strength);
+  if (drink.volume + water === 0) {
+    throw new FigureOutOfRange('volume', 0, 'There is nothing to mix. Give a volume above 0.');
+  }
+  // What is not mixed stays what it is; going through the inverse would shake the last digits.
+  if (water === 0) return { strength: drink.strength, volume: drink.volume, reckoning: [] };
+  const source = massStep(drink);
+  const mass = source.result.value + water * waterDensity;
+  const ethanol = source.result.value * massFractionFromAbv(drink.strength);
+  const fraction = Math.min(1, ethanol / mass);
+  const density = figure(densityOfMixture(fraction), 'kg/m3');
+  const strength = abvFromMassFraction(fraction);
+  const volume = millilitres((1000 * mass) / density.value);
   return {
-    ...mixture,
-    water,
-    reckoning: [step('drop-water', inputs, figure(water, 'mL'), source), ...mixture.reckoning],
+    strength,
+    volume,
+    reckoning: [
+      source,
+      step(
+        'mixed-mass-fraction',
+        { ethanol: figure(ethanol, 'g'), mass: figure(mass, 'g') },
+        figure(fraction, '1'),
+        'definition',
+      ),
+      step(
+        'mixed-strength',
+        { fraction: figure(fraction, '1'), density },
+        figure(strength, '% vol'),
+        'oiml-r22',
+      ),
+      step('final-volume', { mass: figure(mass, 'g'), density }, figure(volume, 'mL'), 'oiml-r22'),
+    ],
   };
 }
 
-/**
- * Water by mass, in the unit of the given mass, that brings a liquid from one mass fraction of ethanol down to
- * another: m (from / to - 1).
- * @throws FigureOutOfRange unless 0.000001 <= to <= from <= 1.
- */
-export function waterMassToReach(mass: Grams, from: MassFraction, to: MassFraction): Grams {
-  requireAmount('mass', mass);
-  requireBetween('mass fraction', from, 0, 1);
-  requireBetween('mass fraction', to, 0.000001, from);
-  return grams(mass * (from / to - 1));
+/** The same after whole drops. @throws FigureOutOfRange as afterWater, and for drops that are not whole or below 0. */
+export function afterDrops(drink: Poured, drops: number): Diluted {
+  requireHeadCount('drops', drops);
+  const water = millilitres(drops * dropOfWater);
+  const diluted = afterWater(drink, water);
+  const inputs = { drops: figure(drops, 'drops'), perDrop: figure(dropOfWater, 'mL') };
+  return {
+    ...diluted,
+    reckoning: [step('drop-water', inputs, figure(water, 'mL'), 'medicine-dropper'), ...diluted.reckoning],
+  };
 }
 
 export type WaterToReach =
   | {
       readonly kind: 'add-water';
       readonly water: Millilitres;
-      readonly finalVolume: Millilitres;
-      readonly contraction: Millilitres;
-      /** What the cross-multiplication without contraction would have said. */
-      readonly naiveWater: Millilitres;
+      readonly volume: Millilitres;
       readonly reckoning: Reckoning;
     }
   /** The target is above the drink: water cannot raise strength. */
@@ -92,7 +112,8 @@ export type WaterToReach =
   | { readonly kind: 'never-reached' };
 
 /**
- * Water at 20 °C that brings a drink down to a target strength.
+ * Water at 20 °C that brings a drink down to a target strength: its mass is m (from / to - 1), with the mass fractions
+ * of ethanol before and after.
  * @throws FigureOutOfRange for a volume below 0 or a strength outside 0..100.
  */
 export function waterToReach(drink: Poured, target: AbvPercent): WaterToReach {
@@ -100,65 +121,43 @@ export function waterToReach(drink: Poured, target: AbvPercent): WaterToReach {
   requireStrength(drink.strength);
   requireStrength(target);
   if (target > drink.strength) return { kind: 'target-above-drink' };
-  if (target < LEAST_TARGET && target < drink.strength) return { kind: 'never-reached' };
-  const from = massFractionFromAbv(drink.strength);
-  const to = massFractionFromAbv(target);
-  const ratio = drink.strength === target ? 1 : drink.strength / target;
-  const sourceMass = massOf(drink);
-  const waterMass = drink.strength === target ? grams(0) : waterMassToReach(sourceMass, from, to);
-  const water = millilitres(waterMass / gramsPerMillilitre(WATER));
-  const finalVolume = millilitres(drink.volume * ratio);
+  if (target === drink.strength) {
+    return { kind: 'add-water', water: millilitres(0), volume: drink.volume, reckoning: [] };
+  }
+  if (target < leastTarget) return { kind: 'never-reached' };
+  const from = figure(massFractionFromAbv(drink.strength), '1');
+  const to = figure(massFractionFromAbv(target), '1');
+  const source = massStep(drink);
+  const mass = figure(source.result.value * (from.value / to.value - 1), 'g');
+  const water = millilitres(mass.value / waterDensity);
+  const volume = millilitres((drink.volume * drink.strength) / target);
+  const strength = figure(drink.strength, '% vol');
   return {
     kind: 'add-water',
     water,
-    finalVolume,
-    contraction: millilitres(drink.volume + water - finalVolume),
-    naiveWater: millilitres(drink.volume * (ratio - 1)),
+    volume,
     reckoning: [
-      step(
-        'source-mass',
-        {
-          volume: figure(drink.volume, 'mL'),
-          strength: figure(drink.strength, '% vol'),
-          density: figure(1000 * gramsPerMillilitre(drink.strength), 'kg/m3'),
-        },
-        figure(sourceMass, 'g'),
-        'oiml-r22',
-      ),
-      step(
-        'source-mass-fraction',
-        { strength: figure(drink.strength, '% vol') },
-        figure(from, '1'),
-        'oiml-r22',
-      ),
-      step('target-mass-fraction', { strength: figure(target, '% vol') }, figure(to, '1'), 'oiml-r22'),
+      source,
+      step('source-mass-fraction', { strength }, from, 'oiml-r22'),
+      step('target-mass-fraction', { strength: figure(target, '% vol') }, to, 'oiml-r22'),
       step(
         'water-mass',
-        {
-          sourceMass: figure(sourceMass, 'g'),
-          sourceFraction: figure(from, '1'),
-          targetFraction: figure(to, '1'),
-        },
-        figure(waterMass, 'g'),
+        { sourceMass: source.result, sourceFraction: from, targetFraction: to },
+        mass,
         'definition',
       ),
       step(
         'water-volume',
-        { mass: figure(waterMass, 'g'), density: figure(1000 * gramsPerMillilitre(WATER), 'kg/m3') },
+        { mass, density: figure(1000 * waterDensity, 'kg/m3') },
         figure(water, 'mL'),
         'oiml-r22',
       ),
       step(
         'final-volume-by-strength',
-        {
-          volume: figure(drink.volume, 'mL'),
-          strength: figure(drink.strength, '% vol'),
-          target: figure(target, '% vol'),
-        },
-        figure(finalVolume, 'mL'),
+        { volume: figure(drink.volume, 'mL'), strength, target: figure(target, '% vol') },
+        figure(volume, 'mL'),
         'definition',
       ),
-      contractionStep(drink.volume + water, finalVolume),
     ],
   };
 }

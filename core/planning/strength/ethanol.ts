@@ -1,12 +1,5 @@
-import {
-  type AbvPercent,
-  abvPercent,
-  type Grams,
-  grams,
-  type Millilitres,
-  millilitres,
-} from '../../units.ts';
-import { requireAmount, requireBetween, requireStrength } from '../figures/figure-errors.ts';
+import { type AbvPercent, type Grams, grams, type Millilitres, millilitres } from '../../units.ts';
+import { requireAmount, requireStrength } from '../figures/figure-errors.ts';
 import { figure, type Reckoning, step } from '../figures/reckoning.ts';
 
 /** Density of ethanol at 20 °C, g/mL. Source: OIML R 22, row 100 % vol. */
@@ -79,38 +72,4 @@ export function ethanolInPours(pours: readonly Poured[]): ReckonedEthanol {
       step('ethanol-sum', { pours: count }, figure(mass, 'g'), 'definition'),
     ],
   };
-}
-
-/** 100 degrees of the old British proof at 20 °C; other tables print 57.1 to 57.15. */
-const UK_PROOF_SPIRIT = 57.15;
-
-/**
- * US proof of a strength: twice the per cent by volume. (27 CFR 30.11, at 60 °F; the step from 20 °C to 60 °F
- * is below what a label shows.)
- * @throws FigureOutOfRange for a strength outside 0..100.
- */
-export function usProofFromAbv(strength: AbvPercent): number {
-  requireStrength(strength);
-  return 2 * strength;
-}
-
-/** @throws FigureOutOfRange for a proof outside 0..200. */
-export function abvFromUsProof(proof: number): AbvPercent {
-  requireBetween('proof', proof, 0, 200);
-  return abvPercent(proof / 2);
-}
-
-/**
- * Strength of an old British proof degree, in proportion to 100 degrees = 57.15 % vol, as labels were printed.
- * @throws FigureOutOfRange for a proof outside 0..174.9, beyond which there is no such spirit.
- */
-export function abvFromUkProof(proof: number): AbvPercent {
-  requireBetween('proof', proof, 0, 174.9);
-  return abvPercent((proof * UK_PROOF_SPIRIT) / 100);
-}
-
-/** @throws FigureOutOfRange for a strength outside 0..100. */
-export function ukProofFromAbv(strength: AbvPercent): number {
-  requireStrength(strength);
-  return (100 * strength) / UK_PROOF_SPIRIT;
 }

@@ -7,13 +7,6 @@ import { layOutMat, type MatLayout, type MatTooSmall, type MatWish } from './mat
 export const placeWidths = { leastMm: 914, comfortableToMm: 1219, withComputerMm: 1524 } as const;
 export const placeDepthMm = 380;
 
-/**
- * What colours are judged by: uniform light near 6500 K without shadows, surroundings matt and neutral, the glass
- * held against white. Source: ISO 8589, Sensory analysis: general guidance
- * for the design of test rooms (from memory).
- */
-export const viewing = { lightKelvin: 6500, ground: 'white', surroundings: 'matt-neutral' } as const;
-
 /** Usual sizes in mm (common practice, no source): spit cup, tumbler of water, A5 sheet, laptop. */
 const cupMm = 90;
 const tumblerMm = 70;

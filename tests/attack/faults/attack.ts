@@ -1,5 +1,5 @@
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import { House } from '../../server/support/house.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { until } from '../../support/until.ts';
 import { type FaultyGuest, seatGuest } from './guest.ts';
 import { type FaultProxy, openFaultProxy } from './proxy.ts';

@@ -1,12 +1,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import type { Store } from '../../../server/store/store.ts';
 import type { CreatedTasting } from '../../../shared/wire/http.ts';
 import { credentials, type Device } from '../../server/support/device.ts';
 import { House, houseKey } from '../../server/support/house.ts';
 import { ManualClock } from '../../server/support/manual-clock.ts';
 import { temporaryFolder } from '../../server/support/process.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 
 /** What must not be reached by any path. */
 export const outsideThePages = 'this-file-lies-outside-the-pages';

@@ -1,12 +1,12 @@
 import { pino } from 'pino';
 import type { SeatId } from '../../../core/ids.ts';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import type { Store } from '../../../server/store/store.ts';
 import type { CreatedTasting } from '../../../shared/wire/http.ts';
 import { credentials, type Device } from '../../server/support/device.ts';
 import { aKey, House, houseKey } from '../../server/support/house.ts';
 import { ManualClock } from '../../server/support/manual-clock.ts';
 import { aPlan } from '../../server/support/plans.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import type { Ledger } from './ledger.ts';
 
 const fields = ['look', 'nose', 'palate', 'finish', 'thoughts'] as const;

@@ -11,7 +11,6 @@ import {
   oddGlass,
   TRIANGLE_ORDERS,
   type TriangleOrder,
-  triangleOrderForLateSeat,
   triangleOrdersForSeats,
 } from '../../../core/panel/presentation-orders.ts';
 import { isFiniteThroughout } from './panel-arbitraries.ts';
@@ -165,15 +164,6 @@ describe('orders of the glasses', () => {
       const odd = order[oddGlass(order)];
       expect([...order].filter((letter) => letter === odd)).toHaveLength(1);
     }
-  });
-
-  it('give a late guest an order that fewest have', () => {
-    const given = triangleOrdersForSeats(8, seeded(3));
-    for (let seed = 1; seed <= 40; seed += 1) {
-      const late = triangleOrderForLateSeat(given, seeded(seed));
-      expect(given.filter((order) => order === late)).toHaveLength(1);
-    }
-    expect(TRIANGLE_ORDERS).toContain(triangleOrderForLateSeat([], seeded(5)));
   });
 
   it('refuse half a seat', () => {

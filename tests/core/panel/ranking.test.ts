@@ -1,21 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { friedmanCritical, friedmanExactP } from '../../../core/panel/friedman-exact.ts';
-import { midRanks, tieTerm } from '../../../core/panel/mid-ranks.ts';
-import { pageCritical, pageTest } from '../../../core/panel/page-trend.ts';
-import { friedmanFromRankSums, friedmanTest, rankOrder } from '../../../core/panel/ranking.ts';
+import { columnSums, midRanks, tieTerm } from '../../../core/panel/mid-ranks.ts';
+import { figuresOfRankSums, friedmanTest } from '../../../core/panel/ranking.ts';
 import {
   nemenyiDifference,
   rankingDifferences,
   rankSumLsd,
 } from '../../../core/panel/ranking-differences.ts';
+import { compareOrders } from '../../../core/panel/recap/order-comparison.ts';
 import { arrangementCount, exactSpreadTail } from '../../../core/panel/row-permutations.ts';
+import { friedmanCritical, friedmanExactP } from '../../outside/friedman-tables.ts';
 import {
   arrangedTables,
   columnOrder,
   isFiniteThroughout,
   panelOf,
-  permutations,
   reordered,
   roughTable,
 } from './panel-arbitraries.ts';
@@ -52,7 +51,7 @@ describe('the exact distribution', () => {
         const test = friedmanTest(rows);
         if (test.status !== 'tested') return true;
         const statistics = arrangedTables(rows).map((table) => {
-          const sums = rankOrder(table, 'lower').rankSums;
+          const sums = columnSums(table.map(midRanks));
           return sums.reduce((sum, each) => sum + each * each, 0);
         });
         const seen = test.rankSums.reduce((sum, each) => sum + each * each, 0);
@@ -163,8 +162,8 @@ describe("Friedman's test", () => {
         [1, 2, 3],
       ]),
     ).toMatchObject({ kendallW: 1, imanDavenport: null });
-    expect(friedmanFromRankSums([3, 6, 9], 3).imanDavenport).toBeNull();
-    expect(() => friedmanFromRankSums([3], 3)).toThrow(RangeError);
+    expect(figuresOfRankSums([3, 6, 9], 3).imanDavenport).toBeNull();
+    expect(() => figuresOfRankSums([3], 3)).toThrow(RangeError);
     expect(() => friedmanCritical({ k: 1, n: 3, alpha: 0.05 })).toThrow(RangeError);
   });
 
@@ -181,47 +180,13 @@ describe('the order of the room', () => {
       [9, 5, 1],
       [8, 8, 2],
     ];
-    expect(rankOrder(marks, 'higher').places).toEqual([1, 2, 3]);
-    expect(rankOrder(marks, 'lower').places).toEqual([3, 2, 1]);
-    expect(rankOrder([], 'lower')).toEqual({ n: 0, rankSums: [], places: [] });
-  });
-});
-
-describe("Page's test", () => {
-  it('equals full enumeration on tiny panels, ties and all', () => {
-    fc.assert(
-      fc.property(panelOf(3, 3), (rows) => {
-        const test = pageTest(rows);
-        if (test.status !== 'tested') return false;
-        const l = (table: number[][]) =>
-          rankOrder(table, 'lower').rankSums.reduce((sum, each, index) => sum + (index + 1) * each, 0);
-        const tables = arrangedTables(rows);
-        const share = tables.filter((table) => l(table) >= test.l).length / tables.length;
-        return close(test.pExact, share);
-      }),
-      { numRuns: 60 },
-    );
-  });
-
-  it('has critical values that the exact p confirms', () => {
-    const found = pageCritical(4, 2, 0.05);
-    if (found.status !== 'attainable') expect.fail(found.status);
-    const ls = permutations([1, 2, 3, 4]).flatMap((one) =>
-      permutations([1, 2, 3, 4]).map((other) =>
-        one.reduce((sum, rank, index) => sum + (index + 1) * (rank + (other[index] ?? 0)), 0),
-      ),
-    );
-    const share = (least: number) => ls.filter((l) => l >= least).length / ls.length;
-    expect(share(found.critical)).toBeLessThanOrEqual(0.05);
-    expect(share(found.critical - 1)).toBeGreaterThan(0.05);
-  });
-
-  it('never gives a figure that is no number, and has outcomes for what cannot be tested', () => {
-    fc.assert(fc.property(roughTable, (table) => isFiniteThroughout(pageTest(table))));
-    expect(pageTest([])).toEqual({ status: 'no-judges' });
-    expect(pageTest([[1], [2]])).toEqual({ status: 'one-sample' });
-    expect(pageCritical(12, 5, 0.05)).toEqual({ status: 'too-large' });
-    expect(() => pageCritical(3, 0, 0.05)).toThrow(RangeError);
+    const order = (better: 'lower' | 'higher') => {
+      const compared = compareOrders(marks, ['a', 'b', 'c'], { better });
+      return compared.status === 'compared' ? compared.figures.places.map(({ pour }) => pour) : compared;
+    };
+    expect(order('higher')).toEqual(['a', 'b', 'c']);
+    expect(order('lower')).toEqual(['c', 'b', 'a']);
+    expect(compareOrders([], [], { better: 'lower' })).toEqual({ status: 'none', reason: 'no-answers' });
   });
 });
 

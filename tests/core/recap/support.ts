@@ -1,8 +1,17 @@
 import { pourId, seatId } from '../../../core/ids.ts';
 import { type EveningRecap, eveningRecap } from '../../../core/recap/evening-recap.ts';
-import { blankMarks, type PageMarks, type PermittedPage } from '../../../core/recap/permitted-page.ts';
+import type { PageMarks, PermittedPage } from '../../../core/recap/permitted-page.ts';
 import { asPlanned } from '../../../core/recap/planned-course.ts';
 import type { EveningTold } from '../../support/evening.ts';
+
+const blankMarks: PageMarks = {
+  colour: null,
+  words: [],
+  structure: {},
+  liking: null,
+  place: null,
+  oddGlass: null,
+};
 
 /** A page of an evening's test; sealed as it is unless told otherwise. */
 export function page(

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId, seatId } from '../../../core/ids.ts';
 import { deadlinesOf } from '../../../core/session/deadlines.ts';
-import { evolve } from '../../../core/session/evolve.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { seconds } from '../../../core/units.ts';
 import { ash, birch, cedar, doorsAt, EveningTold } from '../../support/evening.ts';
+import { evolve } from '../../support/evolve.ts';
 import { planOf } from '../../support/plans.ts';
 
 /** What happens, event by event, and what is true afterwards. */

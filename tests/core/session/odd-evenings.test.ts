@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { deadlinesOf } from '../../../core/session/deadlines.ts';
-import { forecastOf } from '../../../core/session/fitting.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { hostView } from '../../../core/session/views/host.ts';
 import { epochMs } from '../../../core/units.ts';
 import { timetableOf } from '../../../host/conduct/pace/timetable.ts';
 import { wallAt } from '../../../host/plan/wall-time.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
+import { forecastOf } from '../../support/forecast.ts';
 import { planOf } from '../../support/plans.ts';
 
 const crowd = (count: number) => Array.from({ length: count }, (_, index) => `guest-${index}`);

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, seatId } from '../../../core/ids.ts';
-import { aheadOf, forecastOf } from '../../../core/session/fitting.ts';
+import { aheadOf } from '../../../core/session/fitting.ts';
 import { epochMs } from '../../../core/units.ts';
 import { EveningTold } from '../../support/evening.ts';
+import { forecastOf } from '../../support/forecast.ts';
 import { planOf } from '../../support/plans.ts';
 
 const remote = (evening: EveningTold, name: string) => {

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decide } from '../../../core/session/decide.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
-import { evolve, evolveAll } from '../../../core/session/evolve.ts';
+import { evolveAll } from '../../../core/session/evolve.ts';
 import { type Session, unopened } from '../../../core/session/state.ts';
 import { durationMs, epochMs } from '../../../core/units.ts';
+import { evolve } from '../../support/evolve.ts';
 import { opening, plans, steps } from '../../support/random-evenings.ts';
 
 /** Writing to what is frozen throws. */

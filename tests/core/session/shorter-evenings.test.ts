@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId } from '../../../core/ids.ts';
 import type { HostCommand } from '../../../core/session/command.ts';
-import { aheadOf, fitTo, forecastOf } from '../../../core/session/fitting.ts';
+import { aheadOf, fitTo } from '../../../core/session/fitting.ts';
 import { playable } from '../../../core/session/position.ts';
 import { runningOrderView } from '../../../core/session/views/host.ts';
 import { epochMs, seconds } from '../../../core/units.ts';
 import { EveningTold } from '../../support/evening.ts';
+import { forecastOf } from '../../support/forecast.ts';
 import { planOf } from '../../support/plans.ts';
 
 const evening = () =>

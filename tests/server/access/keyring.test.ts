@@ -2,8 +2,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { seatId, tastingId } from '../../../core/ids.ts';
 import { durationMs, later } from '../../../core/units.ts';
 import { hashOf, Keyring, mayHost } from '../../../server/access/keys.ts';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import type { KeyRow, Store } from '../../../server/store/store.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
 import { ManualClock } from '../support/manual-clock.ts';
 

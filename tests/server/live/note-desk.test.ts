@@ -2,10 +2,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, seatId, tastingId } from '../../../core/ids.ts';
 import { NoteDesk } from '../../../server/live/note-desk.ts';
 import { refusal } from '../../../server/refusal.ts';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import type { Store } from '../../../server/store/store.ts';
 import type { NoteSave, NoteShare } from '../../../shared/wire/notebook.ts';
 import { ash, birch, EveningTold } from '../../support/evening.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
 import { ManualClock } from '../support/manual-clock.ts';
 

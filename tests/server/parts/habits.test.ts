@@ -3,8 +3,8 @@ import { tastingId } from '../../../core/ids.ts';
 import { noHabits } from '../../../core/running-order/forecast.ts';
 import { epochMs } from '../../../core/units.ts';
 import { habitsOfHouse } from '../../../server/live/habits.ts';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
 
 /** An evening in which everything took `factor` times its planned time. */

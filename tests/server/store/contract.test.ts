@@ -5,9 +5,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId, seatId, tastingId } from '../../../core/ids.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
 import { epochMs } from '../../../core/units.ts';
-import { memoryStore, openSqliteStore } from '../../../server/store/sqlite.ts';
+import { openSqliteStore } from '../../../server/store/sqlite.ts';
 import { type Store, StoreFailure } from '../../../server/store/store.ts';
 import type { Sharing } from '../../../shared/wire/sharing.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
 
 /** One suite that every store has to pass. */

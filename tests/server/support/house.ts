@@ -3,8 +3,8 @@ import type { SeatId, TastingId } from '../../../core/ids.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { type RunningServer, type ServerOptions, startServer } from '../../../server/app.ts';
 import type { Log } from '../../../server/log.ts';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import type { CreatedTasting, KeptPhoto, TakenSeat } from '../../../shared/wire/http.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { credentials, Device, newId } from './device.ts';
 import { aPlan } from './plans.ts';
 

@@ -2,9 +2,9 @@ import { type CommandId, commandId, cueId, type SeatId, seatId, tastingId } from
 import type { GuestCommand } from '../../../core/session/command.ts';
 import { durationMs } from '../../../core/units.ts';
 import { Conductor } from '../../../server/live/conductor.ts';
-import { memoryStore } from '../../../server/store/sqlite.ts';
 import type { KeyRow, Store } from '../../../server/store/store.ts';
 import type { HostAsk } from '../../../shared/wire/commands.ts';
+import { memoryStore } from '../../support/memory-store.ts';
 import { listeningLog } from './house.ts';
 import { ManualClock } from './manual-clock.ts';
 import { type Overheard, overheardServer } from './overheard.ts';

@@ -3,12 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { cueId, pourId } from '../../../core/ids.ts';
 import { fitAhead } from '../../../core/running-order/fit-ahead.ts';
 import type { HostCommand } from '../../../core/session/command.ts';
-import { aheadOf as aheadOnServer, forecastOf } from '../../../core/session/fitting.ts';
+import { aheadOf as aheadOnServer } from '../../../core/session/fitting.ts';
 import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
 import { durationMs, epochMs, seconds } from '../../../core/units.ts';
 import { aheadOf, timetableOf } from '../../../host/conduct/pace/timetable.ts';
 import { previewOf } from '../../../host/conduct/pace/wished-end.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
+import { forecastOf } from '../../support/forecast.ts';
 import { planOf } from '../../support/plans.ts';
 
 /** What a host's device has been told, over the wire. */

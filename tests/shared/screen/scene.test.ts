@@ -4,7 +4,7 @@ import { epochMs } from '../../../core/units.ts';
 import { sceneOf } from '../../../guest/screen/scene.ts';
 import { waterEvery, waterIsDue } from '../../../guest/stage/water-reminder.ts';
 import type { BoardView } from '../../../shared/wire/board.ts';
-import type { CueKind, StageFinished, StageUnderWay, Step } from '../../../shared/wire/views.ts';
+import type { CueKind, StageUnderWay, StageView, Step } from '../../../shared/wire/views.ts';
 
 const now = epochMs(1_900_000_000_000);
 const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
@@ -81,7 +81,7 @@ describe('what the room screen is given to', () => {
   it('ends with the goodbye', () => {
     const { cue, next, takesEffectAt, clock, progress, pacedBy, lastWaterAt, reminder, ...base } =
       stageAt('farewell');
-    const over: StageFinished = { ...base, status: 'finished', finishedAt: now };
+    const over: StageView = { ...base, status: 'finished', finishedAt: now };
     expect(sceneOf(over, board).is).toBe('farewell');
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import * as computed from '../../../core/drinks/colour/swatches.ts';
 import * as carried from '../../../shared/words/swatches.ts';
+import * as computed from '../../support/colour/swatches.ts';
 
 /**
- * Phones carry the computed swatches as a plain table. When a model in core changes, `npx vitest -u` on this
+ * Phones carry the computed swatches as a plain table. When a model changes, `npx vitest -u` on this
  * file writes the table anew, and anything else that drifts fails here.
  */
 const header = `/** The colour of one step of a drink's range, with the code of its word. */
@@ -16,7 +16,7 @@ export interface Swatch {
   readonly range?: 'white' | 'rose' | 'red';
 }
 
-// Written by tests/shared/words/swatches.test.ts from the models in core/drinks/colour: change those, not this.
+// Written by tests/shared/words/swatches.test.ts from the models in tests/support/colour: change those, not this.
 `;
 
 const row = ({ word, hex, text, range }: computed.Swatch) =>
@@ -32,7 +32,7 @@ const source =
   table('beerSwatches', computed.beerSwatches);
 
 describe("the phones' swatches", () => {
-  it('are written as the models in core compute them', async () => {
+  it('are written as the models compute them', async () => {
     await expect(source).toMatchFileSnapshot('../../../shared/words/swatches.ts');
   });
 

@@ -1,8 +1,8 @@
 import type { SessionEvent } from '../../../../core/session/event.ts';
-import { evolve } from '../../../../core/session/evolve.ts';
 import { cueAfter } from '../../../../core/session/position.ts';
 import { cueNow, type Session, type UnderWay, unopened } from '../../../../core/session/state.ts';
 import { toMs } from '../../../../core/units.ts';
+import { evolve } from '../../../support/evolve.ts';
 import type { Commit } from '../disk.ts';
 import type { History } from '../history.ts';
 import type { House } from '../house.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { costOfPour, costPerSeat } from '../../../../core/planning/shopping/cost.ts';
-import { millilitres, minorUnits } from '../../../../core/units.ts';
+import { costPerSeat } from '../../../../core/planning/shopping/cost.ts';
+import { minorUnits } from '../../../../core/units.ts';
 
 const line = (price: number, count: number) => ({ price: minorUnits(price), count });
 
@@ -45,14 +45,5 @@ describe('cost of a seat', () => {
     expect(() => costPerSeat('euro', [], 7)).toThrow('Give its three letters');
     const hoard = Array.from({ length: 100 }, () => line(10_000_000_000, 10_000));
     expect(() => costPerSeat('EUR', hoard, 7)).toThrow('too large to be exact');
-  });
-});
-
-describe('cost of a pour', () => {
-  it('is the pour its share of the bottle, rounded up', () => {
-    expect(costOfPour(minorUnits(5000), millilitres(700), millilitres(15)).cost).toBe(108);
-    expect(costOfPour(minorUnits(7000), millilitres(700), millilitres(20)).cost).toBe(200);
-    // 7 % of 1.00 is 0.07 and no hundredth more, though 100 x 0.07 is 7.000000000000001 in binary digits.
-    expect(costOfPour(minorUnits(100), millilitres(1), millilitres(0.07)).cost).toBe(7);
   });
 });

@@ -6,7 +6,6 @@ import {
   type PlaceThing,
   type PlaceWish,
   placeWidths,
-  viewing,
 } from '../../../../core/planning/table/place-setting.ts';
 
 const wish: fc.Arbitrary<PlaceWish> = fc.boolean().chain((computer) =>
@@ -129,11 +128,5 @@ describe('a place', () => {
     const asked = { placeWidthMm: 1000, computer: false, sheet: 'A4', footMm: 65, hand: 'right' } as const;
     expect(layOutPlace({ ...asked, glasses: 12 })).toMatchObject({ fits: false, reason: 'mat-too-small' });
     expect(() => layOutPlace({ ...asked, glasses: 3, placeWidthMm: Number.NaN })).toThrow(RangeError);
-  });
-
-  it('states the light that colours are judged by', () => {
-    // ISO 8589:2007, a source near 6500 K gives good neutral light: from memory.
-    expect(viewing.lightKelvin).toBe(6500);
-    expect(viewing.ground).toBe('white');
   });
 });

@@ -1,21 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  beerAbsorbance,
-  beerColour,
-  ebcToSrm,
-  srmToEbc,
-} from '../../../../core/drinks/colour/beer-colour.ts';
-import { ciede2000, toLab } from '../../../../core/drinks/colour/colour-difference.ts';
+import { beerAbsorbance, beerColour, ebcToSrm, srmToEbc } from '../../support/colour/beer-colour.ts';
+import { ciede2000, toLab } from '../../support/colour/colour-difference.ts';
 import {
   caskColour,
   hueIndexOf,
   spiritAbsorbance,
   spiritColour,
-} from '../../../../core/drinks/colour/spirit-colour.ts';
-import { toScreen } from '../../../../core/drinks/colour/srgb.ts';
-import { d65White } from '../../../../core/drinks/colour/tristimulus.ts';
-import { wineAbsorbance, wineColour, wineReadings } from '../../../../core/drinks/colour/wine-colour.ts';
+} from '../../support/colour/spirit-colour.ts';
+import { toScreen } from '../../support/colour/srgb.ts';
+import { d65White } from '../../support/colour/tristimulus.ts';
+import { wineAbsorbance, wineColour, wineReadings } from '../../support/colour/wine-colour.ts';
 
 describe('the amber range of spirits', () => {
   it('has the absorbance and the hue index that it is given', () => {

@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { ciede2000, toLab } from '../../../../core/drinks/colour/colour-difference.ts';
-import { correlatedColourTemperature } from '../../../../core/drinks/colour/colour-temperature.ts';
-import { contrastRatio } from '../../../../core/drinks/colour/contrast.ts';
-import { fromHex, srgbToLinear, toHex } from '../../../../core/drinks/colour/srgb.ts';
+import { ciede2000, toLab } from '../../support/colour/colour-difference.ts';
+import { correlatedColourTemperature } from '../../support/colour/colour-temperature.ts';
+import { contrastRatio } from '../../support/colour/contrast.ts';
+import { fromHex, srgbToLinear, toHex } from '../../support/colour/srgb.ts';
 import {
   beerSwatches,
   nearestBeerSwatch,
   type Swatch,
   spiritSwatches,
   wineSwatches,
-} from '../../../../core/drinks/colour/swatches.ts';
-import { chromaticity } from '../../../../core/drinks/colour/tristimulus.ts';
+} from '../../support/colour/swatches.ts';
+import { chromaticity } from '../../support/colour/tristimulus.ts';
 
 const ranges = {
   spirit: spiritSwatches,

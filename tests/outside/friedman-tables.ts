@@ -1,4 +1,4 @@
-import { EXACT_BUDGET, type SpreadAtom, spreadDistribution } from './row-permutations.ts';
+import { EXACT_BUDGET, type SpreadAtom, spreadDistribution } from '../../core/panel/row-permutations.ts';
 
 /** The tables that handbooks print for Friedman's test, reckoned: n judges, k samples, no ties. */
 function untiedAtoms(k: number, n: number, budget: number): SpreadAtom[] | 'too-large' {
