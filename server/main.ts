@@ -19,8 +19,8 @@ async function main(): Promise<void> {
   // What people write is nobody else's on this machine.
   process.umask(0o077);
   const settings = settingsFrom(process.env);
-  const [task, file] = process.argv.slice(2);
-  if (task !== undefined) return void console.log(await errand(task, file, settings));
+  const [task, file, how] = process.argv.slice(2);
+  if (task !== undefined) return void console.log(await errand(task, file, how, settings));
   const log = stderrLog(settings.logLevel);
   const { houseKey, store } = openData(settings.data);
   const server = await startServer({
@@ -66,12 +66,18 @@ async function main(): Promise<void> {
 }
 
 /** What can be asked for instead of a server. */
-async function errand(task: string, file: string | undefined, { data }: Settings): Promise<string> {
+async function errand(
+  task: string,
+  file: string | undefined,
+  how: string | undefined,
+  { data }: Settings,
+): Promise<string> {
   if (task !== 'backup' && task !== 'restore') {
     throw new Error('Say "backup FILE" or "restore FILE", or nothing at all to start the server.');
   }
   if (file === undefined) throw new Error(`Name a file: npm run ${task} -- quietpour-backup.db`);
-  return task === 'backup' ? backUp(data, resolve(file)) : restore(data, resolve(file), new Date());
+  if (task === 'backup') return backUp(data, resolve(file));
+  return restore(data, resolve(file), { now: new Date(), withoutNotes: how === 'without-notes' });
 }
 
 function openData(folder: string) {

@@ -47,9 +47,7 @@ export class NoteDesk {
   async save(seat: SeatId, save: NoteSave): Promise<NoteOutcome<NoteAck>> {
     const { store, tasting, clock, standing, keep } = this.#parts;
     const known = store.notebooks.answerTo(tasting, seat, save.id);
-    if (known !== undefined) {
-      return { answer: known.ok && !('revision' in known) ? refusal('malformed') : known };
-    }
+    if (known !== undefined) return { answer: this.#answeredBefore(seat, save, known) };
     const { session } = standing();
     const refused = mayWrite(session, seat, save.pour);
     if (refused !== undefined) return { answer: refusal(refused) };
@@ -69,9 +67,7 @@ export class NoteDesk {
   async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<Ack>> {
     const { store, tasting, standing, keep } = this.#parts;
     const known = store.notebooks.answerTo(tasting, seat, share.id);
-    if (known !== undefined) {
-      return { answer: known.ok && 'revision' in known ? refusal('malformed') : known };
-    }
+    if (known !== undefined) return { answer: 'revision' in known ? refusal('malformed') : known };
     const { session, version } = standing();
     const { pour, sharing } = share;
     const refused = mayWrite(session, seat, pour);
@@ -81,6 +77,22 @@ export class NoteDesk {
     const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, sharing, answered }));
     if (!kept) return { answer: refusal('not-stored') };
     return { answer: ack, changed: { onBoard: isOpen(session, pour), withdrawn: sharing !== 'shared' } };
+  }
+
+  /**
+   * The same save again is in the field already, and is answered with what stands there now: no word of it is kept for
+   * this, and where another device has written on since, the newer text is what the asking one needs.
+   */
+  #answeredBefore(
+    seat: SeatId,
+    { pour, field }: NoteSave,
+    known: Ack | { readonly revision: number },
+  ): NoteAck {
+    if (!('revision' in known)) return known.ok ? refusal('malformed') : known;
+    const { store, tasting } = this.#parts;
+    const entry = store.notebooks.find(tasting, seat, pour, field);
+    if (entry === undefined) return refusal('malformed');
+    return { ok: true, revision: entry.revision, value: entry.value, savedAt: entry.savedAt };
   }
 }
 

@@ -5,6 +5,7 @@ import { pipeline } from 'node:stream/promises';
 import type { Log } from '../log.ts';
 import type { SqliteStore } from '../store/sqlite.ts';
 import { backupDoorOf } from './data-folder.ts';
+import { backupBegun, backupEnded, sweepUnfinished } from './unfinished-backups.ts';
 
 /**
  * The store is locked for as long as the server runs, so the server itself hands out backups: over a socket in the data
@@ -21,11 +22,13 @@ export async function openBackupDoor(
   const path = backupDoorOf(folder);
   // The lock on the store says that nobody else serves this folder: what is left here is from a server that was killed.
   rmSync(path, { force: true });
+  sweepUnfinished(folder);
   let copies = 0;
   const server = createServer((socket) => {
     copies += 1;
     const copy = join(folder, `backup-${process.pid}-${copies}.part`);
     socket.on('error', () => undefined);
+    backupBegun(folder, copy);
     store
       .backup(copy)
       .then(() => pipeline(createReadStream(copy), socket))
@@ -33,7 +36,7 @@ export async function openBackupDoor(
         log.error({ reason: error instanceof Error ? error.message : 'unknown' }, 'no backup was made');
         socket.destroy();
       })
-      .finally(() => rmSync(copy, { force: true }));
+      .finally(() => backupEnded(folder, copy));
   });
   try {
     await listening(server, path);

@@ -1,14 +1,16 @@
-import { accessSync, constants, createWriteStream, existsSync, renameSync, rmSync } from 'node:fs';
+import { accessSync, constants, createWriteStream, existsSync, renameSync } from 'node:fs';
 import { connect } from 'node:net';
 import { dirname } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { checkCopy } from '../store/check-copy.ts';
+import { masterFileOf } from '../store/seals/seals.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite.ts';
 import { backupDoorOf, storeIn } from './data-folder.ts';
+import { backupBegun, backupEnded, sweepUnfinished } from './unfinished-backups.ts';
 
 /**
  * Writes everything in the data folder's store into `file`, whether the server runs or not, and reads it back before
- * saying so. The house key is not in it. Throws a sentence that says what to do.
+ * saying so. Neither the house key nor the key of the notes is in it. Throws a sentence that says what to do.
  */
 export async function backUp(folder: string, file: string): Promise<string> {
   if (existsSync(file))
@@ -20,15 +22,18 @@ export async function backUp(folder: string, file: string): Promise<string> {
   const part = `${file}.part`;
   try {
     accessSync(dirname(file), constants.W_OK);
+    sweepUnfinished(folder);
+    backupBegun(folder, part);
     const store = openUnlessServed(source);
     if (store === undefined) await fetchFromServer(folder, part);
     else await store.backup(part).finally(() => store.close());
     const tastings = checkCopy(part);
     renameSync(part, file);
-    return `${file} holds ${tastings} ${tastings === 1 ? 'tasting' : 'tastings'} and was read back without a fault. Guests’ private notes are in it: keep it as you would keep them.`;
+    return `${file} holds ${tastings} ${tastings === 1 ? 'tasting' : 'tastings'} and was read back without a fault. Guests’ notes in it are sealed and open only with ${masterFileOf(source)}, which is not in it: keep a copy of that file in another place. What guests have forgotten by later is still in this backup.`;
   } catch (error) {
-    rmSync(part, { force: true });
     throw withoutRoom(error, file);
+  } finally {
+    backupEnded(folder, part);
   }
 }
 

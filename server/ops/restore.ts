@@ -1,35 +1,94 @@
 import { closeSync, copyFileSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync } from 'node:fs';
+import SqliteDatabase, { type Database } from 'better-sqlite3';
 import { checkCopy } from '../store/check-copy.ts';
+import { slotOf } from '../store/seals/key-slots.ts';
+import { masterKeyFrom, masterKeyIn } from '../store/seals/master-key.ts';
+import { packedKeysIn } from '../store/seals/packed-keys.ts';
+import { fits, masterFileOf } from '../store/seals/seals.ts';
+import { openSqliteStore } from '../store/sqlite.ts';
 import { StoreFailure } from '../store/store.ts';
 import { openUnlessServed } from './backup.ts';
 import { storeIn } from './data-folder.ts';
 
+export interface RestoreOptions {
+  /** Names what is set aside. */
+  readonly now: Date;
+  /** Leaves the guests' notes behind, for a server that has lost the key of their seals. */
+  readonly withoutNotes?: boolean;
+}
+
 /**
- * Puts a backup in the place of the store. What was there is set aside under a name with the time, never deleted.
- * Throws a sentence that says what to do.
- *
- * @param now names what is set aside
+ * Puts a backup in the place of the store, and carries out in it what guests have forgotten and hosts have deleted since
+ * it was made. What was there is set aside under a name with the time, never deleted. Throws a sentence that says what to do.
  */
-export async function restore(folder: string, file: string, now: Date): Promise<string> {
+export async function restore(
+  folder: string,
+  file: string,
+  { now, withoutNotes = false }: RestoreOptions,
+): Promise<string> {
   if (!existsSync(file)) throw new Error(`${file} is not there: name the backup that you made.`);
   const tastings = checkCopy(file);
   mkdirSync(folder, { recursive: true, mode: 0o700 });
   const store = storeIn(folder);
   await mustBeFree(store);
+  if (!withoutNotes) mustOpen(store, file);
   // Beside the store first: a copy that breaks off must not stand in its place.
   const part = `${store}.part`;
   copyFileSync(file, part);
+  if (withoutNotes) leaveNotesBehind(part);
   const written = openSync(part, 'r+');
   fsyncSync(written);
   closeSync(written);
   const aside = `${store}.before-${now.toISOString().replaceAll(/[:.]/g, '-')}`;
   const had = existsSync(store);
-  for (const end of ['', '-wal', '-shm']) if (existsSync(store + end)) renameSync(store + end, aside + end);
+  // The keys go with their store, or what was forgotten later could be read from the one by the other.
+  for (const end of ['', '-wal', '-shm', '.keys']) {
+    if (existsSync(store + end)) renameSync(store + end, aside + end);
+  }
   renameSync(part, store);
+  // Here and not at the next start: what was forgotten is gone when this is said to be done.
+  const opened = openSqliteStore(store);
+  const left = opened.tastings.list().length;
+  await opened.close();
   return [
-    `${tastings} ${tastings === 1 ? 'tasting is' : 'tastings are'} back; start the server again.`,
+    `${left} ${left === 1 ? 'tasting is' : 'tastings are'} back; start the server again.`,
+    ...(left < tastings ? [`${tastings - left} that had been deleted since the backup stayed deleted.`] : []),
     ...(had ? [`What was there before is kept in ${aside}: delete it once you do not need it.`] : []),
   ].join(' ');
+}
+
+/** The notes of a backup open with the key of the server that it was made on, and with no other. */
+function mustOpen(store: string, file: string): void {
+  const slots = readCopy(file, packedKeysIn);
+  const [first] = slots.flatMap((bytes) => slotOf(bytes) ?? []);
+  if (first === undefined) return;
+  const key = masterFileOf(store);
+  if (existsSync(key) && fits(masterKeyFrom(masterKeyIn(key, false)), first)) return;
+  throw new Error(
+    `The guests’ notes in ${file} open only with the notes.key of the server that it was made on: put that file at ${key}, then restore again. If it is lost, "restore ${file} without-notes" brings back the rest.`,
+  );
+}
+
+function readCopy<Result>(file: string, read: (db: Database) => Result): Result {
+  const db = new SqliteDatabase(file, { readonly: true });
+  try {
+    return read(db);
+  } finally {
+    db.close();
+  }
+}
+
+function leaveNotesBehind(file: string): void {
+  const db = new SqliteDatabase(file);
+  try {
+    const tables = ['sealed_notes', 'notes', 'packed_keys', 'seat_words', 'shares'];
+    const found = db.prepare<[], string>("SELECT name FROM sqlite_schema WHERE type = 'table'").pluck().all();
+    for (const table of tables) if (found.includes(table)) db.exec(`DELETE FROM ${table}`);
+    db.exec("DELETE FROM answers WHERE scope <> ''");
+    db.exec('VACUUM');
+  } finally {
+    db.close();
+  }
 }
 
 /** A damaged store is nobody's and may be set aside as it is. */

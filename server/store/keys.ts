@@ -1,15 +1,21 @@
 import type { Database } from 'better-sqlite3';
 import { seatId, tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
-import type { KeyRing, KeyRole, KeyRow } from './store.ts';
+import { cameBy, deviceId } from '../../shared/wire/devices.ts';
+import type { KeyRing, KeyRole, KeyRow, SeatDevice } from './store.ts';
 import type { Writer } from './writer.ts';
 
-interface Row {
+export interface StoredKey {
   readonly hash: string;
   readonly tasting: string;
   readonly role: string;
   readonly seat: string | null;
   readonly expires_at: number | null;
+  readonly device: string | null;
+  readonly came: string | null;
+  readonly came_at: number | null;
+  readonly opens: number | null;
+  readonly own: number | null;
 }
 
 export interface SqliteKeyRing extends KeyRing {
@@ -18,22 +24,28 @@ export interface SqliteKeyRing extends KeyRing {
 }
 
 export function keyRing(db: Database, writer: Writer): SqliteKeyRing {
-  const insert = db.prepare<[string, string, string, string | null, number | null]>(
-    'INSERT INTO keys VALUES (?, ?, ?, ?, ?)',
+  const insert = db.prepare<(string | number | null)[]>(
+    'INSERT INTO keys (hash, tasting, role, seat, expires_at, device, came, came_at, opens, own)' +
+      ' VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)',
   );
-  const byHash = db.prepare<[string], Row>('SELECT * FROM keys WHERE hash = ?');
+  const byHash = db.prepare<[string], StoredKey>('SELECT * FROM keys WHERE hash = ?');
   const revoke = db.prepare<[string, string, string | null, string]>(
     'DELETE FROM keys WHERE tasting = ? AND role = ? AND seat IS ? AND hash <> ?',
   );
   const addNow = (key: KeyRow): void => {
-    insert.run(key.hash, key.tasting, key.role, seatOf(key), key.expiresAt);
+    const { device } = key;
+    const came =
+      device === undefined
+        ? [null, null, null, null, null]
+        : [device.id, device.came, device.at, Number(device.opens), Number(device.own)];
+    insert.run(key.hash, key.tasting, key.role, seatOf(key), key.expiresAt, ...came);
   };
   return {
     addNow,
     add: (key) => writer.write(() => addNow(key)),
     find(hash) {
       const row = byHash.get(hash);
-      return row && fromRow(row);
+      return row && keyFromRow(row);
     },
     revoke: (tasting, which, spared = '') =>
       writer.write(() => {
@@ -44,13 +56,23 @@ export function keyRing(db: Database, writer: Writer): SqliteKeyRing {
 
 const seatOf = (key: KeyRole): string | null => (key.role === 'seat' ? key.seat : null);
 
-function fromRow(row: Row): KeyRow | undefined {
+export function keyFromRow(row: StoredKey): KeyRow | undefined {
   const common = {
     hash: row.hash,
     tasting: tastingId(row.tasting),
     expiresAt: row.expires_at === null ? null : epochMs(row.expires_at),
   };
-  if (row.role === 'seat' && row.seat !== null) return { ...common, role: 'seat', seat: seatId(row.seat) };
+  if (row.role === 'seat' && row.seat !== null) {
+    return { ...common, role: 'seat', seat: seatId(row.seat), ...deviceOf(row) };
+  }
   if (row.role === 'host' || row.role === 'screen') return { ...common, role: row.role };
   return undefined;
+}
+
+function deviceOf({ device, came, came_at, opens, own }: StoredKey): { readonly device?: SeatDevice } {
+  const by = cameBy.find((each) => each === came);
+  if (device === null || by === undefined) return {};
+  return {
+    device: { id: deviceId(device), came: by, at: epochMs(came_at ?? 0), opens: opens === 1, own: own === 1 },
+  };
 }

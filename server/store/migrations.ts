@@ -18,6 +18,7 @@ export interface Migration {
 export const migrations: readonly Migration[] = [
   { name: 'the tables of the first release', run: (db) => void db.exec(firstTables) },
   { name: 'what early files of version 1 lack', run: completeFirstTables },
+  { name: 'sealed notes, and the devices and words of a seat', run: (db) => void db.exec(sealedNotes) },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -39,6 +40,44 @@ function completeFirstTables(db: Database): void {
   }
   db.exec(firstTables.replaceAll(/CREATE (TABLE|INDEX) /g, 'CREATE $1 IF NOT EXISTS '));
 }
+
+/**
+ * The plain notes stay where they are until the store is opened with its key: see `sealPlainNotes`. Whoever held a seat's
+ * key had its notes, and keeps them. An answer to a note was the note again, and is now its revision only.
+ */
+const sealedNotes = `
+  ALTER TABLE keys ADD COLUMN device TEXT;
+  ALTER TABLE keys ADD COLUMN came TEXT;
+  ALTER TABLE keys ADD COLUMN came_at INTEGER;
+  ALTER TABLE keys ADD COLUMN opens INTEGER;
+  ALTER TABLE keys ADD COLUMN own INTEGER;
+  UPDATE keys SET device = substr(hash, 1, 12), came = iif(expires_at IS NULL, 'door', 'host'), came_at = 0,
+    opens = 1, own = 1 WHERE role = 'seat';
+
+  CREATE TABLE sealed_notes (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    notebook TEXT NOT NULL,
+    pour TEXT NOT NULL,
+    field TEXT NOT NULL,
+    value BLOB NOT NULL,
+    sealed_value BLOB,
+    revision INTEGER NOT NULL,
+    saved_at INTEGER NOT NULL,
+    PRIMARY KEY (tasting, notebook, pour, field)
+  ) STRICT, WITHOUT ROWID;
+
+  CREATE TABLE seat_words (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    seat TEXT NOT NULL,
+    salt BLOB NOT NULL,
+    hash BLOB NOT NULL,
+    wrong TEXT NOT NULL,
+    PRIMARY KEY (tasting, seat)
+  ) STRICT, WITHOUT ROWID;
+
+  UPDATE answers SET answer = json_extract(answer, '$.revision')
+    WHERE scope <> '' AND json_type(answer, '$.revision') = 'integer';
+`;
 
 const columnsOf = (db: Database, table: string): string[] =>
   db.prepare<[string], string>('SELECT name FROM pragma_table_info(?)').pluck().all(table);

@@ -2,16 +2,18 @@ import type { Database } from 'better-sqlite3';
 import { pourId, type SeatId, seatId, type TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
-import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { Ack } from '../../shared/wire/protocol.ts';
+import type { Forgettings } from './forgettings.ts';
+import type { Seals } from './seals/seals.ts';
 import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
 import { cutLog, type Writer } from './writer.ts';
 
 interface Row {
-  readonly seat: string;
+  readonly notebook: string;
   readonly pour: string;
   readonly field: string;
-  readonly value: string;
-  readonly sealed_value: string | null;
+  readonly value: Uint8Array;
+  readonly sealed_value: Uint8Array | null;
   readonly revision: number;
   readonly saved_at: number;
 }
@@ -22,10 +24,19 @@ interface SharingRow {
   readonly sharing: string;
 }
 
-export function notebooks(db: Database, writer: Writer): Notebooks {
-  const ofSeat = db.prepare<[string, string], Row>('SELECT * FROM notes WHERE tasting = ? AND seat = ?');
+export interface SqliteNotebooks extends Notebooks {
+  /** For writes that are part of another one's commit. */
+  readonly putNow: (tasting: TastingId, notebook: SeatId, entry: StoredEntry) => void;
+  readonly dropNow: (tasting: TastingId, notebook: SeatId) => void;
+}
+
+/** Notes are sealed before they come near the database, so that neither its file nor its log ever holds a word. */
+export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forgettings): SqliteNotebooks {
+  const ofNotebook = db.prepare<[string, string], Row>(
+    'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ?',
+  );
   const one = db.prepare<[string, string, string, string], Row>(
-    'SELECT * FROM notes WHERE tasting = ? AND seat = ? AND pour = ? AND field = ?',
+    'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ? AND pour = ? AND field = ?',
   );
   const ofSeatShared = db.prepare<[string, string], SharingRow>(
     'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND seat = ? ORDER BY pour',
@@ -34,11 +45,11 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
     'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND pour = ? ORDER BY seat',
   );
   const page = db.prepare<[string, string, string], Row>(
-    'SELECT * FROM notes WHERE tasting = ? AND seat = ? AND pour = ?',
+    'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ? AND pour = ?',
   );
-  const upsert = db.prepare<[string, string, string, string, string, string | null, number, number]>(
-    'INSERT OR REPLACE INTO notes (tasting, seat, pour, field, value, sealed_value, revision, saved_at)' +
-      ' VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+  const upsert = db.prepare<[string, string, string, string, Buffer, Buffer | null, number, number]>(
+    'INSERT OR REPLACE INTO sealed_notes' +
+      ' (tasting, notebook, pour, field, value, sealed_value, revision, saved_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
   );
   const setShare = db.prepare<[string, string, string, string]>(
     'INSERT OR REPLACE INTO shares (tasting, seat, pour, sharing) VALUES (?, ?, ?, ?)',
@@ -52,13 +63,60 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
       'SELECT answer FROM answers WHERE tasting = ? AND scope = ? AND command = ?',
     )
     .pluck();
+  const asides = db
+    .prepare<[string, string, string], string>(
+      'SELECT DISTINCT notebook FROM sealed_notes WHERE tasting = ? AND substr(notebook, 1, length(?) + 1) = ?',
+    )
+    .pluck();
+  const dropNotes = db.prepare<[string, string]>(
+    'DELETE FROM sealed_notes WHERE tasting = ? AND notebook = ?',
+  );
+  const dropAnswers = db.prepare<[string, string]>('DELETE FROM answers WHERE tasting = ? AND scope = ?');
+  const ofSeat = ['shares', 'keys', 'seat_words'].map((table) =>
+    db.prepare<[string, string]>(`DELETE FROM ${table} WHERE tasting = ? AND seat = ?`),
+  );
 
-  const forgotten = [
-    'notes WHERE tasting = ? AND seat',
-    'shares WHERE tasting = ? AND seat',
-    'keys WHERE tasting = ? AND seat',
-    'answers WHERE tasting = ? AND scope',
-  ].map((of) => db.prepare<[string, string]>(`DELETE FROM ${of} = ?`));
+  const fromRow =
+    (tasting: TastingId) =>
+    (row: Row): StoredEntry[] => {
+      const at = {
+        tasting,
+        notebook: seatId(row.notebook),
+        pour: pourId(row.pour),
+        field: row.field as NoteField,
+      };
+      const value = seals.open({ ...at, column: 'value' }, row.value);
+      // Its key is gone, or the disk has lost it: there is nothing to read, and the rest of the notebook can be.
+      if (value === undefined) return [];
+      const sealed =
+        row.sealed_value === null
+          ? undefined
+          : seals.open({ ...at, column: 'sealed_value' }, row.sealed_value);
+      return [
+        {
+          pour: at.pour,
+          field: at.field,
+          value: JSON.parse(value) as NoteValue,
+          ...(sealed === undefined ? {} : { sealedValue: JSON.parse(sealed) as NoteValue }),
+          revision: row.revision,
+          savedAt: epochMs(row.saved_at),
+        },
+      ];
+    };
+  const putNow = (tasting: TastingId, notebook: SeatId, entry: StoredEntry): void => {
+    const { pour, field, value, sealedValue, revision, savedAt } = entry;
+    const at = { tasting, notebook, pour, field } as const;
+    const sealed =
+      sealedValue === undefined
+        ? null
+        : seals.seal({ ...at, column: 'sealed_value' }, JSON.stringify(sealedValue));
+    const box = seals.seal({ ...at, column: 'value' }, JSON.stringify(value));
+    upsert.run(tasting, notebook, pour, field, box, sealed, revision, savedAt);
+  };
+  const dropNow = (tasting: TastingId, notebook: SeatId): void => {
+    dropNotes.run(tasting, notebook);
+    dropAnswers.run(tasting, notebook);
+  };
 
   const sharings = (tasting: TastingId, seat: SeatId) =>
     ofSeatShared.all(tasting, seat).flatMap(({ pour, sharing }) => {
@@ -67,27 +125,30 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
     });
 
   return {
+    putNow,
+    dropNow,
     read: (tasting, seat) => ({
-      entries: ofSeat.all(tasting, seat).map(fromRow),
+      entries: ofNotebook.all(tasting, seat).flatMap(fromRow(tasting)),
       sharings: sharings(tasting, seat),
     }),
     sharings,
     find(tasting, seat, pour, field) {
       const row = one.get(tasting, seat, pour, field);
-      return row && fromRow(row);
+      return row && fromRow(tasting)(row)[0];
     },
     readPermitted: (tasting, pours) =>
       pours.flatMap((pour) =>
         ofPourShared.all(tasting, pour).flatMap(({ seat, sharing }): PermittedPage[] => {
           const kept = permittedOf(sharing);
-          const entries = page.all(tasting, seat, pour).map(fromRow);
-          return kept === undefined ? [] : [{ seat: seatId(seat), pour, sharing: kept, entries }];
+          if (kept === undefined) return [];
+          const entries = page.all(tasting, seat, pour).flatMap(fromRow(tasting));
+          return [{ seat: seatId(seat), pour, sharing: kept, entries }];
         }),
       ),
     save: ({ tasting, seat, entry, answered: said }) =>
       writer.write(() => {
-        upsert.run(...toRow(tasting, seat, entry));
-        answer.run(tasting, seat, said.command, JSON.stringify(said.ack));
+        putNow(tasting, seat, entry);
+        answer.run(tasting, seat, said.command, String(entry.revision));
       }),
     share: ({ tasting, seat, pour, sharing, answered: said }) =>
       writer.write(() => {
@@ -97,13 +158,24 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
       }),
     answerTo(tasting, seat, command) {
       const found = answered.get(tasting, seat, command);
-      return found === undefined ? undefined : (JSON.parse(found) as NoteAck | Ack);
+      if (found === undefined) return undefined;
+      const said: unknown = JSON.parse(found);
+      return typeof said === 'number' ? { revision: said } : (said as Ack);
     },
     async forget(tasting, seat) {
+      const aside = asides.all(tasting, seat, `${seat}+`).map(seatId);
+      // First, so that a backup of before never brings back what was answered as gone.
+      gone.add({ tasting, seat });
       await writer.write(() => {
-        for (const removal of forgotten) removal.run(tasting, seat);
+        for (const each of [seat, ...aside]) dropNow(tasting, each);
+        for (const removal of ofSeat) removal.run(tasting, seat);
       });
+      for (const each of [seat, ...aside]) seals.destroy(tasting, each);
       cutLog(db);
+    },
+    async drop(tasting, aside) {
+      await writer.write(() => dropNow(tasting, aside));
+      seals.destroy(tasting, aside);
     },
   };
 }
@@ -111,24 +183,3 @@ export function notebooks(db: Database, writer: Writer): Notebooks {
 /** What is neither of the two permissions is no permission. */
 const permittedOf = (sharing: string): PermittedPage['sharing'] | undefined =>
   sharing === 'shared' || sharing === 'counted' ? sharing : undefined;
-
-const toRow = (tasting: TastingId, seat: SeatId, entry: StoredEntry) =>
-  [
-    tasting,
-    seat,
-    entry.pour,
-    entry.field,
-    JSON.stringify(entry.value),
-    entry.sealedValue === undefined ? null : JSON.stringify(entry.sealedValue),
-    entry.revision,
-    entry.savedAt,
-  ] as const;
-
-const fromRow = (row: Row): StoredEntry => ({
-  pour: pourId(row.pour),
-  field: row.field as NoteField,
-  value: JSON.parse(row.value) as NoteValue,
-  ...(row.sealed_value === null ? {} : { sealedValue: JSON.parse(row.sealed_value) as NoteValue }),
-  revision: row.revision,
-  savedAt: epochMs(row.saved_at),
-});

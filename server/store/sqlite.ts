@@ -1,10 +1,21 @@
 import { accessSync, constants, existsSync } from 'node:fs';
 import SqliteDatabase, { type Database } from 'better-sqlite3';
+import { deviceShelf } from './devices.ts';
 import { documentShelf } from './documents.ts';
+import {
+  type Forgettings,
+  forgettingsFileOf,
+  forgettingsIn,
+  noForgettings,
+  readForgettings,
+} from './forgettings.ts';
 import { keyRing } from './keys.ts';
 import { copyBeforeUpgrade, dropCopy, migrate, type Upgrade } from './migrate.ts';
 import { notebooks } from './notebooks.ts';
 import { photoShelf } from './photos.ts';
+import { sealPlainNotes } from './plain-notes.ts';
+import { notebooksIn, packKeys, unpackKeys } from './seals/packed-keys.ts';
+import { type Seals, sealsBeside, sealsInMemory } from './seals/seals.ts';
 import { sessionLog } from './sessions.ts';
 import { type Store, StoreFailure } from './store.ts';
 import { surveyShelf } from './surveys.ts';
@@ -28,25 +39,34 @@ export interface SqliteStore extends Store {
  * refused at once, and a killed one leaves nothing to clean up. Throws `StoreFailure` with a sentence.
  */
 export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteStore {
-  const { db, upgrade } = open(file);
+  const { db, seals, upgrade } = open(file);
   try {
     if (limits.pages !== undefined) db.pragma(`max_page_count = ${limits.pages}`);
-    return { ...shelvesOf(db), ...(upgrade === undefined ? {} : { upgrade }) };
+    const gone = inMemory(file) ? noForgettings : forgettingsIn(forgettingsFileOf(file));
+    return { ...shelvesOf(db, seals, gone), ...(upgrade === undefined ? {} : { upgrade }) };
   } catch (error) {
     // A handle that nobody holds would keep the lock.
     db.close();
+    seals.close();
     throw failure(error);
   }
 }
 
-function shelvesOf(db: Database): Omit<SqliteStore, 'upgrade'> {
+const inMemory = (file: string): boolean => file === ':memory:';
+
+function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteStore, 'upgrade'> {
   const writer = createWriter(db);
   const keys = keyRing(db, writer);
+  const notes = notebooks(db, writer, seals, gone);
   return {
-    tastings: tastingShelf(db, writer),
+    tastings: tastingShelf(db, writer, (tasting) => {
+      gone.add({ tasting, seat: null });
+      return () => seals.destroyAll(tasting);
+    }),
     sessions: sessionLog(db, writer, keys.addNow),
-    notebooks: notebooks(db, writer),
+    notebooks: notes,
     keys,
+    devices: deviceShelf(db, writer, { keys, notebooks: notes, seals }),
     documents: documentShelf(db, writer),
     photos: photoShelf(db, writer),
     surveys: surveyShelf(db, writer),
@@ -56,6 +76,7 @@ function shelvesOf(db: Database): Omit<SqliteStore, 'upgrade'> {
         // One file that stands by itself, without a write-ahead log beside it.
         const written = new SqliteDatabase(copy);
         written.pragma('journal_mode = DELETE');
+        packKeys(written, seals);
         written.close();
       } catch (error) {
         throw failure(error);
@@ -64,12 +85,14 @@ function shelvesOf(db: Database): Omit<SqliteStore, 'upgrade'> {
     async close() {
       await writer.idle();
       db.close();
+      seals.close();
     },
   };
 }
 
 function open(file: string): {
   readonly db: Database;
+  readonly seals: Seals;
   readonly upgrade?: Upgrade;
 } {
   let upgrade: Upgrade | undefined;
@@ -85,7 +108,18 @@ function open(file: string): {
       // What is deleted is overwritten: a guest's words must not linger in free pages.
       db.pragma('secure_delete = ON');
       migrate(db);
-      return upgrade === undefined ? { db } : { db, upgrade };
+      // Last, when the lock says that no other server uses the keys either.
+      const seals = inMemory(file) ? sealsInMemory() : sealsBeside(file);
+      try {
+        const forgotten = inMemory(file) ? [] : readForgettings(forgettingsFileOf(file));
+        unpackKeys(db, seals, forgotten);
+        sealPlainNotes(db, seals, forgotten);
+        seals.destroyUnused(notebooksIn(db));
+      } catch (error) {
+        seals.close();
+        throw error;
+      }
+      return { db, seals, ...(upgrade === undefined ? {} : { upgrade }) };
     } catch (error) {
       db.close();
       throw error;

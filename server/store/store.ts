@@ -1,9 +1,17 @@
-import type { CommandId, PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
+import {
+  type CommandId,
+  type PhotoId,
+  type PourId,
+  type SeatId,
+  seatId,
+  type TastingId,
+} from '../../core/ids.ts';
 import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
+import type { CameBy, DeviceId } from '../../shared/wire/devices.ts';
 import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 
@@ -18,6 +26,7 @@ export interface Store {
   readonly sessions: SessionLog;
   readonly notebooks: Notebooks;
   readonly keys: KeyRing;
+  readonly devices: DeviceShelf;
   readonly documents: DocumentShelf;
   readonly photos: PhotoShelf;
   readonly surveys: SurveyShelf;
@@ -106,10 +115,23 @@ export interface Notebooks {
     readonly sharing: Sharing;
     readonly answered: { readonly command: CommandId; readonly ack: Ack };
   }): Promise<void>;
-  answerTo(tasting: TastingId, seat: SeatId, command: CommandId): NoteAck | Ack | undefined;
-  /** Removes all that this seat has written, permitted and been answered, and its keys; the bytes are overwritten. */
+  /** Of a note only the revision it was given: its words stand in one place. */
+  answerTo(
+    tasting: TastingId,
+    seat: SeatId,
+    command: CommandId,
+  ): Ack | { readonly revision: number } | undefined;
+  /**
+   * Removes all that this seat has written, permitted and been answered, its words and its keys; the key that its notes
+   * were sealed with is destroyed.
+   */
   forget(tasting: TastingId, seat: SeatId): Promise<void>;
+  /** Removes a notebook that was kept aside; see `asideOf`. */
+  drop(tasting: TastingId, aside: SeatId): Promise<void>;
 }
+
+/** A notebook is named by its seat. A device that was not let in writes in one of its own, which no seat can be called. */
+export const asideOf = (seat: SeatId, device: DeviceId): SeatId => seatId(`${seat}+${device}`);
 
 export interface StoredSharing {
   readonly pour: PourId;
@@ -133,13 +155,53 @@ export type KeyRow = KeyRole & {
   readonly hash: string;
   readonly tasting: TastingId;
   readonly expiresAt: EpochMs | null;
+  /** With a seat's key: whose it is. Without it the key opens no notes. */
+  readonly device?: SeatDevice;
 };
+
+/** One of a seat's devices, or a link that may become one. */
+export interface SeatDevice {
+  readonly id: DeviceId;
+  readonly came: CameBy;
+  readonly at: EpochMs;
+  /** Whether it has the seat's notebook. */
+  readonly opens: boolean;
+  /** Whether its key was made on the device itself. A key that anybody else has seen is a link: it can become a device. */
+  readonly own: boolean;
+}
 
 export interface KeyRing {
   add(key: KeyRow): Promise<void>;
   find(hash: string): KeyRow | undefined;
   /** All keys of a role, or of one seat, but for the one with the hash `spared`. */
   revoke(tasting: TastingId, which: KeyRole, spared?: string): Promise<void>;
+}
+
+/** The devices of a seat, and the four words by which a guest is known without one. */
+export interface DeviceShelf {
+  /** Keys of a seat that have not expired at `now`, oldest first. */
+  of(tasting: TastingId, seat: SeatId, now: EpochMs): (KeyRow & { readonly role: 'seat' })[];
+  /** Puts a device in the place of the link with this hash. False when that link is gone. */
+  exchange(link: string, key: KeyRow): Promise<boolean>;
+  end(hash: string): Promise<void>;
+  /** Gives a device the seat's notebook: what it wrote aside comes in as these entries, in the same commit. */
+  letIn(write: {
+    readonly tasting: TastingId;
+    readonly seat: SeatId;
+    readonly hash: string;
+    readonly aside: SeatId;
+    readonly entries: readonly StoredEntry[];
+  }): Promise<void>;
+  words(tasting: TastingId, seat: SeatId): SeatWords | undefined;
+  keepWords(tasting: TastingId, seat: SeatId, words: SeatWords): Promise<void>;
+}
+
+/** The words themselves are nowhere. */
+export interface SeatWords {
+  readonly salt: Buffer;
+  readonly hash: Buffer;
+  /** When each of the latest wrong tries was made. */
+  readonly wrong: readonly EpochMs[];
 }
 
 /** What a small document is called. */

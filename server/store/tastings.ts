@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import { tastingId } from '../../core/ids.ts';
+import { type TastingId, tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
 import { cutLog, type Writer } from './writer.ts';
@@ -12,7 +12,12 @@ interface Row {
   readonly created_at: number;
 }
 
-export function tastingShelf(db: Database, writer: Writer): TastingShelf {
+/** @param forget to be called before a removal; what it answers with, once the removal is on disk */
+export function tastingShelf(
+  db: Database,
+  writer: Writer,
+  forget: (tasting: TastingId) => () => void,
+): TastingShelf {
   const insert = db.prepare<[string, string, string, number, number]>(
     'INSERT INTO tastings VALUES (?, ?, ?, ?, ?)',
   );
@@ -43,9 +48,11 @@ export function tastingShelf(db: Database, writer: Writer): TastingShelf {
         update.run(JSON.stringify(plan), tasting, base).changes === 1 ? base + 1 : undefined,
       ),
     async remove(tasting) {
+      const forgotten = forget(tasting);
       await writer.write(() => {
         remove.run(tasting);
       });
+      forgotten();
       cutLog(db);
       if (counts.some((count) => count.get(tasting) !== 0))
         throw new StoreFailure('Something of a deleted tasting is still in the store.');

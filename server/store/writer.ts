@@ -90,6 +90,7 @@ const sentences: readonly (readonly [string, string])[] = [
   ['SQLITE_READONLY', unwritable],
   ['SQLITE_CANTOPEN', unwritable],
   ['EACCES', unwritable],
+  ['ENOSPC', 'The disk is full: free some space, then try again.'],
   ['EROFS', unwritable],
   ['SQLITE_IOERR', 'The disk does not answer as it should: check it, then start again from a backup.'],
   ['SQLITE_CORRUPT', 'The store is damaged: stop the server and put a backup in its place.'],

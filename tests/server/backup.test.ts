@@ -1,7 +1,8 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { hashOf } from '../../server/access/keys.ts';
 import { backUp } from '../../server/ops/backup.ts';
 import { openBackupDoor } from '../../server/ops/backup-door.ts';
 import { backupDoorOf, storeIn } from '../../server/ops/data-folder.ts';
@@ -93,7 +94,7 @@ describe('a backup', () => {
     const back = await again.house.enter(credentials('guest', made.tasting, noor.key));
     expect((await back.until('notebook')).entries).toMatchObject([{ value: 'before the backup' }]);
     // What was there is set aside, whole.
-    const aside = readdirSync(data()).find((name) => name.includes('.before-')) ?? '';
+    const aside = readdirSync(data()).find((name) => /\.before-[\w-]+$/.test(name)) ?? '';
     const old = openSqliteStore(join(data(), aside));
     expect(old.notebooks.read(made.tasting, noor.seat).entries).toMatchObject([
       { value: 'after the backup' },
@@ -109,9 +110,12 @@ describe('a backup', () => {
     await close();
     const file = join(folder.path, 'copy.db');
     expect(await backUp(data(), file)).toMatch(/holds 1 tasting and was read back/);
-    const copy = openSqliteStore(file);
-    expect(copy.notebooks.read(made.tasting, noor.seat).entries).toMatchObject([{ value: 'kept' }]);
-    await copy.close();
+    // Neither a word nor a key that opens one is in it.
+    expect(readFileSync(file).includes('kept')).toBe(false);
+    expect(await restore(data(), file, { now: new Date(0) })).toMatch(/1 tasting is back/);
+    const back = openSqliteStore(storeIn(data()));
+    expect(back.notebooks.read(made.tasting, noor.seat).entries).toMatchObject([{ value: 'kept' }]);
+    await back.close();
     await expect(backUp(data(), file)).rejects.toThrow(/exists already/);
     expect(readdirSync(folder.path).sort()).toEqual(['copy.db', 'data']);
   });
@@ -122,7 +126,7 @@ describe('a backup', () => {
     const { close } = await openHere();
     expect(await backUp(data(), join(folder.path, 'copy.db'))).toMatch(/holds 0 tastings/);
     await close();
-    expect(readdirSync(data())).toEqual(['quietpour.db']);
+    expect(readdirSync(data()).sort()).toEqual(['notes.key', 'quietpour.db', 'quietpour.db.keys']);
   });
 
   it('needs the server to be stopped where no door can be opened', async () => {
@@ -142,9 +146,13 @@ describe('a backup', () => {
     writeFileSync(path('torn.db'), bytes.subarray(0, bytes.length / 2));
     expect(await sentenceOf(backUp(data(), path('copy.db')))).toMatch(/^There is no store in /);
     for (const name of ['list.db', 'torn.db']) {
-      expect(await sentenceOf(restore(data(), path(name), new Date(0)))).toMatch(/is not a sound store/);
+      expect(await sentenceOf(restore(data(), path(name), { now: new Date(0) }))).toMatch(
+        /is not a sound store/,
+      );
     }
-    expect(await sentenceOf(restore(data(), path('none.db'), new Date(0)))).toMatch(/name the backup/);
+    expect(await sentenceOf(restore(data(), path('none.db'), { now: new Date(0) }))).toMatch(
+      /name the backup/,
+    );
     expect(existsSync(storeIn(data()))).toBe(false);
     const { close } = await openHere();
     await close();
@@ -162,10 +170,88 @@ describe('a backup', () => {
     await first.close();
     writeFileSync(storeIn(data()), 'spilled wine '.repeat(1000));
     expect(() => openSqliteStore(storeIn(data()))).toThrow(/^The store is/);
-    expect(await restore(data(), file, new Date(0))).toMatch(/1 tasting is back/);
+    expect(await restore(data(), file, { now: new Date(0) })).toMatch(/1 tasting is back/);
     const again = await openHere();
     const list = await again.house.ask('GET', '/api/tastings', { key: keyOfTests });
     expect(list.body).toHaveLength(1);
     await again.close();
+  });
+
+  it('[Q7] brings back nothing that was forgotten or deleted since, and no key that opens it', async () => {
+    const { house, close } = await openHere();
+    const { made, noor } = await evening(house, keyOfTests);
+    const tomas = await house.guest(made, 'Tomas');
+    await noor.save({ value: 'canary-of-the-cellar' });
+    await tomas.save({ value: 'robin-of-the-yard' });
+    const doomed = await house.plan(undefined, keyOfTests);
+    const file = join(folder.path, 'copy.db');
+    await backUp(data(), file);
+    const path = `/api/keepsake/${made.tasting}`;
+    expect(await house.ask('DELETE', path, { key: noor.key })).toMatchObject({ status: 204 });
+    await house.ask('DELETE', `/api/tastings/${doomed.tasting}`, { key: doomed.hostKey });
+    await close();
+    const forgotten = readFileSync(`${storeIn(data())}.forgotten`, 'utf8');
+    // Ids only.
+    const ids = new Set(forgotten.split('\n').filter((line) => line !== ''));
+    const seat = { tasting: made.tasting, seat: noor.seat };
+    expect([...ids].map((line) => JSON.parse(line))).toEqual([seat, { tasting: doomed.tasting, seat: null }]);
+
+    expect(await restore(data(), file, { now: new Date(0) })).toMatch(
+      /^1 tasting is back; .* 1 that had been deleted since the backup stayed deleted/,
+    );
+    const keys = readFileSync(`${storeIn(data())}.keys`);
+    const store = openSqliteStore(storeIn(data()));
+    expect(store.tastings.find(doomed.tasting)).toBeUndefined();
+    expect(store.notebooks.read(made.tasting, noor.seat).entries).toEqual([]);
+    expect(store.keys.find(hashOf(noor.key))).toBeUndefined();
+    expect(store.notebooks.read(made.tasting, tomas.seat).entries).toMatchObject([
+      { value: 'robin-of-the-yard' },
+    ]);
+    await store.close();
+    // Two guests wrote, and one key came back.
+    expect(keys.toString('latin1').split('key\n').length - 1).toBe(1);
+  });
+
+  it('opens only with the key of its server; without it the rest comes back and says so', async () => {
+    const { house, close } = await openHere();
+    const { made, noor } = await evening(house, keyOfTests);
+    await noor.save({ value: 'canary-of-the-cellar' });
+    const file = join(folder.path, 'copy.db');
+    expect(await backUp(data(), file)).toMatch(/open only with .*notes\.key, which is not in it/);
+    await close();
+    for (const name of readdirSync(data())) rmSync(join(data(), name));
+    expect(await sentenceOf(restore(data(), file, { now: new Date(0) }))).toMatch(
+      /put that file at .*notes\.key/,
+    );
+    writeFileSync(join(data(), 'notes.key'), `${Buffer.alloc(32, 9).toString('base64url')}\n`);
+    expect(await sentenceOf(restore(data(), file, { now: new Date(0) }))).toMatch(
+      /put that file at .*notes\.key/,
+    );
+    expect(existsSync(storeIn(data()))).toBe(false);
+    expect(await restore(data(), file, { now: new Date(0), withoutNotes: true })).toMatch(
+      /1 tasting is back/,
+    );
+    const store = openSqliteStore(storeIn(data()));
+    expect(store.notebooks.read(made.tasting, noor.seat).entries).toEqual([]);
+    expect(store.sessions.version(made.tasting)).toBeGreaterThan(0);
+    await store.close();
+  });
+
+  it('that was killed leaves its half behind only until the next start or backup', async () => {
+    const { close } = await openHere();
+    const half = join(folder.path, 'half.db.part');
+    const mine = join(folder.path, 'shopping.txt');
+    const list = [half, mine].map((part) => ({ part, pid: 2 ** 30 }));
+    for (const path of [half, mine]) writeFileSync(path, 'canary-of-the-cellar');
+    writeFileSync(join(data(), 'unfinished-backups.json'), JSON.stringify(list));
+    await backUp(data(), join(folder.path, 'copy.db'));
+    // And nothing else that somebody put into the list.
+    expect([existsSync(half), existsSync(mine)]).toEqual([false, true]);
+    await close();
+    writeFileSync(half, 'canary-of-the-cellar');
+    writeFileSync(join(data(), 'unfinished-backups.json'), JSON.stringify(list));
+    await (await openHere()).close();
+    expect(existsSync(half)).toBe(false);
+    expect(readdirSync(data())).not.toContain('unfinished-backups.json');
   });
 });

@@ -85,6 +85,7 @@ describe('a rehearsal notices', () => {
         share: (write) => store.notebooks.share(write),
         answerTo: (...which) => store.notebooks.answerTo(...which),
         forget: (...which) => store.notebooks.forget(...which),
+        drop: (...which) => store.notebooks.drop(...which),
         save: async (write) => {
           if (write.entry.field === 'finish' && lost < 1) lost += 1;
           else await store.notebooks.save(write);

@@ -99,8 +99,21 @@ export function diskStore(
           disk.journal.push({ ...decided, kind: 'share', seat, pour, sharing, command: answered.command });
         });
       },
-      answerTo: (_, seat, command) => disk.answers.get(`${seat} ${command}`),
+      answerTo(_, seat, command) {
+        const said = disk.answers.get(`${seat} ${command}`);
+        // Of a note no more than its revision is kept.
+        return said !== undefined && 'revision' in said ? { revision: said.revision } : said;
+      },
       forget: never,
+      drop: never,
+    },
+    devices: {
+      of: () => [],
+      exchange: never,
+      end: never,
+      letIn: never,
+      words: () => undefined,
+      keepWords: never,
     },
     keys: { add: never, find: (hash) => disk.keys.get(hash), revoke: never },
     documents: {

@@ -32,6 +32,8 @@ export class History {
   readonly stages = new Map<number, string>();
   readonly #disk: Disk;
   readonly #answers = new Map<string, string>();
+  /** Of notes, by scope and id. */
+  readonly #revisions = new Map<string, number>();
   readonly #shown = new Map<string, number>();
   readonly #marksOf = new WeakMap<object, readonly string[]>();
   #openedUpTo = 0;
@@ -86,6 +88,10 @@ export class History {
     const scope =
       event === 'host:ask' ? ` ${id}` : event === 'guest:ask' ? ` ${seat}/${id}` : `${seat} ${id}`;
     const stored = this.#disk.answers.get(scope);
+    if (ok && event === 'note:save') {
+      this.#answeredNote(device, seat, scope, payload, answer as NoteDone);
+      return;
+    }
     if (ok && JSON.stringify(stored) !== text)
       this.fault('durable', `${device} was told that ${event} ${id} is done, which is not on disk.`);
     if (code === 'not-stored' || code === 'too-fast') return;
@@ -95,8 +101,37 @@ export class History {
     if (before !== undefined && before !== text)
       this.fault('once', `${device} was answered twice, and differently, to ${event} ${id}.`);
     this.#answers.set(scope, text);
-    if (ok && event === 'note:save')
-      for (const mark of marksIn((payload as { value: string }).value)) this.acknowledged.add(mark);
+  }
+
+  /** A note that is asked for again is answered with what stands there by then: on disk, and never older than before. */
+  #answeredNote(
+    device: string,
+    seat: SeatId | undefined,
+    scope: string,
+    payload: unknown,
+    { revision, value }: NoteDone,
+  ): void {
+    const {
+      id,
+      pour,
+      field,
+      value: sent,
+    } = payload as { id: string; pour: string; field: string; value: string };
+    const onDisk = this.#disk.journal.some(
+      (each) =>
+        each.kind === 'save' &&
+        each.seat === seat &&
+        each.entry.pour === pour &&
+        each.entry.field === field &&
+        each.entry.revision === revision &&
+        each.entry.value === value,
+    );
+    if (!onDisk || !this.#disk.answers.has(scope))
+      this.fault('durable', `${device} was told that note:save ${id} is done, which is not on disk.`);
+    if (revision < (this.#revisions.get(scope) ?? 0))
+      this.fault('once', `${device} was answered with an older note than before to note:save ${id}.`);
+    this.#revisions.set(scope, revision);
+    for (const mark of marksIn(sent)) this.acknowledged.add(mark);
   }
 
   /** The answers that devices were given to the session's own commands, by scope and id. */
@@ -121,6 +156,11 @@ export class History {
     }
     return this.#opened.has(pour);
   }
+}
+
+interface NoteDone {
+  readonly revision: number;
+  readonly value: unknown;
 }
 
 /** Views whose version is the number of events behind them. */

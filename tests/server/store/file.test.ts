@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
@@ -19,9 +19,6 @@ describe('the file of a store', () => {
     file = join(folder, 'store.sqlite');
   });
   afterEach(() => rmSync(folder, { recursive: true }));
-
-  const bytes = () =>
-    Buffer.concat(readdirSync(folder).map((name) => readFileSync(join(folder, name)))).toString('latin1');
 
   it('holds what was acknowledged, under the settings that make that true', async () => {
     const store = openSqliteStore(file);
@@ -71,53 +68,5 @@ describe('the file of a store', () => {
     const after = new SqliteDatabase(file);
     expect(after.prepare('SELECT count(*) FROM shares').pluck().get()).toBe(0);
     after.close();
-  });
-
-  it('leaves no byte of a note behind after the tasting is removed', async () => {
-    const store = openSqliteStore(file);
-    await store.tastings.create(row);
-    const entry = { pour: pourId('ash'), field: 'nose', value: 'canary-of-the-cellar', revision: 1 } as const;
-    await store.notebooks.save({
-      tasting,
-      seat: seatId('seat-1'),
-      entry: { ...entry, savedAt: epochMs(5) },
-      answered: {
-        command: commandId('note-0001'),
-        ack: { ok: true, revision: 1, value: entry.value, savedAt: epochMs(5) },
-      },
-    });
-    expect(bytes()).toContain('canary-of-the-cellar');
-    await store.tastings.remove(tasting);
-    expect(bytes()).not.toContain('canary-of-the-cellar');
-    await store.close();
-  });
-
-  it('leaves no byte of a guest’s notes behind after they are forgotten, and the other guests’ untouched', async () => {
-    const store = openSqliteStore(file);
-    await store.tastings.create(row);
-    const note = (seat: string, value: string) =>
-      store.notebooks.save({
-        tasting,
-        seat: seatId(seat),
-        entry: {
-          pour: pourId('ash'),
-          field: 'nose',
-          value,
-          sealedValue: `${value}-sealed`,
-          revision: 1,
-          savedAt: epochMs(5),
-        },
-        answered: {
-          command: commandId('note-0001'),
-          ack: { ok: true, revision: 1, value, savedAt: epochMs(5) },
-        },
-      });
-    await note('seat-1', 'canary-of-the-cellar');
-    await note('seat-2', 'robin-of-the-yard');
-    expect(bytes()).toContain('canary-of-the-cellar');
-    await store.notebooks.forget(tasting, seatId('seat-1'));
-    expect(bytes()).not.toContain('canary-of-the-cellar');
-    expect(bytes()).toContain('robin-of-the-yard');
-    await store.close();
   });
 });

@@ -1,0 +1,67 @@
+import type { Database } from 'better-sqlite3';
+import { type EpochMs, epochMs } from '../../core/units.ts';
+import { keyFromRow, type SqliteKeyRing, type StoredKey } from './keys.ts';
+import type { SqliteNotebooks } from './notebooks.ts';
+import type { Seals } from './seals/seals.ts';
+import type { DeviceShelf } from './store.ts';
+import type { Writer } from './writer.ts';
+
+interface WordsRow {
+  readonly salt: Buffer;
+  readonly hash: Buffer;
+  readonly wrong: string;
+}
+
+export function deviceShelf(
+  db: Database,
+  writer: Writer,
+  { keys, notebooks, seals }: { keys: SqliteKeyRing; notebooks: SqliteNotebooks; seals: Seals },
+): DeviceShelf {
+  const ofSeat = db.prepare<[string, string, number], StoredKey>(
+    "SELECT * FROM keys WHERE tasting = ? AND role = 'seat' AND seat = ?" +
+      ' AND (expires_at IS NULL OR expires_at > ?) ORDER BY came_at, hash',
+  );
+  const remove = db.prepare<[string]>('DELETE FROM keys WHERE hash = ?');
+  const open = db.prepare<[string]>('UPDATE keys SET opens = 1, expires_at = NULL WHERE hash = ?');
+  const wordsOf = db.prepare<[string, string], WordsRow>(
+    'SELECT salt, hash, wrong FROM seat_words WHERE tasting = ? AND seat = ?',
+  );
+  const setWords = db.prepare<[string, string, Buffer, Buffer, string]>(
+    'INSERT OR REPLACE INTO seat_words (tasting, seat, salt, hash, wrong) VALUES (?, ?, ?, ?, ?)',
+  );
+  return {
+    of: (tasting, seat, now) =>
+      ofSeat.all(tasting, seat, now).flatMap((row) => {
+        const key = keyFromRow(row);
+        return key?.role === 'seat' ? [key] : [];
+      }),
+    exchange: (link, key) =>
+      writer.write(() => {
+        if (remove.run(link).changes === 0) return false;
+        keys.addNow(key);
+        return true;
+      }),
+    end: (hash) =>
+      writer.write(() => {
+        remove.run(hash);
+      }),
+    async letIn({ tasting, seat, hash, aside, entries }) {
+      await writer.write(() => {
+        for (const entry of entries) notebooks.putNow(tasting, seat, entry);
+        notebooks.dropNow(tasting, aside);
+        open.run(hash);
+      });
+      seals.destroy(tasting, aside);
+    },
+    words(tasting, seat) {
+      const row = wordsOf.get(tasting, seat);
+      return (
+        row && { salt: row.salt, hash: row.hash, wrong: (JSON.parse(row.wrong) as number[]).map(epochMs) }
+      );
+    },
+    keepWords: (tasting, seat, { salt, hash, wrong }) =>
+      writer.write(() => {
+        setWords.run(tasting, seat, salt, hash, JSON.stringify(wrong satisfies readonly EpochMs[]));
+      }),
+  };
+}

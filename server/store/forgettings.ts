@@ -1,0 +1,81 @@
+import { closeSync, fsyncSync, openSync, readFileSync, writeSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+
+/** What was forgotten: a seat's notes, or a whole tasting. Ids only. */
+export interface Forgotten {
+  readonly tasting: string;
+  /** Null for the whole tasting. */
+  readonly seat: string | null;
+}
+
+/** Remembers that something was forgotten, so that a backup of before does not bring it back. */
+export interface Forgettings {
+  add(forgotten: Forgotten): void;
+}
+
+export const forgettingsFileOf = (store: string): string => `${store}.forgotten`;
+
+/** On disk when `add` returns. */
+export const forgettingsIn = (path: string): Forgettings => ({
+  add({ tasting, seat }) {
+    const file = openSync(path, 'a', 0o600);
+    try {
+      // A line of its own, also after one that a power cut left half written.
+      writeSync(file, `\n${JSON.stringify({ tasting, seat })}\n`);
+      fsyncSync(file);
+    } finally {
+      closeSync(file);
+    }
+  },
+});
+
+export const noForgettings: Forgettings = { add: () => undefined };
+
+/** A last line that a power cut left half written is passed over: what it was about had not been answered yet. */
+export function readForgettings(path: string): Forgotten[] {
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return [];
+    throw error;
+  }
+  return text.split('\n').flatMap((line) => {
+    try {
+      const read: unknown = JSON.parse(line);
+      return isForgotten(read) ? [read] : [];
+    } catch {
+      return [];
+    }
+  });
+}
+
+const isForgotten = (value: unknown): value is Forgotten =>
+  typeof value === 'object' &&
+  value !== null &&
+  'tasting' in value &&
+  typeof value.tasting === 'string' &&
+  'seat' in value &&
+  (value.seat === null || typeof value.seat === 'string');
+
+/** Removes from a store what was forgotten after it was written. */
+export function forgetAgain(db: Database, forgotten: readonly Forgotten[]): void {
+  const ofTasting = db.prepare<[string]>('DELETE FROM tastings WHERE tasting = ?');
+  const tables = db
+    .prepare<[], string>(
+      "SELECT name FROM sqlite_schema WHERE name IN ('notes', 'shares', 'keys', 'seat_words')",
+    )
+    .pluck()
+    .all();
+  const ofSeat = [
+    ...tables.map((table) => `DELETE FROM ${table} WHERE tasting = ? AND seat = ?`),
+    'DELETE FROM answers WHERE tasting = ? AND scope = ?',
+    "DELETE FROM sealed_notes WHERE tasting = ? AND ? IN (notebook, substr(notebook, 1, instr(notebook, '+') - 1))",
+  ].map((sql) => db.prepare<[string, string]>(sql));
+  db.transaction(() => {
+    for (const { tasting, seat } of forgotten) {
+      if (seat === null) ofTasting.run(tasting);
+      else for (const removal of ofSeat) removal.run(tasting, seat);
+    }
+  })();
+}
