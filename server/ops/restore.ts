@@ -1,10 +1,7 @@
 import { closeSync, copyFileSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync } from 'node:fs';
-import SqliteDatabase, { type Database } from 'better-sqlite3';
 import { checkCopy } from '../store/check-copy.ts';
-import { slotOf } from '../store/seals/key-slots.ts';
-import { masterKeyFrom, masterKeyIn } from '../store/seals/master-key.ts';
-import { packedKeysIn } from '../store/seals/packed-keys.ts';
-import { fits, masterFileOf } from '../store/seals/seals.ts';
+import { leaveNotesBehind, opensWith } from '../store/seals/sealed-copy.ts';
+import { masterFileOf } from '../store/seals/seals.ts';
 import { openSqliteStore } from '../store/sqlite.ts';
 import { StoreFailure } from '../store/store.ts';
 import { openUnlessServed } from './backup.ts';
@@ -59,36 +56,11 @@ export async function restore(
 
 /** The notes of a backup open with the key of the server that it was made on, and with no other. */
 function mustOpen(store: string, file: string): void {
-  const slots = readCopy(file, packedKeysIn);
-  const [first] = slots.flatMap((bytes) => slotOf(bytes) ?? []);
-  if (first === undefined) return;
   const key = masterFileOf(store);
-  if (existsSync(key) && fits(masterKeyFrom(masterKeyIn(key, false)), first)) return;
+  if (opensWith(file, key)) return;
   throw new Error(
     `The guests’ notes in ${file} open only with the notes.key of the server that it was made on: put that file at ${key}, then restore again. If it is lost, "restore ${file} without-notes" brings back the rest.`,
   );
-}
-
-function readCopy<Result>(file: string, read: (db: Database) => Result): Result {
-  const db = new SqliteDatabase(file, { readonly: true });
-  try {
-    return read(db);
-  } finally {
-    db.close();
-  }
-}
-
-function leaveNotesBehind(file: string): void {
-  const db = new SqliteDatabase(file);
-  try {
-    const tables = ['sealed_notes', 'notes', 'packed_keys', 'seat_words', 'shares'];
-    const found = db.prepare<[], string>("SELECT name FROM sqlite_schema WHERE type = 'table'").pluck().all();
-    for (const table of tables) if (found.includes(table)) db.exec(`DELETE FROM ${table}`);
-    db.exec("DELETE FROM answers WHERE scope <> ''");
-    db.exec('VACUUM');
-  } finally {
-    db.close();
-  }
 }
 
 /** A damaged store is nobody's and may be set aside as it is. */
