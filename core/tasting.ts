@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { drinks } from './drinks/drink-kinds.ts';
+import { type Drink, drinks, type Level, levels } from './drinks/drink-kinds.ts';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
 import { TRIANGLE_ORDERS } from './panel/presentation-orders.ts';
 import { cleanLine, cleanText } from './text.ts';
@@ -20,11 +20,7 @@ export const limits = {
 /** The strongest a distilled drink can be: the azeotrope of ethanol and water lies near 97 % vol (common practice). */
 export const strongestAbv = 96;
 
-export type Drink = (typeof drinks)[number];
-
-/** How used to tasting the crowd is. It sets the number of pours, the passes and the time given. */
-export const levels = ['newcomers', 'regulars', 'devotees'] as const;
-export type Level = (typeof levels)[number];
+export type { Drink, Level };
 
 const line = (limit: number) =>
   z

@@ -1,6 +1,6 @@
-import type { Drink } from '../tasting.ts';
 import { beer } from './beer.ts';
 import type { DrinkWays } from './drink.ts';
+import type { Drink } from './drink-kinds.ts';
 import { spirit } from './spirit.ts';
 import { wine } from './wine.ts';
 

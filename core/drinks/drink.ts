@@ -1,6 +1,6 @@
-import type { Pass, Sense, Step } from '../running-order/cue.ts';
-import type { Drink, Level } from '../tasting.ts';
 import type { Millilitres, Seconds } from '../units.ts';
+import type { Drink, Level } from './drink-kinds.ts';
+import type { Pass, Sense, Step } from './step.ts';
 
 /** One action in the walk through a glass, with the time it gets. */
 export interface StepPlan {

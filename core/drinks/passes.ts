@@ -1,7 +1,7 @@
-import type { Pass, Sense, Step } from '../running-order/cue.ts';
-import type { Level } from '../tasting.ts';
 import { seconds } from '../units.ts';
 import type { StepPlan } from './drink.ts';
+import type { Level } from './drink-kinds.ts';
+import type { Pass, Sense, Step } from './step.ts';
 
 /**
  * The walk through a glass that the three drinks share, as plain data; a drink changes the seconds.

@@ -1,5 +1,8 @@
+import type { Move, Pass, Sense, Step } from '../drinks/step.ts';
 import type { CueId, PourId } from '../ids.ts';
 import type { Seconds } from '../units.ts';
+
+export type { Move, Pass, Sense, Step };
 
 /**
  * One item of the running order: what everybody does now, and for how long. A plan compiles to a flat list of cues;
@@ -18,18 +21,6 @@ interface CueBase {
   /** The host's own words to say aloud, instead of the usual ones. */
   readonly say?: string;
 }
-
-/** One walk through a glass. `review` and `reflect` belong to the closing pass. */
-export type Pass = 'first' | 'writing' | 'closing';
-
-/** One action of a pass. */
-export type Step = 'swirl' | 'look' | 'nose' | 'sip' | 'spit' | 'write' | 'review' | 'reflect';
-
-/** The moves that can be practised with plain water. */
-export type Move = 'swirl' | 'look' | 'nose' | 'sip' | 'spit';
-
-/** Where in the notebook the words of a writing step go. */
-export type Sense = 'look' | 'nose' | 'palate' | 'finish';
 
 export type PlainCueKind = 'gathering' | 'welcome' | 'ground-rules' | 'farewell';
 

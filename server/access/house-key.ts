@@ -1,12 +1,11 @@
 import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Chance } from '../chance.ts';
 
 /**
  * The key of whoever runs this server, made at first start and kept where only that person can read it. It is the
  * one secret that is stored as it is, for the host's address is printed with it at every start.
  */
-export function houseKeyIn(folder: string, chance: Chance): string {
+export function houseKeyIn(folder: string, chance: { key(): string }): string {
   const file = join(folder, 'house.key');
   try {
     writeFileSync(file, `${chance.key()}\n`, { mode: 0o600, flag: 'wx' });

@@ -1,13 +1,12 @@
 import type { TastingId } from '../../core/ids.ts';
 import { type DurationMs, durationMs, type EpochMs, epochMs, later } from '../../core/units.ts';
 import type { Cancel, Clock } from '../clock.ts';
-import type { Conductors } from '../live/conductors.ts';
 import type { Log } from '../log.ts';
 import type { Store, TastingRow } from '../store/store.ts';
 
 export interface RetentionParts {
   readonly store: Store;
-  readonly conductors: Conductors;
+  readonly conductors: { remove(tasting: TastingId): Promise<unknown> };
   readonly clock: Clock;
   readonly log: Log;
   /** After the last thing that happened to a tasting, or after the evening it is planned for. */

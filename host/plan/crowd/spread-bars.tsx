@@ -1,5 +1,5 @@
+import { levels } from '../../../core/drinks/drink-kinds.ts';
 import type { CrowdSpread } from '../../../core/planning/theme/crowd.ts';
-import { levels } from '../../../core/tasting.ts';
 import { words } from '../words.ts';
 
 /** How many of each kind answered: the words and the number say it, the bar beside them shows it. */

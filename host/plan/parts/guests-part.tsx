@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
+import { levels } from '../../../core/drinks/drink-kinds.ts';
 import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/theme/crowd.ts';
-import { type Level, levels, limits, usualFlights } from '../../../core/tasting.ts';
+import { type Level, limits, usualFlights } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { levels } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
-import { flightsOf, type Level, levels } from '../../../core/tasting.ts';
+import { flightsOf, type Level } from '../../../core/tasting.ts';
 import { planOf } from '../../support/plans.ts';
 
 const spoken = (cue: Cue) => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { drinks } from '../../../core/drinks/drink-kinds.ts';
+import { drinks, levels } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
-import { levels, planSchema } from '../../../core/tasting.ts';
+import { planSchema } from '../../../core/tasting.ts';
 import { cueWordsFor } from '../../../guest/stage/cue-words.ts';
 import { cueWords } from '../../../shared/language/en/cues.ts';
 import type { CueView } from '../../../shared/wire/views.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { drinks } from '../../../core/drinks/drink-kinds.ts';
+import { drinks, levels } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
-import { levels, planSchema } from '../../../core/tasting.ts';
+import { planSchema } from '../../../core/tasting.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
 import { say } from '../../../shared/language/en/say.ts';
 import { sayOf } from '../../../shared/language/say.ts';
