@@ -40,7 +40,7 @@ describe('a time of day', () => {
       Array.from({ length: 24 }, (_, hour) => figuresOfDay(at('00:08') + hour * 3_600_000, locale));
     for (const locale of ['en-GB', 'de', 'cs', 'es', 'fi'])
       expect(new Set(column(locale).map(({ length }) => length))).toEqual(new Set([5]));
-    expect(column('en-US').every((figures) => /^(1[0-2]|[1-9]):08$/.test(figures))).toBe(true);
+    expect(column('en-US').every((figures) => /^(1[0-2]|[1-9]):[03]8$/.test(figures))).toBe(true);
   });
 
   it('is the same beside a day, and in an invitation', () => {
