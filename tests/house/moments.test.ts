@@ -1,13 +1,25 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { changes, drawMoment, locales, momentNow, momentOf, moments, zones } from '../support/moment.ts';
+import { coveringMoments } from '../hours/covering-moments.ts';
+import {
+  changes,
+  drawMoment,
+  locales,
+  type Moment,
+  momentNow,
+  momentOf,
+  moments,
+  zones,
+} from '../support/moment.ts';
 import { trackedTexts } from './tree.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 
 const wall = (at: number, timeZone: string) =>
   new Intl.DateTimeFormat('sv', { timeZone, dateStyle: 'short', timeStyle: 'short' }).format(at);
+
+const timeOf = (name: string) => name.split(', ')[0] ?? '';
 
 describe('the moments of the tests', () => {
   it('have every time of day in every zone and locale', () => {
@@ -36,6 +48,22 @@ describe('the moments of the tests', () => {
     }
   });
 
+  it('are covered by few: each time, zone and locale meets each of the others', () => {
+    const met = coveringMoments().map((seed) => momentOf(String(seed)));
+    const times = new Set(moments.map(({ name }) => timeOf(name)));
+    const pairs = (one: (of: Moment) => string, other: (of: Moment) => string) =>
+      new Set(met.map((moment) => `${one(moment)} with ${other(moment)}`)).size;
+    const [time, zone, locale] = [
+      ({ name }: Moment) => timeOf(name),
+      (moment: Moment) => moment.zone,
+      (moment: Moment) => moment.locale,
+    ] as const;
+    expect(met).toHaveLength(32);
+    expect(pairs(time, zone)).toBe(times.size * zones.length);
+    expect(pairs(time, locale)).toBe(times.size * locales.length);
+    expect(pairs(zone, locale)).toBe(zones.length * locales.length);
+  });
+
   it('are drawn once for a run and can be asked for again', () => {
     const environment: NodeJS.ProcessEnv = { MOMENT: '57' };
     expect(drawMoment(environment)).toBe(momentOf('57'));
@@ -51,7 +79,7 @@ describe('the moments of the tests', () => {
     const into = Date.now() - moment.begins;
     expect(into).toBeGreaterThanOrEqual(0);
     expect(into).toBeLessThan(600_000);
-    expect(Number(new Date()) - moment.begins).toBeLessThan(600_000);
+    expect(Date.parse(new Date().toISOString()) - moment.begins).toBeLessThan(600_000);
     expect(Date.parse(Date()) - moment.begins).toBeLessThan(600_000);
   });
 });
