@@ -1,8 +1,6 @@
 import type { CueId, PourId } from '../ids.ts';
 import { type Cue, pourOf } from '../running-order/cue.ts';
-
-/** A part of the evening as a host thinks of it. `glass`: all steps of one glass, and the water after it. */
-export type PartKind = 'gathering' | 'opening' | 'glass' | 'choosing' | 'talk' | 'break' | 'farewell';
+import { type PartKind, traitsOf } from '../running-order/cue-traits.ts';
 
 export interface Part {
   readonly kind: PartKind;
@@ -17,7 +15,7 @@ export interface Part {
 export function partsOf(order: readonly Cue[]): Part[] {
   const parts: Part[] = [];
   for (const cue of order) {
-    const kind = kindOf(cue);
+    const kind = traitsOf(cue).part;
     const pour = pourOf(cue) ?? null;
     const called = cue.kind === 'break' && cue.called;
     const joins =
@@ -31,28 +29,4 @@ export function partsOf(order: readonly Cue[]): Part[] {
     else parts[joins] = { ...part, cues: [...part.cues, cue.id] };
   }
   return parts;
-}
-
-function kindOf(cue: Cue): PartKind {
-  switch (cue.kind) {
-    case 'gathering':
-    case 'break':
-    case 'farewell':
-      return cue.kind;
-    case 'welcome':
-    case 'ground-rules':
-    case 'practice':
-      return 'opening';
-    case 'step':
-    case 'water':
-      return 'glass';
-    case 'ranking':
-    case 'odd-one-out':
-      return 'choosing';
-    case 'discussion':
-    case 'reveal':
-      return 'talk';
-    default:
-      return cue satisfies never;
-  }
 }

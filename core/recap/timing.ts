@@ -1,8 +1,9 @@
 import type { CueId, PourId } from '../ids.ts';
 import type { CueKind } from '../running-order/cue.ts';
+import type { PartKind } from '../running-order/cue-traits.ts';
 import type { Finished } from '../session/state.ts';
 import { type EpochMs, type Seconds, seconds } from '../units.ts';
-import { type PartKind, partsOf } from './evening-parts.ts';
+import { partsOf } from './evening-parts.ts';
 import type { AsPlanned } from './planned-course.ts';
 
 /** The evening against its plan. Nobody paces the gathering, so it is in no total. */

@@ -4,6 +4,7 @@ import { type CueId, cueId, type PourId } from '../ids.ts';
 import { type Flight, flightsOf, type Plan, type Pour, type Trial } from '../tasting.ts';
 import { type Seconds, seconds } from '../units.ts';
 import type { Cue, Move, PlainCueKind, RoundCue } from './cue.ts';
+import { guardedLength } from './cue-traits.ts';
 
 /**
  * Compiles a plan to its running order. Pure and total: the same plan always gives the same cues with the same ids,
@@ -177,10 +178,7 @@ function round(
 function edited(plan: Plan, cue: Cue): Cue {
   const edit = plan.cueEdits[cue.id];
   if (edit === undefined) return cue;
-  const guarded =
-    cue.kind === 'water' || cue.kind === 'break' || (cue.kind === 'step' && cue.step === 'spit');
-  const wanted = edit.seconds ?? cue.ideal;
-  const ideal = seconds(guarded ? Math.max(wanted, cue.floor) : wanted);
+  const ideal = guardedLength(cue, seconds(edit.seconds ?? cue.ideal));
   const floor = seconds(Math.min(cue.floor, ideal));
   return { ...cue, ideal, floor, ...(edit.say ? { say: edit.say } : {}) };
 }

@@ -76,38 +76,20 @@ export type Cue = PlainCue | PracticeCue | StepCue | WaterCue | BreakCue | Trial
 export type CueKind = Cue['kind'];
 
 /** The pour in front of everybody during this cue, if there is one. */
-export function pourOf(cue: Cue): PourId | undefined {
-  switch (cue.kind) {
-    case 'step':
-      return cue.pour;
-    case 'water':
-      return cue.after;
-    default:
-      return undefined;
-  }
+export const pourOf = (cue: Cue): PourId | undefined =>
+  cue.kind === 'step' ? cue.pour : cue.kind === 'water' ? cue.after : undefined;
+
+/** Every page of the notebook that this cue is about: pours, and an odd-one-out as one. */
+export function poursOf(cue: Cue): readonly PourId[] {
+  if ('pours' in cue) return cue.pours;
+  if (cue.kind === 'odd-one-out') return [cue.trial];
+  const pour = pourOf(cue);
+  return pour === undefined ? [] : [pour];
 }
 
-/** Every pour that this cue is about. */
-export function poursOf(cue: Cue): readonly PourId[] {
-  switch (cue.kind) {
-    case 'step':
-      return [cue.pour];
-    case 'water':
-      return [cue.after];
-    case 'odd-one-out':
-      return [cue.trial];
-    case 'ranking':
-    case 'discussion':
-    case 'reveal':
-      return cue.pours;
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'practice':
-    case 'break':
-    case 'farewell':
-      return [];
-    default:
-      return cue satisfies never;
-  }
-}
+/** The pours that have to be poured for it: of an odd-one-out both. */
+export const pouredFor = (cue: Cue): readonly PourId[] =>
+  cue.kind === 'odd-one-out' ? [cue.a, cue.b] : poursOf(cue);
+
+/** Of the pass that ends a glass, and that may be left out as a whole [P14]. */
+export const isClosing = (cue: Cue): boolean => cue.kind === 'step' && cue.pass === 'closing';

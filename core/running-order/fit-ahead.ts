@@ -1,7 +1,8 @@
 import type { CueId } from '../ids.ts';
 import { between, type EpochMs } from '../units.ts';
 import type { Cue } from './cue.ts';
-import { type Habits, paceFrom, type Work, workOf } from './forecast.ts';
+import { type Work, workOf } from './cue-traits.ts';
+import { type Habits, paceFrom } from './forecast.ts';
 import { type Fit, fitInto, type Lengths } from './repace.ts';
 
 /** What the server that decides and a host's device that previews both know, enough to look ahead. */

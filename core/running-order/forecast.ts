@@ -1,6 +1,7 @@
 import type { CueId } from '../ids.ts';
 import { type EpochMs, epochMs, type Seconds, seconds } from '../units.ts';
 import type { Cue } from './cue.ts';
+import { isPaced, type Work, workOf } from './cue-traits.ts';
 
 /**
  * When each coming cue will start and when the evening ends, as a range.
@@ -11,33 +12,6 @@ import type { Cue } from './cue.ts';
  * mean and variance in closed form, cues of one kind being correlated through their common μ; its range is that of the
  * log-normal with the same mean and variance (Fenton and Wilkinson's approximation, from memory).
  */
-export const works = ['senses', 'writing', 'talk', 'rest', 'ceremony'] as const;
-export type Work = (typeof works)[number];
-
-export function workOf(cue: Cue): Work {
-  switch (cue.kind) {
-    case 'step':
-      return cue.step === 'write' || cue.step === 'review' || cue.step === 'reflect' ? 'writing' : 'senses';
-    case 'practice':
-      return 'senses';
-    case 'ranking':
-    case 'odd-one-out':
-      return 'writing';
-    case 'discussion':
-    case 'reveal':
-      return 'talk';
-    case 'water':
-    case 'break':
-      return 'rest';
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'farewell':
-      return 'ceremony';
-    default:
-      return cue satisfies never;
-  }
-}
 
 /** Normal belief about μ of one kind of work, on the logarithmic scale. */
 export interface Habit {
@@ -185,8 +159,7 @@ export function livedSoFar(
   return timeline.slice(0, -1).flatMap((entry, index) => {
     const cue = byId.get(entry.cue);
     const next = timeline[index + 1];
-    // Nobody paces the gathering: it ends when the last guest has parked.
-    if (cue === undefined || next === undefined || cue.kind === 'gathering') return [];
+    if (cue === undefined || next === undefined || !isPaced(cue)) return [];
     return [{ work: workOf(cue), planned: entry.planned, took: seconds((next.at - entry.at) / 1000) }];
   });
 }

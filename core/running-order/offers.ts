@@ -1,6 +1,7 @@
 import type { PourId } from '../ids.ts';
 import { type Seconds, seconds } from '../units.ts';
-import { type Cue, poursOf } from './cue.ts';
+import { type Cue, isClosing, pourOf, poursOf } from './cue.ts';
+import { traitsOf } from './cue-traits.ts';
 import type { Pace } from './repace.ts';
 
 /** What a host may leave out when even the shortest evening is too long, each with the time it saves. */
@@ -8,9 +9,6 @@ export type Offer =
   | { readonly kind: 'drop-pour'; readonly pour: PourId; readonly saves: Seconds }
   | { readonly kind: 'drop-closing-pass'; readonly saves: Seconds }
   | { readonly kind: 'shorten-discussions'; readonly saves: Seconds };
-
-/** A discussion of a minute still lets the room agree to go on talking afterwards (own estimate, no source). */
-export const shortTalk = seconds(60);
 
 /**
  * Most saved first. A pour is offered only while none of its cues has begun, and never the last one; the later pour
@@ -25,19 +23,22 @@ export function offersFor(remaining: readonly Cue[], pace: Pace = () => 1): Offe
     );
   const pours = [...new Set(remaining.flatMap((cue) => (cue.kind === 'step' ? poursOf(cue) : [])))];
   const untouched = pours.filter((pour) => !begun(pour)).toReversed();
-  const ofPour = (pour: PourId) =>
-    remaining.filter((cue) => (cue.kind === 'step' || cue.kind === 'water') && poursOf(cue).includes(pour));
-  const closing = remaining.filter((cue) => cue.kind === 'step' && cue.pass === 'closing');
-  const talks = remaining.filter((cue) => cue.kind === 'discussion');
+  const ofPour = (pour: PourId) => remaining.filter((cue) => pourOf(cue) === pour);
   const offers: Offer[] = [
     ...(pours.length > 1 ? untouched : []).map(
       (pour): Offer => ({ kind: 'drop-pour', pour, saves: length(ofPour(pour)) }),
     ),
-    { kind: 'drop-closing-pass', saves: length(closing) },
+    { kind: 'drop-closing-pass', saves: length(remaining.filter(isClosing)) },
     {
       kind: 'shorten-discussions',
-      saves: seconds(talks.reduce((sum, cue) => sum + Math.max(0, cue.floor - shortTalk) * pace(cue), 0)),
+      saves: seconds(remaining.reduce((sum, cue) => sum + spareTalk(cue) * pace(cue), 0)),
     },
   ];
   return offers.filter((offer) => offer.saves > 0).toSorted((a, b) => b.saves - a.saves);
+}
+
+/** Seconds by which a cue may go below its floor when talks are cut to the least [P15]. */
+export function spareTalk(cue: Cue): number {
+  const { shortensTo } = traitsOf(cue);
+  return shortensTo === null ? 0 : Math.max(0, cue.floor - shortensTo);
 }

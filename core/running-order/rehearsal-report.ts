@@ -1,6 +1,7 @@
 import type { Plan } from '../tasting.ts';
 import { compile } from './compile.ts';
 import type { Cue } from './cue.ts';
+import { traitsOf } from './cue-traits.ts';
 import { type Habits, noHabits } from './forecast.ts';
 import {
   drawLuck,
@@ -181,26 +182,22 @@ function partsOf(cues: readonly Cue[]): Part[] {
 
 /** The part that a cue tells; undefined for one that belongs to where it stands. */
 function partOf(cue: Cue): RehearsedPart['part'] | undefined {
-  switch (cue.kind) {
+  const { part } = traitsOf(cue);
+  switch (part) {
     case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'practice':
+    case 'opening':
       return 'opening';
-    case 'step':
-    case 'water':
+    case 'glass':
     case 'break':
       return 'flight';
     case 'farewell':
       return 'closing';
-    case 'ranking':
-    case 'discussion':
-    case 'reveal':
-    case 'odd-one-out':
+    case 'choosing':
+    case 'talk':
       // The rounds at the end of the evening have it in their id, as `compile` makes them.
       return cue.id.startsWith('evening/') ? 'closing' : undefined;
     default:
-      return cue satisfies never;
+      return part satisfies never;
   }
 }
 

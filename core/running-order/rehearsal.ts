@@ -1,7 +1,8 @@
 import type { Level, Pacing } from '../tasting.ts';
 import { seconds } from '../units.ts';
 import type { Cue } from './cue.ts';
-import { cueVariance, type Habits, type Work, workOf, works } from './forecast.ts';
+import { type Work, workOf, works } from './cue-traits.ts';
+import { cueVariance, type Habits } from './forecast.ts';
 import { readySeatsNeeded } from './room-share.ts';
 
 /**

@@ -207,45 +207,24 @@ const withoutSignal = (session: UnderWay, seat: SeatId, own: OwnRecords): UnderW
   signals: withoutEntry(session.signals, seat, own),
 });
 
-/** What a session is, without what only an evening under way has. */
-const eveningOf = (session: UnderWay | Finished): Evening => ({
-  plan: session.plan,
-  cues: session.cues,
-  seats: session.seats,
-  pacing: session.pacing,
-  discussions: session.discussions,
-  revealed: session.revealed,
-  dropped: session.dropped,
-  reached: session.reached,
-  timeline: session.timeline,
-  openedAt: session.openedAt,
-  breaksCalled: session.breaksCalled,
-  habits: session.habits,
-  fitted: session.fitted,
-  shortTalks: session.shortTalks,
-  closingDropped: session.closingDropped,
-  wishedEnd: session.wishedEnd,
-  waitForRemote: session.waitForRemote,
-});
-
 /** At the end every glass that was in front of the room has its name, for the keepsake. */
 function finished(session: UnderWay, finishedAt: EpochMs): Finished {
-  const named = session.reached.filter((pour) => !session.revealed.includes(pour));
-  const revealed = [...session.revealed, ...named];
-  return { ...eveningOf(session), status: 'finished', revealed, finishedAt, stoodAt: session.at };
+  const { at: stoodAt, enteredAt, clock, signals, reminder, doors, ...evening } = session;
+  const named = evening.reached.filter((pour) => !evening.revealed.includes(pour));
+  return { ...evening, status: 'finished', revealed: [...evening.revealed, ...named], finishedAt, stoodAt };
 }
 
 /** A host who ended the evening by mistake stands where they stood, with the cue's whole time again. */
-function reopened(session: Finished, at: EpochMs): UnderWay {
+function reopened({ stoodAt, finishedAt, ...evening }: Finished, at: EpochMs): UnderWay {
   const bare: UnderWay = {
-    ...eveningOf(session),
+    ...evening,
     status: 'under-way',
-    at: session.stoodAt,
+    at: stoodAt,
     enteredAt: at,
     clock: { kind: 'running', endsAt: at },
     signals: {},
     reminder: null,
     doors: 'open',
   };
-  return entered(bare, session.stoodAt, at);
+  return entered(bare, stoodAt, at);
 }

@@ -1,36 +1,14 @@
 import type { CueId } from '../ids.ts';
-import { type Cue, pourOf } from '../running-order/cue.ts';
+import { type Cue, isClosing, pouredFor } from '../running-order/cue.ts';
+import { traitsOf } from '../running-order/cue-traits.ts';
 import type { UnderWay } from './state.ts';
 
 type Dropping = Pick<UnderWay, 'dropped' | 'closingDropped'>;
 
-/** Whether everything this cue is about has been dropped, or the cue itself with the closing passes [P14]. */
+/** Whether too few of its pours are left for this cue, or it went with the closing passes [P10, P14]. */
 function dropped(cue: Cue, { dropped: gone, closingDropped }: Dropping): boolean {
-  switch (cue.kind) {
-    case 'step':
-    case 'water': {
-      if (closingDropped && cue.kind === 'step' && cue.pass === 'closing') return true;
-      const pour = pourOf(cue);
-      return pour !== undefined && gone.includes(pour);
-    }
-    case 'ranking':
-      // One pour cannot be ranked.
-      return cue.pours.filter((pour) => !gone.includes(pour)).length < 2;
-    case 'odd-one-out':
-      return gone.includes(cue.a) || gone.includes(cue.b);
-    case 'discussion':
-    case 'reveal':
-      return cue.pours.every((pour) => gone.includes(pour));
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'practice':
-    case 'break':
-    case 'farewell':
-      return false;
-    default:
-      return cue satisfies never;
-  }
+  if (closingDropped && isClosing(cue)) return true;
+  return pouredFor(cue).filter((pour) => !gone.includes(pour)).length < traitsOf(cue).leastPours;
 }
 
 /**

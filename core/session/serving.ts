@@ -1,6 +1,6 @@
 import type { PourId, SeatId } from '../ids.ts';
 import { oddGlass, type TriangleOrder } from '../panel/presentation-orders.ts';
-import { poursOf } from '../running-order/cue.ts';
+import { pourOf } from '../running-order/cue.ts';
 import { flightsOf, type Plan, type Trial } from '../tasting.ts';
 import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 
@@ -49,9 +49,7 @@ export function servedTo(evening: Pick<Evening, 'plan' | 'dropped'>, seat: Pick<
 
 /** Position of the glass in hand during the current cue, from 1. */
 export function positionNow(session: UnderWay): number | undefined {
-  const cue = cueNow(session);
-  if (cue.kind !== 'step' && cue.kind !== 'water') return undefined;
-  const [named] = poursOf(cue);
+  const named = pourOf(cueNow(session));
   return placesOf(session).find((place) => place.named === named)?.position;
 }
 

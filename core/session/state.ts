@@ -32,6 +32,10 @@ export interface Finished extends Evening {
   readonly stoodAt: number;
 }
 
+/**
+ * What lasts from the opening of the doors. The two others extend it rather than hold it: almost every event changes one
+ * field of it, which one copy says as plainly as two would not, and `evolve` parts them again with a rest.
+ */
 export interface Evening {
   readonly plan: Plan;
   readonly cues: readonly Cue[];

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { clock, hand, ready } from '../../shared/ui/strokes.ts';
-import type { CueKind, SeatSignal, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { SeatSignal, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { CallLink } from './call-link.tsx';
@@ -27,7 +27,6 @@ export function SignalBar({ stage, own }: { readonly stage: StageUnderWay; reado
     busy: asking === signal,
     onPress: () => void give(signal),
   });
-  const paced = waitsForGuests(stage.cue.kind);
   return (
     <footer class="room-foot">
       <div class="thumb-bar signals">
@@ -36,7 +35,7 @@ export function SignalBar({ stage, own }: { readonly stage: StageUnderWay; reado
           {words.signals.needsHost}
         </Button>
         {stage.cue.kind === 'ground-rules' && !own.groundRulesAccepted && <AcceptRules />}
-        {paced && (
+        {stage.cue.asksReady && (
           <>
             <Button {...props('more-time')}>
               <Icon of={clock} />
@@ -70,26 +69,4 @@ export function SignalBar({ stage, own }: { readonly stage: StageUnderWay; reado
       </div>
     </footer>
   );
-}
-
-/** Whether the room waits for the guests in this kind of cue, so that "ready" tells the host something. */
-function waitsForGuests(kind: CueKind): boolean {
-  switch (kind) {
-    case 'step':
-    case 'practice':
-    case 'water':
-    case 'break':
-    case 'ranking':
-    case 'odd-one-out':
-      return true;
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'discussion':
-    case 'reveal':
-    case 'farewell':
-      return false;
-    default:
-      return kind satisfies never;
-  }
 }

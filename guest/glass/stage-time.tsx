@@ -5,14 +5,14 @@ import { useTick } from '../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
-import { isTimed, timeOf } from '../stage/cue-time.ts';
+import { timeOf } from '../stage/cue-time.ts';
 
 /** The time of the cue; said aloud at 60, 20 and 0 s only [4.1.3 of WCAG]. */
 export function StageTime({ stage }: { readonly stage: StageUnderWay }) {
   const { follower, status } = useRoom();
   const time = timeOf(stage);
   const running = time.status === 'running';
-  const timed = isTimed(stage);
+  const { timed } = stage.cue;
   const now = useTick(follower.clock.now, {
     running: timed && running,
     anchor: running ? time.endsAt : 0,

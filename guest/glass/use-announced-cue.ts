@@ -4,7 +4,7 @@ import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { speakPrompt } from '../sound/spoken-prompt.ts';
-import { isTimed, secondsLeft } from '../stage/cue-time.ts';
+import { secondsLeft } from '../stage/cue-time.ts';
 import { glassInHand } from '../stage/reached-glasses.ts';
 
 /** The polite region says each new cue once: where, what, and how long. */
@@ -13,7 +13,7 @@ export function useAnnouncedCue(stage: StageUnderWay, said: CueWords): void {
   useEffect(() => {
     const hand = glassInHand(stage);
     const place = hand === null ? [] : [words.glass.of(hand.position, stage.glasses.length)];
-    const time = isTimed(stage) ? [words.spoken.start(secondsLeft(stage, follower.clock.now()))] : [];
+    const time = stage.cue.timed ? [words.spoken.start(secondsLeft(stage, follower.clock.now()))] : [];
     status.say(words.spoken.cue([...place, said.verb, said.hint, ...time]), { unseen: true });
     speakPrompt(words.spoken.cue([...place, said.verb, said.hint]));
   }, [stage.cue.id]);

@@ -1,28 +1,6 @@
 import { type CueTime, timeLeft } from '../../shared/ui/time-left.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 
-/** Time is shown where it asks something of the guest; the host's own moments have none. */
-export function isTimed({ cue }: StageUnderWay): boolean {
-  switch (cue.kind) {
-    case 'step':
-    case 'practice':
-    case 'water':
-    case 'break':
-    case 'ranking':
-    case 'odd-one-out':
-    case 'discussion':
-      return true;
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'reveal':
-    case 'farewell':
-      return false;
-    default:
-      return cue.kind satisfies never;
-  }
-}
-
 export function timeOf({ clock }: StageUnderWay): CueTime {
   switch (clock.kind) {
     case 'running':

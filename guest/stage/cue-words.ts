@@ -1,8 +1,11 @@
 import type { CueWordSheet, CueWords } from '../../shared/language/en/cues.ts';
 import type { CueView, Drink, StageView } from '../../shared/wire/views.ts';
 
+/** As much of a cue as its words depend on. */
+export type WordedCue = Pick<CueView, 'kind' | 'step' | 'sense'>;
+
 /** The verb and the line for a cue. */
-export function cueWordsFor(sheet: CueWordSheet, cue: CueView, drink: Drink): CueWords {
+export function cueWordsFor(sheet: CueWordSheet, cue: WordedCue, drink: Drink): CueWords {
   switch (cue.kind) {
     case 'step':
       return stepWords(sheet, cue, drink);
@@ -13,7 +16,7 @@ export function cueWordsFor(sheet: CueWordSheet, cue: CueView, drink: Drink): Cu
   }
 }
 
-function stepWords(sheet: CueWordSheet, { step, sense }: CueView, drink: Drink): CueWords {
+function stepWords(sheet: CueWordSheet, { step, sense }: WordedCue, drink: Drink): CueWords {
   switch (step) {
     case 'write':
       return sheet.write[sense ?? 'nose'];

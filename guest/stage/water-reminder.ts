@@ -12,14 +12,5 @@ export function waterIsDue(
   { cue, lastWaterAt }: Pick<StageUnderWay, 'cue' | 'lastWaterAt'>,
   now: number,
 ): boolean {
-  switch (cue.kind) {
-    case 'step':
-    case 'ranking':
-    case 'odd-one-out':
-    case 'discussion':
-    case 'reveal':
-      return lastWaterAt !== null && now - lastWaterAt >= waterEvery;
-    default:
-      return false;
-  }
+  return cue.remindsOfWater && lastWaterAt !== null && now - lastWaterAt >= waterEvery;
 }

@@ -80,14 +80,7 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
       <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} actions={actions} />
       <Toolbar screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
-      <TablePanel
-        table={table}
-        cue={cue}
-        pacing={view.pacing}
-        waits={view.waitForRemote && view.pacing.by !== 'host'}
-        onOpen={open}
-        actions={actions}
-      />
+      <TablePanel table={table} cue={cue} view={view} onOpen={open} actions={actions} />
       <ThumbControls
         view={view}
         order={order}

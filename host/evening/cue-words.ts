@@ -1,5 +1,5 @@
 import type { PourId } from '../../core/ids.ts';
-import type { Cue } from '../../core/running-order/cue.ts';
+import { type Cue, pourOf } from '../../core/running-order/cue.ts';
 import type { HostPour } from '../../core/session/views/host.ts';
 import { words } from '../language.ts';
 
@@ -12,19 +12,8 @@ export function verbOf(cue: Cue): string {
       return words.cue.practice(cue.step);
     case 'break':
       return cue.called ? words.cue.calledBreak : words.cue.kinds.break;
-    case 'ranking':
-    case 'odd-one-out':
-    case 'discussion':
-    case 'reveal':
-      return words.cue.rounds[cue.kind];
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'farewell':
-    case 'water':
-      return words.cue.kinds[cue.kind];
     default:
-      return cue satisfies never;
+      return words.cue.kinds[cue.kind];
   }
 }
 
@@ -33,14 +22,10 @@ export function placesOf(pours: readonly HostPour[]): ReadonlyMap<PourId, number
   return new Map(pours.filter((pour) => !pour.dropped).map((pour, index) => [pour.id, index + 1]));
 }
 
-/** The pour that a cue is about, if it is about one. */
-export const pourIn = (cue: Cue): PourId | undefined =>
-  cue.kind === 'step' ? cue.pour : cue.kind === 'water' ? cue.after : undefined;
-
 /** Where in the evening a cue stands, beside its verb: `Glass 2 of 6 · flight 1 · first pass`. */
 export function whereOf(cue: Cue, pours: readonly HostPour[]): string {
   const places = placesOf(pours);
-  const pour = pours.find(({ id }) => id === pourIn(cue));
+  const pour = pours.find(({ id }) => id === pourOf(cue));
   if (pour !== undefined) {
     return [
       words.cue.glassOf(places.get(pour.id) ?? pour.position, places.size),
@@ -54,8 +39,8 @@ export function whereOf(cue: Cue, pours: readonly HostPour[]): string {
 
 /** Short, for the big button and the list: the glass is named only where it changes. */
 export function nameOf(cue: Cue, pours: readonly HostPour[], from?: Cue): string {
-  const pour = pourIn(cue);
-  if (pour === undefined || (from !== undefined && pourIn(from) === pour)) return verbOf(cue);
+  const pour = pourOf(cue);
+  if (pour === undefined || (from !== undefined && pourOf(from) === pour)) return verbOf(cue);
   const place = placesOf(pours).get(pour);
   return place === undefined ? verbOf(cue) : `${words.cue.glass(place)}: ${verbOf(cue)}`;
 }

@@ -1,7 +1,7 @@
 import type { TimedCue } from '../../core/recap/timing.ts';
 import { words } from '../language.ts';
 
-const { kinds, rounds, passes, steps, writes } = words.cue;
+const { kinds, passes, steps, writes } = words.cue;
 
 /** What a cue was called while it ran; which step and pass it was stands in its id. */
 export function cueName({ cue, kind }: Pick<TimedCue, 'cue' | 'kind'>): string {
@@ -15,20 +15,8 @@ export function cueName({ cue, kind }: Pick<TimedCue, 'cue' | 'kind'>): string {
       const [, step = ''] = cue.split('/');
       return named(steps, step) ?? step;
     }
-    case 'ranking':
-    case 'odd-one-out':
-    case 'discussion':
-    case 'reveal':
-      return rounds[kind];
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'water':
-    case 'break':
-    case 'farewell':
-      return kinds[kind];
     default:
-      return kind satisfies never;
+      return kinds[kind];
   }
 }
 

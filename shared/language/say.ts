@@ -1,4 +1,4 @@
-import type { Cue, Move, PlainCueKind, RoundCue, StepCue } from '../../core/running-order/cue.ts';
+import type { Cue, CueKind, Move, StepCue } from '../../core/running-order/cue.ts';
 import type { Drink, Level } from '../../core/tasting.ts';
 
 /** A step by what is said for it: taking the glass up to write about its nose is not the first nosing of it. */
@@ -19,14 +19,16 @@ export type StepKey =
 
 /** What a host says aloud; one per language. */
 export interface SayBook {
-  readonly plain: Readonly<Record<PlainCueKind, Readonly<Record<Level, string>>>>;
+  /** What is said for a whole cue, by the crowd. */
+  readonly cues: Readonly<
+    Record<Exclude<CueKind, 'practice' | 'step' | 'water' | 'break'>, Readonly<Record<Level, string>>>
+  >;
   readonly practice: Readonly<Record<Move, string>>;
   readonly steps: Readonly<Record<Drink, Readonly<Record<StepKey, string>>>>;
   /** A sentence more for this crowd. */
   readonly more: Readonly<Record<Level, Readonly<Partial<Record<StepKey, string>>>>>;
   readonly water: Readonly<Record<Drink, string>>;
   readonly break: { readonly planned: string; readonly called: string };
-  readonly round: Readonly<Record<RoundCue['kind'] | 'odd-one-out', Readonly<Record<Level, string>>>>;
   /** At a discussion, while it is not open yet. */
   readonly beforeTalk: Readonly<Record<Level, string>>;
   /** Something to say for a step that no book has foreseen. */
@@ -78,11 +80,6 @@ export function stepKeyOf({
 export function sayOf(book: SayBook, cue: Cue, { drink, level, glass, silent }: Hearers): string {
   if (cue.say !== undefined && cue.say !== '') return cue.say;
   switch (cue.kind) {
-    case 'gathering':
-    case 'welcome':
-    case 'ground-rules':
-    case 'farewell':
-      return book.plain[cue.kind][level];
     case 'practice':
       return book.practice[cue.step];
     case 'step': {
@@ -96,12 +93,8 @@ export function sayOf(book: SayBook, cue: Cue, { drink, level, glass, silent }: 
     case 'break':
       return cue.called ? book.break.called : book.break.planned;
     case 'discussion':
-      return silent ? book.beforeTalk[level] : book.round.discussion[level];
-    case 'ranking':
-    case 'odd-one-out':
-    case 'reveal':
-      return book.round[cue.kind][level];
+      return silent ? book.beforeTalk[level] : book.cues.discussion[level];
     default:
-      return cue satisfies never;
+      return book.cues[cue.kind][level];
   }
 }

@@ -207,11 +207,11 @@ describe('a guest at home', () => {
   });
 
   it('has room for long words on a small phone, all evening', async () => {
-    const { kinds, rounds } = hostWords.cue;
+    const { kinds } = hostWords.cue;
     for (const [kind, name] of [
       ['ground-rules', kinds['ground-rules']],
-      ['discussion', rounds.discussion],
-      ['reveal', rounds.reveal],
+      ['discussion', kinds.discussion],
+      ['reveal', kinds.reveal],
       ['break', kinds.break],
       ['farewell', kinds.farewell],
     ] as const) {

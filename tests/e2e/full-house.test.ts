@@ -135,7 +135,7 @@ describe('a full house', () => {
       await each.save({ pour: 'lamp1', field: 'nose', value: `${'🍐 pear '.repeat(20)}${index}` });
       await each.share({ pour: 'lamp1', sharing: 'shared' });
     }
-    await goTo('flight-1/discussion', words.cue.rounds.discussion, 'Talk');
+    await goTo('flight-1/discussion', words.cue.kinds.discussion, 'Talk');
     await full.host.host({ type: 'OpenDiscussion', pours: ['lamp1'] });
     await guest.person.text(boardWords.fields.nose).first().waitFor();
     await host.text(words.board.fields.nose).first().waitFor();

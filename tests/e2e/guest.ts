@@ -1,13 +1,12 @@
 import type { Browser } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Cue } from '../../core/running-order/cue.ts';
-import { cueWordsFor } from '../../guest/stage/cue-words.ts';
+import { cueWordsFor, type WordedCue } from '../../guest/stage/cue-words.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
 import { cueWords as sheet } from '../../shared/language/en/cues.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import type { TextField } from '../../shared/notes/entry.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
-import type { CueView } from '../../shared/wire/views.ts';
 import { Person } from './person.ts';
 import { heard, readingOrder } from './reading.ts';
 
@@ -161,14 +160,8 @@ const isOnly = (headings: readonly { readonly name: string }[], name: string): b
   headings.length === 1 && headings[0]?.name === name;
 
 /** As much of a cue as the words on the screen depend on. */
-const viewOf = (cue: Cue): CueView => ({
-  id: cue.id,
+const viewOf = (cue: Cue): WordedCue => ({
   kind: cue.kind,
-  pass: cue.kind === 'step' ? cue.pass : null,
   step: 'step' in cue ? cue.step : null,
   sense: cue.kind === 'step' ? (cue.sense ?? null) : null,
-  pours: [],
-  position: null,
-  say: null,
-  gate: cue.gate,
 });

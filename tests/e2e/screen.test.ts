@@ -44,7 +44,7 @@ async function leadTo(id: string): Promise<void> {
 
 /** Straight to the first talk: the other glasses of the flight have been walked through in other evenings. */
 async function jumpToTalk(): Promise<void> {
-  const verb = hostWords.cue.rounds.discussion;
+  const verb = hostWords.cue.kinds.discussion;
   await host.person.page.getByRole('button', { name: verb }).first().click();
   await host.person.button(hostWords.room.jump.go).click();
   await host.isAt(verb);

@@ -166,7 +166,7 @@ export class StandInGuest {
       this.#writes(pour, cue.sense, length);
     if (cue.step === 'reflect' && pour !== undefined) this.#writes(pour, 'thoughts', length);
     if (cue.step === 'nose' && chance < 0.1) this.#signals('more-time');
-    else if (cue.gate === false && chance > 0.4) this.#soon(length * 0.7, () => this.#signals('ready'));
+    else if (cue.asksReady && chance > 0.4) this.#soon(length * 0.7, () => this.#signals('ready'));
     if (cue.kind === 'break') this.#catchesUp();
     if (cue.kind === 'discussion') this.#talks(cue.pours, length);
     // Afterwards, at home in the next glass, one more thing comes to mind about the last.

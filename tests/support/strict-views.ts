@@ -87,6 +87,9 @@ const cueView = z.strictObject({
   pours: z.array(text),
   say: maybeText,
   gate: z.boolean(),
+  asksReady: z.boolean(),
+  timed: z.boolean(),
+  remindsOfWater: z.boolean(),
 });
 export const strictStage = z.discriminatedUnion('status', [
   z.strictObject({
@@ -169,6 +172,7 @@ export const strictHost = z.discriminatedUnion('status', [
     ...hostBase,
     status: z.literal('under-way'),
     cue: text,
+    asksReady: z.boolean(),
     next: maybeText,
     previous: maybeText,
     takesEffectAt: number,

@@ -1,4 +1,5 @@
 import type { Cue } from '../../running-order/cue.ts';
+import { traitsOf } from '../../running-order/cue-traits.ts';
 import { later } from '../../units.ts';
 import type { Moment } from '../command.ts';
 import type { SessionEvent } from '../event.ts';
@@ -17,6 +18,7 @@ export function entering(
   const entered: SessionEvent = { type: 'CueEntered', cue: cue.id, at: later(now, lead), by };
   const { pours, trials } = session.plan;
   const open = [...pours, ...trials].map(({ id }) => id).filter((id) => session.discussions[id]?.open);
-  const tasting = cue.kind === 'step' || cue.kind === 'odd-one-out';
-  return tasting && open.length > 0 ? [{ type: 'DiscussionClosed', pours: open }, entered] : [entered];
+  return traitsOf(cue).closesTalk && open.length > 0
+    ? [{ type: 'DiscussionClosed', pours: open }, entered]
+    : [entered];
 }

@@ -1,5 +1,6 @@
 import { type CueId, cueId } from '../../ids.ts';
 import type { BreakCue } from '../../running-order/cue.ts';
+import { traitsOf } from '../../running-order/cue-traits.ts';
 import { readySeatsNeeded } from '../../running-order/room-share.ts';
 import { between, durationMs, later, type Seconds, seconds, toMs } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
@@ -38,20 +39,25 @@ export function expire(session: UnderWay, cue: CueId, moment: Moment): Decision 
   if (now.gate || session.clock.kind === 'held' || moment.now < session.clock.endsAt)
     return rejected('nothing-to-do');
   if (moment.overtimeWaits === true) return rejected('nothing-to-do');
-  const paced = (session.pacing.by === 'clock' && !remoteAwaited(session, moment)) || !moment.hostPresent;
+  const paced = (endsByTime(session) && !remoteAwaited(session, moment)) || !moment.hostPresent;
   const next = cueAfter(session);
   return paced && next !== undefined
     ? happened(...entering(session, next, 'clock', moment))
     : rejected('nothing-to-do');
 }
 
+/** [P3, P18] By the clock every cue ends at its time; by the room only one in which nobody is asked to be ready. */
+const endsByTime = (session: UnderWay): boolean =>
+  session.pacing.by === 'clock' || (session.pacing.by === 'room' && !traitsOf(cueNow(session)).asksReady);
+
 /**
  * [P12] Whether the host wants to wait for remote guests and one who is connected is not ready. Without the host
- * nobody could end the waiting, so it does not bind then [P8].
+ * nobody could end the waiting, so it does not bind then [P8]; nor does it where nobody is asked to be ready [P18].
  */
 function remoteAwaited(session: UnderWay, { present }: Moment): boolean {
+  if (!session.waitForRemote || !traitsOf(cueNow(session)).asksReady) return false;
   const remote = seated(session).filter((seat) => seat.remote && present.has(seat.id));
-  return session.waitForRemote && remote.some((seat) => session.signals[seat.id] !== 'ready');
+  return remote.some((seat) => session.signals[seat.id] !== 'ready');
 }
 
 /** [P3] Pacing by the room: on when the chosen share of the seats that are here is ready, never before the floor. */
@@ -71,6 +77,7 @@ export function roomIsReady(session: UnderWay, moment: Moment): boolean {
   const { now, present } = moment;
   const cue = cueNow(session);
   if (session.pacing.by !== 'room' || cue.gate || session.clock.kind === 'held') return false;
+  if (!traitsOf(cue).asksReady) return false;
   if (now < later(session.enteredAt, toMs(cue.floor)) || remoteAwaited(session, moment)) return false;
   const here = seated(session).filter((seat) => present.has(seat.id));
   const ready = here.filter((seat) => session.signals[seat.id] === 'ready');

@@ -1,6 +1,7 @@
 import type { PourId } from '../../ids.ts';
-import { type Cue, pourOf } from '../../running-order/cue.ts';
-import { shortTalk } from '../../running-order/offers.ts';
+import { isClosing, pourOf } from '../../running-order/cue.ts';
+import { guardedLength, shortTalk } from '../../running-order/cue-traits.ts';
+import { spareTalk } from '../../running-order/offers.ts';
 import { seconds } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
@@ -38,7 +39,7 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
     case 'EditCue': {
       const cue = session.cues[indexOfCue(session.cues, ask.cue)];
       if (cue === undefined) return rejected('no-such-cue');
-      const ideal = ask.seconds === undefined ? cue.ideal : guarded(cue, ask.seconds);
+      const ideal = ask.seconds === undefined ? cue.ideal : guardedLength(cue, ask.seconds);
       return happened({
         type: 'CueEdited',
         cue: cue.id,
@@ -68,7 +69,7 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
       const ahead = playable(session).flatMap((index) =>
         index > session.at ? (session.cues[index] ?? []) : [],
       );
-      const cues = ahead.filter((cue) => cue.kind === 'discussion' && cue.floor > shortTalk);
+      const cues = ahead.filter((cue) => spareTalk(cue) > 0);
       return cues.length === 0
         ? rejected('nothing-to-do')
         : happened({ type: 'DiscussionsShortened', cues: cues.map(({ id }) => id), to: shortTalk });
@@ -80,13 +81,6 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
     default:
       return ask satisfies never;
   }
-}
-
-/** [C2] Spit, water and planned breaks never go below their floors. */
-function guarded(cue: Cue, wanted: number) {
-  const careful =
-    cue.kind === 'water' || cue.kind === 'break' || (cue.kind === 'step' && cue.step === 'spit');
-  return seconds(careful ? Math.max(wanted, cue.floor) : wanted);
 }
 
 /** Dropping the pour that everybody has in hand moves the room on to what comes after it. */
@@ -105,11 +99,10 @@ function dropPour(session: UnderWay, pour: PourId, moment: Moment): Decision {
 /** [P14] In the middle of a closing pass the room moves on to what comes after it. */
 function dropClosingPass(session: UnderWay, moment: Moment): Decision {
   if (session.closingDropped) return rejected('already-dropped');
-  const closing = (cue: Cue) => cue.kind === 'step' && cue.pass === 'closing';
   const without: UnderWay = { ...session, closingDropped: true };
-  if (!session.cues.some((cue, index) => index >= session.at && closing(cue)))
+  if (!session.cues.some((cue, index) => index >= session.at && isClosing(cue)))
     return rejected('nothing-to-do');
-  const next = closing(cueNow(session)) ? cueAfter(without) : undefined;
+  const next = isClosing(cueNow(session)) ? cueAfter(without) : undefined;
   return happened(
     { type: 'ClosingPassDropped' },
     ...(next === undefined ? [] : entering(without, next, 'host', moment)),

@@ -1,4 +1,5 @@
 import type { SeatId } from '../../ids.ts';
+import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
 import { evolveAll } from '../evolve.ts';
@@ -114,6 +115,7 @@ function giveSignal(
 ): Decision {
   const cue = cueNow(session).id;
   if (ask.cue !== cue && ask.signal !== 'needs-host') return rejected('moved-on');
+  if (ask.signal === 'ready' && !traitsOf(cueNow(session)).asksReady) return rejected('nothing-to-do');
   if ((session.signals[seat] ?? null) === ask.signal) return rejected('nothing-to-do');
   const given = { type: 'SignalGiven', seat, signal: ask.signal } as const;
   const after = evolveAll(session, [given]);

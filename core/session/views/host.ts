@@ -1,5 +1,6 @@
 import type { CueId, PourId, SeatId } from '../../ids.ts';
-import type { Cue } from '../../running-order/cue.ts';
+import { type Cue, isClosing } from '../../running-order/cue.ts';
+import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { Habits } from '../../running-order/forecast.ts';
 import type { Lengths } from '../../running-order/repace.ts';
 import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
@@ -41,6 +42,8 @@ interface HostBase {
 export interface HostUnderWay extends HostBase {
   readonly status: 'under-way';
   readonly cue: CueId;
+  /** [P18] Guests are asked whether they are ready. */
+  readonly asksReady: boolean;
   readonly next: CueId | null;
   readonly previous: CueId | null;
   readonly takesEffectAt: EpochMs;
@@ -144,6 +147,7 @@ function underWay(session: UnderWay, base: HostBase): HostUnderWay {
     ...base,
     status: 'under-way',
     cue: cueNow(session).id,
+    asksReady: traitsOf(cueNow(session)).asksReady,
     next: after?.id ?? null,
     previous: before?.id ?? null,
     takesEffectAt: session.enteredAt,
@@ -160,8 +164,7 @@ function underWay(session: UnderWay, base: HostBase): HostUnderWay {
 
 function closingPassOf(session: UnderWay): HostUnderWay['closingPass'] {
   if (session.closingDropped) return 'dropped';
-  const ahead = session.cues.slice(session.at);
-  return ahead.some((cue) => cue.kind === 'step' && cue.pass === 'closing') ? 'kept' : 'none';
+  return session.cues.slice(session.at).some(isClosing) ? 'kept' : 'none';
 }
 
 function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {

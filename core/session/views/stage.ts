@@ -1,5 +1,14 @@
 import type { CueId, PourId } from '../../ids.ts';
-import { type CueKind, type Pass, poursOf, type Sense, type Step } from '../../running-order/cue.ts';
+import {
+  type Cue,
+  type CueKind,
+  type Pass,
+  pourOf,
+  poursOf,
+  type Sense,
+  type Step,
+} from '../../running-order/cue.ts';
+import { type ShownTraits, shownTraits, traitsOf } from '../../running-order/cue-traits.ts';
 import type { Drink } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
@@ -59,7 +68,7 @@ export interface StageFinished extends StageBase {
   readonly finishedAt: EpochMs;
 }
 
-export interface CueView {
+export interface CueView extends ShownTraits {
   readonly id: CueId;
   readonly kind: CueKind;
   readonly pass: Pass | null;
@@ -139,8 +148,7 @@ export function clockView({ clock, enteredAt }: UnderWay): ClockView {
 
 function cueView(session: UnderWay): CueView {
   const cue = cueNow(session);
-  const inHand = cue.kind === 'step' || cue.kind === 'water';
-  const hidden = inHand && servedInOwnOrders(session.plan);
+  const hidden = pourOf(cue) !== undefined && servedInOwnOrders(session.plan);
   return {
     id: cue.id,
     kind: cue.kind,
@@ -151,15 +159,18 @@ function cueView(session: UnderWay): CueView {
     pours: hidden ? [] : poursOf(cue).filter((pour) => !session.dropped.includes(pour)),
     say: cue.say ?? null,
     gate: cue.gate,
+    ...shownTraits(cue),
   };
 }
 
 function lastWater({ cues, timeline }: UnderWay): EpochMs | null {
-  const entered = (...kinds: readonly CueKind[]) => {
-    const ids = new Set(cues.filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id));
+  const entered = (holds: (cue: Cue) => boolean) => {
+    const ids = new Set(cues.filter(holds).map(({ id }) => id));
     return timeline.filter((entry) => ids.has(entry.cue)).map(({ at }) => at);
   };
-  return entered('water', 'break').at(-1) ?? entered('step')[0] ?? null;
+  return (
+    entered((cue) => traitsOf(cue).givesWater).at(-1) ?? entered(({ kind }) => kind === 'step')[0] ?? null
+  );
 }
 
 function commonGlasses(session: Evening): GlassView[] {

@@ -1,7 +1,7 @@
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { isTimed, timeOf } from '../../stage/cue-time.ts';
+import { timeOf } from '../../stage/cue-time.ts';
 import { words } from '../language.ts';
 
 interface SceneTimeProps {
@@ -13,7 +13,7 @@ interface SceneTimeProps {
 export function SceneTime({ stage, now: clock }: SceneTimeProps) {
   const time = timeOf(stage);
   const running = time.status === 'running';
-  const timed = isTimed(stage);
+  const { timed } = stage.cue;
   const now = useTick(clock, { running: timed && running, anchor: running ? time.endsAt : 0 });
   if (!timed) return null;
   return (

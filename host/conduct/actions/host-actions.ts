@@ -1,12 +1,11 @@
 import type { CueId, PourId, SeatId } from '../../../core/ids.ts';
-import type { Cue } from '../../../core/running-order/cue.ts';
+import { type Cue, isClosing, pourOf } from '../../../core/running-order/cue.ts';
 import type { ReminderKind } from '../../../core/session/state.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import { type EpochMs, seconds } from '../../../core/units.ts';
 import type { Status } from '../../../shared/ui/status.ts';
 import type { HostAsk } from '../../../shared/wire/commands.ts';
 import type { CommandsUnderWay } from '../../evening/commands-under-way.ts';
-import { pourIn } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 import type { PrimaryAction } from './primary-action.ts';
 
@@ -106,7 +105,7 @@ export function createHostActions({ asking, status, onFinish }: HostActionsOptio
     drop(pour, at) {
       // Dropping the glass in hand has moved the room on; taking that back leads to where it stood.
       const there =
-        at !== undefined && pourIn(at) === pour.id ? [{ type: 'JumpTo', cue: at.id } as const] : [];
+        at !== undefined && pourOf(at) === pour.id ? [{ type: 'JumpTo', cue: at.id } as const] : [];
       void done(
         { type: 'DropPour', pour: pour.id },
         words.glasses.droppedNow(pour.name),
@@ -124,7 +123,7 @@ export function createHostActions({ asking, status, onFinish }: HostActionsOptio
       void done({ type: 'FitTo', endsAt }, said, ...fitted);
     },
     dropClosing(at) {
-      const inOne = at?.kind === 'step' && at.pass === 'closing';
+      const inOne = at !== undefined && isClosing(at);
       void done(
         { type: 'DropClosingPass' },
         words.pace.closingDropped,

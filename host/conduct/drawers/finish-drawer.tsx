@@ -19,7 +19,7 @@ export function FinishDrawer({ view, order, actions, onClose }: DrawerProps) {
   }));
   const nameOf = (id: PourId): string => {
     const pour = view.pours.find((each) => each.id === id);
-    if (pour === undefined) return words.cue.rounds['odd-one-out'];
+    if (pour === undefined) return words.cue.kinds['odd-one-out'];
     return `${words.cue.glass(places.get(id) ?? pour.position)} · ${pour.name}`;
   };
   return (

@@ -46,7 +46,7 @@ export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps
           shared={each}
           name={
             trials.some(({ id }) => id === each.pour)
-              ? words.cue.rounds['odd-one-out']
+              ? words.cue.kinds['odd-one-out']
               : nameFor(each, pours, places.get(each.pour))
           }
         />

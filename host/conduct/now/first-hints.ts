@@ -1,4 +1,4 @@
-import type { Cue } from '../../../core/running-order/cue.ts';
+import type { Cue, CueKind, Step } from '../../../core/running-order/cue.ts';
 import type { HostWords } from '../../../shared/language/en/host.ts';
 
 /** What a host is told once, at the moment when it helps, on the first evening that they conduct with a device. */
@@ -10,28 +10,15 @@ export function firstHintAt(cue: Cue, given: ReadonlySet<string>): FirstHint | u
   return hint === undefined || given.has(hint) ? undefined : hint;
 }
 
+const atKinds: Readonly<Partial<Record<CueKind, FirstHint>>> = {
+  gathering: 'next',
+  'ground-rules': 'table',
+  water: 'tools',
+};
+const atSteps: Readonly<Partial<Record<Step, FirstHint>>> = { swirl: 'time', nose: 'back' };
+
 function hintFor(cue: Cue): FirstHint | undefined {
-  switch (cue.kind) {
-    case 'gathering':
-      return 'next';
-    case 'ground-rules':
-      return 'table';
-    case 'practice':
-    case 'step':
-      return cue.step === 'swirl' ? 'time' : cue.step === 'nose' ? 'back' : undefined;
-    case 'water':
-      return 'tools';
-    case 'welcome':
-    case 'break':
-    case 'ranking':
-    case 'odd-one-out':
-    case 'discussion':
-    case 'reveal':
-    case 'farewell':
-      return undefined;
-    default:
-      return cue satisfies never;
-  }
+  return 'step' in cue ? atSteps[cue.step] : atKinds[cue.kind];
 }
 
 const place = 'quietpour.host-hints';

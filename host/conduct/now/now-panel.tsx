@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { Cue } from '../../../core/running-order/cue.ts';
+import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import type { Drink } from '../../../core/tasting.ts';
 import { say } from '../../../shared/language/en/say.ts';
@@ -9,7 +9,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
-import { placesOf, pourIn, verbOf, whereOf } from '../../evening/cue-words.ts';
+import { placesOf, verbOf, whereOf } from '../../evening/cue-words.ts';
 import type { EveningContext } from '../../evening/evening-context.ts';
 import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
@@ -42,7 +42,7 @@ export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelP
   }, [cue?.id, showsBoard]);
   if (cue === undefined) return <section class="room-now">{words.loading}</section>;
 
-  const pour = view.pours.find(({ id }) => id === pourIn(cue));
+  const pour = view.pours.find(({ id }) => id === pourOf(cue));
   const board = talks && showsBoard.value;
   return (
     <section class="room-now" aria-labelledby="now">
@@ -106,13 +106,7 @@ export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelP
           {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
         </div>
       )}
-      <NudgeLine
-        now={evening.follower.clock.now}
-        view={view}
-        cue={cue}
-        counts={table.counts}
-        actions={actions}
-      />
+      <NudgeLine now={evening.follower.clock.now} view={view} counts={table.counts} actions={actions} />
     </section>
   );
 }
@@ -128,7 +122,7 @@ function PourLine({ pour }: { readonly pour: HostPour }) {
 
 /** Who listens: the crowd of the plan, and the drink in hand, or the evening's own. */
 function hearers({ stored: { plan } }: EveningContext, view: HostUnderWay, cue: Cue, step: PrimaryAction) {
-  const pour = pourIn(cue);
+  const pour = pourOf(cue);
   const drink: Drink = plan.pours.find(({ id }) => id === pour)?.drink ?? plan.drink;
   const glass = pour === undefined ? 1 : (placesOf(view.pours).get(pour) ?? 1);
   return { drink, level: plan.level, glass, silent: step.does === 'open-discussion' };

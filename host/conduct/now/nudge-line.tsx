@@ -1,4 +1,3 @@
-import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import { Button } from '../../../shared/ui/button.tsx';
@@ -11,16 +10,15 @@ import { waitsForLastOnes } from '../table/readiness.ts';
 interface NudgeLineProps {
   readonly now: () => EpochMs;
   readonly view: HostUnderWay;
-  readonly cue: Cue;
   readonly counts: Table['counts'];
   readonly actions: HostActions;
 }
 
 /** Where the host looks when waiting: how many are ready, and a nudge that only the others get and nobody sees of them. */
-export function NudgeLine({ now, view, cue, counts, actions }: NudgeLineProps) {
+export function NudgeLine({ now, view, counts, actions }: NudgeLineProps) {
   const endsAt = view.clock.kind === 'running' ? view.clock.endsAt : 0;
   const time = epochMs(useTick(now, { running: true, anchor: endsAt, period: 5000 }));
-  if (!waitsForLastOnes(view, cue, counts, time)) return null;
+  if (!waitsForLastOnes(view, counts, time)) return null;
   return (
     <p class="now-waiting">
       {words.readiness.waiting(counts.ready, counts.here)}

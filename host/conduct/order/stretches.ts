@@ -1,5 +1,5 @@
 import type { PourId } from '../../../core/ids.ts';
-import type { Cue } from '../../../core/running-order/cue.ts';
+import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
 
 /** A stretch of the running order that a host thinks of as one thing: a glass with all its steps, or a single cue. */
 export type Stretch =
@@ -15,7 +15,7 @@ export function stretchesOf(order: readonly Cue[]): Stretch[] {
   const stretches: Stretch[] = [];
   for (const cue of order) {
     const last = stretches.at(-1);
-    const pour = cue.kind === 'step' ? cue.pour : cue.kind === 'water' ? cue.after : undefined;
+    const pour = pourOf(cue);
     if (pour !== undefined) {
       if (last?.of === 'glass' && last.pour === pour)
         replaceLast(stretches, { ...last, cues: [...last.cues, cue] });

@@ -1,5 +1,6 @@
+import type { Work } from '../../../core/running-order/cue-traits.ts';
 import { type Ahead, fitAhead, givenUp } from '../../../core/running-order/fit-ahead.ts';
-import { type ForecastTime, paceFrom, type Work } from '../../../core/running-order/forecast.ts';
+import { type ForecastTime, paceFrom } from '../../../core/running-order/forecast.ts';
 import { type Offer, offersFor } from '../../../core/running-order/offers.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 

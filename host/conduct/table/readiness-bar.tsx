@@ -1,16 +1,15 @@
-import type { Cue } from '../../../core/running-order/cue.ts';
 import { readySeatsNeeded } from '../../../core/running-order/room-share.ts';
-import type { Pacing } from '../../../core/tasting.ts';
+import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { clock, hand, ready as readyMark } from '../../../shared/ui/strokes.ts';
 import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
-import { asksForReadiness } from './readiness.ts';
 
 interface ReadinessBarProps {
   readonly counts: Table['counts'];
-  readonly cue: Cue | undefined;
-  readonly pacing: Pacing;
+  readonly view: Pick<HostUnderWay, 'pacing' | 'asksReady'>;
+  /** Only the host leaves this cue, however many are ready [P2]. */
+  readonly gate: boolean;
   /** One line, for a long table. */
   readonly slim: boolean;
 }
@@ -18,14 +17,12 @@ interface ReadinessBarProps {
 /** The room at a glance: how many are ready, want time, need the host. The room as one, and never who was slow. */
 export function ReadinessBar({
   counts: { here, ready, moreTime, needHost },
-  cue,
-  pacing,
+  view: { pacing, asksReady: asks },
+  gate,
   slim,
 }: ReadinessBarProps) {
-  const asks = cue !== undefined && asksForReadiness(cue);
   if (here === 0 || (!asks && moreTime + needHost === 0)) return null;
-  const needed =
-    asks && pacing.by === 'room' && cue?.gate === false ? readySeatsNeeded(pacing.share, here) : undefined;
+  const needed = asks && pacing.by === 'room' && !gate ? readySeatsNeeded(pacing.share, here) : undefined;
   return (
     <div class={slim ? 'readiness readiness-slim' : 'readiness'}>
       {asks && <Bar here={here} ready={ready} moreTime={moreTime} needed={needed} />}

@@ -1,5 +1,6 @@
 import type { Cue } from '../../../core/running-order/cue.ts';
-import type { Pacing } from '../../../core/tasting.ts';
+import { traitsOf } from '../../../core/running-order/cue-traits.ts';
+import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
 import type { Table, TableSeat } from '../../evening/table.ts';
@@ -14,15 +15,13 @@ const mostTiles = 14;
 interface TablePanelProps {
   readonly table: Table;
   readonly cue: Cue | undefined;
-  readonly pacing: Pacing;
-  /** The pace of the room waits for those at home [P12]. */
-  readonly waits: boolean;
+  readonly view: Pick<HostUnderWay, 'pacing' | 'asksReady' | 'waitForRemote'>;
   readonly onOpen: OpenDrawer;
   readonly actions: HostActions;
 }
 
 /** The table of seats: who wants something first, then everybody in their places. */
-export function TablePanel({ table, cue, pacing, waits, onOpen, actions }: TablePanelProps) {
+export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProps) {
   const { counts } = table;
   const slim = table.others.length + table.asking.length > mostTiles;
   return (
@@ -41,7 +40,7 @@ export function TablePanel({ table, cue, pacing, waits, onOpen, actions }: Table
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}
       </header>
-      <ReadinessBar counts={counts} cue={cue} pacing={pacing} slim={slim} />
+      <ReadinessBar counts={counts} view={view} gate={cue?.gate === true} slim={slim} />
       <div class="table-body">
         {table.asking.length > 0 && (
           <ul class={slim ? 'asking asking-slim' : 'asking'}>
@@ -56,7 +55,7 @@ export function TablePanel({ table, cue, pacing, waits, onOpen, actions }: Table
           <AtHome
             table={table}
             kitMatters={beforeFirstGlass(cue)}
-            waits={waits}
+            waits={view.waitForRemote && view.asksReady && view.pacing.by !== 'host'}
             slim={slim}
             onOpen={onOpen}
           />
@@ -69,6 +68,7 @@ export function TablePanel({ table, cue, pacing, waits, onOpen, actions }: Table
 interface AtHomeProps {
   readonly table: Table;
   readonly kitMatters: boolean;
+  /** The pace of the room waits for those at home [P12]. */
   readonly waits: boolean;
   readonly slim: boolean;
   readonly onOpen: OpenDrawer;
@@ -99,10 +99,7 @@ function AtHome({ table: { others, home }, kitMatters, waits, slim, onOpen }: At
 
 /** A kit is laid out until the first glass is taken up. */
 const beforeFirstGlass = (cue: Cue | undefined): boolean =>
-  cue?.kind === 'gathering' ||
-  cue?.kind === 'welcome' ||
-  cue?.kind === 'ground-rules' ||
-  cue?.kind === 'practice';
+  cue !== undefined && (traitsOf(cue).part === 'gathering' || traitsOf(cue).part === 'opening');
 
 interface TilesProps {
   readonly seats: readonly TableSeat[];

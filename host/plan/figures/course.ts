@@ -1,5 +1,5 @@
 import { compile } from '../../../core/running-order/compile.ts';
-import type { Cue } from '../../../core/running-order/cue.ts';
+import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
 import type { Plan } from '../../../core/tasting.ts';
 
 /** A stretch of the evening that a host thinks of as one: a glass with its water, a talk, a break. */
@@ -19,7 +19,7 @@ export function courseOf(plan: Plan): readonly CourseStretch[] {
   const stretches: CourseStretch[] = [];
   let at = 0;
   for (const cue of compile(plan)) {
-    const pour = cue.kind === 'step' ? cue.pour : cue.kind === 'water' ? cue.after : undefined;
+    const pour = pourOf(cue);
     const what = cue.kind === 'step' || cue.kind === 'water' ? 'pour' : cue.kind;
     const last = stretches.at(-1);
     if (last !== undefined && last.what === what && last.pour === pour) {

@@ -1,5 +1,5 @@
 import { compile } from '../../../core/running-order/compile.ts';
-import { type Work, workOf } from '../../../core/running-order/forecast.ts';
+import { type Work, workOf } from '../../../core/running-order/cue-traits.ts';
 import { fitInto } from '../../../core/running-order/repace.ts';
 import type { Plan } from '../../../core/tasting.ts';
 

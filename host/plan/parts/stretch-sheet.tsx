@@ -1,4 +1,6 @@
 import type { Cue } from '../../../core/running-order/cue.ts';
+import { guardedLength } from '../../../core/running-order/cue-traits.ts';
+import { seconds } from '../../../core/units.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
@@ -62,10 +64,7 @@ export function StretchSheet({ editor, title, cues, onClose }: StretchSheetProps
 }
 
 /** What cares for people keeps its floor [C2]; anything else may be as short as five seconds. */
-const leastOf = (cue: Cue): number =>
-  cue.kind === 'water' || cue.kind === 'break' || (cue.kind === 'step' && cue.step === 'spit')
-    ? cue.floor
-    : 5;
+const leastOf = (cue: Cue): number => guardedLength(cue, seconds(5));
 
 function stepName(cue: Cue): string {
   const said = words.course;

@@ -1,4 +1,4 @@
-import type { PartKind } from '../../../core/recap/evening-parts.ts';
+import type { PartKind } from '../../../core/running-order/cue-traits.ts';
 import { recapWords as words } from '../../../shared/language/en/recap.ts';
 import { lengthOf } from '../figures.ts';
 

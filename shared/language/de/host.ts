@@ -139,14 +139,12 @@ export const hostWords: HostWords = {
       water: 'Wasser',
       break: 'Pause',
       farewell: 'Verabschiedung',
-    },
-    calledBreak: 'Pause, ausgerufen',
-    rounds: {
       ranking: 'Nach Gefallen reihen',
       'odd-one-out': 'Das andere Glas finden',
       discussion: 'Gespräch',
       reveal: 'Die Namen',
     },
+    calledBreak: 'Pause, ausgerufen',
     steps: {
       swirl: 'Schwenken',
       look: 'Schauen',

@@ -3,7 +3,7 @@ import type { SayBook } from '../say.ts';
 
 /** What the host says aloud, in German: two or three sentences, to be read out as they stand or said in one's own way. */
 export const say: SayBook = {
-  plain: {
+  cues: {
     gathering: {
       newcomers:
         'Guten Abend, kommt herein. Sucht euch euren Platz, schenkt euch Wasser ein und öffnet die Seite auf eurem Handy. Wissen müsst ihr heute Abend nichts.',
@@ -35,6 +35,36 @@ export const say: SayBook = {
         'Danke für eure Gesellschaft und eure Ruhe. Sichert eure Notizen, bevor ihr geht. Heute fährt niemand mehr: Sagt mir, wenn ihr einen Heimweg braucht.',
       devotees:
         'Danke für eure Aufmerksamkeit für diese Gläser. Hebt eure Notizen auf; in einem Jahr liest man sie gern wieder. Heute fährt niemand mehr, also sagt mir, wenn ihr einen Heimweg braucht.',
+    },
+    ranking: {
+      newcomers:
+        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Reihenfolge, das Beste zuerst. Es geht nur darum, was euch gefällt.',
+      regulars:
+        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Reihenfolge, das Beste zuerst. Kostet noch einmal, wenn ihr müsst.',
+      devotees:
+        'Bevor jemand spricht: eure Reihenfolge auf dem Handy, das Beste zuerst. Geht zurück zu den Gläsern und entscheidet euch.',
+    },
+    'odd-one-out': {
+      newcomers:
+        'Drei Gläser mit Codes: Zwei sind gleich, eines nicht. Wählt das andere; wenn ihr es nicht merkt, ratet. Auch Geratenes zählt.',
+      regulars:
+        'Drei Gläser mit Codes, und eines ist anders. Wählt es, und ratet, wenn ihr müsst: Auch Geratenes zählt.',
+      devotees:
+        'Drei Codes, und einer davon ist anders. Alle wählen, auch Geratenes zählt; und verzieht keine Miene.',
+    },
+    discussion: {
+      newcomers:
+        'Jetzt dürft ihr reden! Gezeigt wird nur, was ihr teilen wollt. Wer möchte ein Wort vorlesen, das ihm lieb ist?',
+      regulars:
+        'Das Gespräch ist eröffnet. Teilt von eurer Seite, was ihr mögt, und behaltet den Rest. Wer fängt an, und wer hat etwas ganz anderes gefunden?',
+      devotees: 'Das Gespräch ist eröffnet. Teilt, wozu ihr steht. Fangen wir da an, wo wir uns uneins sind.',
+    },
+    reveal: {
+      newcomers:
+        'Und nun die Namen. Schaut erst auf eure Notizen und dann auf das Etikett: Welcher überrascht euch am meisten?',
+      regulars:
+        'Und nun die Namen. Haltet an euren Notizen fest, während ihr sie hört: Sie handeln vom Glas, nicht vom Etikett.',
+      devotees: 'Und nun die Namen. Ein letztes Mal raten, still, bevor ich sie sage.',
     },
   },
   practice: {
@@ -158,38 +188,6 @@ export const say: SayBook = {
       'Jetzt eine Pause. Steht auf, öffnet ein Fenster, trinkt Wasser und esst eine Kleinigkeit. Lasst die nächsten Gläser stehen, wie sie sind; ich rufe euch zurück.',
     called:
       'Machen wir hier ein paar Minuten Pause. Wasser, Luft, was ihr braucht. Nichts geht verloren: Danach nehmen wir diesen Schritt wieder auf.',
-  },
-  round: {
-    ranking: {
-      newcomers:
-        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Reihenfolge, das Beste zuerst. Es geht nur darum, was euch gefällt.',
-      regulars:
-        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Reihenfolge, das Beste zuerst. Kostet noch einmal, wenn ihr müsst.',
-      devotees:
-        'Bevor jemand spricht: eure Reihenfolge auf dem Handy, das Beste zuerst. Geht zurück zu den Gläsern und entscheidet euch.',
-    },
-    'odd-one-out': {
-      newcomers:
-        'Drei Gläser mit Codes: Zwei sind gleich, eines nicht. Wählt das andere; wenn ihr es nicht merkt, ratet. Auch Geratenes zählt.',
-      regulars:
-        'Drei Gläser mit Codes, und eines ist anders. Wählt es, und ratet, wenn ihr müsst: Auch Geratenes zählt.',
-      devotees:
-        'Drei Codes, und einer davon ist anders. Alle wählen, auch Geratenes zählt; und verzieht keine Miene.',
-    },
-    discussion: {
-      newcomers:
-        'Jetzt dürft ihr reden! Gezeigt wird nur, was ihr teilen wollt. Wer möchte ein Wort vorlesen, das ihm lieb ist?',
-      regulars:
-        'Das Gespräch ist eröffnet. Teilt von eurer Seite, was ihr mögt, und behaltet den Rest. Wer fängt an, und wer hat etwas ganz anderes gefunden?',
-      devotees: 'Das Gespräch ist eröffnet. Teilt, wozu ihr steht. Fangen wir da an, wo wir uns uneins sind.',
-    },
-    reveal: {
-      newcomers:
-        'Und nun die Namen. Schaut erst auf eure Notizen und dann auf das Etikett: Welcher überrascht euch am meisten?',
-      regulars:
-        'Und nun die Namen. Haltet an euren Notizen fest, während ihr sie hört: Sie handeln vom Glas, nicht vom Etikett.',
-      devotees: 'Und nun die Namen. Ein letztes Mal raten, still, bevor ich sie sage.',
-    },
   },
   beforeTalk: {
     newcomers:

@@ -1,4 +1,4 @@
-import type { Work } from '../../../core/running-order/forecast.ts';
+import type { Work } from '../../../core/running-order/cue-traits.ts';
 
 const minutes = (count: number): string => `${count} ${count === 1 ? 'minute' : 'minutes'}`;
 /** Under a minute in seconds, for that is what a talk of a few words takes. */

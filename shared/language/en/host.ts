@@ -1,4 +1,4 @@
-import type { Move, Pass, RoundCue, Sense, Step } from '../../../core/running-order/cue.ts';
+import type { CueKind, Move, Pass, Sense, Step } from '../../../core/running-order/cue.ts';
 import type { ReminderKind } from '../../../core/session/state.ts';
 import type { TextField } from '../../notes/entry.ts';
 import type { Dismissal } from '../../wire/protocol.ts';
@@ -128,14 +128,12 @@ export const hostWords = {
       water: 'Water',
       break: 'Break',
       farewell: 'Farewell',
-    },
-    calledBreak: 'Break, called',
-    rounds: {
       ranking: 'Put in order',
       'odd-one-out': 'Find the odd one',
       discussion: 'Talk',
       reveal: 'The names',
-    } satisfies Record<RoundCue['kind'] | 'odd-one-out', string>,
+    } satisfies Record<Exclude<CueKind, 'step' | 'practice'>, string>,
+    calledBreak: 'Break, called',
     steps: {
       swirl: 'Swirl',
       look: 'Look',

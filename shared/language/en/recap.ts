@@ -2,9 +2,9 @@ import type { DifferenceMethod } from '../../../core/panel/ranking-differences.t
 import type { NoOrder, OrderMeaning, OrderMethod } from '../../../core/panel/recap/order-comparison.ts';
 import type { LimitCode } from '../../../core/panel/recap/panel-result.ts';
 import type { WordsResult } from '../../../core/panel/recap/words-recap.ts';
-import type { PartKind } from '../../../core/recap/evening-parts.ts';
 import type { RecapPour } from '../../../core/recap/evening-recap.ts';
 import type { Timing } from '../../../core/recap/timing.ts';
+import type { PartKind } from '../../../core/running-order/cue-traits.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 

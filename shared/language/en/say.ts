@@ -2,7 +2,7 @@ import type { SayBook } from '../say.ts';
 
 /** What the host says aloud, in English: two or three sentences, to be read out as they stand or said in one's own way. */
 export const say: SayBook = {
-  plain: {
+  cues: {
     gathering: {
       newcomers:
         'Good evening, and come in. Find your place, pour yourself some water, and open the page on your phone. There is nothing you have to know tonight.',
@@ -34,6 +34,36 @@ export const say: SayBook = {
         'Thank you for your company and your quiet. Save your notes before you leave. Nobody drives tonight: tell me if you need a way home.',
       devotees:
         'Thank you for your attention to these glasses. Keep your notes; they are worth reading again in a year. Nobody drives tonight, so tell me if you need a way home.',
+    },
+    ranking: {
+      newcomers:
+        'Before anyone speaks: put the glasses in your own order on your phone, best first. It is only about what you like.',
+      regulars:
+        'Before anyone speaks: put the glasses in your own order on your phone, best first. Taste again if you must.',
+      devotees:
+        'Before anyone speaks: your order on your phone, best first. Go back to the glasses and make up your mind.',
+    },
+    'odd-one-out': {
+      newcomers:
+        'Three glasses with codes: two are the same, one is not. Choose the odd one; if you cannot tell, guess. A guess counts.',
+      regulars:
+        'Three glasses with codes, and one is different. Choose it, and guess if you must: a guess counts.',
+      devotees:
+        'Three codes, and one of them is different. Everybody chooses, and a guess counts; keep your face still.',
+    },
+    discussion: {
+      newcomers:
+        'Now you may talk! Only what you choose to share is shown. Who would like to read out one word they are fond of?',
+      regulars:
+        'The talk is open. Share what you like of your page, and keep the rest. Who begins, and who found something quite different?',
+      devotees: 'The talk is open. Share what you stand by. Let us start with where we differ.',
+    },
+    reveal: {
+      newcomers:
+        'And now the names. Look at your notes first, and then at the label: which one surprises you most?',
+      regulars:
+        'And now the names. Hold on to your notes while you hear them: they are about the glass, not about the label.',
+      devotees: 'And now the names. One last guess, silently, before I say them.',
     },
   },
   practice: {
@@ -153,38 +183,6 @@ export const say: SayBook = {
       'A break now. Stand up, open a window, drink water and eat a little something. Leave the next glasses as they stand; I will call you back.',
     called:
       'Let us pause here for a few minutes. Water, air, whatever you need. Nothing is lost: we take this step up again afterwards.',
-  },
-  round: {
-    ranking: {
-      newcomers:
-        'Before anyone speaks: put the glasses in your own order on your phone, best first. It is only about what you like.',
-      regulars:
-        'Before anyone speaks: put the glasses in your own order on your phone, best first. Taste again if you must.',
-      devotees:
-        'Before anyone speaks: your order on your phone, best first. Go back to the glasses and make up your mind.',
-    },
-    'odd-one-out': {
-      newcomers:
-        'Three glasses with codes: two are the same, one is not. Choose the odd one; if you cannot tell, guess. A guess counts.',
-      regulars:
-        'Three glasses with codes, and one is different. Choose it, and guess if you must: a guess counts.',
-      devotees:
-        'Three codes, and one of them is different. Everybody chooses, and a guess counts; keep your face still.',
-    },
-    discussion: {
-      newcomers:
-        'Now you may talk! Only what you choose to share is shown. Who would like to read out one word they are fond of?',
-      regulars:
-        'The talk is open. Share what you like of your page, and keep the rest. Who begins, and who found something quite different?',
-      devotees: 'The talk is open. Share what you stand by. Let us start with where we differ.',
-    },
-    reveal: {
-      newcomers:
-        'And now the names. Look at your notes first, and then at the label: which one surprises you most?',
-      regulars:
-        'And now the names. Hold on to your notes while you hear them: they are about the glass, not about the label.',
-      devotees: 'And now the names. One last guess, silently, before I say them.',
-    },
   },
   beforeTalk: {
     newcomers:

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cueId } from '../../../core/ids.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
+import { workOf } from '../../../core/running-order/cue-traits.ts';
 import {
   carriedOver,
   cueVariance,
@@ -12,7 +13,6 @@ import {
   livedSoFar,
   noHabits,
   paceFrom,
-  workOf,
 } from '../../../core/running-order/forecast.ts';
 import { epochMs, seconds } from '../../../core/units.ts';
 import { planOf } from '../../support/plans.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../core/running-order/compile.ts';
-import { cueVariance, forecast, noHabits, workOf } from '../../../core/running-order/forecast.ts';
+import { workOf } from '../../../core/running-order/cue-traits.ts';
+import { cueVariance, forecast, noHabits } from '../../../core/running-order/forecast.ts';
 import {
   drawLuck,
   normalsFrom,

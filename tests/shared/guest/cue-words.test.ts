@@ -3,20 +3,13 @@ import { drinks, levels } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import { planSchema } from '../../../core/tasting.ts';
-import { cueWordsFor } from '../../../guest/stage/cue-words.ts';
+import { cueWordsFor, type WordedCue } from '../../../guest/stage/cue-words.ts';
 import { cueWords } from '../../../shared/language/en/cues.ts';
-import type { CueView } from '../../../shared/wire/views.ts';
 
-const seen = (cue: Cue): CueView => ({
-  id: cue.id,
+const seen = (cue: Cue): WordedCue => ({
   kind: cue.kind,
-  pass: cue.kind === 'step' ? cue.pass : null,
   step: 'step' in cue ? cue.step : null,
   sense: cue.kind === 'step' ? (cue.sense ?? null) : null,
-  position: null,
-  pours: [],
-  say: null,
-  gate: cue.gate,
 });
 
 const evenings = drinks.flatMap((drink) =>

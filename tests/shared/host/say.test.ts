@@ -71,7 +71,7 @@ describe('what the host says aloud', () => {
   it('never tells anybody that they may drive', () => {
     const all = JSON.stringify(say);
     expect(all).not.toMatch(/(fit|safe|able|may|can) to drive/i);
-    for (const level of levels) expect(say.plain.farewell[level]).toMatch(/nobody drives/i);
+    for (const level of levels) expect(say.cues.farewell[level]).toMatch(/nobody drives/i);
   });
 });
 

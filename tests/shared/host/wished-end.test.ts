@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { seatId } from '../../../core/ids.ts';
-import type { Cue } from '../../../core/running-order/cue.ts';
 import { readySeatsNeeded } from '../../../core/running-order/room-share.ts';
 import { weighRoom } from '../../../core/session/decide/pace.ts';
 import { aheadOf } from '../../../core/session/fitting.ts';
 import { cueNow } from '../../../core/session/state.ts';
 import { durationMs, type EpochMs, epochMs } from '../../../core/units.ts';
 import { latenessOf, nearestAt, previewOf, roundedUp } from '../../../host/conduct/pace/wished-end.ts';
-import { asksForReadiness, waitsForLastOnes } from '../../../host/conduct/table/readiness.ts';
+import { waitsForLastOnes } from '../../../host/conduct/table/readiness.ts';
 import { wallAt } from '../../../host/plan/wall-time.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
@@ -90,9 +89,8 @@ describe('a typed time', () => {
 });
 
 describe('a room that waits for its last ones', () => {
-  const evening = new EveningTold().goTo('ash/first/nose');
-  const cue = cueNow(evening.underWay);
   const clock = (left: number) => ({
+    asksReady: true,
     clock: { kind: 'held', startsAt: epochMs(0), remaining: durationMs(left) } as const,
     reminder: null,
   });
@@ -100,22 +98,22 @@ describe('a room that waits for its last ones', () => {
   const now = epochMs(0);
 
   it('offers to ask them when half are ready or the time is over', () => {
-    expect(waitsForLastOnes(clock(5000), cue, counts(8, 3), now)).toBe(false);
-    expect(waitsForLastOnes(clock(5000), cue, counts(8, 4), now)).toBe(true);
-    expect(waitsForLastOnes(clock(-1), cue, counts(8, 0), now)).toBe(true);
-    expect(waitsForLastOnes(clock(-1), cue, counts(1, 0), now)).toBe(true);
+    expect(waitsForLastOnes(clock(5000), counts(8, 3), now)).toBe(false);
+    expect(waitsForLastOnes(clock(5000), counts(8, 4), now)).toBe(true);
+    expect(waitsForLastOnes(clock(-1), counts(8, 0), now)).toBe(true);
+    expect(waitsForLastOnes(clock(-1), counts(1, 0), now)).toBe(true);
   });
 
   it('hurries nobody who has asked for time, nobody twice, and nobody who is not here', () => {
-    expect(waitsForLastOnes(clock(-1), cue, counts(8, 5, 3), now)).toBe(false);
+    expect(waitsForLastOnes(clock(-1), counts(8, 5, 3), now)).toBe(false);
     const nudged = { ...clock(-1), reminder: { kind: 'nudge', at: now } as const };
-    expect(waitsForLastOnes(nudged, cue, counts(8, 4), now)).toBe(false);
-    expect(waitsForLastOnes(clock(-1), cue, counts(0, 0), now)).toBe(false);
+    expect(waitsForLastOnes(nudged, counts(8, 4), now)).toBe(false);
+    expect(waitsForLastOnes(clock(-1), counts(0, 0), now)).toBe(false);
   });
 
   it('asks where guests can say that they are ready, and nowhere else', () => {
-    const kinds = new Set(evening.underWay.cues.filter(asksForReadiness).map(({ kind }: Cue) => kind));
-    expect([...kinds].toSorted()).toEqual(['practice', 'step']);
+    const silent = { ...clock(-1), asksReady: false };
+    expect(waitsForLastOnes(silent, counts(8, 4), now)).toBe(false);
   });
 });
 

@@ -46,8 +46,8 @@ describe('German cautions for the host', () => {
 
   it('say aloud at the end, to every crowd, that nobody drives, and at the beginning that all spit', () => {
     for (const level of ['newcomers', 'regulars', 'devotees'] as const) {
-      expect(say.plain.farewell[level]).toMatch(/fährt niemand mehr/);
-      expect(say.plain['ground-rules'][level]).toMatch(/Alle spucken|Wir spucken, jeden Schluck/);
+      expect(say.cues.farewell[level]).toMatch(/fährt niemand mehr/);
+      expect(say.cues['ground-rules'][level]).toMatch(/Alle spucken|Wir spucken, jeden Schluck/);
     }
     for (const drink of ['spirit', 'wine', 'beer'] as const) {
       expect(say.steps[drink]['first/spit']).toMatch(/ausspucken, bitte, wir alle/);

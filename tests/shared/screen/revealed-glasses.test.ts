@@ -16,6 +16,9 @@ const cueOf = (...pours: (typeof ash)[]) =>
     pours,
     say: null,
     gate: true,
+    asksReady: false,
+    timed: false,
+    remindsOfWater: true,
   }) as never;
 
 describe('a glass that the whole room is told of', () => {

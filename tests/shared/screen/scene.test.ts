@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId } from '../../../core/ids.ts';
+import type { Cue } from '../../../core/running-order/cue.ts';
+import { shownTraits } from '../../../core/running-order/cue-traits.ts';
 import { epochMs } from '../../../core/units.ts';
 import { sceneOf } from '../../../guest/screen/scene.ts';
 import { waterEvery, waterIsDue } from '../../../guest/stage/water-reminder.ts';
@@ -31,6 +33,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
     pours: [],
     say: null,
     gate: false,
+    ...shownTraits({ kind, step: step ?? 'swirl' } as Cue),
   },
   next: null,
   takesEffectAt: now,
