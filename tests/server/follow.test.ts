@@ -56,9 +56,9 @@ describe('joining and following', () => {
     await host.host({ type: 'Advance', from: 'gathering' });
     for (const device of [noor, tomas]) await device.until('stage', ({ version }) => version > 3);
     const before = [noor.count('stage'), tomas.heard.length, host.count('running-order')];
-    await noor.guest({ type: 'GiveSignal', signal: 'ready', cue: 'welcome' });
-    await noor.until('seat', ({ signal }) => signal === 'ready');
-    await host.until('host', ({ seats }) => seats[0]?.signal === 'ready');
+    await noor.guest({ type: 'GiveSignal', signal: 'needs-host', cue: 'welcome' });
+    await noor.until('seat', ({ signal }) => signal === 'needs-host');
+    await host.until('host', ({ seats }) => seats[0]?.signal === 'needs-host');
     for (const device of [host, noor, tomas]) await device.level();
     expect([noor.count('stage'), tomas.heard.length, host.count('running-order')]).toEqual(before);
   });

@@ -180,38 +180,38 @@ describe('pacing by the room [P3]', () => {
 
   it('moves on when all are ready, at the floor at the earliest', async () => {
     const { host, noor, tomas } = await house.evening(byRoom());
-    await host.host({ type: 'Advance', from: 'gathering' });
-    await noor.guest(ready('welcome'));
-    await tomas.guest(ready('welcome'));
+    await host.host({ type: 'JumpTo', cue: 'one/first/swirl' });
+    await noor.guest(ready('one/first/swirl'));
+    await tomas.guest(ready('one/first/swirl'));
     await noor.level();
-    expect(noor.last('stage')).toMatchObject({ cue: { id: 'welcome' } });
-    await clock.advance(31_000);
-    await noor.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'ground-rules');
+    expect(noor.last('stage')).toMatchObject({ cue: { id: 'one/first/swirl' } });
+    await clock.advance(11_000);
+    await noor.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'one/first/look');
   });
 
   it('waits for a guest whose phone blinks, and not for one who is gone', async () => {
     const { host, noor, tomas } = await house.evening(byRoom());
-    await host.host({ type: 'Advance', from: 'gathering' });
+    await host.host({ type: 'JumpTo', cue: 'one/first/swirl' });
     await clock.advance(31_000);
     await gone(tomas, noor);
-    await noor.guest(ready('welcome'));
+    await noor.guest(ready('one/first/swirl'));
     await clock.advance(10_000);
     await noor.level();
-    expect(noor.last('stage')).toMatchObject({ cue: { id: 'welcome' } });
+    expect(noor.last('stage')).toMatchObject({ cue: { id: 'one/first/swirl' } });
     await clock.advance(5_001);
-    await noor.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'ground-rules');
+    await noor.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'one/first/look');
   });
 
   it('does not take the first guest who is back after a restart for the whole room', async () => {
     const { made, host, noor } = await house.evening(byRoom());
-    await host.host({ type: 'Advance', from: 'gathering' });
+    await host.host({ type: 'JumpTo', cue: 'one/first/swirl' });
     await clock.advance(31_000);
     await restart();
     const back = await house.enter(credentials('guest', made.tasting, noor.key));
     await back.until('stage');
-    await back.guest(ready('welcome'));
+    await back.guest(ready('one/first/swirl'));
     await clock.advance(1_000);
     await back.level();
-    expect(back.last('stage')).toMatchObject({ cue: { id: 'welcome' } });
+    expect(back.last('stage')).toMatchObject({ cue: { id: 'one/first/swirl' } });
   });
 });
