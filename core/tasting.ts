@@ -125,7 +125,7 @@ const paceSchema = z.strictObject({
   discussion: factor,
 });
 
-export const cueEditSchema = z.strictObject({
+const cueEditSchema = z.strictObject({
   seconds: z.number().int().min(5).max(7200).optional(),
   say: text(1000).optional(),
 });

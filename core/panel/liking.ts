@@ -4,7 +4,7 @@ import { studentPoint } from './distributions.ts';
  * The 9-point liking scale, published by Peryam and Pilgrim in 1957: 1 is dislike extremely, 5 neither like nor
  * dislike, 9 like extremely.
  */
-export const LIKING_POINTS = [1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
+const LIKING_POINTS = [1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
 export type LikingRating = (typeof LIKING_POINTS)[number];
 
 export function isLikingRating(value: unknown): value is LikingRating {
@@ -35,7 +35,7 @@ export type Liking =
  * What the room made of it, by our own rule: divided when a quarter or more like it (6 and up) and a quarter or
  * more dislike it (4 and down), three guests or more; else by the median.
  */
-export type LikingShape = 'divided' | 'liked' | 'disliked' | 'neither';
+type LikingShape = 'divided' | 'liked' | 'disliked' | 'neither';
 
 function medianOf(sorted: readonly number[]): number {
   const middle = sorted.length / 2;

@@ -17,7 +17,7 @@ export type DifferenceTestMethod =
   | 'paired-two-sided';
 
 /** The chance that a guess is right. */
-export function chanceOfGuess(method: DifferenceTestMethod): number {
+function chanceOfGuess(method: DifferenceTestMethod): number {
   switch (method) {
     case 'triangle':
     case 'tetrad':

@@ -3,19 +3,19 @@ import { limitsOfPanel, type PanelResult, PROPER_PANEL } from '../panel/recap/pa
 import { type UsableAnswers, usableAnswers, usableParts } from '../panel/recap/permitted-answers.ts';
 import { rowsOf, type TableOfPages } from './table-of-pages.ts';
 
-export interface ColoursOfPour {
+interface ColoursOfPour {
   readonly pour: PourId;
   readonly n: number;
   /** Codes of swatches, the most named first. */
   readonly colours: readonly { readonly colour: string; readonly guests: number }[];
 }
 
-export interface StructureOfPour {
+interface StructureOfPour {
   readonly pour: PourId;
   readonly marks: readonly MarkSpread[];
 }
 
-export interface MarkSpread {
+interface MarkSpread {
   readonly mark: string;
   readonly n: number;
   readonly median: number;

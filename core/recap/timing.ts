@@ -48,7 +48,7 @@ export interface TimedCue {
   readonly took: Seconds | null;
 }
 
-export interface Stretch {
+interface Stretch {
   /** Index into `parts`. */
   readonly part: number;
   /** Seconds after the doors opened, without the time in which the evening was closed. */

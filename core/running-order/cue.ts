@@ -24,11 +24,11 @@ interface CueBase {
 
 export type PlainCueKind = 'gathering' | 'welcome' | 'ground-rules' | 'farewell';
 
-export interface PlainCue extends CueBase {
+interface PlainCue extends CueBase {
   readonly kind: PlainCueKind;
 }
 
-export interface PracticeCue extends CueBase {
+interface PracticeCue extends CueBase {
   readonly kind: 'practice';
   readonly step: Move;
 }
@@ -45,7 +45,7 @@ export interface StepCue extends CueBase {
 }
 
 /** A rest for the palate after a pour. */
-export interface WaterCue extends CueBase {
+interface WaterCue extends CueBase {
   readonly kind: 'water';
   readonly flight: number;
   readonly after: PourId;
@@ -58,7 +58,7 @@ export interface BreakCue extends CueBase {
 }
 
 /** Three coded glasses, two alike: which is the odd one? */
-export interface TrialCue extends CueBase {
+interface TrialCue extends CueBase {
   readonly kind: 'odd-one-out';
   /** Stands for the three glasses as a pour does for one, so that nothing on the wire tells which is which. */
   readonly trial: PourId;

@@ -35,7 +35,7 @@ export interface Advice {
   /** Share of the evenings that end by the wished time then. */
   readonly inTime: number;
 }
-export const changes = ['closing-pass', 'shorter-writing', 'shorter-talk', 'last-pour', 'practice'] as const;
+const changes = ['closing-pass', 'shorter-writing', 'shorter-talk', 'last-pour', 'practice'] as const;
 export type Change = (typeof changes)[number];
 
 export interface RehearsalReport {

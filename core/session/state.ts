@@ -67,13 +67,13 @@ export interface Evening {
 }
 
 /** What a discussion was before it was cut to a minute. */
-export interface TalkBefore {
+interface TalkBefore {
   readonly cue: CueId;
   readonly ideal: Seconds;
   readonly floor: Seconds;
 }
 
-export type Clock =
+type Clock =
   | { readonly kind: 'running'; readonly endsAt: EpochMs }
   /** Stopped by the host. `remaining` is negative when the cue was already over its time [P4]. */
   | { readonly kind: 'held'; readonly remaining: DurationMs; readonly since: EpochMs };
@@ -111,7 +111,7 @@ export interface Seat {
 export const kitItems = ['vials', 'lids', 'water', 'spit-cup', 'white-paper'] as const;
 export type KitItem = (typeof kitItems)[number];
 
-export interface Discussion {
+interface Discussion {
   /** Notes are sealed as they stood at this moment [Q3]; it never changes once set. */
   readonly sealedAt: EpochMs;
   readonly open: boolean;

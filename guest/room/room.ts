@@ -16,7 +16,7 @@ import { keepStage } from './stage-storage.ts';
 import { createWritingLock, type WritingLock } from './writing-lock.ts';
 
 /** What the guest looks at: the room, or something of their own until the room moves. */
-export type Page =
+type Page =
   | { readonly at: 'room' }
   | { readonly at: 'notes'; readonly pour: PourId | null }
   | { readonly at: 'my-seat' }

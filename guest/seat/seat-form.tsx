@@ -14,7 +14,7 @@ interface SeatFormProps {
   readonly onTaken: (taken: TakenSeat, key: string) => void;
 }
 
-export const longestName = 60;
+const longestName = 60;
 
 export function SeatForm({ code, onTaken }: SeatFormProps) {
   const [name, setName] = useState('');

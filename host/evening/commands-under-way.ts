@@ -3,7 +3,7 @@ import type { FailureCode } from '../../shared/wire/answer.ts';
 import type { HostAsk } from '../../shared/wire/commands.ts';
 
 /** What the room answers to; the follower, or a stand-in. */
-export type AskRoom = (
+type AskRoom = (
   ask: HostAsk,
 ) => Promise<{ readonly ok: true } | { readonly ok: false; readonly code: FailureCode }>;
 

@@ -50,7 +50,7 @@ const urgency: Readonly<Record<SeatState, number>> = {
   tasting: 4,
 };
 
-export const wantsHost = (state: SeatState): boolean => urgency[state] <= urgency['more-time'];
+const wantsHost = (state: SeatState): boolean => urgency[state] <= urgency['more-time'];
 
 /** Seats keep the order in which they were taken, so that nobody wanders about the table under the host's eye. */
 export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Table {

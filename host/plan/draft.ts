@@ -38,7 +38,7 @@ export interface DraftOptions {
 }
 
 /** Ms of rest after the last change before it is sent, and before a failed sending is tried again. */
-export const pauseMs = 700;
+const pauseMs = 700;
 const retriesMs = [2000, 5000, 10_000, 30_000] as const;
 
 const same = (one: Plan, other: Plan): boolean => JSON.stringify(one) === JSON.stringify(other);

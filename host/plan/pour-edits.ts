@@ -13,7 +13,7 @@ const withSizes = (plan: Plan, pours: Pour[], sizes: readonly number[]): Plan =>
 });
 
 /** The flight, from 0, in which the pour at a position stands. */
-export function flightAt(sizes: readonly number[], position: number): number {
+function flightAt(sizes: readonly number[], position: number): number {
   let end = 0;
   for (const [flight, size] of sizes.entries()) {
     end += size;

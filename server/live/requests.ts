@@ -77,7 +77,7 @@ export const answerTo = (event: keyof ClientToServer, request: Request): Answer 
   answers[event](request);
 
 /** Short, and without a word of what was sent. */
-export function notUnderstood(error: z.ZodError): Refusal {
+function notUnderstood(error: z.ZodError): Refusal {
   const code: RefusalCode = error.issues.some((issue) => issue.code === 'too_big')
     ? 'too-large'
     : 'malformed';

@@ -3,7 +3,7 @@ import type { Clock } from '../clock.ts';
 import type { LiveSocket } from './rooms.ts';
 
 /** A phone, a tablet, a laptop, and two to spare. */
-export const mostDevices = 5;
+const mostDevices = 5;
 
 /**
  * The devices of each seat. The newest always comes in, for it is in somebody's hand, and the one that was silent for

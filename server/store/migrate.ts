@@ -11,7 +11,7 @@ export interface Upgrade {
 }
 
 /** Throws a sentence when the file was written by a newer server, or is somebody else's. */
-export function storedVersion(db: Database, known: readonly Migration[] = migrations): number {
+function storedVersion(db: Database, known: readonly Migration[] = migrations): number {
   const found = Number(db.pragma('user_version', { simple: true }));
   if (found > known.length) {
     throw new Error(

@@ -133,7 +133,7 @@ export interface Notebooks {
 /** A notebook is named by its seat. A device that was not let in writes in one of its own, which no seat can be called. */
 export const asideOf = (seat: SeatId, device: DeviceId): SeatId => seatId(`${seat}+${device}`);
 
-export interface StoredSharing {
+interface StoredSharing {
   readonly pour: PourId;
   readonly sharing: Exclude<Sharing, 'private'>;
 }
@@ -205,7 +205,7 @@ export interface SeatWords {
 }
 
 /** What a small document is called. */
-export type DocumentName = 'pouring';
+type DocumentName = 'pouring';
 
 /** Small documents of a tasting, each replaced as a whole. */
 export interface DocumentShelf {

@@ -9,7 +9,7 @@ import type { NotebookView, NoteSave } from '../wire/notebook.ts';
 import type { NoteAck } from '../wire/protocol.ts';
 
 /** Where one entry stands, in words that a guest understands: saved, on this phone only, or not even there. */
-export type EntryState =
+type EntryState =
   | { readonly status: 'saved' }
   /** Kept on this device; not yet answered by the server. */
   | { readonly status: 'on-this-phone' }

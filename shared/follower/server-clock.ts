@@ -20,13 +20,13 @@ export const deviceClock: LocalClock = {
 const sleepTolerance = 300;
 
 /** How many samples tell the offset, and for how long, in ms: two quartz clocks part by some 10 ms in that time at worst. */
-export const samplesKept = 48;
+const samplesKept = 48;
 const keptFor = 240_000;
 /** How many of the latest tell what the network is like now. */
 export const samplesOfNow = 16;
 
 /** What a device tells the server of its network, with each probe. */
-export interface Measured {
+interface Measured {
   /** The best round trip of late, in ms; null before the first. */
   readonly roundTrip: number | null;
   /** How long a message may take to this device, in ms; null before the first. */

@@ -2,7 +2,7 @@ import type { Cue, CueKind, Move, StepCue } from '../../core/running-order/cue.t
 import type { Drink, Level } from '../../core/tasting.ts';
 
 /** A step by what is said for it: taking the glass up to write about its nose is not the first nosing of it. */
-export type StepKey =
+type StepKey =
   | 'first/swirl'
   | 'first/look'
   | 'first/nose'
@@ -68,11 +68,7 @@ const stepKeys: Readonly<Record<string, StepKey>> = Object.fromEntries(
 );
 
 /** A writing step goes by its sense, every other one by its name. */
-export function stepKeyOf({
-  pass,
-  step,
-  sense,
-}: Pick<StepCue, 'pass' | 'step' | 'sense'>): StepKey | undefined {
+function stepKeyOf({ pass, step, sense }: Pick<StepCue, 'pass' | 'step' | 'sense'>): StepKey | undefined {
   return stepKeys[`${pass}/${sense ?? step}`];
 }
 

@@ -13,8 +13,8 @@ export type WordField = (typeof wordFields)[number];
 /** Codes of words, of the board or `own:…`. */
 export type WordMarks = Readonly<Record<string, Strength>>;
 /** Steps of structure marks, from 1 to 5. */
-export type StructureMarks = Readonly<Record<string, number>>;
-export type ReviewMarks = Readonly<Record<string, ReviewAnswer>>;
+type StructureMarks = Readonly<Record<string, number>>;
+type ReviewMarks = Readonly<Record<string, ReviewAnswer>>;
 
 /** Which of the three glasses of an odd-one-out, from 1; a guess says that it is one, for there is no "no difference". */
 export interface OddPick {

@@ -6,7 +6,7 @@ import type { NoteField, NoteValue } from './entry.ts';
  * @param stored what the server has
  * @param offered what a device sends, begun from an older revision
  */
-export function mergeTexts(stored: string, offered: string): string {
+function mergeTexts(stored: string, offered: string): string {
   if (stored.includes(offered)) return stored;
   if (offered.includes(stored)) return offered;
   const kept = stored.split('\n');

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 
-export interface ChoiceOption<Value extends string> {
+interface ChoiceOption<Value extends string> {
   readonly value: Value;
   readonly label: string;
   readonly hint?: string | undefined;

@@ -1,11 +1,11 @@
 import { type Signal, signal } from '@preact/signals';
 
-export interface StatusAction {
+interface StatusAction {
   readonly label: string;
   readonly onPress: () => void;
 }
 
-export interface StatusMessage {
+interface StatusMessage {
   /** Counts up, so that the same words said twice are two messages. */
   readonly id: number;
   readonly text: string;

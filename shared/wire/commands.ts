@@ -27,7 +27,7 @@ export const commandIdSchema = z
   .transform(commandId);
 
 /** A person's name as it stands on every screen. */
-export const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
+const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
 
 /** `OpenDoors` carries no plan on the wire: the server takes the one that is stored. */
 export type HostAsk = Exclude<HostCommand, { type: 'OpenDoors' }> | { readonly type: 'OpenDoors' };
@@ -41,7 +41,7 @@ const withPour = <const Type extends string>(type: Type) =>
 const withSeat = <const Type extends string>(type: Type) =>
   z.strictObject({ type: z.literal(type), seat: aSeat });
 
-export const hostAskSchema = z.discriminatedUnion('type', [
+const hostAskSchema = z.discriminatedUnion('type', [
   noDetails('OpenDoors'),
   z.strictObject({ type: z.literal('Advance'), from: aCue }),
   z.strictObject({ type: z.literal('GoBack'), from: aCue }),
@@ -81,7 +81,7 @@ export const hostAskSchema = z.discriminatedUnion('type', [
   noDetails('Reopen'),
 ]) satisfies z.ZodType<HostAsk>;
 
-export const guestAskSchema = z.discriminatedUnion('type', [
+const guestAskSchema = z.discriminatedUnion('type', [
   noDetails('AcceptGroundRules'),
   z.strictObject({
     type: z.literal('GiveSignal'),

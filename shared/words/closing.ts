@@ -22,7 +22,7 @@ export type ReviewAnswer = (typeof reviewAnswers)[number];
 
 /** Sentences to finish in the closing pass. */
 export const closingPrompts = ['reminds-me', 'surprise', 'with-whom', 'again'] as const;
-export type ClosingPrompt = (typeof closingPrompts)[number];
+type ClosingPrompt = (typeof closingPrompts)[number];
 
 /** How one feels with this glass. */
 export const feelings = [

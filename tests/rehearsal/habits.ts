@@ -1,5 +1,5 @@
 /** What a stand-in does besides tasting. Each is something that happens at real tables. */
-export const habits = [
+const habits = [
   /** Sits down in time and stays. */
   'steady',
   /** Comes when the first glasses are empty. */
@@ -23,7 +23,7 @@ export function habitsFor(guests: number, chance: () => number): Habit[] {
 }
 
 /** Fisher and Yates' shuffle. */
-export function inAnyOrder<Item>(items: readonly Item[], chance: () => number): Item[] {
+function inAnyOrder<Item>(items: readonly Item[], chance: () => number): Item[] {
   const left = [...items];
   const taken: Item[] = [];
   while (left.length > 0) taken.push(...left.splice(Math.floor(chance() * left.length), 1));

@@ -67,7 +67,7 @@ export function faultsOf(report: RehearsalReport): string[] {
 }
 
 /** Nearest rank; 0 without values. Rounded to a tenth. */
-export function percentile(values: readonly number[], share: number): number {
+function percentile(values: readonly number[], share: number): number {
   const sorted = values.toSorted((a, b) => a - b);
   const value = sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? 0;
   return Math.round(value * 10) / 10;

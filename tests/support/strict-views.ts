@@ -49,7 +49,7 @@ const namedPour = z.strictObject({
   reading: z.array(z.strictObject({ title: text, link: text })),
   photos: z.strictObject({ front: maybeText, back: maybeText }),
 });
-export const strictPourCard = z.discriminatedUnion('kind', [codedPour, namedPour]);
+const strictPourCard = z.discriminatedUnion('kind', [codedPour, namedPour]);
 
 const clock = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('running'), startsAt: number, endsAt: number }),
@@ -252,19 +252,4 @@ export const strictBoard = z.strictObject({
       ),
     }),
   ),
-});
-
-export const strictNotebook = z.strictObject({
-  seat: text,
-  entries: z.array(
-    z.strictObject({ pour: text, field: text, value: noteValue, revision: number, savedAt: number }),
-  ),
-  sharings: z.array(z.strictObject({ pour: text, sharing: z.enum(['counted', 'shared']) })),
-});
-
-export const strictPresence = z.strictObject({
-  hosts: number,
-  seats: z.array(z.strictObject({ seat: text, roundTrip: maybeNumber })),
-  screens: number,
-  screensAsking: z.array(z.strictObject({ id: text, number })),
 });

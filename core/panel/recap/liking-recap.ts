@@ -10,7 +10,7 @@ export interface LikingQuestion<Pour> {
   readonly guests: number;
 }
 
-export interface LikingFigures<Pour> {
+interface LikingFigures<Pour> {
   readonly pours: readonly { readonly pour: Pour; readonly liking: Liking }[];
   /** The pours compared over guests who rated all of them; null where that cannot be done. */
   readonly order: OrderFigures<Pour> | null;

@@ -2,7 +2,7 @@ import { type DifferenceTestMethod, differenceTest, distinguishers } from '../od
 import { limitsOfPanel, type PanelResult, PROPER_PANEL, RECAP_ALPHA } from './panel-result.ts';
 import { type PermittedAnswer, usableAnswers } from './permitted-answers.ts';
 
-export type OddOneOutTest = Exclude<DifferenceTestMethod, 'paired-two-sided'>;
+type OddOneOutTest = Exclude<DifferenceTestMethod, 'paired-two-sided'>;
 
 export interface OddOneOutQuestion {
   readonly test: OddOneOutTest;
@@ -11,7 +11,7 @@ export interface OddOneOutQuestion {
   readonly guests: number;
 }
 
-export interface OddOneOutFigures {
+interface OddOneOutFigures {
   readonly test: OddOneOutTest;
   readonly correct: number;
   readonly expectedByGuessing: number;

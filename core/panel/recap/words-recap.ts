@@ -16,7 +16,7 @@ export interface WordsQuestion<Pour> {
   readonly guests: number;
 }
 
-export interface WordTest {
+interface WordTest {
   readonly word: string;
   /** Guests who used it, for each pour, among those with a note on every pour. */
   readonly ticks: readonly number[];
@@ -27,7 +27,7 @@ export interface WordTest {
   readonly adjustedP: number;
 }
 
-export interface WordsFigures<Pour> {
+interface WordsFigures<Pour> {
   readonly pours: readonly {
     readonly pour: Pour;
     /** Guests with a note on it. */

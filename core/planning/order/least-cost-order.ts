@@ -2,7 +2,7 @@ import { limits } from '../../tasting.ts';
 import type { CarryOverTable } from './carry-over.ts';
 
 /** The subsets of 16 pours still fit a browser's memory and patience (2^16 x 16 whole numbers, 4 MB). */
-export const MAX_LINEUP = limits.pours;
+const MAX_LINEUP = limits.pours;
 
 /** How flights bind an order, by the index of each pour in the table. */
 export type FlightRule =

@@ -17,7 +17,7 @@ export type StepReason =
   /** No known fact tells the two apart. */
   | { readonly code: 'equal' };
 
-export type RiskCode = `${AxisCode}-before-a-lower-one`;
+type RiskCode = `${AxisCode}-before-a-lower-one`;
 
 /** Something that an order leaves for the palate to bear, and what helps. */
 export interface Risk {

@@ -14,7 +14,7 @@ import { spiritAxes } from './axes/spirit.ts';
 import { wineAxes } from './axes/wine.ts';
 
 /** Where a pour stands on an axis; `assumed` where the facts did not tell and the middle of the others stands in. */
-export interface Level {
+interface Level {
   readonly value: number;
   /** Points that a fall from 1 to 0 costs. */
   readonly weight: number;
@@ -65,7 +65,7 @@ export interface ReadingOptions {
 const drinkLevels: Readonly<Record<Drink, number>> = { beer: 0, wine: 0.5, spirit: 1 };
 const drinkWeight = 20;
 
-export function axesOf(drink: Drink): readonly Axis[] {
+function axesOf(drink: Drink): readonly Axis[] {
   switch (drink) {
     case 'spirit':
       return spiritAxes;

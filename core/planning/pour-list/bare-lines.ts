@@ -5,7 +5,7 @@ import { numberAtStart } from './numbers.ts';
  * What a cell is by its form alone, for lists without headings: units, currencies and addresses tell. A bare number
  * with decimals that a strength could be is one; any other bare number is asked about.
  */
-export function formOf(cell: string): Meaning | 'bare-number' | 'words' | 'nothing' {
+function formOf(cell: string): Meaning | 'bare-number' | 'words' | 'nothing' {
   const text = cell.trim();
   if (text === '') return 'nothing';
   if (/^https?:\/\//i.test(text)) return 'link';

@@ -27,7 +27,7 @@ export interface Tick {
 }
 
 /** How many steps each glass of a pour has; a place's number less one is its index, 0 where nothing is said. */
-export interface PourLevels {
+interface PourLevels {
   readonly pour: PourId;
   readonly done: readonly number[];
 }
@@ -44,7 +44,7 @@ export interface Pouring {
 }
 
 /** An undone tick is remembered, so that it does nothing when it arrives once more. */
-export type RecentTick = Tick & { readonly undone: boolean };
+type RecentTick = Tick & { readonly undone: boolean };
 
 export const nothingPoured: Pouring = { settled: [], recent: [] };
 export const ticksThatCanBeUndone = 60;

@@ -1,7 +1,7 @@
 import type { PourFacts } from '../order/axes/pour-facts.ts';
 import { wineCategory } from '../order/axes/wine.ts';
 
-export type TemperatureGroup =
+type TemperatureGroup =
   | 'white and rose wine'
   | 'red wine'
   | 'sparkling wine'
@@ -34,7 +34,7 @@ export const serviceTemperatures: readonly ServiceTemperature[] = [
   { group: 'whisky', minC: 18, maxC: 22, authority: 'trade', source: `room temperature, ${trade}` },
 ];
 
-export const serviceTemperature = (group: TemperatureGroup): ServiceTemperature | undefined =>
+const serviceTemperature = (group: TemperatureGroup): ServiceTemperature | undefined =>
   serviceTemperatures.find((entry) => entry.group === group);
 
 const style = (facts: PourFacts): string => facts.style?.toLowerCase() ?? '';

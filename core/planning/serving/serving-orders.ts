@@ -39,7 +39,7 @@ export type OrderLimit =
   | { readonly code: 'nothing-to-vary'; readonly flight: number };
 
 /** The orders of one flight. Seat k is served row k, and seat k + rows the same row again. */
-export interface FlightDesign {
+interface FlightDesign {
   readonly rows: readonly (readonly string[])[];
 }
 

@@ -3,7 +3,7 @@ import { requireBetween, requireHeadCount } from '../figures/figure-errors.ts';
 import { figure, type Reckoning, step } from '../figures/reckoning.ts';
 
 /** Sizes in which small glass vials are sold. Common practice, no source. */
-export const USUAL_VIALS: readonly Millilitres[] = [5, 10, 15, 20, 30, 50, 60, 100].map(millilitres);
+const USUAL_VIALS: readonly Millilitres[] = [5, 10, 15, 20, 30, 50, 60, 100].map(millilitres);
 
 /** Room that stays free above the drink, as a share of the pour: spirit swells when it warms on its way. */
 const HEADSPACE = 0.05;

@@ -6,7 +6,7 @@ import { type DrinkStandard, gramsPerDrink } from './standard-drinks.ts';
  * Amounts of ethanol in one evening that a public body has drawn a line at. None is a safe amount, none is a
  * target, and none says anything about driving: see who-no-safe-level and the cautions.
  */
-export type GuidanceMarkId =
+type GuidanceMarkId =
   | 'ca-occasion'
   | 'au-day'
   | 'us-binge-women'

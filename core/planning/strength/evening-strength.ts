@@ -6,12 +6,12 @@ import { type PourOffer, type PourSizes, smallerPours, USUAL_POUR_SIZES } from '
 import { type DrinkStandard, standardDrinksIn } from './standard-drinks.ts';
 
 /** Ethanol poured, in grams and in the drinks of the chosen country. */
-export interface CountedEthanol extends EthanolAmount {
+interface CountedEthanol extends EthanolAmount {
   readonly drinks: number;
   readonly reckoning: Reckoning;
 }
 
-export interface PourStrength {
+interface PourStrength {
   readonly pour: CountedEthanol;
   /** This pour and all before it. */
   readonly soFar: CountedEthanol;
@@ -21,7 +21,7 @@ export interface PourStrength {
  * How loudly the evening's sum is said, were all of it swallowed. 'quiet' is not a permission: the standing
  * cautions hold at every level.
  */
-export type StrengthCaution =
+type StrengthCaution =
   | { readonly level: 'quiet' }
   | { readonly level: 'notice' | 'loud'; readonly line: GuidanceMark; readonly offer: PourOffer };
 

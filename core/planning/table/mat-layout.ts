@@ -54,7 +54,7 @@ export const printMarginMm = 10;
 /** Room for a finger between two glasses (common practice, no source). */
 const fingerMm = 6;
 const labelHeightMm = 8;
-export const mostGlassesOnMat = 16;
+const mostGlassesOnMat = 16;
 const sheetsBySize: readonly MatSheet[] = ['Letter', 'A4', 'A3'];
 
 function centres(sheet: MatSheet, count: number, footMm: number, bowlMm: number) {

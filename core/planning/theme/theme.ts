@@ -15,7 +15,7 @@ export type Theme =
       readonly flights?: 'side-by-side' | 'matched' | undefined;
     };
 
-export type MissingThemeFact = SharedFact | 'vintage' | 'ageYears' | 'abv' | 'priceMinor';
+type MissingThemeFact = SharedFact | 'vintage' | 'ageYears' | 'abv' | 'priceMinor';
 
 export type ThemeCheck =
   /** A vertical needs one producer; this pour is from another than most. */

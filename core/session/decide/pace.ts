@@ -73,7 +73,7 @@ export function weighRoom(session: UnderWay, cue: CueId, moment: Moment): Decisi
     : rejected('nothing-to-do');
 }
 
-export function roomIsReady(session: UnderWay, moment: Moment): boolean {
+function roomIsReady(session: UnderWay, moment: Moment): boolean {
   const { now, present } = moment;
   const cue = cueNow(session);
   if (session.pacing.by !== 'room' || cue.gate || session.clock.kind === 'held') return false;

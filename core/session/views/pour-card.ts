@@ -5,7 +5,7 @@ import type { Evening } from '../state.ts';
 /** What guests may know of a pour: its code only, or its facts once it may be named [Q4]. */
 export type PourCard = CodedPour | NamedPour;
 
-export interface CodedPour {
+interface CodedPour {
   readonly kind: 'coded';
   readonly id: PourId;
   readonly drink: Drink;

@@ -22,7 +22,7 @@ export interface SeatView {
   readonly missed: readonly PourId[];
 }
 
-export interface TrialView {
+interface TrialView {
   readonly id: PourId;
   readonly glasses: readonly string[];
 }

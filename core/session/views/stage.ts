@@ -63,7 +63,7 @@ export interface StageUnderWay extends StageBase {
   readonly reminder: Reminder | null;
 }
 
-export interface StageFinished extends StageBase {
+interface StageFinished extends StageBase {
   readonly status: 'finished';
   readonly finishedAt: EpochMs;
 }

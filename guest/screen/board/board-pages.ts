@@ -51,7 +51,7 @@ export interface MarkSpread {
 }
 
 /** How many people gave this glass which place, the best place first. */
-export interface PlacedGlass {
+interface PlacedGlass {
   readonly pour: PourId;
   readonly counts: readonly { readonly place: number; readonly people: number }[];
 }

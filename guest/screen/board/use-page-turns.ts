@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 
 /** Long enough to read a page aloud in a low voice. */
-export const pageStays = 14_000;
+const pageStays = 14_000;
 
 export interface PageTurns {
   /** From 0. */

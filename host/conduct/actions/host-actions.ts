@@ -33,7 +33,7 @@ export interface HostActions {
 }
 
 /** What undoing gives back: the wished end as it was, and whether the running order was fitted to it. */
-export type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
+type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
 
 interface HostActionsOptions {
   readonly asking: CommandsUnderWay;

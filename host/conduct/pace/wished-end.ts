@@ -38,7 +38,7 @@ export type Preview =
       /** Whether the running order already stands at its shortest. */
       readonly atFloors: boolean;
     };
-export interface Given {
+interface Given {
   readonly work: Work;
   readonly seconds: number;
 }

@@ -3,7 +3,7 @@ import type { RehearsalReport } from '../../../core/running-order/rehearsal-repo
 import type { Plan } from '../../../core/tasting.ts';
 import type { FromWorker, ToWorker } from './worker-messages.ts';
 
-export type Rehearsing =
+type Rehearsing =
   | { readonly is: 'idle' }
   | { readonly is: 'playing'; readonly done: number; readonly of: number }
   | { readonly is: 'reported'; readonly report: RehearsalReport; readonly plan: Plan }

@@ -4,7 +4,7 @@ import type { StoredEntry } from '../../../server/store/store.ts';
 import type { Ack } from '../../../shared/wire/protocol.ts';
 
 /** A step that the host's device was told is done. */
-export interface Step {
+interface Step {
   readonly id: CommandId;
   readonly cue: CueId;
   readonly ack: Ack;

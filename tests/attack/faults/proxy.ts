@@ -1,7 +1,7 @@
 import { createServer, connect as dial, type Server, type Socket } from 'node:net';
 
 /** What happens to the bytes of a stretch of network. */
-export type Weather =
+type Weather =
   | { readonly kind: 'fair' }
   /** Nothing arrives and nobody is told; what was sent meanwhile arrives when it is over, as TCP sends again. */
   | { readonly kind: 'blackhole' }

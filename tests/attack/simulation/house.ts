@@ -14,8 +14,8 @@ import { type ServerEnd, Switchboard } from './switchboard.ts';
 
 export const hostKey = 'the-key-of-the-house-0123456789';
 /** Where the server's clock stands when the simulation begins, in epoch ms. */
-export const beginning = 1_900_000_000_000;
-export const graces = { host: durationMs(30_000), seat: durationMs(15_000) };
+const beginning = 1_900_000_000_000;
+const graces = { host: durationMs(30_000), seat: durationMs(15_000) };
 
 export interface Life {
   readonly boot: number;

@@ -29,7 +29,7 @@ export function isFiniteThroughout(value: unknown): boolean {
 }
 
 /** All orders of the values, equal ones included: k! of them. */
-export function permutations<T>(values: readonly T[]): T[][] {
+function permutations<T>(values: readonly T[]): T[][] {
   if (values.length === 0) return [[]];
   return values.flatMap((value, index) =>
     permutations([...values.slice(0, index), ...values.slice(index + 1)]).map((rest) => [value, ...rest]),

@@ -33,7 +33,7 @@ interface Asking {
 }
 
 /** Asks over HTTP and reads the answer as JSON. */
-export async function ask<Body>(
+async function ask<Body>(
   url: string,
   method: string,
   { key, body, headers = {} }: Asking = {},

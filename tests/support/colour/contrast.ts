@@ -1,7 +1,7 @@
 import { fromHex, type Srgb8, srgbToLinear } from './srgb.ts';
 
 /** Relative luminance, 0 for black to 1 for white. Source: WCAG 2.2, definition of relative luminance. */
-export function relativeLuminance([red, green, blue]: Srgb8): number {
+function relativeLuminance([red, green, blue]: Srgb8): number {
   return 0.2126 * srgbToLinear(red) + 0.7152 * srgbToLinear(green) + 0.0722 * srgbToLinear(blue);
 }
 

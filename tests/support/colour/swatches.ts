@@ -20,7 +20,7 @@ export interface Swatch {
  * How deep one looks into a usual tasting glass, in cm, held against a white ground (common practice, no source):
  * through the whole bowl, but for red wine at the thin rim of the tilted glass.
  */
-export const lookedThroughCm = { spirit: 4, beer: 5, white: 5, rose: 4, red: 0.5 } as const;
+const lookedThroughCm = { spirit: 4, beer: 5, white: 5, rose: 4, red: 0.5 } as const;
 
 /** Absorbance of 1 cm at 430 nm, from unaged to the darkest casks: steps of about equal difference to the eye. */
 const spiritSteps: readonly (readonly [word: string, a430: number])[] = [

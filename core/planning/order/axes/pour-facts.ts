@@ -6,7 +6,7 @@ export type WineColour = 'white' | 'rose' | 'orange' | 'red';
 export type WineKind = 'film-yeast' | 'naturally-sweet' | 'ice' | 'liqueur' | 'mistelle';
 
 /** What the host marked when tasting ahead, each from 0 to 10. */
-export interface HostMarks {
+interface HostMarks {
   /** 0 light and delicate, 10 pungent. */
   readonly pungency?: number | undefined;
   /** 0 sweet, 10 dry. */

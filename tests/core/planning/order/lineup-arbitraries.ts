@@ -5,7 +5,7 @@ import type { Drink } from '../../../../core/tasting.ts';
 const maybe = <T>(value: fc.Arbitrary<T>) => fc.option(value, { nil: undefined, freq: 3 });
 
 /** Facts of every kind, each of them known or not; few values, so that ties do happen. */
-export const factsOf = (drink: Drink): fc.Arbitrary<Omit<PlannedPour, 'id'>> =>
+const factsOf = (drink: Drink): fc.Arbitrary<Omit<PlannedPour, 'id'>> =>
   fc.record({
     drink: fc.constant(drink),
     abv: maybe(fc.constantFrom(5, 12, 13.5, 40, 46, 58.2)),

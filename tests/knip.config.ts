@@ -1,0 +1,41 @@
+import type { KnipConfig } from 'knip';
+
+/**
+ * Nothing that nobody reaches: `npm run check` looks twice. With the tests as users, no file, export, type or package
+ * may be left over. With `--production`, nothing may be there for the tests alone; what its own file uses too may be
+ * exported for a test that looks at one part of a sum.
+ */
+const product = process.argv.includes('--production');
+
+const config: KnipConfig = {
+  entry: [
+    'server/main.ts!',
+    'server/ops/{build.mjs,built-assets.ts}!',
+    '{host,guest,server}/vite.config.ts!',
+    'host/main.tsx!',
+    'guest/main.tsx!',
+    'guest/{screen,survey,style}/main.tsx!',
+    'guest/worker/main.ts!',
+    // Imported from `en`, and put in their place for the other languages by the build.
+    'shared/language/*/*.ts!',
+    'shared/words/*/*.ts!',
+    'tests/**/*.test.{ts,tsx}',
+    'tests/*/main.ts',
+    // Started by name, as processes of their own.
+    'tests/bench/{*-server,commit-rates,crowd,stored-sessions,tables}.ts',
+    'tests/mutation/*.ts',
+    'tests/stored/*.ts',
+  ],
+  project: ['{core,shared,server,host,guest}/**/*.{ts,tsx,mjs}!', 'tests/**/*.{ts,tsx}'],
+  ignore: ['core/planning/{serving/service-temperature,strength/alcoholometry,strength/dilution}.ts'],
+  ignoreDependencies: ['rate-limiter-flexible'],
+  ignoreBinaries: ['openssl', 'apt-get'],
+  ignoreIssues: {
+    'server/store/{seals/*,store}.ts': ['exports', 'types'],
+    'shared/wire/devices.ts': ['exports', 'types'],
+    'tests/care/*.ts': ['exports'],
+  },
+  ignoreExportsUsedInFile: product,
+};
+
+export default config;
