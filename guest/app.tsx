@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { useLazyPart } from '../shared/page/lazy-part.ts';
+import { lazyComponent } from '../shared/page/lazy-part.ts';
 import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
 import { entranceAt } from '../shared/seats/seat-link.ts';
 import { InvitationPage } from './invitation/invitation-page.tsx';
 import { words } from './language.ts';
-import { deviceStorage, seatOfTab, sitTab } from './page/device-storage.ts';
+import { seatOfTab, sitTab } from './page/device-storage.ts';
 import { LoadingLine } from './page/loading-line.tsx';
 import { keepsakePart } from './parts/lazy-parts.ts';
 import { openRoom, RoomContext } from './room/room.ts';
@@ -24,19 +24,19 @@ function begin(): Place {
     case 'door':
       return { at: 'door' };
     case 'invitation': {
-      const seat = keptSeats(deviceStorage).find((each) => each.code === entrance.code);
+      const seat = keptSeats().find((each) => each.code === entrance.code);
       return seat === undefined ? { at: 'invitation', code: entrance.code } : { at: 'seat', seat };
     }
     case 'seat-link': {
       const { pass } = entrance;
-      const known = keptSeats(deviceStorage).find((each) => each.key === pass.key);
+      const known = keptSeats().find((each) => each.key === pass.key);
       return { at: 'seat', seat: known ?? { ...pass, code: null, title: null, cautioned: false } };
     }
     case 'broken-link':
       history.replaceState(null, '', '/');
       return { at: 'door', problem: words.door.brokenLink };
     case 'own-seat': {
-      const seat = seatOfTab() ?? keptSeats(deviceStorage)[0];
+      const seat = seatOfTab() ?? keptSeats()[0];
       return seat === undefined ? { at: 'door', problem: words.door.noSeat } : { at: 'seat', seat };
     }
     default:
@@ -94,12 +94,7 @@ export function App() {
   }
 }
 
-type EveningsProps = Parameters<typeof import('./keepsake/evenings-page.tsx').EveningsPage>[0];
-
-function Evenings(props: EveningsProps) {
-  const part = useLazyPart(keepsakePart);
-  return part ? <part.keepsakePages.EveningsPage {...props} /> : <LoadingLine part={keepsakePart} />;
-}
+const Evenings = lazyComponent(keepsakePart, ({ keepsakePages }) => keepsakePages.EveningsPage, LoadingLine);
 
 interface SeatedProps {
   readonly seat: KeptSeat;
@@ -110,7 +105,7 @@ interface SeatedProps {
 
 function Seated({ seat, onLeave, onEvenings }: SeatedProps) {
   const room = useMemo(() => {
-    keepSeat(seat, deviceStorage);
+    keepSeat(seat);
     sitTab(seat);
     return openRoom(seat);
   }, [seat]);

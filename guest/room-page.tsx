@@ -1,10 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo } from 'preact/hooks';
-import { useLazyPart } from '../shared/page/lazy-part.ts';
+import { lazyComponent } from '../shared/page/lazy-part.ts';
 import { Button } from '../shared/ui/button.tsx';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { keepAwake } from '../shared/ui/wake-lock.ts';
-import type { PourId, SeatView, StageView } from '../shared/wire/views.ts';
 import { GlassPage } from './glass/glass-page.tsx';
 import { words } from './language.ts';
 import { LoadingLine } from './page/loading-line.tsx';
@@ -116,20 +115,9 @@ function WithoutRoom({ title }: { readonly title: string }) {
   );
 }
 
-function OwnSeat(props: { readonly own: SeatView }) {
-  const part = useLazyPart(seatPart);
-  return part ? <part.seatPages.MySeat {...props} /> : <LoadingLine part={seatPart} />;
-}
-
-function Notes(props: { readonly stage: StageView; readonly chosen: PourId | null }) {
-  const part = useLazyPart(notebookPart);
-  return part ? <part.notebookPages.MyNotes {...props} /> : <LoadingLine part={notebookPart} />;
-}
-
-function Home(props: { readonly onGone: (said: string) => void; readonly onEvenings: () => void }) {
-  const part = useLazyPart(keepsakePart);
-  return part ? <part.keepsakePages.KeepsakePage {...props} /> : <LoadingLine part={keepsakePart} />;
-}
+const OwnSeat = lazyComponent(seatPart, ({ seatPages }) => seatPages.MySeat, LoadingLine);
+const Notes = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.MyNotes, LoadingLine);
+const Home = lazyComponent(keepsakePart, ({ keepsakePages }) => keepsakePages.KeepsakePage, LoadingLine);
 
 interface AsideProps {
   readonly title: string;

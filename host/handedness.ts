@@ -1,25 +1,18 @@
+import { keepText, keptText } from '../shared/page/device-storage.ts';
+
 /** The hand that holds the tablet's side: the big button stands under its thumb. */
 export type Handedness = 'right' | 'left';
 
 const place = 'quietpour.host-hand';
 
-export function readHandedness(): Handedness {
-  try {
-    return localStorage.getItem(place) === 'left' ? 'left' : 'right';
-  } catch {
-    return 'right';
-  }
-}
+export const readHandedness = (): Handedness => (keptText(place) === 'left' ? 'left' : 'right');
 
 export function applyHandedness(hand: Handedness, root: HTMLElement): void {
   root.dataset.hand = hand;
 }
 
+/** Where storage is refused the choice holds until the page is closed. */
 export function chooseHandedness(hand: Handedness): void {
   applyHandedness(hand, document.documentElement);
-  try {
-    localStorage.setItem(place, hand);
-  } catch {
-    // Storage refused: the choice holds until the page is closed.
-  }
+  keepText(place, hand);
 }

@@ -1,4 +1,4 @@
-import { useLazyPart } from '../../shared/page/lazy-part.ts';
+import { lazyComponent } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
@@ -77,27 +77,12 @@ function Farewell({ stage, own }: CueBodyProps) {
   );
 }
 
-function Tone() {
-  const part = useLazyPart(seatPart);
-  return part ? <part.seatPages.ToneTest /> : null;
-}
-
-function Ranking({ stage }: Pick<CueBodyProps, 'stage'>) {
-  const part = useLazyPart(notebookPart);
-  return part ? <part.notebookPages.RankingBody stage={stage} /> : <LoadingLine part={notebookPart} />;
-}
-
-function OddOneOut(props: CueBodyProps) {
-  const part = useLazyPart(notebookPart);
-  return part ? <part.notebookPages.OddPick {...props} /> : <LoadingLine part={notebookPart} />;
-}
-
-function Names({ stage }: Pick<CueBodyProps, 'stage'>) {
-  const part = useLazyPart(boardPart);
-  return part ? <part.boardPages.Reveal stage={stage} /> : <LoadingLine part={boardPart} />;
-}
-
-function Talk(props: CueBodyProps) {
-  const part = useLazyPart(boardPart);
-  return part ? <part.boardPages.Discussion {...props} /> : <LoadingLine part={boardPart} />;
-}
+const Tone = lazyComponent(
+  seatPart,
+  ({ seatPages }) => seatPages.ToneTest,
+  () => null,
+);
+const Ranking = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.RankingBody, LoadingLine);
+const OddOneOut = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.OddPick, LoadingLine);
+const Names = lazyComponent(boardPart, ({ boardPages }) => boardPages.Reveal, LoadingLine);
+const Talk = lazyComponent(boardPart, ({ boardPages }) => boardPages.Discussion, LoadingLine);

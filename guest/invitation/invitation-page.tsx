@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { lazyPart, useLazyPart } from '../../shared/page/lazy-part.ts';
+import { lazyComponent, lazyPart } from '../../shared/page/lazy-part.ts';
 import { requestServer } from '../../shared/page/server-request.ts';
 import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -13,7 +13,7 @@ import { refusalSentence } from '../page/refusal-sentence.ts';
 import { SeatForm } from '../seat/seat-form.tsx';
 import { wallTimes } from './wall-times.ts';
 
-const preparationPart = lazyPart(() => import('./preparation-part.ts'));
+const preparationPart = lazyPart(() => import('./preparation.tsx'));
 
 interface InvitationPageProps {
   readonly code: string;
@@ -89,10 +89,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
   }
 }
 
-function Before(props: { readonly invitation: Invitation; readonly locale: string }) {
-  const part = useLazyPart(preparationPart);
-  return part ? <part.preparationPages.Preparation {...props} /> : <LoadingLine part={preparationPart} />;
-}
+const Before = lazyComponent(preparationPart, (part) => part.Preparation, LoadingLine);
 
 function InvitationLines({ invitation }: { readonly invitation: Invitation }) {
   const { hostName, place, startsAt, timeZone, welcome, stage } = invitation;

@@ -5,7 +5,7 @@ import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words as pageWords } from '../language.ts';
-import { deviceStorage, forgetNotes } from '../page/device-storage.ts';
+import { forgetNotes } from '../page/device-storage.ts';
 import { PageTitle } from '../page/page-title.tsx';
 import { dayOf } from './evening-line.ts';
 import { type EveningProgress, progressOf } from './evening-progress.ts';
@@ -25,12 +25,12 @@ interface KnownEvening {
 /** Every evening that this device remembers in one place, so that somebody can see how their nose has come along. */
 export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
   const [evenings, setEvenings] = useState<readonly KnownEvening[]>(() =>
-    keptSeats(deviceStorage).map((seat) => ({ seat, keepsake: null })),
+    keptSeats().map((seat) => ({ seat, keepsake: null })),
   );
   const [fetched, setFetched] = useState(false);
   useEffect(() => {
     let gone = false;
-    void Promise.all(keptSeats(deviceStorage).map(fetchEvening)).then((all) => {
+    void Promise.all(keptSeats().map(fetchEvening)).then((all) => {
       if (gone) return;
       setEvenings(all.toSorted((one, other) => momentOf(other) - momentOf(one)));
       setFetched(true);
@@ -41,7 +41,7 @@ export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
   }, []);
 
   const forget = (seat: KeptSeat): void => {
-    forgetSeat(seat, deviceStorage);
+    forgetSeat(seat);
     forgetNotes(seat);
     setEvenings(evenings.filter((each) => each.seat.key !== seat.key));
   };

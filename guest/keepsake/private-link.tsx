@@ -5,7 +5,7 @@ import { seatLink } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
 import { copyText } from '../page/clipboard.ts';
-import { deviceStorage, forgetNotes } from '../page/device-storage.ts';
+import { forgetNotes } from '../page/device-storage.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
 import { useRoom } from '../room/room.ts';
 import { homeWords } from './language.ts';
@@ -31,7 +31,7 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
     setAsking(false);
     if (!answer.ok) return status.say(words.notNow(refusalSentence(answer.code)));
     forgetNotes(seat.peek());
-    forgetSeat(seat.peek(), deviceStorage);
+    forgetSeat(seat.peek());
     onGone(words.gone);
   };
 

@@ -12,12 +12,12 @@ import {
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { down, up } from '../../shared/ui/strokes.ts';
+import { useRowDrag } from '../../shared/ui/use-row-drag.ts';
 import type { PourId, StageUnderWay } from '../../shared/wire/views.ts';
 import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { cardName, glassOf } from '../stage/reached-glasses.ts';
 import { words } from './language.ts';
-import { useRowDrag } from './use-row-drag.ts';
 
 /** The pours of this cue in the order of liking, moved by buttons or by hand; two may be equally good. */
 export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {
@@ -41,7 +41,8 @@ export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {
     const glass = glasses.find(({ card }) => card.id === pour);
     return glass === undefined ? '' : pageWords.glass.nth(glass.position);
   };
-  const drag = useRowDrag(list, (row, gap) => {
+  const rows = () => [...(list.current?.children ?? [])];
+  const { dragged, handle } = useRowDrag(rows, ({ row, gap }) => {
     const moved = places[row]?.pour;
     if (moved !== undefined) keep(droppedInto(tiers, moved, gap), moved);
   });
@@ -60,13 +61,13 @@ export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {
               key={pour}
               class="ranking-row"
               data-tied={tied ? 'true' : undefined}
-              data-dragged={drag.row === row ? 'true' : undefined}
-              data-gap={drag.gap === row ? 'true' : undefined}
+              data-dragged={dragged?.row === row ? 'true' : undefined}
+              data-gap={dragged?.gap === row ? 'true' : undefined}
             >
               <span class="ranking-place figures" aria-hidden="true">
                 {place}
               </span>
-              <span class="ranking-name" title={words.ranking.drag} {...drag.handle(row)}>
+              <span class="ranking-name" title={words.ranking.drag} {...handle(row)}>
                 <span class="visually-hidden">{place}. </span>
                 {nameOf(pour)}
                 {name !== null && <span class="soft small"> {name}</span>}

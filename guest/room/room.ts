@@ -10,7 +10,7 @@ import { createStatus, type Status } from '../../shared/ui/status.ts';
 import type { GuestAsk } from '../../shared/wire/commands.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
-import { deviceStorage, keepsThings, noteKeep, sitTab } from '../page/device-storage.ts';
+import { keepsThings, noteKeep, sitTab } from '../page/device-storage.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
 import { keepStage } from './stage-storage.ts';
 import { createWritingLock, type WritingLock } from './writing-lock.ts';
@@ -53,7 +53,7 @@ export function openRoom(pass: KeptSeat): Room {
 
   const remember = (changes: Partial<KeptSeat>): void => {
     seat.value = { ...seat.peek(), ...changes };
-    keepSeat(seat.peek(), deviceStorage);
+    keepSeat(seat.peek());
     sitTab(seat.peek());
   };
 

@@ -1,6 +1,7 @@
+import { keepJson, keptJson } from '../../shared/page/device-storage.ts';
 import type { SeatPass } from '../../shared/seats/seat-link.ts';
 import type { SeatView, StageView } from '../../shared/wire/views.ts';
-import { deviceStorage, nameOnDevice } from '../page/device-storage.ts';
+import { nameOnDevice } from '../page/device-storage.ts';
 
 /** The room as this phone saw it last: enough to open its own notes while the room cannot be reached. */
 export interface KeptStage {
@@ -10,21 +11,12 @@ export interface KeptStage {
 
 const nameOf = (pass: SeatPass): string => nameOnDevice('stage', pass);
 
-export function keepStage(pass: SeatPass, kept: KeptStage): void {
-  try {
-    deviceStorage().setItem(nameOf(pass), JSON.stringify(kept));
-  } catch {
-    // Without it the notes open again when the room is back.
-  }
-}
+/** Where it cannot be kept the notes open again when the room is back. */
+export const keepStage = (pass: SeatPass, kept: KeptStage): void => void keepJson(nameOf(pass), kept);
 
 export function keptStage(pass: SeatPass): KeptStage | undefined {
-  try {
-    const kept: unknown = JSON.parse(deviceStorage().getItem(nameOf(pass)) ?? 'null');
-    return isKeptStage(kept) ? kept : undefined;
-  } catch {
-    return undefined;
-  }
+  const kept = keptJson(nameOf(pass));
+  return isKeptStage(kept) ? kept : undefined;
 }
 
 /** Another version may have written it: what the notes are opened with must be there. */

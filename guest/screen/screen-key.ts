@@ -1,3 +1,4 @@
+import { keepJson, keepText, keptJson } from '../../shared/page/device-storage.ts';
 import { newSeatKey } from '../../shared/seats/new-id.ts';
 
 const shelf = 'quietpour.screen';
@@ -9,33 +10,16 @@ interface KeptKey {
 
 /** The key with which this screen asks for an evening: the same after a power cut, so that the host lets it in once. */
 export function keyFor(code: string): string {
-  const kept = readKept();
-  if (kept?.code === code) return kept.key;
+  const kept = keptJson(shelf);
+  if (isKeptKey(kept) && kept.code === code) return kept.key;
   const key = newSeatKey();
-  write({ code, key });
+  // A screen that keeps nothing asks anew after a reload.
+  keepJson(shelf, { code, key } satisfies KeptKey);
   return key;
 }
 
 /** After a no, or once the screens were switched off, the next ask is a new one. */
-export const forgetKey = (): void => write(null);
-
-function readKept(): KeptKey | undefined {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(shelf) ?? 'null');
-    return isKeptKey(kept) ? kept : undefined;
-  } catch {
-    return undefined;
-  }
-}
-
-function write(kept: KeptKey | null): void {
-  try {
-    if (kept === null) localStorage.removeItem(shelf);
-    else localStorage.setItem(shelf, JSON.stringify(kept));
-  } catch {
-    // A screen that keeps nothing asks anew after a reload.
-  }
-}
+export const forgetKey = (): void => void keepText(shelf, null);
 
 const isKeptKey = (value: unknown): value is KeptKey =>
   typeof value === 'object' &&

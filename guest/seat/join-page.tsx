@@ -7,7 +7,6 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import { StemmedGlass } from '../../shared/ui/stemmed-glass.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { words } from '../language.ts';
-import { deviceStorage } from '../page/device-storage.ts';
 import { letNewVersionIn } from '../page/offline-page.ts';
 import { PageTitle } from '../page/page-title.tsx';
 
@@ -23,7 +22,7 @@ export function JoinPage({ problem, onCode, onSeat, onEvenings }: JoinPageProps)
   const [code, setCode] = useState('');
   const [short, setShort] = useState(false);
   useEffect(() => void letNewVersionIn(), []);
-  const seats = keptSeats(deviceStorage).slice(0, 3);
+  const seats = keptSeats().slice(0, 3);
   return (
     <main class="page door">
       <div class="door-glass">

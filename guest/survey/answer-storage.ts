@@ -1,4 +1,4 @@
-import type { DeviceStorage } from '../../shared/seats/kept-seats.ts';
+import { type DeviceStorage, keepJson, keptJson } from '../../shared/page/device-storage.ts';
 import type { SurveyReply } from '../../shared/wire/http.ts';
 
 export type Answers = SurveyReply['answers'];
@@ -15,31 +15,21 @@ const shelf = (code: string): string => `quietpour.survey.${code}`;
 export function readSurvey(
   code: string,
   questions: readonly Question[],
-  storage: () => DeviceStorage,
+  storage?: () => DeviceStorage,
 ): KeptSurvey | undefined {
-  try {
-    const kept: unknown = JSON.parse(storage().getItem(shelf(code)) ?? 'null');
-    if (typeof kept !== 'object' || kept === null) return undefined;
-    const { respondent, answers, sent } = kept as Record<string, unknown>;
-    if (typeof respondent !== 'string' || !/^[A-Za-z0-9_-]{20,40}$/.test(respondent)) return undefined;
-    if (typeof answers !== 'object' || answers === null) return undefined;
-    const given = answers as Record<string, unknown>;
-    const known = questions.flatMap((question) => {
-      const answer = given[question];
-      return answer === 0 || answer === 1 || answer === 2 || answer === 3 ? [[question, answer]] : [];
-    });
-    return { respondent, answers: Object.fromEntries(known) as Answers, sent: sent === true };
-  } catch {
-    return undefined;
-  }
+  const kept = keptJson(shelf(code), storage);
+  if (typeof kept !== 'object' || kept === null) return undefined;
+  const { respondent, answers, sent } = kept as Record<string, unknown>;
+  if (typeof respondent !== 'string' || !/^[A-Za-z0-9_-]{20,40}$/.test(respondent)) return undefined;
+  if (typeof answers !== 'object' || answers === null) return undefined;
+  const given = answers as Record<string, unknown>;
+  const known = questions.flatMap((question) => {
+    const answer = given[question];
+    return answer === 0 || answer === 1 || answer === 2 || answer === 3 ? [[question, answer]] : [];
+  });
+  return { respondent, answers: Object.fromEntries(known) as Answers, sent: sent === true };
 }
 
 /** @returns whether the device will remember it */
-export function keepSurvey(code: string, survey: KeptSurvey, storage: () => DeviceStorage): boolean {
-  try {
-    storage().setItem(shelf(code), JSON.stringify(survey));
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const keepSurvey = (code: string, survey: KeptSurvey, storage?: () => DeviceStorage): boolean =>
+  keepJson(shelf(code), survey, storage);

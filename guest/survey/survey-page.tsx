@@ -16,8 +16,6 @@ type Looking =
   | { readonly is: 'refused'; readonly sentence: string }
   | { readonly is: 'found'; readonly invitation: Invitation };
 
-const deviceStorage = (): Storage => localStorage;
-
 const codeHere = (): string => tidyCode(decodeURI(window.location.pathname).split('/')[2] ?? '');
 
 /** Who is coming: five questions without an account, before the evening. */
@@ -74,8 +72,7 @@ interface SurveyProps {
 
 function Survey({ code, invitation }: SurveyProps) {
   const [survey, setSurvey] = useState<KeptSurvey>(
-    () =>
-      readSurvey(code, questions, deviceStorage) ?? { respondent: newRespondent(), answers: {}, sent: false },
+    () => readSurvey(code, questions) ?? { respondent: newRespondent(), answers: {}, sent: false },
   );
   const [page, setPage] = useState<'questions' | 'thanks'>(survey.sent ? 'thanks' : 'questions');
   const [kept, setKept] = useState(true);
@@ -106,12 +103,12 @@ function Survey({ code, invitation }: SurveyProps) {
             const changed = { ...survey, answers };
             setSurvey(changed);
             // A page that is loaded anew, as in another language, goes on from here.
-            keepSurvey(code, changed, deviceStorage);
+            keepSurvey(code, changed);
           }}
           onSent={() => {
             const sent = { ...survey, sent: true };
             setSurvey(sent);
-            setKept(keepSurvey(code, sent, deviceStorage));
+            setKept(keepSurvey(code, sent));
             setPage('thanks');
           }}
         />

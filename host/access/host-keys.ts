@@ -1,4 +1,5 @@
 import { type TastingId, tastingId } from '../../core/ids.ts';
+import { type DeviceStorage, keepJson, keptJson } from '../../shared/page/device-storage.ts';
 import type { KeyLink } from './key-link.ts';
 
 /** The keys that this device holds. */
@@ -12,9 +13,6 @@ export interface HostKeys {
   keep(link: KeyLink): boolean;
 }
 
-/** The two calls of Web Storage that are used. */
-export type KeyStorage = Pick<Storage, 'getItem' | 'setItem'>;
-
 interface Keys {
   readonly house?: string;
   readonly tastings: Readonly<Record<string, string>>;
@@ -22,11 +20,8 @@ interface Keys {
 
 const place = 'quietpour.host-keys';
 
-/** Reading the property itself throws where a browser refuses storage, so it is asked for only inside a try. */
-const browserStorage = (): KeyStorage => localStorage;
-
 /** Keys in the browser's storage, or only in this page's memory where storage is refused. */
-export function openHostKeys(storage: () => KeyStorage = browserStorage): HostKeys {
+export function openHostKeys(storage?: () => DeviceStorage): HostKeys {
   let keys = read(storage);
   return {
     keyFor: (tasting) => (Object.hasOwn(keys.tastings, tasting) ? keys.tastings[tasting] : keys.house),
@@ -37,27 +32,18 @@ export function openHostKeys(storage: () => KeyStorage = browserStorage): HostKe
         link.to === 'house'
           ? { ...keys, house: link.key }
           : { ...keys, tastings: { ...keys.tastings, [link.tasting]: link.key } };
-      try {
-        storage().setItem(place, JSON.stringify(keys));
-        return true;
-      } catch {
-        return false;
-      }
+      return keepJson(place, keys, storage);
     },
   };
 }
 
-function read(storage: () => KeyStorage): Keys {
-  try {
-    const saved: unknown = JSON.parse(storage().getItem(place) ?? '{}');
-    if (typeof saved !== 'object' || saved === null) return { tastings: {} };
-    const house = 'house' in saved && typeof saved.house === 'string' ? { house: saved.house } : {};
-    const tastings =
-      'tastings' in saved && typeof saved.tastings === 'object' && saved.tastings !== null
-        ? Object.entries(saved.tastings).filter(([, key]) => typeof key === 'string')
-        : [];
-    return { ...house, tastings: Object.fromEntries(tastings) as Record<string, string> };
-  } catch {
-    return { tastings: {} };
-  }
+function read(storage?: () => DeviceStorage): Keys {
+  const saved = keptJson(place, storage);
+  if (typeof saved !== 'object' || saved === null) return { tastings: {} };
+  const house = 'house' in saved && typeof saved.house === 'string' ? { house: saved.house } : {};
+  const tastings =
+    'tastings' in saved && typeof saved.tastings === 'object' && saved.tastings !== null
+      ? Object.entries(saved.tastings).filter(([, key]) => typeof key === 'string')
+      : [];
+  return { ...house, tastings: Object.fromEntries(tastings) as Record<string, string> };
 }

@@ -1,3 +1,4 @@
+import { type DeviceStorage, keepJson, keptJson } from '../page/device-storage.ts';
 import type { SeatPass } from './seat-link.ts';
 
 /** A seat as this device remembers it. */
@@ -9,47 +10,25 @@ export interface KeptSeat extends SeatPass {
   readonly cautioned: boolean;
 }
 
-/** The calls of Web Storage that are used. */
-export type DeviceStorage = Pick<Storage, 'getItem' | 'setItem'>;
-
 const shelf = 'quietpour.seats';
 /** A regular guest comes to many evenings and wants to see them side by side; for ever they need not pile up. */
 const mostKept = 60;
 
 /** Newest first; empty where the device refuses or something else wrote there. */
-export function keptSeats(storage: () => DeviceStorage): KeptSeat[] {
-  try {
-    const list: unknown = JSON.parse(storage().getItem(shelf) ?? '[]');
-    return Array.isArray(list) ? list.filter(isKeptSeat) : [];
-  } catch {
-    return [];
-  }
+export function keptSeats(storage?: () => DeviceStorage): KeptSeat[] {
+  const list = keptJson(shelf, storage);
+  return Array.isArray(list) ? list.filter(isKeptSeat) : [];
 }
 
 /** Puts a seat in front, in place of what was known of it. @returns whether the device will remember it */
-export function keepSeat(seat: KeptSeat, storage: () => DeviceStorage): boolean {
-  const others = keptSeats(storage).filter((each) => !sameSeat(each, seat));
-  return store([seat, ...others].slice(0, mostKept), storage);
-}
+export const keepSeat = (seat: KeptSeat, storage?: () => DeviceStorage): boolean =>
+  keepJson(shelf, [seat, ...othersThan(seat, storage)].slice(0, mostKept), storage);
 
-export function forgetSeat(seat: SeatPass, storage: () => DeviceStorage): boolean {
-  return store(
-    keptSeats(storage).filter((each) => !sameSeat(each, seat)),
-    storage,
-  );
-}
+export const forgetSeat = (seat: SeatPass, storage?: () => DeviceStorage): boolean =>
+  keepJson(shelf, othersThan(seat, storage), storage);
 
-const sameSeat = (one: SeatPass, other: SeatPass): boolean =>
-  one.tasting === other.tasting && one.key === other.key;
-
-function store(seats: readonly KeptSeat[], storage: () => DeviceStorage): boolean {
-  try {
-    storage().setItem(shelf, JSON.stringify(seats));
-    return true;
-  } catch {
-    return false;
-  }
-}
+const othersThan = (seat: SeatPass, storage?: () => DeviceStorage): KeptSeat[] =>
+  keptSeats(storage).filter(({ tasting, key }) => tasting !== seat.tasting || key !== seat.key);
 
 export function isKeptSeat(value: unknown): value is KeptSeat {
   if (typeof value !== 'object' || value === null) return false;

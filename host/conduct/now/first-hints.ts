@@ -1,5 +1,6 @@
 import type { Cue, CueKind, Step } from '../../../core/running-order/cue.ts';
 import type { HostWords } from '../../../shared/language/en/host.ts';
+import { keepText, keptText } from '../../../shared/page/device-storage.ts';
 
 /** What a host is told once, at the moment when it helps, on the first evening that they conduct with a device. */
 export type FirstHint = keyof HostWords['room']['firstHints'];
@@ -23,18 +24,9 @@ function hintFor(cue: Cue): FirstHint | undefined {
 
 const place = 'quietpour.host-hints';
 
-export function hintsGiven(): ReadonlySet<string> {
-  try {
-    return new Set((localStorage.getItem(place) ?? '').split(' '));
-  } catch {
-    return new Set();
-  }
-}
+export const hintsGiven = (): ReadonlySet<string> => new Set((keptText(place) ?? '').split(' '));
 
+/** Where storage is refused it is told again after the next load of the page. */
 export function giveHint(hint: FirstHint): void {
-  try {
-    localStorage.setItem(place, [...hintsGiven(), hint].join(' ').trim());
-  } catch {
-    // Storage refused: it is told again after the next load of the page.
-  }
+  keepText(place, [...hintsGiven(), hint].join(' ').trim());
 }

@@ -4,12 +4,12 @@ import { flightsOf, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { breadBreak, close, down, plus, up } from '../../../shared/ui/strokes.ts';
+import { type Dragged, placeOfDrop, useRowDrag } from '../../../shared/ui/use-row-drag.ts';
 import type { OrderFigures } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from '../pour-edits.ts';
 import { number, words } from '../words.ts';
 import { LabelThumb } from './label-thumb.tsx';
-import { type Dragged, useDrag } from './use-drag.ts';
 
 interface LineupProps {
   readonly editor: PlanEditor;
@@ -35,7 +35,10 @@ export function Lineup({ editor, figures, onOpen }: LineupProps) {
       (now) => orderBy(now, ids),
     );
   };
-  const { dragged, handle } = useDrag(ids, (id) => rows.current.get(id), move);
+  const { dragged, handle } = useRowDrag(
+    () => ids.flatMap((id) => rows.current.get(id) ?? []),
+    (drop) => move(ids[drop.row] ?? '', placeOfDrop(drop)),
+  );
 
   return (
     <div class="lineup">
@@ -55,7 +58,7 @@ export function Lineup({ editor, figures, onOpen }: LineupProps) {
                   step={figures.now.steps[position]}
                   isBest={isBest}
                   dragged={dragged}
-                  handle={handle(pour.id)}
+                  handle={handle(position)}
                   hold={(element) => {
                     if (element) rows.current.set(pour.id, element);
                     else rows.current.delete(pour.id);
@@ -124,7 +127,7 @@ interface PourRowProps {
   readonly step: LineupStep | undefined;
   readonly isBest: boolean;
   readonly dragged: Dragged | undefined;
-  readonly handle: ReturnType<ReturnType<typeof useDrag>['handle']>;
+  readonly handle: ReturnType<ReturnType<typeof useRowDrag>['handle']>;
   readonly hold: (element: HTMLElement | null) => void;
   readonly onOpen: () => void;
   readonly onMove: (by: 1 | -1) => void;
@@ -133,8 +136,8 @@ interface PourRowProps {
 function PourRow(props: PourRowProps) {
   const { pour, position, last, code, step, isBest, dragged, handle, hold, onOpen, onMove } = props;
   const said = words.pours;
-  const carried = dragged?.id === pour.id;
-  const target = dragged !== undefined && !carried && dragged.to === position;
+  const carried = dragged?.row === position;
+  const target = dragged !== undefined && !carried && placeOfDrop(dragged) === position;
   const reason = step && reasonWords(step, isBest);
   const photo = pour.photos?.front ?? pour.photos?.back;
   return (

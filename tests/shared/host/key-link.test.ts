@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
-import { type KeyStorage, openHostKeys } from '../../../host/access/host-keys.ts';
+import { openHostKeys } from '../../../host/access/host-keys.ts';
 import { hostLink, keyLinkIn, keyLinkOf, seatLink } from '../../../host/access/key-link.ts';
 import { hrefOf, routeOf } from '../../../host/route.ts';
+import type { DeviceStorage } from '../../../shared/page/device-storage.ts';
 
 const key = 'abcdefghij-ABCDEFGHIJ_0123456789';
 const evening = tastingId('t4Xq9');
@@ -45,7 +46,7 @@ describe('the key in a link', () => {
 describe('the key ring', () => {
   const kept = (saved: string | null = null) => {
     const place = { value: saved };
-    const storage: KeyStorage = {
+    const storage: DeviceStorage = {
       getItem: () => place.value,
       setItem: (_, value) => {
         place.value = value;

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
-import {
-  type DeviceStorage,
-  forgetSeat,
-  type KeptSeat,
-  keepSeat,
-  keptSeats,
-} from '../../../shared/seats/kept-seats.ts';
+import type { DeviceStorage } from '../../../shared/page/device-storage.ts';
+import { forgetSeat, type KeptSeat, keepSeat, keptSeats } from '../../../shared/seats/kept-seats.ts';
 
 function memory(start?: string): DeviceStorage {
   let text = start ?? null;
