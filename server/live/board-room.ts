@@ -1,29 +1,42 @@
-import type { TastingId } from '../../core/ids.ts';
+import type { SeatId, TastingId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
 import { durationMs } from '../../core/units.ts';
-import type { BoardView } from '../../shared/wire/board.ts';
+import { type BoardPart, type BoardView, boardOfParts, partsOfBoard } from '../../shared/wire/board.ts';
+import type { Parts } from '../../shared/wire/parts.ts';
+import { wholeBoardsUntil } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
-import type { Store } from '../store/store.ts';
+import type { PermittedPage, Store } from '../store/store.ts';
 import { boardOf, openBoards, tableOf } from './board.ts';
 import { Coalescer } from './coalescer.ts';
-import { followersOf, hostsOf, type LiveServer } from './rooms.ts';
+import { PartsDelivery } from './parts-delivery.ts';
+import type { LiveServer, LiveSocket } from './rooms.ts';
 
 /** A table that talks and types at once must not make a message of every word. */
 const pause = durationMs(500);
+/** Pages of before get a whole board each time. */
+const wholePause = durationMs(3000);
 
 /** Keeps the board of one tasting the same on all devices, and empty while no discussion is open [Q1]. */
 export class BoardRoom {
-  readonly #io: LiveServer;
   readonly #tasting: TastingId;
   readonly #store: Store;
   readonly #session: () => Session;
   readonly #sending: Coalescer;
+  readonly #sendingWhole: Coalescer;
+  readonly #delivery: PartsDelivery<BoardPart>;
+  /** What was permitted of the open pours when it was last read; read again only for whoever has changed it. */
+  readonly #pages = new Map<SeatId, readonly PermittedPage[]>();
+  readonly #stale = new Set<SeatId>();
+  /** The pours that `pages` are of. */
+  #open: readonly string[] = [];
+  /** Whether a page of before has ever come in. */
+  #servesBefore = false;
   /** Begins at the time of loading, so that it also grows over restarts. */
   #version: number;
-  #shown: Shown;
+  #parts: Parts<BoardPart> = new Map();
 
   constructor(
-    parts: {
+    given: {
       readonly io: LiveServer;
       readonly tasting: TastingId;
       readonly store: Store;
@@ -31,18 +44,41 @@ export class BoardRoom {
     },
     session: () => Session,
   ) {
-    this.#io = parts.io;
-    this.#tasting = parts.tasting;
-    this.#store = parts.store;
+    const { io, tasting, clock } = given;
+    this.#tasting = tasting;
+    this.#store = given.store;
     this.#session = session;
-    this.#version = parts.clock.now();
-    this.#shown = this.#read();
-    this.#sending = new Coalescer(parts.clock, pause, () => this.#send());
+    this.#version = clock.now();
+    this.#parts = this.#read();
+    this.#delivery = new PartsDelivery<BoardPart>({
+      io,
+      clock,
+      name: `${tasting}/board`,
+      parts: () => this.#parts,
+      send: (to, change, anew) => to.emit('board-change', { version: this.#version, anew, ...change }),
+    });
+    this.#sending = new Coalescer(clock, pause, () => this.#send());
+    this.#sendingWhole = new Coalescer(clock, wholePause, () => {
+      io.to(this.#wholeBoards).emit('board', this.view());
+    });
   }
 
-  /** As it was last sent: a device that joins sees what the others see. */
+  /** As it ought to be shown now. */
   view(): BoardView {
-    return { version: this.#version, ...this.#shown };
+    return boardOfParts(this.#parts, this.#version);
+  }
+
+  /** From now on these are kept level. */
+  welcome(sockets: readonly LiveSocket[]): void {
+    const ofBefore = sockets.filter(({ data }) => data.protocol <= wholeBoardsUntil);
+    for (const socket of ofBefore) {
+      this.#servesBefore = true;
+      void socket.join(this.#wholeBoards);
+      socket.emit('board', this.view());
+    }
+    if (ofBefore.length < sockets.length) {
+      this.#delivery.welcome(sockets.filter((socket) => !ofBefore.includes(socket)));
+    }
   }
 
   /** After a change of the session: what is opened or closed shows at once, a changed name soon. */
@@ -52,32 +88,67 @@ export class BoardRoom {
     else if (is.length > 0 && seatsOf(before) !== seatsOf(after)) this.#sending.soon();
   }
 
-  /** After a change of notes that are on it; what is withdrawn goes at once [Q2]. */
-  notesChanged(withdrawn: boolean): void {
+  /** After a change of this seat's notes that are on it; what is withdrawn goes at once [Q2]. */
+  notesChanged(seat: SeatId, withdrawn: boolean): void {
+    this.#stale.add(seat);
     if (withdrawn) this.#sending.now();
     else this.#sending.soon();
   }
 
   stop(): void {
     this.#sending.stop();
+    this.#sendingWhole.stop();
+    this.#delivery.stop();
+  }
+
+  get #wholeBoards(): string {
+    return `${this.#tasting}/whole-boards`;
   }
 
   #send(): void {
+    const before = this.#parts;
     const next = this.#read();
-    if (JSON.stringify(next) === JSON.stringify(this.#shown)) return;
-    this.#shown = next;
+    const same = next.size === before.size && [...next].every(([key, part]) => before.get(key) === part);
+    if (same) return;
+    const less = [...before.keys()].some((key) => !next.has(key)) || before.size === 0;
+    this.#parts = next;
     this.#version += 1;
-    this.#io.to([followersOf(this.#tasting), hostsOf(this.#tasting)]).emit('board', this.view());
+    this.#delivery.deliver();
+    if (!this.#servesBefore) return;
+    if (less) this.#sendingWhole.now();
+    else this.#sendingWhole.soon();
   }
 
-  #read(): Shown {
+  /** What says the same as before stays the same object, and is not sent again. */
+  #read(): Parts<BoardPart> {
     const session = this.#session();
-    const open = openBoards(session);
-    const pages = open.length === 0 ? [] : this.#store.notebooks.readPermitted(this.#tasting, open);
-    return { table: tableOf(session), pours: boardOf(session, pages) };
+    this.#readPages(openBoards(session));
+    const next = partsOfBoard({
+      table: tableOf(session),
+      pours: boardOf(session, [...this.#pages.values()].flat()),
+    });
+    for (const [key, part] of next) {
+      const known = this.#parts.get(key);
+      if (known !== undefined && JSON.stringify(known) === JSON.stringify(part)) next.set(key, known);
+    }
+    return next;
+  }
+
+  #readPages(open: ReturnType<typeof openBoards>): void {
+    const { notebooks } = this.#store;
+    if (open.join() === this.#open.join()) {
+      for (const seat of open.length === 0 ? [] : this.#stale) {
+        this.#pages.set(seat, notebooks.readPermitted(this.#tasting, open, seat));
+      }
+    } else {
+      this.#pages.clear();
+      for (const page of open.length === 0 ? [] : notebooks.readPermitted(this.#tasting, open)) {
+        this.#pages.set(page.seat, [...(this.#pages.get(page.seat) ?? []), page]);
+      }
+    }
+    this.#open = open;
+    this.#stale.clear();
   }
 }
-
-type Shown = Omit<BoardView, 'version'>;
 
 const seatsOf = (session: Session) => (session.status === 'unopened' ? undefined : session.seats);

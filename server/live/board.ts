@@ -37,8 +37,9 @@ export function tableOf(session: Session): BoardSpeaker[] {
 /** Only what is shared with a name; what is merely counted never comes near the board. */
 export function sharedNotes(evening: Evening, pour: PourId, pages: readonly PermittedPage[]): BoardNote[] {
   const trial = evening.plan.trials.find((each) => each.id === pour);
+  const shared = new Map(pages.flatMap((page) => (page.sharing === 'shared' ? [[page.seat, page]] : [])));
   return Object.values(evening.seats).flatMap((seat) => {
-    const page = pages.find((each) => each.seat === seat.id && each.sharing === 'shared');
+    const page = shared.get(seat.id);
     if (page === undefined || (seat.presence !== 'seated' && seat.presence !== 'left')) return [];
     const sealed = page.entries.flatMap((entry) => entryOf(entry, sealedValue(entry)));
     const addedLater = page.entries.flatMap((entry) =>

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { tastingId } from '../../core/ids.ts';
-import { protocolVersion, type RefusalCode } from '../../shared/wire/protocol.ts';
+import { oldestProtocol, protocolVersion, type RefusalCode } from '../../shared/wire/protocol.ts';
 import { type Identity, type Keyring, mayHost } from '../access/keys.ts';
 import type { Conductors } from './conductors.ts';
 import type { Badge } from './rooms.ts';
@@ -9,7 +9,7 @@ import type { Badge } from './rooms.ts';
 const protocolSchema = z.object({ protocol: z.number() });
 
 const credentialsSchema = z.strictObject({
-  protocol: z.literal(protocolVersion),
+  protocol: z.number(),
   role: z.enum(['host', 'guest', 'screen']),
   tasting: z
     .string()
@@ -22,7 +22,8 @@ const credentialsSchema = z.strictObject({
 export function admit(shown: unknown, keyring: Keyring, conductors: Conductors): Badge | RefusalCode {
   const protocol = protocolSchema.safeParse(shown);
   if (!protocol.success) return 'malformed';
-  if (protocol.data.protocol !== protocolVersion) return 'wrong-protocol';
+  const spoken = protocol.data.protocol;
+  if (spoken < oldestProtocol || spoken > protocolVersion) return 'wrong-protocol';
   const credentials = credentialsSchema.safeParse(shown);
   if (!credentials.success) return 'malformed';
   const { role, tasting, key } = credentials.data;
@@ -34,10 +35,12 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
   if (conductor === undefined) return 'no-such-tasting';
   switch (role) {
     case 'host':
-      return mayHost(identity, tasting) ? { tasting, hash, bearer: { role } } : 'wrong-role';
+      return mayHost(identity, tasting)
+        ? { tasting, hash, protocol: spoken, bearer: { role } }
+        : 'wrong-role';
     case 'screen':
       return identity.role === 'screen' || mayHost(identity, tasting)
-        ? { tasting, hash, bearer: { role } }
+        ? { tasting, hash, protocol: spoken, bearer: { role } }
         : 'wrong-role';
     case 'guest': {
       if (identity.role !== 'seat') return 'wrong-role';
@@ -46,7 +49,7 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
       if (seat === undefined) return 'no-such-seat';
       return seat.presence === 'removed'
         ? 'not-seated'
-        : { tasting, hash, bearer: { role, seat: identity.seat } };
+        : { tasting, hash, protocol: spoken, bearer: { role, seat: identity.seat } };
     }
     default:
       return role satisfies never;

@@ -22,6 +22,7 @@ import {
   letGo,
   screensOf,
   seatRoom,
+  socketsIn,
 } from './rooms.ts';
 import type { ScreensAtDoor } from './screens-at-door.ts';
 import { runningOrderTouched, seatsTouched } from './views-touched.ts';
@@ -100,7 +101,7 @@ export class Publisher {
       const entries = entry === undefined ? [] : [entry];
       (from ?? this.#io).to(own).emit('notebook', notebookView({ seat, entries, sharings }));
     }
-    if (onBoard) this.#board.notesChanged(withdrawn);
+    if (onBoard) this.#board.notesChanged(seat, withdrawn);
   }
 
   presenceChanged(): void {
@@ -138,9 +139,8 @@ export class Publisher {
 
   /** Hangs up on every device whose key does not stand any more. */
   dismissWithdrawn(stands: (hash: string) => boolean): void {
-    for (const id of this.#io.sockets.adapter.rooms.get(everybodyAt(this.#tasting)) ?? []) {
-      const socket = this.#io.sockets.sockets.get(id);
-      if (socket !== undefined && !stands(socket.data.hash)) letGo(socket, 'key-withdrawn');
+    for (const socket of socketsIn(this.#io, everybodyAt(this.#tasting))) {
+      if (!stands(socket.data.hash)) letGo(socket, 'key-withdrawn');
     }
   }
 
@@ -149,7 +149,7 @@ export class Publisher {
     const devices = seatRoom(this.#tasting, seat);
     this.#io.to(devices).emit('dismissal', 'key-withdrawn');
     this.#io.in(devices).disconnectSockets(true);
-    this.#board.notesChanged(true);
+    this.#board.notesChanged(seat, true);
   }
 
   dismissEverybody(why: Dismissal): void {
@@ -175,7 +175,7 @@ export class Publisher {
       const stage = this.#stage(version);
       if (stage !== undefined) socket.emit('stage', stage);
     }
-    socket.emit('board', this.#board.view());
+    this.#board.welcome([socket]);
   }
 
   /** To one socket, or to all devices of the seat. */
@@ -189,7 +189,7 @@ export class Publisher {
     if (!follows(session.seats[seat])) return;
     to.emit('notebook', this.#notebook(seat));
     to.emit('stage', stageView(session, version));
-    to.emit('board', this.#board.view());
+    this.#board.welcome(socket === undefined ? socketsIn(this.#io, seatRoom(this.#tasting, seat)) : [socket]);
   }
 
   #sendStage(): void {

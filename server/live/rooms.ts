@@ -7,6 +7,8 @@ import type { Bearer } from './presence.ts';
 export interface Badge {
   readonly tasting: TastingId;
   readonly bearer: Bearer;
+  /** What the page speaks; see `protocolVersion`. */
+  readonly protocol: number;
   /** Hash of the key that was shown. */
   readonly hash: string;
 }
@@ -22,6 +24,10 @@ export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
 /** Everybody, waiting guests included. */
 export const everybodyAt = (tasting: TastingId): string => `${tasting}/all`;
+
+export function socketsIn(io: LiveServer, room: string): LiveSocket[] {
+  return [...(io.sockets.adapter.rooms.get(room) ?? [])].flatMap((id) => io.sockets.sockets.get(id) ?? []);
+}
 
 /** Says why before it hangs up. */
 export function letGo(socket: LiveSocket, why: Dismissal): void {

@@ -44,6 +44,9 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
   const ofPourShared = db.prepare<[string, string], SharingRow>(
     'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND pour = ? ORDER BY seat',
   );
+  const ofOneShared = db.prepare<[string, string, string], SharingRow>(
+    'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND pour = ? AND seat = ?',
+  );
   const page = db.prepare<[string, string, string], Row>(
     'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ? AND pour = ?',
   );
@@ -136,14 +139,16 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       const row = one.get(tasting, seat, pour, field);
       return row && fromRow(tasting)(row)[0];
     },
-    readPermitted: (tasting, pours) =>
+    readPermitted: (tasting, pours, only) =>
       pours.flatMap((pour) =>
-        ofPourShared.all(tasting, pour).flatMap(({ seat, sharing }): PermittedPage[] => {
-          const kept = permittedOf(sharing);
-          if (kept === undefined) return [];
-          const entries = page.all(tasting, seat, pour).flatMap(fromRow(tasting));
-          return [{ seat: seatId(seat), pour, sharing: kept, entries }];
-        }),
+        (only === undefined ? ofPourShared.all(tasting, pour) : ofOneShared.all(tasting, pour, only)).flatMap(
+          ({ seat, sharing }): PermittedPage[] => {
+            const kept = permittedOf(sharing);
+            if (kept === undefined) return [];
+            const entries = page.all(tasting, seat, pour).flatMap(fromRow(tasting));
+            return [{ seat: seatId(seat), pour, sharing: kept, entries }];
+          },
+        ),
       ),
     save: ({ tasting, seat, entry, answered: said }) =>
       writer.write(() => {

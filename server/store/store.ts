@@ -100,8 +100,8 @@ export interface Notebooks {
   /** What `read` says of sharing, without the entries. */
   sharings(tasting: TastingId, seat: SeatId): StoredSharing[];
   find(tasting: TastingId, seat: SeatId, pour: PourId, field: NoteField): StoredEntry | undefined;
-  /** Every page of these pours that is not private, seat by seat: for the board those that are shared, for the recap all. */
-  readPermitted(tasting: TastingId, pours: readonly PourId[]): PermittedPage[];
+  /** Every page of these pours that is not private, seat by seat: for the board those that are shared, for the recap all. Of one seat where it is named. */
+  readPermitted(tasting: TastingId, pours: readonly PourId[], only?: SeatId): PermittedPage[];
   save(write: {
     readonly tasting: TastingId;
     readonly seat: SeatId;

@@ -7,6 +7,7 @@ import type { BoardView } from '../wire/board.ts';
 import type { GuestAsk } from '../wire/commands.ts';
 import type { Ack } from '../wire/protocol.ts';
 import type { Sharing } from '../wire/sharing.ts';
+import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import { createSharing } from './page-sharing.ts';
@@ -42,7 +43,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const after = options.after ?? afterMs;
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);
-  const board = signal<BoardView | null>(null);
+  const board = followBoard(socket);
   const sharing = createSharing({ send: connection.shareNotes, newId: options.newId, after });
   const notebook = createNotebook({
     keep: options.keep,
@@ -54,9 +55,6 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   socket.on('stage', gate.receive);
   socket.on('seat', (view) => {
     if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;
-  });
-  socket.on('board', (view) => {
-    if (view.version >= (board.peek()?.version ?? 0)) board.value = view;
   });
   socket.on('notebook', (view) => {
     notebook.level(view);

@@ -6,6 +6,7 @@ import type { BoardView } from '../wire/board.ts';
 import type { HostAsk } from '../wire/commands.ts';
 import type { PouringAsk, PouringView } from '../wire/pouring.ts';
 import type { Ack, PresenceView } from '../wire/protocol.ts';
+import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createHostGate } from './host-gate.ts';
 import type { ServerClock } from './server-clock.ts';
@@ -37,16 +38,13 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   const { socket, clock } = connection;
   const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
-  const board = signal<BoardView | null>(null);
+  const board = followBoard(socket);
   const pouring = signal<PouringView | null>(null);
 
   socket.on('host', gate.receiveView);
   socket.on('running-order', gate.receiveOrder);
   socket.on('presence', (next) => {
     presence.value = next;
-  });
-  socket.on('board', (next) => {
-    if (next.version >= (board.peek()?.version ?? 0)) board.value = next;
   });
 
   socket.on('pouring', (next) => {

@@ -1,6 +1,7 @@
-import { type ReadonlySignal, signal } from '@preact/signals-core';
+import type { ReadonlySignal } from '@preact/signals-core';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
+import { followBoard } from './board.ts';
 import { connect, type FollowerOptions, type LinkState } from './connection.ts';
 import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
@@ -20,11 +21,8 @@ export interface ScreenFollower {
 export function followAsScreen(options: FollowerOptions): ScreenFollower {
   const { socket, link, clock, wake, close } = connect('screen', options);
   const gate = createStageGate({ now: clock.now, after: options.after ?? afterMs });
-  const board = signal<BoardView | null>(null);
+  const board = followBoard(socket);
   socket.on('stage', gate.receive);
-  socket.on('board', (view) => {
-    if (view.version >= (board.peek()?.version ?? 0)) board.value = view;
-  });
   return {
     link,
     clock,

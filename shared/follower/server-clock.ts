@@ -46,6 +46,13 @@ export interface ServerClock {
   slept(): boolean;
 }
 
+/**
+ * The true offset lies within half the delay of each sample (RFC 5905, section 8): where two are much further apart, the
+ * server's clock was put forward between them, for instance because its machine slept.
+ */
+const agree = (a: Sample, b: Sample): boolean =>
+  Math.abs(a.offset - b.offset) <= a.delay + b.delay + sleepTolerance;
+
 export function createServerClock(local: LocalClock = deviceClock): ServerClock {
   let samples: readonly (Sample & { readonly at: number })[] = [];
   let gap = local.wall() - local.steady();
@@ -71,9 +78,8 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
       const t4 = local.steady();
       const sample = sampleOf({ t1, t2: reply.received, t3: reply.sent, t4 });
       if (sample !== undefined) {
-        if (serverSlept(samples, sample)) samples = [];
         samples = [...samples, { ...sample, at: t4 }]
-          .filter(({ at }) => t4 - at <= keptFor)
+          .filter(({ at, ...old }) => t4 - at <= keptFor && agree(old, sample))
           .slice(-samplesKept);
         roundTrip.value = fastestOf(samples.slice(-samplesOfNow))?.delay ?? null;
         known.value = true;
@@ -89,14 +95,4 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
       return true;
     },
   };
-}
-
-/**
- * The true offset lies within half the delay of each sample (RFC 5905, section 8): where two have nothing in common, the
- * server's clock was put forward between them, for instance because its machine slept.
- */
-function serverSlept(samples: readonly Sample[], now: Sample): boolean {
-  const before = fastestOf(samples);
-  if (before === undefined) return false;
-  return Math.abs(now.offset - before.offset) > (now.delay + before.delay) / 2 + sleepTolerance;
 }

@@ -4,13 +4,19 @@ import type { HostView, RunningOrderView } from '../../core/session/views/host.t
 import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { EpochMs } from '../../core/units.ts';
-import type { BoardView } from './board.ts';
+import type { BoardChange, BoardView } from './board.ts';
 import type { GuestAsk, HostAsk } from './commands.ts';
 import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PouringAsk, PouringView } from './pouring.ts';
 
 /** Raised when an old page could misread a new server. A page that differs is told to reload. */
-export const protocolVersion = 1;
+export const protocolVersion = 2;
+
+/** Whole boards go only to pages of before. */
+export const wholeBoardsUntil = 1;
+
+/** The oldest pages that are served: those of before, so that an evening goes on when the server is brought up to date. */
+export const oldestProtocol = 1;
 
 /** The largest frame a device may send, in bytes. */
 export const largestFrame = 16 * 1024;
@@ -101,7 +107,9 @@ export interface ServerToClient {
   stage: (view: StageView) => void;
   seat: (view: SeatView) => void;
   notebook: (view: NotebookView) => void;
+  /** To pages of before. */
   board: (view: BoardView) => void;
+  'board-change': (change: BoardChange) => void;
   host: (view: HostView) => void;
   'running-order': (view: RunningOrderView) => void;
   presence: (view: PresenceView) => void;

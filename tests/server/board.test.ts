@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { BoardView } from '../../shared/wire/board.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
+import { credentials } from './support/device.ts';
 import { House } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';
 import { aPlan } from './support/plans.ts';
@@ -158,5 +159,23 @@ describe('notes', () => {
     expect((await keepsake()).body.pours).toMatchObject([{ facts: null, code: '417' }]);
     await host.host({ type: 'Reveal', pours: ['one'] });
     expect((await keepsake()).body.pours[0]?.facts?.name).toBe('Marshlight one');
+  });
+
+  it('goes whole to pages of the protocol before, and to others in parts', async () => {
+    const { made, host, noor, tomas } = await atFirstGlass();
+    await noor.save({ value: 'apples' });
+    await noor.share();
+    const old = await house.enter({ ...credentials('guest', made.tasting, tomas.key), protocol: 1 });
+    expect((await old.until('board')).pours).toEqual([]);
+    await host.host({ type: 'OpenDiscussion', pours: ['one'] });
+    for (const device of [old, tomas]) {
+      expect(notesOn(await device.until('board', ({ pours }) => pours.length === 1))).toMatchObject([
+        { sealed: [{ field: 'nose', value: 'apples' }] },
+      ]);
+    }
+    expect(old.count('board-change')).toBe(0);
+    expect(tomas.frames.some((frame) => frame.startsWith('2["board",'))).toBe(false);
+    await noor.share({ sharing: 'private' });
+    for (const device of [old, tomas]) await device.until('board', (board) => notesOn(board).length === 0);
   });
 });

@@ -19,7 +19,12 @@ describe('joining and following', () => {
       cue: { id: 'gathering' },
     });
     await noor.until('board');
-    expect(noor.heard.slice(0, 4).map(({ event }) => event)).toEqual(['seat', 'notebook', 'stage', 'board']);
+    expect(noor.heard.slice(0, 4).map(({ event }) => event)).toEqual([
+      'seat',
+      'notebook',
+      'stage',
+      'board-change',
+    ]);
 
     const before = host.last('host')?.version ?? 0;
     const ack = await host.host({ type: 'Advance', from: 'gathering' });
@@ -48,7 +53,9 @@ describe('joining and following', () => {
     await screen.until('stage');
     await host.host({ type: 'Advance', from: 'gathering' });
     await screen.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'welcome');
-    expect(new Set(screen.heard.map(({ event }) => event))).toEqual(new Set(['stage', 'board']));
+    expect(new Set(screen.heard.map(({ event }) => event))).toEqual(
+      new Set(['stage', 'board', 'board-change']),
+    );
   });
 
   it('sends a view only when it says something new', async () => {

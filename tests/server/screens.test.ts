@@ -40,7 +40,9 @@ describe('a room screen', () => {
     expect(shown.screensAsking).toEqual([]);
     await noor.save({ value: 'only mine' });
     await screen.level();
-    expect(new Set(screen.heard.map(({ event }) => event))).toEqual(new Set(['stage', 'board']));
+    expect(new Set(screen.heard.map(({ event }) => event))).toEqual(
+      new Set(['stage', 'board', 'board-change']),
+    );
     expect(screen.frames.join()).not.toContain('only mine');
   });
 

@@ -168,7 +168,7 @@ export class WatchedEvening {
           seen.who,
           frame.slice(0, 20),
           seen.owner,
-          frame.startsWith('2["board"') ? 'board' : undefined,
+          frame.startsWith('2["board-change"') ? 'board' : undefined,
         );
       }
       seen.at = device.frames.length;

@@ -71,12 +71,12 @@ export function diskStore(
         const found = disk.notes.get(`${seat} ${pour} ${field}`);
         return found && withoutSeat(found);
       },
-      readPermitted: (_, pours) =>
+      readPermitted: (_, pours, only) =>
         pours.flatMap((pour) =>
           [...disk.shares]
-            .filter(([key]) => pourOf(key) === pour)
+            .filter(([key]) => pourOf(key) === pour && (only ?? seatOf(key)) === seatOf(key))
             .map(([key, sharing]): PermittedPage => {
-              const seat = seatId(key.split(' ')[0] ?? '');
+              const seat = seatOf(key);
               return { seat, pour, sharing, entries: entriesOf(seat).filter((each) => each.pour === pour) };
             }),
         ),
@@ -131,6 +131,7 @@ export function diskStore(
   };
 }
 
+const seatOf = (share: string): SeatId => seatId(share.split(' ')[0] ?? '');
 const pourOf = (share: string): PourId => pourId(share.split(' ')[1] ?? '');
 const withoutSeat = ({ seat: _, ...entry }: StoredEntry & { readonly seat: SeatId }): StoredEntry => entry;
 

@@ -57,7 +57,8 @@ export class History {
     for (const found of this.#marksIn(payload)) {
       const mark = this.marks.get(found);
       if (mark === undefined || mark.seat === seat) continue;
-      if (event !== 'board') this.fault('Q1', `A note of ${mark.seat} reached ${device} with ${event}.`);
+      if (event !== 'board-change')
+        this.fault('Q1', `A note of ${mark.seat} reached ${device} with ${event}.`);
       else if (!this.#isOpened(mark.pour))
         this.fault('Q1', `A note of ${mark.seat} reached ${device} before the discussion.`);
       else if (!this.everShared.has(`${mark.seat} ${mark.pour}`))

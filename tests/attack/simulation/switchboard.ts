@@ -7,9 +7,9 @@ type Middleware = (socket: ServerEnd, next: Next) => void;
 /** The server's end of one connection, as far as the house uses one. */
 export class ServerEnd {
   readonly id: string;
+  /** Its line keeps up: what is sent waits in the wire, not here. */
+  readonly conn = { on: () => undefined, transport: { writable: true } };
   readonly handshake: { readonly auth: unknown };
-  /** Below the level of messages there is nothing here. */
-  readonly conn = { on: () => undefined };
   data: Badge | undefined;
   readonly #board: Switchboard;
   readonly #wire: Wire;
@@ -31,6 +31,12 @@ export class ServerEnd {
   }
   join(room: string): void {
     this.#board.seat(this, room);
+  }
+  leave(room: string): void {
+    this.#board.sockets.adapter.rooms.get(room)?.delete(this.id);
+  }
+  get connected(): boolean {
+    return this.#board.connected.has(this);
   }
   to(room: string) {
     return this.#board.to(room, this);
@@ -61,10 +67,12 @@ export class ServerEnd {
 /** Stands where socket.io's server stands, for one life of the server: rooms, broadcasts and the door. */
 export class Switchboard {
   readonly power: { readonly on: boolean };
-  readonly sockets = { adapter: { rooms: new Map<string, Set<ServerEnd>>() } };
+  readonly sockets = {
+    adapter: { rooms: new Map<string, Set<string>>() },
+    sockets: new Map<string, ServerEnd>(),
+  };
   /** A planted fault that passes on what it hears. */
   overheard: ((by: ServerEnd, event: string, payload: unknown) => void) | undefined;
-  readonly #ends = new Set<ServerEnd>();
   #middleware: Middleware = (_, next) => next();
   #welcome: (socket: ServerEnd) => void = () => undefined;
   #count = 0;
@@ -94,7 +102,7 @@ export class Switchboard {
       refused = error?.data;
     });
     if (refused !== undefined) return refused;
-    this.#ends.add(end);
+    this.sockets.sockets.set(end.id, end);
     return end;
   }
 
@@ -125,20 +133,21 @@ export class Switchboard {
 
   seat(end: ServerEnd, room: string): void {
     const { rooms } = this.sockets.adapter;
-    rooms.set(room, (rooms.get(room) ?? new Set()).add(end));
+    rooms.set(room, (rooms.get(room) ?? new Set()).add(end.id));
   }
 
   /** False when it was gone already. */
   forget(end: ServerEnd): boolean {
-    for (const members of this.sockets.adapter.rooms.values()) members.delete(end);
-    return this.#ends.delete(end);
+    for (const members of this.sockets.adapter.rooms.values()) members.delete(end.id);
+    return this.sockets.sockets.delete(end.id);
   }
 
   get connected(): ReadonlySet<ServerEnd> {
-    return this.#ends;
+    return new Set(this.sockets.sockets.values());
   }
 
-  #members(room: string): ReadonlySet<ServerEnd> {
-    return this.sockets.adapter.rooms.get(room) ?? new Set();
+  #members(room: string): ServerEnd[] {
+    const ids = this.sockets.adapter.rooms.get(room) ?? [];
+    return [...ids].flatMap((id) => this.sockets.sockets.get(id) ?? []);
   }
 }

@@ -1,5 +1,7 @@
 import { io, type Socket } from 'socket.io-client';
 import type { TastingId } from '../../../core/ids.ts';
+import { type BoardChange, type BoardPart, boardOfParts } from '../../../shared/wire/board.ts';
+import { type Parts, withChange } from '../../../shared/wire/parts.ts';
 import {
   type Ack,
   type ClientToServer,
@@ -36,8 +38,15 @@ export class Device {
       reconnection: false,
       extraHeaders: headers,
     });
+    let board: Parts<BoardPart> = new Map();
     this.socket.onAny((event: string, view: unknown) => {
       this.heard.push({ event, view });
+      if (event === 'board-change') {
+        // Put together as on a device of ours, so that tests read what people see.
+        const { anew, version, ...change } = view as BoardChange;
+        board = withChange(anew ? new Map() : board, change);
+        this.heard.push({ event: 'board', view: boardOfParts(board, version) });
+      }
       this.#wake();
     });
     this.socket.on('disconnect', () => {
