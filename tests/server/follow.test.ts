@@ -93,6 +93,7 @@ describe('joining and following', () => {
   it('measures how far ahead a change must be set by the round trips of the room [F4]', async () => {
     const { host, noor, tomas } = await house.evening();
     const ahead = async (from: string) => {
+      // The server's clock is not this one, and may be a millisecond behind it.
       const asked = Date.now();
       await host.host({ type: 'Advance', from });
       const view = await noor.until(
@@ -101,9 +102,9 @@ describe('joining and following', () => {
       );
       return view.status === 'under-way' ? view.takesEffectAt - asked : 0;
     };
-    expect(await ahead('gathering')).toBeGreaterThanOrEqual(150);
+    expect(await ahead('gathering')).toBeGreaterThanOrEqual(149);
     for (const device of [noor, tomas, host]) await device.raw('probe', { roundTrip: 900 });
-    expect(await ahead('welcome')).toBeGreaterThanOrEqual(400);
+    expect(await ahead('welcome')).toBeGreaterThanOrEqual(399);
   });
 
   it('gives the second device of a guest the same seat, and each what the other writes', async () => {
