@@ -1,12 +1,10 @@
+import { writeCsv } from '../../shared/csv/write-csv.ts';
 import { noteFields } from '../../shared/notes/entry.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
 import { keepsakeInWords, type VocabularyOf } from './keepsake-text.ts';
 
-/**
- * One row for each glass and each odd-one-out, as RFC 4180 has it: commas, line ends of CR and LF, quotes doubled. It
- * begins with a byte order mark, without which a common spreadsheet takes UTF-8 for something else.
- */
+/** One row for each glass and each odd-one-out. */
 export function keepsakeCsv(
   keepsake: Keepsake,
   vocabularyOf: VocabularyOf,
@@ -15,7 +13,7 @@ export function keepsakeCsv(
   const { home } = language;
   const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
   const head = [home.glass, home.code, home.name, home.facts];
-  const rows = [
+  return writeCsv([
     [...head, ...noteFields.map((field) => language.fields[field]), home.reading],
     ...pours.map(({ pour, glass, name, facts, reading, fields }) => [
       glass,
@@ -33,12 +31,5 @@ export function keepsakeCsv(
       ...noteFields.map((field) => (field === 'odd-one-out' ? sentences.join(' ') : '')),
       '',
     ]),
-  ];
-  return `\ufeff${rows.map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
-}
-
-/** What a spreadsheet would take for a formula gets an apostrophe, which it shows as text. */
-function cell(text: string): string {
-  const plain = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
+  ]);
 }

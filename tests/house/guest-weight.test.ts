@@ -109,7 +109,13 @@ describe('what a guest’s phone loads', () => {
     const core = modules
       .filter((id) => id.startsWith(join(root, 'core/')))
       .map((id) => id.slice(root.length));
-    expect(core.toSorted()).toEqual(['core/ids.ts', 'core/text.ts', 'core/time-of-day.ts', 'core/units.ts']);
+    expect(core.toSorted()).toEqual([
+      'core/formula-guard.ts',
+      'core/ids.ts',
+      'core/text.ts',
+      'core/time-of-day.ts',
+      'core/units.ts',
+    ]);
     // Where the checkout lies says nothing: its own folder may be called host.
     const within = modules.map((id) => id.replace(root, '/'));
     expect(within.filter((id) => /node_modules\/zod|^\/host\/|language\/en\/(host|say)/.test(id))).toEqual(

@@ -1,54 +1,58 @@
-import { flightsOf, type Plan, type Pour } from '../../tasting.ts';
+import { type Drink, flightsOf, type Plan, type Pour } from '../../tasting.ts';
+import type { WineColour, WineKind } from '../order/axes/pour-facts.ts';
+import type { Meaning } from './meanings.ts';
 
 type Cell = string | number | boolean | undefined;
 
-/** Heading and cell of each column of the list that a plan writes; every heading is one that the reader knows. */
-const columns = (currency: string, digits: number): readonly (readonly [string, (pour: Pour) => Cell])[] => [
+/** The words of one language for headings and cells; the reader of lists knows them all. */
+export interface LineupWords {
+  readonly meanings: Readonly<Record<Meaning, string>>;
+  readonly cells: {
+    readonly yes: string;
+    readonly no: string;
+    readonly drinks: Readonly<Record<Drink, string>>;
+    readonly colours: Readonly<Record<WineColour, string>>;
+    readonly wineKinds: Readonly<Record<WineKind, string>>;
+  };
+}
+
+type Column = readonly [meaning: Meaning, of: (pour: Pour) => Cell, unit?: string];
+
+/** What each column of the list holds, and the unit that its heading names. */
+const columns = (currency: string, digits: number, { cells }: LineupWords): readonly Column[] => [
   ['name', ({ name }) => name],
-  ['drink', ({ drink }) => drink],
+  ['drink', ({ drink }) => cells.drinks[drink]],
   ['producer', ({ producer }) => producer],
   ['region', ({ region }) => region],
   ['country', ({ country }) => country],
   ['style', ({ style }) => style],
   ['age', ({ ageYears }) => ageYears],
   ['vintage', ({ vintage }) => vintage],
-  ['strength % vol', ({ abv }) => abv],
+  ['strength', ({ abv }) => abv, '% vol'],
   ['cask', ({ cask }) => cask],
   ['peat', ({ peat }) => peat],
-  ['colour', ({ colour }) => colour],
+  ['colour', ({ colour }) => colour && cells.colours[colour]],
   ['sparkling', ({ sparkling }) => sparkling],
   ['fortified', ({ fortified }) => fortified],
-  ['wine kind', ({ wineKind }) => wineKind],
+  ['wine-kind', ({ wineKind }) => wineKind && cells.wineKinds[wineKind]],
   ['body', ({ body }) => body],
-  ['sugar g/l', ({ sugarGPerL }) => sugarGPerL],
-  ['SRM', ({ srm }) => srm],
-  ['IBU', ({ ibu }) => ibu],
+  ['sugar', ({ sugarGPerL }) => sugarGPerL, 'g/l'],
+  ['srm', ({ srm }) => srm],
+  ['ibu', ({ ibu }) => ibu],
   ['sour', ({ sour }) => sour],
   ['smoked', ({ smoked }) => smoked],
   ['pungency', ({ marks }) => marks?.pungency],
   ['dryness', ({ marks }) => marks?.dryness],
-  ['bottle ml', ({ bottleMl }) => bottleMl],
-  ['pour size ml', ({ pourMl }) => pourMl],
-  [
-    `price ${currency}`,
-    ({ priceMinor }) => (priceMinor === undefined ? undefined : priceMinor / 10 ** digits),
-  ],
+  ['bottle', ({ bottleMl }) => bottleMl, 'ml'],
+  ['pour', ({ pourMl }) => pourMl, 'ml'],
+  ['price', ({ priceMinor }) => (priceMinor === undefined ? undefined : priceMinor / 10 ** digits), currency],
   ['link', ({ link }) => link],
   ['story', ({ story }) => story],
   ['note', ({ hostNote }) => hostNote],
-  ['front photo', ({ photos }) => photos?.front],
-  ['back photo', ({ photos }) => photos?.back],
+  ['front-photo', ({ photos }) => photos?.front],
+  ['back-photo', ({ photos }) => photos?.back],
   ['id', ({ id }) => id],
 ];
-
-/**
- * A spreadsheet would run a cell that begins like this as a formula. An apostrophe before it makes it text, and the
- * reader takes that one apostrophe off again; so text that already has apostrophes there gets one more.
- */
-const likeFormula = /^'*[=+\-@\t\r\n＝＋－＠]/;
-export const guarded = (cell: string): string => (likeFormula.test(cell) ? `'${cell}` : cell);
-export const unguarded = (cell: string): string =>
-  cell.startsWith("'") && likeFormula.test(cell) ? cell.slice(1) : cell;
 
 /**
  * Plain digits: no 1e-7, which a spreadsheet of another language would not read, and never exactly three decimals,
@@ -59,23 +63,27 @@ function digitsOf(value: number): string {
   return plain.replace(/(\.\d{3})$/, '$10');
 }
 
-function written(cell: Cell): string {
-  if (cell === undefined) return '';
-  if (typeof cell === 'boolean') return cell ? 'yes' : 'no';
-  return typeof cell === 'number' ? digitsOf(cell) : guarded(cell);
-}
-
 /**
- * The lineup as a table with a line of headings, in the order of tasting, each pour with its flight; read back by
- * `readPourList` it gives the same pours. `digits`: how many decimals the plan's currency has.
+ * The lineup as a table with a line of headings in the language of `words`, in the order of tasting, each pour with its
+ * flight; written as CSV and read back by `readPourList` it gives the same pours. `digits`: how many decimals the plan's
+ * currency has.
  */
 export function lineupTable(
   plan: Pick<Plan, 'pours' | 'flightSizes' | 'currency'>,
   digits: number,
+  words: LineupWords,
 ): readonly (readonly string[])[] {
-  const all = columns(plan.currency, digits);
+  const all = columns(plan.currency, digits, words);
+  const written = (cell: Cell): string => {
+    if (cell === undefined) return '';
+    if (typeof cell === 'boolean') return cell ? words.cells.yes : words.cells.no;
+    return typeof cell === 'number' ? digitsOf(cell) : cell;
+  };
+  const headings = all.map(([meaning, , unit]) =>
+    unit === undefined ? words.meanings[meaning] : `${words.meanings[meaning]} ${unit}`,
+  );
   const lines = flightsOf(plan).flatMap(({ index, pours }) =>
     pours.map((pour) => [String(index + 1), ...all.map(([, of]) => written(of(pour)))]),
   );
-  return [['flight', ...all.map(([heading]) => heading)], ...lines];
+  return [[words.meanings.flight, ...headings], ...lines];
 }

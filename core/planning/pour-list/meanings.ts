@@ -160,7 +160,9 @@ export function headingOf(text: string): Heading | undefined {
 
 const percentHeading = (words: readonly string[]): Meaning | undefined =>
   words.every((word) =>
-    ['prozent', 'vol', 'by', 'alc', 'abv', 'alk', 'alcohol', 'alkohol', 'strength'].includes(word),
+    ['prozent', 'vol', 'by', 'alc', 'abv', 'alk', 'alcohol', 'alkohol', 'alkoholgehalt', 'strength'].includes(
+      word,
+    ),
   )
     ? 'strength'
     : undefined;

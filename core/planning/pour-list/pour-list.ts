@@ -1,7 +1,7 @@
+import { unguarded } from '../../formula-guard.ts';
 import { type Drink, type Pour, pourSchema } from '../../tasting.ts';
 import { meaningsOfLine } from './bare-lines.ts';
 import { type CellNote, type CellProblem, type Fact, saysNothing } from './cell-reading.ts';
-import { unguarded } from './lineup-table.ts';
 import { currencyIn, fold, type Heading, headingOf, type Meaning } from './meanings.ts';
 import { type ListSetting, readCell } from './read-cell.ts';
 import { drinkCell } from './worded-cells.ts';

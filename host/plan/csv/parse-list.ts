@@ -27,10 +27,3 @@ export function parseList(text: string): { readonly lines: readonly ListLine[]; 
   });
   return { lines: lines.slice(0, mostLines), cut: lines.length > mostLines };
 }
-
-/** Every cell in quotes, lines ended as RFC 4180 ends them. */
-export const writeList = (table: readonly (readonly string[])[]): string =>
-  `${Papa.unparse(
-    table.map((line) => [...line]),
-    { quotes: true, newline: '\r\n' },
-  )}\r\n`;

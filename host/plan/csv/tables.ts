@@ -1,5 +1,5 @@
+import { writeCsv } from '../../../shared/csv/write-csv.ts';
 import { ListSheet } from './list-sheet.tsx';
-import { writeList } from './parse-list.ts';
 
 /** Reading and writing tables, fetched together: not every plan comes from a list. */
-export const tables = { ListSheet, writeList };
+export const tables = { ListSheet, writeCsv };

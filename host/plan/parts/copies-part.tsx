@@ -76,7 +76,7 @@ export function CopiesPart({ editor, api, fixed }: CopiesPartProps) {
               saveAsFile(
                 `${name}.csv`,
                 'text/csv',
-                `\uFEFF${part.tables.writeList(lineupTable(plan, minorDigits(plan.currency)))}`,
+                part.tables.writeCsv(lineupTable(plan, minorDigits(plan.currency), words.list)),
               )
             }
           >

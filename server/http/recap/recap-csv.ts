@@ -1,9 +1,9 @@
 import type { PourId } from '../../../core/ids.ts';
 import type { OrderFigures } from '../../../core/panel/recap/order-comparison.ts';
 import type { EveningRecap } from '../../../core/recap/evening-recap.ts';
+import { type CsvCell, writeCsv } from '../../../shared/csv/write-csv.ts';
 import type { NoteValue } from '../../../shared/notes/entry.ts';
 import type { RecapExport } from '../../../shared/wire/http.ts';
-import { type CsvCell, writeCsv } from './csv.ts';
 
 const columns = ['section', 'glass', 'pour', 'guest', 'measure', 'value', 'n'] as const;
 

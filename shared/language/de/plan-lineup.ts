@@ -3,11 +3,11 @@ import type { AxisCode, FactName } from '../../../core/planning/order/axes/axis.
 import type { FactClash } from '../../../core/planning/order/fact-clashes.ts';
 import type { LabelClash } from '../../../core/planning/order/label-clashes.ts';
 import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
-import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import type { Drink } from '../../../core/tasting.ts';
 import { countingIn } from '../counting.ts';
 import type { PlanLineupWords } from '../en/plan-lineup.ts';
+import { planList } from './plan-list.ts';
 
 const several = countingIn('de');
 
@@ -78,44 +78,6 @@ function clashSentence(clash: FactClash, drink: Drink, number: (value: number) =
       return clash satisfies never;
   }
 }
-
-const meanings: Record<Meaning, string> = {
-  name: 'Name',
-  drink: 'Getränk',
-  producer: 'Erzeuger',
-  region: 'Region',
-  country: 'Land',
-  style: 'Stil',
-  age: 'Alter',
-  vintage: 'Jahrgang',
-  'age-or-vintage': 'Alter oder Jahrgang',
-  strength: 'Alkoholgehalt',
-  cask: 'Fass',
-  peat: 'Torf',
-  colour: 'Farbe des Weins',
-  sparkling: 'Schäumend',
-  fortified: 'Aufgespritet',
-  'wine-kind': 'Besondere Weinart',
-  body: 'Körper',
-  sugar: 'Zucker',
-  srm: 'SRM',
-  ebc: 'EBC',
-  ibu: 'IBU',
-  sour: 'Sauer',
-  smoked: 'Mit Rauchmalz',
-  pungency: 'Mild bis scharf',
-  dryness: 'Süß bis trocken',
-  bottle: 'Flasche',
-  pour: 'Portion',
-  price: 'Preis',
-  link: 'Link',
-  story: 'Geschichte',
-  note: 'Eigene Notiz',
-  'front-photo': 'Foto vorn',
-  'back-photo': 'Foto hinten',
-  id: 'Kennung',
-  flight: 'Flight',
-};
 
 const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], string> = {
   drink: 'Schreib Spirituose, Wein oder Bier.',
@@ -269,7 +231,7 @@ export const planLineup: PlanLineupWords = {
     skip: 'Als Notiz behalten',
     doubled: 'Eine Spalte davor bedeutet dasselbe.',
     noName: 'Keine Spalte gilt als Name. Wähle die, in der er steht.',
-    meanings,
+    ...planList,
     line: (line) => `Zeile ${line}`,
     found: (pours, bad) =>
       bad === 0

@@ -2,9 +2,9 @@ import type { AxisCode, FactName } from '../../../core/planning/order/axes/axis.
 import type { FactClash } from '../../../core/planning/order/fact-clashes.ts';
 import type { LabelClash } from '../../../core/planning/order/label-clashes.ts';
 import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
-import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import type { Drink } from '../../../core/tasting.ts';
+import { planList } from './plan-list.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -73,44 +73,6 @@ function clashSentence(clash: FactClash, drink: Drink, number: (value: number) =
       return clash satisfies never;
   }
 }
-
-const meanings: Record<Meaning, string> = {
-  name: 'Name',
-  drink: 'Drink',
-  producer: 'Producer',
-  region: 'Region',
-  country: 'Country',
-  style: 'Style',
-  age: 'Age',
-  vintage: 'Vintage',
-  'age-or-vintage': 'Age or vintage',
-  strength: 'Strength',
-  cask: 'Cask',
-  peat: 'Peat',
-  colour: 'Colour of the wine',
-  sparkling: 'Sparkling',
-  fortified: 'Fortified',
-  'wine-kind': 'Special kind of wine',
-  body: 'Body',
-  sugar: 'Sugar',
-  srm: 'SRM',
-  ebc: 'EBC',
-  ibu: 'IBU',
-  sour: 'Sour',
-  smoked: 'Smoked',
-  pungency: 'Light to pungent',
-  dryness: 'Sweet to dry',
-  bottle: 'Bottle',
-  pour: 'Pour size',
-  price: 'Price',
-  link: 'Link',
-  story: 'Story',
-  note: 'Own note',
-  'front-photo': 'Front photo',
-  'back-photo': 'Back photo',
-  id: 'Id',
-  flight: 'Flight',
-};
 
 const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], string> = {
   drink: 'Write spirit, wine or beer.',
@@ -264,7 +226,7 @@ export const planLineup = {
     skip: 'Keep as a note',
     doubled: 'Another column before it means the same.',
     noName: 'No column is taken as the name. Choose the one that holds it.',
-    meanings,
+    ...planList,
     line: (line: number) => `Line ${line}`,
     found: (pours: number, bad: number) =>
       bad === 0

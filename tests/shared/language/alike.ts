@@ -27,6 +27,8 @@ export const alikeIn: Readonly<Record<string, readonly string[]>> = {
     'Median',
     'Name',
     'Orange',
+    'orange',
+    'rosé',
     'Region',
     'Rosé',
     'US Letter',
