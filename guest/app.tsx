@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { lazyComponent } from '../shared/page/lazy-part.ts';
 import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
-import { entranceAt } from '../shared/seats/seat-link.ts';
+import { entranceAt, sameCode } from '../shared/seats/seat-link.ts';
 import { InvitationPage } from './invitation/invitation-page.tsx';
 import { words } from './language.ts';
 import { seatOfTab, sitTab } from './page/device-storage.ts';
@@ -24,7 +24,7 @@ function begin(): Place {
     case 'door':
       return { at: 'door' };
     case 'invitation': {
-      const seat = keptSeats().find((each) => each.code === entrance.code);
+      const seat = keptSeats().find(({ code }) => sameCode(code ?? '', entrance.code));
       return seat === undefined ? { at: 'invitation', code: entrance.code } : { at: 'seat', seat };
     }
     case 'seat-link': {

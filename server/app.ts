@@ -92,11 +92,12 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   let port = options.port ?? 0;
   const guestOrigins = () => [...origins, ...externalAddresses().map((ip) => `${scheme}://${ip}:${port}`)];
   const metrics = new Metrics();
+  const guesses = new GuessThrottle(clock);
   const site = createSite({
     store,
     keyring,
     conductors,
-    guesses: new GuessThrottle(clock),
+    guesses,
     chance,
     clock,
     log,
@@ -118,7 +119,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     clock,
     log,
     metrics,
-    onEntered: (request) => knocks.giveBack(addressOf(request)),
+    onEntered: (request) => {
+      const address = addressOf(request);
+      knocks.giveBack(address);
+      guesses.cameInFrom(address);
+    },
   });
   const connections = tracked(http);
   try {

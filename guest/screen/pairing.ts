@@ -9,6 +9,7 @@ export interface Admission {
   readonly tasting: TastingId;
   readonly key: string;
   readonly code: string;
+  readonly linkCode: string;
   readonly guestOrigins: readonly string[];
 }
 
@@ -57,8 +58,11 @@ export function createPairing({ code, key, ask, after }: PairingOptions): {
     if (answer.ok) {
       const { body } = answer;
       if (body.admitted) {
-        const { tasting, guestOrigins } = body;
-        state.value = { at: 'admitted', admission: { tasting, key, code: body.code, guestOrigins } };
+        const { tasting, linkCode, guestOrigins } = body;
+        state.value = {
+          at: 'admitted',
+          admission: { tasting, key, code: body.code, linkCode, guestOrigins },
+        };
       } else {
         state.value = { at: 'waiting', number: body.number, trouble: null };
         again(askEvery);

@@ -1,19 +1,20 @@
+import { codeGroups } from '../../shared/seats/seat-link.ts';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
-import { guestAddresses, halves } from './guest-addresses.ts';
+import { guestAddresses } from './guest-addresses.ts';
 
 /** How guests come in: the square to scan, the address in letters and the code. */
 export function JoinCode({ stored }: { readonly stored: StoredPlan }) {
   const [first, ...others] = guestAddresses(stored, window.location.origin);
-  const [start, end] = halves(stored.code);
   return (
     <div class="invitation">
       <div class="invitation-words">
         <p class="field-label">{words.doors.code}</p>
         <p class="code" translate={false}>
-          <span>{start}</span>
-          <span>{end}</span>
+          {codeGroups(stored.code).map((group, place) => (
+            <span key={place}>{group}</span>
+          ))}
         </p>
         <p class="field-label">{words.doors.address}</p>
         <p class="address" dir="ltr" translate={false}>

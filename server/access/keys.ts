@@ -2,6 +2,7 @@ import { createHash, timingSafeEqual } from 'node:crypto';
 import type { TastingId } from '../../core/ids.ts';
 import type { Clock } from '../clock.ts';
 import type { KeyRow, Store } from '../store/store.ts';
+import { passOf } from './join-code.ts';
 
 /** Keys are random and long, so that a plain fast hash is enough; only the hash is stored or compared. */
 export const hashOf = (key: string): string => createHash('sha256').update(key, 'utf8').digest('hex');
@@ -16,10 +17,12 @@ export class Keyring {
   readonly #store: Store;
   readonly #clock: Clock;
   readonly #house: Buffer;
+  readonly #houseKey: string;
 
   constructor(store: Store, clock: Clock, houseKey: string) {
     this.#store = store;
     this.#clock = clock;
+    this.#houseKey = houseKey;
     this.#house = Buffer.from(hashOf(houseKey), 'hex');
   }
 
@@ -33,6 +36,18 @@ export class Keyring {
   /** Whether the key with this hash still opens what it did: keys are withdrawn and grow old while devices are connected. */
   stands(hash: string): boolean {
     return timingSafeEqual(Buffer.from(hash, 'hex'), this.#house) || this.#valid(hash) !== undefined;
+  }
+
+  /** What a link to the invitation carries behind the join code. */
+  passOf(tasting: TastingId): string {
+    return passOf(tasting, this.#houseKey);
+  }
+
+  passOpens(tasting: TastingId, pass: string): boolean {
+    return timingSafeEqual(
+      Buffer.from(hashOf(pass), 'hex'),
+      Buffer.from(hashOf(this.passOf(tasting)), 'hex'),
+    );
   }
 
   #valid(hash: string): KeyRow | undefined {

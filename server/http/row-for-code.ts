@@ -1,22 +1,30 @@
-import type { Request, Response } from 'express';
-import { normaliseCode } from '../access/join-code.ts';
+import type { Request } from 'express';
+import { addressOf } from '../access/address.ts';
+import { readCode } from '../access/join-code.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import type { HttpParts } from './parts.ts';
+import { Stages } from './stages.ts';
 
-/** The tasting that a typed code belongs to. Throws `Refused`; wrong codes are counted against guessing. */
-export type RowFor = (typed: string, request: Request, response: Response) => Promise<TastingRow>;
+/** The tasting that a code belongs to, as it was typed or as a link carries it. Throws `Refused`. */
+export type RowFor = (given: string, request: Request) => Promise<TastingRow>;
 
-export const rowForCode =
-  ({ store, guesses }: HttpParts): RowFor =>
-  async (typed, request, response) => {
-    const address = request.ip ?? 'unknown';
+export function rowForCode({ store, keyring, guesses }: HttpParts): RowFor {
+  const stages = new Stages(store);
+
+  return async (given, request) => {
+    const address = addressOf(request);
+    const read = readCode(given);
+    const rowNow = () => (read === undefined ? undefined : store.tastings.findByCode(read.code));
+    // A link's key cannot be guessed, so that nobody's guesses stand in its way, and it still opens what is over.
+    const meant = read?.pass === undefined ? undefined : rowNow();
+    if (meant !== undefined && keyring.passOpens(meant.tasting, read?.pass ?? '')) return meant;
+    // A link from before the house key was changed is as good as the code in it.
     if (!(await guesses.turn(address))) throw new Refused('too-many-tries');
-    const code = normaliseCode(typed);
-    const row = code === undefined ? undefined : store.tastings.findByCode(code);
-    if (row !== undefined) return row;
-    const wait = guesses.failed(address);
-    if (wait === undefined) throw new Refused('wrong-code');
-    response.set('Retry-After', String(wait));
-    throw new Refused('too-many-tries');
+    const row = rowNow();
+    // The same answer for a code that was and for one that never was.
+    if (row !== undefined && stages.of(row.tasting) !== 'finished') return row;
+    guesses.failed(address);
+    throw new Refused('wrong-code');
   };
+}

@@ -2,6 +2,8 @@ import { Router } from 'express';
 import { z } from 'zod';
 import { durationMs, later } from '../../core/units.ts';
 import type { AskedScreen } from '../../shared/wire/http.ts';
+import { addressOf } from '../access/address.ts';
+import { Allowances } from '../access/allowances.ts';
 import { hashOf } from '../access/keys.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, parsed } from './asking.ts';
@@ -18,24 +20,30 @@ const answerSchema = z.strictObject({ admit: z.boolean() });
 /** Long enough for one evening and its late goodbye. */
 const goodFor = durationMs(24 * 3600 * 1000);
 
+/** New screens from one address, so that nobody keeps all numbers for themselves by asking as one after the other. */
+const screensFrom = { perSecond: 0.1, burst: 10 };
+
 /** Screens that everybody in the room can see: they show nothing private, and only once the host lets them in. */
 export function screenRoutes(
   { store, keyring, conductors, chance, clock, guestOrigins }: HttpParts,
   rowFor: RowFor,
 ): Router {
   const router = Router();
+  const newScreens = new Allowances(clock, screensFrom);
 
   router.post('/screens', async (request, response) => {
     const { code: typed, key } = parsed(askSchema, request.body);
-    const { tasting, code } = await rowFor(typed, request, response);
+    const { tasting, code } = await rowFor(typed, request);
     const known = keyring.identify(key);
     if (known !== undefined) {
       if (known.role !== 'screen' || known.tasting !== tasting) throw new Refused('wrong-key');
-      const admitted: AskedScreen = { tasting, admitted: true, code, guestOrigins: guestOrigins() };
-      response.json(admitted);
+      const linkCode = code + keyring.passOf(tasting);
+      const answer: AskedScreen = { tasting, admitted: true, code, linkCode, guestOrigins: guestOrigins() };
+      response.json(answer);
       return;
     }
-    const asking = conductors.of(tasting)?.screens.ask(hashOf(key), chance);
+    const mayAsk = () => newScreens.take(`${tasting} ${addressOf(request)}`);
+    const asking = conductors.of(tasting)?.screens.ask(hashOf(key), chance, mayAsk);
     if (asking === undefined) throw new Refused('table-full');
     if (asking === 'refused') throw new Refused('wrong-key');
     response.status(202).json({ tasting, admitted: false, number: asking.number } satisfies AskedScreen);

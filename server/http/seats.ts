@@ -5,6 +5,8 @@ import { namedPour } from '../../core/session/views/pour-card.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { takeSeatSchema } from '../../shared/wire/commands.ts';
 import type { Invitation, TakenSeat } from '../../shared/wire/http.ts';
+import { addressOf } from '../access/address.ts';
+import { Allowances } from '../access/allowances.ts';
 import { hashOf } from '../access/keys.ts';
 import type { Conductor } from '../live/conductor.ts';
 import type { TastingRow } from '../store/store.ts';
@@ -14,8 +16,10 @@ import type { HttpParts } from './parts.ts';
 import type { RowFor } from './row-for-code.ts';
 
 /** What somebody without a seat does: look at the invitation, and sit down. */
-export function seatRoutes({ conductors, chance }: HttpParts, rowFor: RowFor): Router {
+export function seatRoutes({ conductors, chance, clock }: HttpParts, rowFor: RowFor): Router {
   const router = Router();
+  // A whole table behind one router sits down at once; after that they come one by one.
+  const newcomers = new Allowances(clock, { perSecond: 1 / 30, burst: conductors.seatLimit + 50 });
 
   const conductorOf = ({ tasting }: TastingRow): Conductor => {
     const conductor = conductors.of(tasting);
@@ -24,18 +28,22 @@ export function seatRoutes({ conductors, chance }: HttpParts, rowFor: RowFor): R
   };
 
   router.get('/invitations/:code', async (request, response) => {
-    const row = await rowFor(String(request.params.code), request, response);
+    const row = await rowFor(String(request.params.code), request);
     response.json(invitation(row, conductorOf(row).standing.session));
   });
 
   router.post('/seats', async (request, response) => {
     const { id, code, key, name, leftHanded, remote } = parsed(takeSeatSchema, request.body);
-    const row = await rowFor(code, request, response);
+    const row = await rowFor(code, request);
     const { tasting } = row;
     const seat = seatId(chance.id());
     const ask = { type: 'TakeSeat', seat, name, leftHanded, remote } as const;
     const keyRow = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null } as const;
+    const from = `${tasting} ${addressOf(request)}`;
+    if (!newcomers.take(from)) throw new Refused('too-fast');
     const taken = await conductorOf(row).takeSeat(id, ask, keyRow);
+    // Only a new seat counts, not who asks again for their own, nor before the doors open.
+    if (!taken.ok || taken.seat !== seat) newcomers.giveBack(from);
     if (!taken.ok) throw new Refused(taken.code);
     response.status(taken.seat === seat ? 201 : 200).json({ tasting, seat: taken.seat } satisfies TakenSeat);
   });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import { planSchema } from '../../core/tasting.ts';
 import type { CreatedTasting, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
+import { codeLengths } from '../access/join-code.ts';
 import { hashOf } from '../access/keys.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
@@ -55,7 +56,8 @@ export function tastingRoutes(parts: HttpParts): Router {
     const { code, plan, revision } = rowOf(tasting);
     const stage = stages.of(tasting);
     const guestOrigins = parts.guestOrigins();
-    response.json({ tasting, code, plan, revision, stage, guestOrigins } satisfies StoredPlan);
+    const linkCode = code + keyring.passOf(tasting);
+    response.json({ tasting, code, linkCode, plan, revision, stage, guestOrigins } satisfies StoredPlan);
   });
 
   router.put('/tastings/:tasting/plan', async (request, response) => {
@@ -79,9 +81,10 @@ export function tastingRoutes(parts: HttpParts): Router {
   return router;
 }
 
-function freeCode({ chance, store }: HttpParts): string {
+function freeCode({ chance, store, origins }: HttpParts): string {
+  const length = origins.length > 0 ? codeLengths.elsewhere : codeLengths.home;
   for (let tries = 0; tries < 20; tries += 1) {
-    const code = chance.code();
+    const code = chance.code(length);
     if (store.tastings.findByCode(code) === undefined) return code;
   }
   throw new Error('No free join code was found.');

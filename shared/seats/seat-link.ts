@@ -44,7 +44,15 @@ export function entranceAt(location: Pick<Location, 'pathname' | 'hash'>): Entra
 /** Case, spaces and dashes do not matter; which letters look alike is the server's business. */
 export const tidyCode = (typed: string): string => typed.replace(/[\s-]/g, '').toUpperCase().slice(0, 40);
 
+/** The shortest there are; a server that is reached from elsewhere has longer ones. */
 export const codeLength = 6;
+
+/** In threes, as it is read out and shown. */
+export const codeGroups = (code: string): readonly string[] => code.match(/.{1,3}/g) ?? [];
+
+/** A link carries more than the code that is typed, and begins with it. */
+export const sameCode = (one: string, other: string): boolean =>
+  one !== '' && other !== '' && (one.startsWith(other) || other.startsWith(one));
 
 function decoded(part: string): string {
   try {

@@ -63,6 +63,8 @@ export interface ListedTasting {
 export interface StoredPlan {
   readonly tasting: TastingId;
   readonly code: string;
+  /** As links and QR codes carry it: the join code, and a key that nobody guesses. */
+  readonly linkCode: string;
   readonly plan: Plan;
   readonly revision: number;
   readonly stage: TastingStage;
@@ -180,6 +182,8 @@ export type AskedScreen =
       readonly tasting: TastingId;
       readonly admitted: true;
       readonly code: string;
+      /** As the QR code on the screen carries it. */
+      readonly linkCode: string;
       /** Where guests reach this server, best first: a screen is often the server's own, which calls itself localhost. */
       readonly guestOrigins: readonly string[];
     }

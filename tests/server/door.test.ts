@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { TastingId } from '../../core/ids.ts';
-import type { IssuedKey } from '../../shared/wire/http.ts';
+import type { CreatedTasting, IssuedKey, StoredPlan } from '../../shared/wire/http.ts';
 import type { Refusal } from '../../shared/wire/protocol.ts';
 import { memoryStore } from '../support/memory-store.ts';
 import { credentials } from './support/device.ts';
 import { aKey, House, houseKey } from './support/house.ts';
-import { ManualClock } from './support/manual-clock.ts';
+import { ManualClock, turns } from './support/manual-clock.ts';
 
 let house: House;
 let clock: ManualClock;
@@ -165,42 +165,112 @@ describe('taking a seat', () => {
 });
 
 describe('guessing codes', () => {
-  const guess = (index: number) => `000${String(index).padStart(3, '0')}`;
+  const guess = (index: number) => `${String(index).padStart(6, '0')}`;
+  const from = (address: string) => ({ headers: { 'x-forwarded-for': address } });
+  const invitation = (code: string, address: string) =>
+    house.ask<Refusal>('GET', `/api/invitations/${code}`, from(address));
+  const linkCodeOf = async ({ tasting, hostKey: key }: CreatedTasting) =>
+    (await house.ask<StoredPlan>('GET', `/api/tastings/${tasting}/plan`, { key })).body.linkCode;
+  const guessed = async (times: number, address: (index: number) => string) => {
+    for (let index = 0; index < times; index += 1) await invitation(guess(index), address(index));
+  };
 
-  it('slows down wrong codes more and more, and never a right one', async () => {
-    const { made } = await house.evening();
-    const statuses: number[] = [];
-    let wait = 0;
-    for (let index = 0; index < 12; index += 1) {
-      const answer = await house.ask<Refusal>('GET', `/api/invitations/${guess(index)}`);
-      statuses.push(answer.status);
-      wait = Math.max(wait, Number(answer.headers.get('retry-after') ?? 0));
-    }
-    expect(statuses.slice(0, 5)).toEqual([404, 404, 404, 404, 404]);
-    expect(new Set(statuses.slice(5))).toEqual(new Set([429]));
-    expect((await house.takeSeat(guess(99))).body).toMatchObject({ code: 'too-many-tries' });
-    expect((await house.takeSeat(made.code)).status).toBe(201);
-    expect((await house.ask('GET', `/api/invitations/${made.code}`)).status).toBe(200);
-
-    // Each pause is twice as long as the one before.
-    const pauses: number[] = [];
-    for (let round = 0; round < 4; round += 1) {
-      await clock.advance(wait * 1000);
-      const answer = await house.ask('GET', `/api/invitations/${guess(round)}`);
-      wait = Number(answer.headers.get('retry-after'));
-      pauses.push(wait);
-    }
-    expect(pauses).toEqual([2, 4, 8, 16]);
+  it('leaves forty guests behind one router alone, who mistype their code twice', async () => {
+    const made = await house.plan();
+    await guessed(80, () => '198.51.100.1');
+    const answers = await Promise.all(
+      Array.from({ length: 40 }, () => invitation(made.code, '198.51.100.1')),
+    );
+    expect(answers.map(({ status }) => status)).toEqual(Array(40).fill(200));
   });
 
-  it('counts all addresses together too', async () => {
+  it('takes turns where somebody guesses: a right code comes through behind eighty programs, twelve of twelve times', async () => {
     const { made } = await house.evening();
-    const statuses = new Set<number>();
-    for (let index = 0; index < 60; index += 1) {
-      const headers = { 'x-forwarded-for': `198.51.100.${index}` };
-      statuses.add((await house.ask('GET', `/api/invitations/${guess(index)}`, { headers })).status);
+    const here = '198.51.100.1';
+    await guessed(100, () => here);
+    let wrong = 0;
+    let over = false;
+    const program = async (index: number): Promise<void> => {
+      while (!over) if ((await invitation(guess(index), here)).status === 404) wrong += 1;
+    };
+    const programs = Array.from({ length: 80 }, (_, index) => program(index));
+    const begun = clock.now();
+    for (let time = 0; time < 12; time += 1) {
+      let answered: number | undefined;
+      void invitation(made.code, here).then(({ status }) => {
+        answered = status;
+      });
+      while (answered === undefined) await clock.advance(250);
+      expect(answered).toBe(200);
     }
-    expect(statuses).toEqual(new Set([404, 429]));
-    expect((await house.takeSeat(made.code)).status).toBe(201);
+    over = true;
+    const seconds = (clock.now() - begun) / 1000;
+    // Twenty a second, whatever eighty programs do.
+    expect(wrong).toBeLessThanOrEqual(20 * seconds + 1);
+    expect(seconds / 12).toBeLessThan(10);
+    let ended = false;
+    void Promise.all(programs).then(() => {
+      ended = true;
+    });
+    while (!ended) await clock.advance(1000);
+  });
+
+  it('costs more the more is guessed over the whole server, from whatever address, and a link never waits', async () => {
+    const { made } = await house.evening();
+    await house.enter(credentials('host', made.tasting, made.hostKey), { 'x-forwarded-for': '203.0.113.5' });
+    const address = (index: number) => `198.51.${index >> 8}.${index & 255}`;
+    await guessed(501, address);
+    const begun = clock.now();
+    let [wrong, refused, waiting] = [0, 0, 0];
+    const tryAnother = (index: number): void => {
+      waiting += 1;
+      void invitation(guess(index), address(1000 + index)).then(({ status }) => {
+        waiting -= 1;
+        if (status === 404) wrong += 1;
+        else refused += 1;
+      });
+    };
+    for (let round = 0; round < 12; round += 1) {
+      for (let index = 0; index < 60; index += 1) tryAnother(60 * round + index);
+      await clock.advance(1000);
+    }
+    // More of them, until so many wait for their turn that the next are refused.
+    const before = refused;
+    for (let index = 1000; refused === before; index += 1) {
+      tryAnother(index);
+      await turns(1);
+    }
+    expect(wrong).toBeGreaterThan(50);
+    expect(wrong).toBeLessThanOrEqual((20 * (clock.now() - begun)) / 1000 + 1);
+    // A stranger is told in a sentence to take the link; with it nobody waits, nor does who sits where the host is.
+    const link = await linkCodeOf(made);
+    expect((await invitation(link, '192.0.2.77')).status).toBe(200);
+    expect((await house.takeSeat(link)).status).toBe(201);
+    expect((await invitation(made.code, '203.0.113.5')).status).toBe(200);
+    expect((await invitation(made.code, '192.0.2.78')).body).toMatchObject({
+      code: 'too-many-tries',
+      message: expect.stringMatching(/link/),
+    });
+    while (waiting > 0) await clock.advance(1000);
+  });
+
+  it('has longer codes where a server is reached from elsewhere', async () => {
+    expect((await house.plan()).code).toHaveLength(6);
+    const named = await House.open({ origins: ['https://tasting.example'] });
+    const { code } = await named.plan();
+    expect(code).toHaveLength(9);
+    const spoken = code.replace(/(.{3})(?=.)/g, '$1-').toLowerCase();
+    expect((await named.ask('GET', `/api/invitations/${spoken}`)).status).toBe(200);
+    await named.close();
+  });
+
+  it('takes a link from before the house key was changed for the code in it', async () => {
+    const made = await house.plan();
+    const link = await linkCodeOf(made);
+    const old = link.slice(0, -1) + (link.endsWith('A') ? 'C' : 'A');
+    expect((await invitation(old, '198.51.100.1')).status).toBe(200);
+    expect((await invitation(`000000${link.slice(6)}`, '198.51.100.1')).body).toMatchObject({
+      code: 'wrong-code',
+    });
   });
 });

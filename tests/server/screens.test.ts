@@ -32,6 +32,7 @@ describe('a room screen', () => {
       tasting: made.tasting,
       admitted: true,
       code: made.code,
+      linkCode: expect.stringMatching(new RegExp(`^${made.code}.{27}$`)),
       guestOrigins: expect.any(Array),
     });
     const screen = await house.enter(credentials('screen', made.tasting, key));

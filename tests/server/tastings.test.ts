@@ -53,10 +53,17 @@ describe('plans over HTTP', () => {
       doors: 'open',
     });
     await host.host({ type: 'Finish' });
-    expect((await house.ask<Invitation>('GET', path)).body).toMatchObject({
+    // The code that is typed ends with the evening; the link goes on saying that it is over.
+    expect((await house.ask('GET', path)).body).toMatchObject({ code: 'wrong-code' });
+    const planPath = `/api/tastings/${made.tasting}/plan`;
+    const { linkCode } = (await house.ask<StoredPlan>('GET', planPath, { key: made.hostKey })).body;
+    expect((await house.ask<Invitation>('GET', `/api/invitations/${linkCode}`)).body).toMatchObject({
       stage: 'finished',
       doors: 'closed',
     });
+    await host.host({ type: 'Reopen' });
+    expect((await house.ask('GET', path)).status).toBe(200);
+    await host.host({ type: 'Finish' });
     const list = await house.ask<ListedTasting[]>('GET', '/api/tastings', { key: houseKey });
     expect(list.body[0]?.stage).toBe('finished');
   });

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { requestServer } from '../../../shared/page/server-request.ts';
+import { codeGroups } from '../../../shared/seats/seat-link.ts';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { Invitation } from '../../../shared/wire/http.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
@@ -13,10 +14,9 @@ interface GatheringSceneProps {
 }
 
 /** Who hosts, and how a phone comes in. */
-export function GatheringScene({ admission: { code, guestOrigins }, stage }: GatheringSceneProps) {
-  const invitation = useInvitation(code);
+export function GatheringScene({ admission: { code, linkCode, guestOrigins }, stage }: GatheringSceneProps) {
+  const invitation = useInvitation(linkCode);
   const origin = guestOrigins[0] ?? window.location.origin;
-  const middle = Math.ceil(code.length / 2);
   return (
     <div class="scene scene-gathering">
       <div class="scene-main">
@@ -39,14 +39,14 @@ export function GatheringScene({ admission: { code, guestOrigins }, stage }: Gat
           <div>
             <dt>{words.gathering.code}</dt>
             <dd class="scene-code figures" translate={false}>
-              <span>{code.slice(0, middle)}</span> <span>{code.slice(middle)}</span>
+              {codeGroups(code).join(' ')}
             </dd>
           </div>
         </dl>
         <p class="scene-aside">{words.gathering.noPhone}</p>
       </div>
       <figure class="scene-square">
-        <QrCode of={`${origin}/j/${code}`} label={words.gathering.scan(code)} />
+        <QrCode of={`${origin}/j/${linkCode}`} label={words.gathering.scan(code)} />
         <figcaption>{words.gathering.join}</figcaption>
       </figure>
     </div>

@@ -19,9 +19,10 @@ export const guestRefusals: GuestRefusals = {
   'wrong-role':
     'Dieses Gerät darf das nicht; nimm den Link des Gastgebers zum Leiten oder deinen eigenen für deine Notizen.',
   'wrong-key': 'Dieser Link öffnet die Verkostung nicht mehr; bitte den Gastgeber um einen neuen.',
-  'wrong-code': 'Keine Verkostung hat diesen Code; prüfe die sechs Zeichen mit deinem Gastgeber.',
+  'wrong-code':
+    'Keine Verkostung hat diesen Code; prüfe ihn mit deinem Gastgeber. Ein Code endet mit seinem Abend.',
   'too-many-tries':
-    'Zu oft wurde ein falscher Code versucht; warte etwas, prüfe den Code und versuch es noch einmal.',
+    'Gerade werden zu viele falsche Codes versucht; öffne den Link, scanne den Code oder warte einen Moment.',
   'too-fast': 'Das ging sehr schnell; warte eine Sekunde und versuch es noch einmal.',
   'wrong-protocol': 'Diese Seite ist älter oder neuer als der Server; lade sie neu.',
   'foreign-origin':

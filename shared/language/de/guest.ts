@@ -15,7 +15,7 @@ export const guestWords: GuestWords = {
     title: 'Komm herein',
     code: 'Code der Verkostung',
     codeHint: 'Sechs Buchstaben und Ziffern, von deinem Gastgeber oder der Tischkarte.',
-    codeShort: 'Der Code ist nicht vollständig. Er hat sechs Buchstaben und Ziffern.',
+    codeShort: 'Der Code ist nicht vollständig. Er hat sechs oder neun Buchstaben und Ziffern.',
     go: 'Eintreten',
     keptTitle: 'Dein Platz wartet',
     keptUntitled: 'Eine Verkostung auf diesem Handy',

@@ -11,7 +11,7 @@ export const screenWords: ScreenWords = {
     lead: 'Dieser Bildschirm ist für alle im Raum. Er zeigt keine Notizen, außer sie sind geteilt.',
     code: 'Code der Verkostung',
     codeHint: 'Sechs Buchstaben und Ziffern, vom Tablet des Gastgebers.',
-    codeShort: 'Der Code ist nicht vollständig. Er hat sechs Buchstaben und Ziffern.',
+    codeShort: 'Der Code ist nicht vollständig. Er hat sechs oder neun Buchstaben und Ziffern.',
     go: 'Gastgeber fragen',
   },
   waiting: {

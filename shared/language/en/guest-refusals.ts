@@ -19,8 +19,8 @@ export const guestRefusals = {
   'wrong-role':
     'This device may not do that; use the host’s link to conduct, or your own link to take notes.',
   'wrong-key': 'This link does not open this tasting any more; ask the host for a new one.',
-  'wrong-code': 'No tasting has this code; check the six characters with your host.',
-  'too-many-tries': 'Too many wrong codes have been tried; wait a moment, check the code, then try again.',
+  'wrong-code': 'No tasting has this code; check it with your host. A code ends with its evening.',
+  'too-many-tries': 'Too many wrong codes are being tried; open the link or scan the code, or wait a moment.',
   'too-fast': 'That was very fast; wait a second, then try again.',
   'wrong-protocol': 'This page is older or newer than the server; load it again.',
   'foreign-origin': 'This request came from another site; open the address that your host gave you.',

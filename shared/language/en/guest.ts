@@ -13,7 +13,7 @@ export const guestWords = {
     title: 'Come in',
     code: 'Code of the tasting',
     codeHint: 'Six letters and figures, from your host or the table card.',
-    codeShort: 'That code is not complete. It has six letters and figures.',
+    codeShort: 'That code is not complete. It has six or nine letters and figures.',
     go: 'Go in',
     keptTitle: 'Your seat is kept',
     keptUntitled: 'A tasting on this phone',

@@ -9,7 +9,7 @@ export const screenWords = {
     lead: 'This screen is for everybody in the room. It shows nobody’s notes unless they are shared.',
     code: 'Code of the tasting',
     codeHint: 'Six letters and figures, from the host’s tablet.',
-    codeShort: 'That code is not complete. It has six letters and figures.',
+    codeShort: 'That code is not complete. It has six or nine letters and figures.',
     go: 'Ask the host',
   },
   waiting: {

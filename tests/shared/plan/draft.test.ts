@@ -20,6 +20,7 @@ function desk() {
     plan: planOf(3),
     revision: 1,
     stage: 'planned',
+    linkCode: 'ABC123',
     guestOrigins: [],
   };
   let failing: FailureCode | undefined;

@@ -9,7 +9,13 @@ const tasting = tastingId('t1');
 const number = (value: number): Answer => ({ ok: true, body: { tasting, admitted: false, number: value } });
 const admitted: Answer = {
   ok: true,
-  body: { tasting, admitted: true, code: 'ABC123', guestOrigins: ['http://192.0.2.7:8080'] },
+  body: {
+    tasting,
+    admitted: true,
+    code: 'ABC123',
+    linkCode: 'ABC123XYZ',
+    guestOrigins: ['http://192.0.2.7:8080'],
+  },
 };
 const refused = (code: 'no-answer' | 'wrong-key' | 'wrong-code' | 'table-full'): Answer => ({
   ok: false,
@@ -45,6 +51,7 @@ describe('pairing a screen', () => {
         tasting,
         key: 'made-on-this-screen',
         code: 'ABC123',
+        linkCode: 'ABC123XYZ',
         guestOrigins: ['http://192.0.2.7:8080'],
       },
     });
