@@ -69,6 +69,8 @@ export interface TakeSeat {
   readonly name: string;
   readonly leftHanded: boolean;
   readonly remote: boolean;
+  /** A seat without notes that nobody has sat on for a while: it gives way, for the table is full [S3]. */
+  readonly inPlaceOf?: SeatId;
 }
 
 /** What the conductor's own clock asks for. */

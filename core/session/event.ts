@@ -72,6 +72,8 @@ export type SessionEvent =
   | { readonly type: 'SeatLeft'; readonly seat: SeatId }
   | { readonly type: 'SeatRemoved'; readonly seat: SeatId }
   | { readonly type: 'SeatRestored'; readonly seat: SeatId }
+  /** To somebody who came to a full table [S3]; nothing is left of it. */
+  | { readonly type: 'SeatGaveWay'; readonly seat: SeatId }
   | { readonly type: 'GroundRulesAccepted'; readonly seat: SeatId }
   | { readonly type: 'SignalGiven'; readonly seat: SeatId; readonly signal: Signal | null }
   | { readonly type: 'PourCaughtUp'; readonly seat: SeatId; readonly pour: PourId }

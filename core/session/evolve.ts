@@ -127,6 +127,10 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
       return withoutSignal(withSeat(session, event.seat, { presence: 'left' }, own), event.seat, own);
     case 'SeatRemoved':
       return withoutSignal(withSeat(session, event.seat, { presence: 'removed' }, own), event.seat, own);
+    case 'SeatGaveWay': {
+      const { [event.seat]: _, ...seats } = session.seats;
+      return withoutSignal({ ...session, seats }, event.seat, own);
+    }
     case 'GroundRulesAccepted':
       return withSeat(session, event.seat, { groundRulesAccepted: true }, own);
     case 'SignalGiven':

@@ -5,6 +5,16 @@ import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 export const seated = (evening: Pick<Evening, 'seats'>): Seat[] =>
   Object.values(evening.seats).filter((seat) => seat.presence === 'seated');
 
+/**
+ * [S3] Whether this seat has given no sign, as far as the session knows: notes and devices are not in it. Whom the host
+ * has removed keeps their seat, so that they do not come back as somebody else.
+ */
+export const mayGiveWay = ({ signals }: UnderWay, seat: Seat): boolean =>
+  seat.presence !== 'removed' &&
+  !seat.groundRulesAccepted &&
+  seat.kit.length === 0 &&
+  signals[seat.id] === undefined;
+
 /** [F3] What somebody who sits down now has missed: every pour the room has behind it. */
 export function missedBy(session: UnderWay): PourId[] {
   const current = pourOf(cueNow(session));

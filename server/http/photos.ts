@@ -1,6 +1,6 @@
 import express, { Router } from 'express';
 import { z } from 'zod';
-import { type PhotoId, photoId } from '../../core/ids.ts';
+import { type PhotoId, photoId, type TastingId } from '../../core/ids.ts';
 import type { KeptPhoto } from '../../shared/wire/http.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting } from './asking.ts';
@@ -20,18 +20,26 @@ const photoSchema = z
 /** What hosts do with label photos. */
 export function photoRoutes({ store, keyring, chance }: HttpParts): Router {
   const router = Router();
+  /** Photos on their way, by tasting: each has its place before anything of it is read. */
+  const coming = new Map<TastingId, number>();
   router.post(
     '/tastings/:tasting/photos',
-    (request, _response, next) => {
-      // Whether they may is asked before anything large is read.
-      hostedTasting(request, keyring);
+    (request, response, next) => {
+      const tasting = hostedTasting(request, keyring);
+      if (store.tastings.find(tasting) === undefined) throw new Refused('no-such-tasting');
+      const others = coming.get(tasting) ?? 0;
+      if (store.photos.count(tasting) + others >= mostPhotos) throw new Refused('too-many-photos');
+      coming.set(tasting, others + 1);
+      response.once('close', () => {
+        const left = (coming.get(tasting) ?? 1) - 1;
+        if (left > 0) coming.set(tasting, left);
+        else coming.delete(tasting);
+      });
       next();
     },
     express.raw({ type: () => true, limit: largestPhoto }),
     async (request, response) => {
       const tasting = hostedTasting(request, keyring);
-      if (store.tastings.find(tasting) === undefined) throw new Refused('no-such-tasting');
-      if (store.photos.count(tasting) >= mostPhotos) throw new Refused('too-many-photos');
       const jpeg = Buffer.isBuffer(request.body) ? await labelPhoto(request.body) : undefined;
       if (jpeg === undefined) throw new Refused('not-a-photo');
       const photo = photoId(chance.key());

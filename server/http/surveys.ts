@@ -2,6 +2,8 @@ import { Router } from 'express';
 import { z } from 'zod';
 import { adviseCrowd, type CrowdQuestion, crowdQuestions } from '../../core/planning/theme/crowd.ts';
 import type { CrowdView } from '../../shared/wire/http.ts';
+import { addressOf } from '../access/address.ts';
+import { Allowances } from '../access/allowances.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
@@ -13,17 +15,24 @@ const surveySchema = z.strictObject({
   answers: z.partialRecord(z.enum(crowdQuestions), answer),
 });
 
-/** More than the largest table, so that a link that went round cannot fill the disk. */
+/**
+ * More than most tables, so that a link that went round cannot fill the disk. Whoever answers beyond them takes the place
+ * of one drawn by lot: what a program has filled in is diluted by every guest who answers after it.
+ */
 const mostRespondents = 400;
+/** Answers from one address: forty guests behind one router, some of whom change their mind, and then one each minute. */
+const answersFrom = { perSecond: 1 / 60, burst: 80 };
 
 /** The guests who are coming say how used they are to tasting; the host sees the spread, never who said what. */
-export function surveyRoutes({ store, keyring }: HttpParts, rowFor: RowFor): Router {
+export function surveyRoutes({ store, keyring, clock }: HttpParts, rowFor: RowFor): Router {
+  const answering = new Allowances(clock, answersFrom);
   const router = Router();
   router.put('/invitations/:code/survey', async (request, response) => {
     const { respondent, answers } = parsed(surveySchema, request.body);
-    const { tasting } = await rowFor(String(request.params.code), request, response);
-    if (store.surveys.count(tasting) >= mostRespondents) throw new Refused('table-full');
-    await store.surveys.answer(tasting, respondent, answers as Partial<Record<CrowdQuestion, 0 | 1 | 2 | 3>>);
+    const { tasting } = await rowFor(String(request.params.code), request);
+    if (!answering.take(`${tasting} ${addressOf(request)}`)) throw new Refused('too-fast');
+    const given = answers as Partial<Record<CrowdQuestion, 0 | 1 | 2 | 3>>;
+    await store.surveys.answer(tasting, respondent, given, mostRespondents);
     response.status(204).end();
   });
   router.get('/tastings/:tasting/crowd', (request, response) => {

@@ -14,6 +14,7 @@ import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
 import { Deadlines } from './deadlines.ts';
+import { chairFor } from './full-table.ts';
 import { habitsOfHouse } from './habits.ts';
 import { leadFor, mostLead } from './lead.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
@@ -128,8 +129,12 @@ export class Conductor {
         const same = known.role === 'seat' && known.tasting === this.tasting;
         return same ? { ok: true, seat: known.seat } : refusal('wrong-key');
       }
-      if (this.#tableIsFull()) return refusal('table-full');
-      const ack = await this.#carryOut({ by: 'newcomer', ask }, commandId(`${ask.seat}/${id}`), key);
+      const chair = this.#chair();
+      if (chair === 'full') return refusal('table-full');
+      const whole = chair === 'free' ? ask : { ...ask, ...chair };
+      const ack = await this.#carryOut({ by: 'newcomer', ask: whole }, commandId(`${ask.seat}/${id}`), key);
+      // Should the server fall in between, that key opens a seat that is not there any more.
+      if (ack.ok && chair !== 'free') await this.#endKeys(chair.inPlaceOf);
       return ack.ok ? { ok: true, seat: ask.seat } : ack;
     });
   }
@@ -249,12 +254,17 @@ export class Conductor {
     return plan && { type: 'OpenDoors', plan, habits: habitsOfHouse(this.#parts.store) };
   }
 
-  /** Those who have left or were removed keep their notes but not their chair; in all there may be five times as many. */
-  #tableIsFull(): boolean {
-    if (this.#session.status === 'unopened') return false;
-    const seats = Object.values(this.#session.seats);
-    const taken = seats.filter(({ presence }) => presence === 'seated' || presence === 'waiting');
-    return taken.length >= this.#parts.seatLimit || seats.length >= 5 * this.#parts.seatLimit;
+  #chair() {
+    const { seatLimit, store, clock } = this.#parts;
+    const hasNotes = (seat: SeatId): boolean => {
+      const { entries, sharings } = store.notebooks.read(this.tasting, seat);
+      return entries.length > 0 || sharings.length > 0;
+    };
+    return chairFor(this.#session, seatLimit, this.presence, hasNotes, clock.now());
+  }
+
+  #endKeys(seat: SeatId): Promise<boolean> {
+    return this.#keep(() => this.#parts.store.keys.revoke(this.tasting, { role: 'seat', seat }));
   }
 
   async #onClock(ask: ClockCommand): Promise<void> {

@@ -1,5 +1,5 @@
 import type { SeatId } from '../../core/ids.ts';
-import { type DurationMs, later } from '../../core/units.ts';
+import { type DurationMs, type EpochMs, epochMs, later } from '../../core/units.ts';
 import type { PresenceView, ProbeAsk } from '../../shared/wire/protocol.ts';
 import type { Cancel, Clock } from '../clock.ts';
 
@@ -39,6 +39,9 @@ export class Presence {
   readonly #devices = new Map<string, Device>();
   readonly #devicesOfSeat = new Map<SeatId, Set<Device>>();
   readonly #counted: Set<SeatId>;
+  readonly #leftAt = new Map<SeatId, EpochMs>();
+  /** Of whom was here before nothing is known. */
+  readonly #watchedSince: EpochMs;
   readonly #leaving = new Map<SeatId | 'host', Cancel>();
   #hosts = 0;
   #hostPresent = true;
@@ -48,6 +51,7 @@ export class Presence {
     this.#clock = clock;
     this.#graces = graces;
     this.#watch = watch;
+    this.#watchedSince = clock.now();
     this.#counted = new Set(seats);
     for (const seat of seats) this.#letGo(seat);
     this.#letHostGo();
@@ -67,6 +71,14 @@ export class Presence {
 
   seatIsConnected(seat: SeatId): boolean {
     return this.#devicesOfSeat.has(seat);
+  }
+
+  /** Since when nobody is there, as far as this watch knows; `cameEver` too for whoever may have been here before it. */
+  whereabouts(seat: SeatId, takenAt: EpochMs) {
+    const here = this.#devicesOfSeat.has(seat);
+    const leftAt = this.#leftAt.get(seat);
+    const since = leftAt ?? epochMs(Math.max(takenAt, this.#watchedSince));
+    return { here, since, cameEver: leftAt !== undefined || takenAt < this.#watchedSince };
   }
 
   connectedSeats(): IterableIterator<SeatId> {
@@ -112,6 +124,7 @@ export class Presence {
       others?.delete(device);
       if (others?.size === 0) {
         this.#devicesOfSeat.delete(bearer.seat);
+        this.#leftAt.set(bearer.seat, this.#clock.now());
         this.#letGo(bearer.seat);
       }
     }

@@ -1,4 +1,4 @@
-import { type DurationMs, durationMs, later } from '../../core/units.ts';
+import { type DurationMs, durationMs, type EpochMs, later } from '../../core/units.ts';
 import type { AskingScreen } from '../../shared/wire/protocol.ts';
 import type { Chance } from '../chance.ts';
 import type { Cancel, Clock } from '../clock.ts';
@@ -6,10 +6,13 @@ import type { Cancel, Clock } from '../clock.ts';
 interface Asking extends AskingScreen {
   readonly keyHash: string;
   readonly forget: Cancel;
+  askedAt: EpochMs;
 }
 
 /** How long a screen may wait for the host to walk over and look. */
 const patience: DurationMs = durationMs(10 * 60_000);
+/** A screen asks again every three seconds, or ten when it was refused: one that does not has gone. */
+const silentFor = 15_000;
 /** A number is read across a room, so there are never many. */
 const mostAsking = 5;
 /** The longest refused ones are forgotten beyond this, so that nobody can fill the memory. */
@@ -35,19 +38,32 @@ export class ScreensAtDoor {
     return [...this.#asking.values()].map(({ id, number }) => ({ id, number }));
   }
 
-  /** The same screen asking again keeps its number. Undefined when too many ask already. */
+  /**
+   * The same screen asking again keeps its number; a new one may take the place of one that does not ask any more.
+   * Undefined when too many ask already, or when `mayAsk` says that this is one too many from there.
+   */
   ask(
     keyHash: string,
     { id: newId, number: draw }: Pick<Chance, 'id' | 'number'>,
+    mayAsk: () => boolean = () => true,
   ): AskingScreen | 'refused' | undefined {
     if (this.#refused.has(keyHash)) return 'refused';
     const known = [...this.#asking.values()].find((screen) => screen.keyHash === keyHash);
-    if (known !== undefined) return { id: known.id, number: known.number };
-    if (this.#asking.size >= mostAsking) return undefined;
+    const now = this.#clock.now();
+    if (known !== undefined) {
+      known.askedAt = now;
+      return { id: known.id, number: known.number };
+    }
+    const silent = [...this.#asking.values()].find(({ askedAt }) => now - askedAt >= silentFor);
+    if ((this.#asking.size >= mostAsking && silent === undefined) || !mayAsk()) return undefined;
+    if (this.#asking.size >= mostAsking && silent !== undefined) {
+      silent.forget();
+      this.#asking.delete(silent.id);
+    }
     const id = newId();
     const number = this.#freeNumber(draw);
-    const forget = this.#clock.at(later(this.#clock.now(), patience), () => this.#forget(id));
-    this.#asking.set(id, { id, number, keyHash, forget });
+    const forget = this.#clock.at(later(now, patience), () => this.#forget(id));
+    this.#asking.set(id, { id, number, keyHash, forget, askedAt: now });
     this.#changed();
     return { id, number };
   }

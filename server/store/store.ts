@@ -228,7 +228,8 @@ export interface PhotoShelf {
 
 /** What the guests who are coming said of themselves, without names. */
 export interface SurveyShelf {
-  answer(tasting: TastingId, respondent: string, answers: SurveyAnswers): Promise<void>;
+  /** In place of what this respondent said before; beyond `most` in place of another one, drawn by lot. */
+  answer(tasting: TastingId, respondent: string, answers: SurveyAnswers, most: number): Promise<void>;
   count(tasting: TastingId): number;
   read(tasting: TastingId): SurveyAnswers[];
 }

@@ -5,14 +5,20 @@ import type { Writer } from './writer.ts';
 
 export function surveyShelf(db: Database, writer: Writer): SurveyShelf {
   const upsert = db.prepare<[string, string, string]>('INSERT OR REPLACE INTO surveys VALUES (?, ?, ?)');
+  const giveWay = db.prepare<[string, string, number]>(
+    'DELETE FROM surveys WHERE (tasting, respondent) IN' +
+      ' (SELECT tasting, respondent FROM surveys WHERE tasting = ? AND respondent <> ? ORDER BY random() LIMIT ?)',
+  );
   const count = db.prepare<[string], number>('SELECT count(*) FROM surveys WHERE tasting = ?').pluck();
   const all = db
     .prepare<[string], string>('SELECT answers FROM surveys WHERE tasting = ? ORDER BY respondent')
     .pluck();
   return {
-    answer: (tasting, respondent, answers) =>
+    answer: (tasting, respondent, answers, most) =>
       writer.write(() => {
         upsert.run(tasting, respondent, JSON.stringify(answers));
+        const surplus = (count.get(tasting) ?? 0) - most;
+        if (surplus > 0) giveWay.run(tasting, respondent, surplus);
       }),
     count: (tasting) => count.get(tasting) ?? 0,
     read: (tasting) => all.all(tasting).map((answers) => JSON.parse(answers) as SurveyAnswers),

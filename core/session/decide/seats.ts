@@ -3,7 +3,7 @@ import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts';
 import { type Decision, happened, rejected } from '../decision.ts';
 import { evolveAll } from '../evolve.ts';
-import { missedBy } from '../seating.ts';
+import { mayGiveWay, missedBy } from '../seating.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { weighRoom } from './pace.ts';
 
@@ -16,7 +16,12 @@ type SeatCommand = Extract<
 export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment): Decision {
   if (session.doors === 'closed') return rejected('doors-closed');
   if (session.seats[ask.seat] !== undefined) return rejected('nothing-to-do');
-  return happened({
+  const { inPlaceOf } = ask;
+  const leaving = inPlaceOf === undefined ? undefined : session.seats[inPlaceOf];
+  if (inPlaceOf !== undefined && (leaving === undefined || !mayGiveWay(session, leaving)))
+    return rejected('table-full');
+  const gaveWay = leaving === undefined ? [] : [{ type: 'SeatGaveWay', seat: leaving.id } as const];
+  return happened(...gaveWay, {
     type: 'SeatTaken',
     seat: {
       id: ask.seat,
@@ -25,7 +30,7 @@ export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment):
       remote: ask.remote,
       presence: session.doors === 'ask' ? 'waiting' : 'seated',
       groundRulesAccepted: false,
-      row: Object.keys(session.seats).length,
+      row: leaving?.row ?? Object.keys(session.seats).length,
       kit: [],
       takenAt: now,
       missed: missedBy(session),

@@ -69,7 +69,7 @@ describe('a file of an earlier version', () => {
       expect(store.notebooks.read(tasting, seatId('seat-1')).sharings).toEqual([
         { pour: pourId('ash'), sharing: 'shared' },
       ]);
-      await store.surveys.answer(tasting, 'respondent', {});
+      await store.surveys.answer(tasting, 'respondent', {}, 400);
       await store.documents.save(tasting, 'pouring', {}, 0);
       await store.close();
       const fresh = join(folder, 'fresh.sqlite');

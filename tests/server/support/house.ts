@@ -111,16 +111,7 @@ export class House {
   }
 
   takeSeat(code: string, wanted: Record<string, unknown> = {}): Promise<Answer<TakenSeat>> {
-    const body = {
-      id: newId(),
-      code,
-      key: aKey(),
-      name: 'Noor',
-      leftHanded: false,
-      remote: false,
-      ...wanted,
-    };
-    return this.ask<TakenSeat>('POST', '/api/seats', { body });
+    return this.ask<TakenSeat>('POST', '/api/seats', { body: newSeat(code, wanted) });
   }
 
   async guest(made: { tasting: TastingId; code: string }, name = 'Noor', key = aKey()): Promise<Guest> {
@@ -141,6 +132,17 @@ export class House {
     return { made, host, noor, tomas };
   }
 }
+
+/** What a page asks for a new guest. */
+export const newSeat = (code: string, wanted: Record<string, unknown> = {}) => ({
+  id: newId(),
+  code,
+  key: aKey(),
+  name: 'Noor',
+  leftHanded: false,
+  remote: false,
+  ...wanted,
+});
 
 let keys = 0;
 export function aKey(): string {
