@@ -1,9 +1,9 @@
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { memoryStore } from '../../server/store/sqlite.ts';
 import type { Store } from '../../server/store/store.ts';
 import type { CreatedTasting, CrowdView } from '../../shared/wire/http.ts';
 import type { Refusal } from '../../shared/wire/protocol.ts';
+import { memoryStore } from '../support/memory-store.ts';
 import { credentials } from './support/device.ts';
 import { aKey, House, newSeat } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';

@@ -22,15 +22,17 @@ function formOf(cell: string): Meaning | 'bare-number' | 'words' | 'nothing' {
   if (new RegExp(`^${number}\\s*(?:ml|cl|l|ltr|lit(?:er|re)s?|(?:fl\\.? ?)?oz)\\.?$`, 'i').test(text))
     return 'bottle';
   if (/^(1[789]|20)\d{2}$/.test(text)) return 'vintage';
-  if (
-    /\d/.test(text) &&
-    /^[^\p{L}]*([A-Z]{3})?[^\p{L}]*$/u.test(text) &&
-    (currencyIn(text) !== undefined || /\$/.test(text))
-  )
+  if (/\d/.test(text) && hasOnlyACode(text) && (currencyIn(text) !== undefined || /\$/.test(text)))
     return 'price';
   const read = numberAtStart(text);
   if (read === undefined || read.rest !== '') return 'words';
   return /[.,]\d/.test(text) && read.value >= 20 && read.value <= 96 ? 'strength' : 'bare-number';
+}
+
+/** No letters but for the three of one currency, wherever they stand. */
+function hasOnlyACode(text: string): boolean {
+  const [first, ...others] = text.match(/\p{L}+/gu) ?? [];
+  return first === undefined || (others.length === 0 && /^[A-Z]{3}$/.test(first));
 }
 
 const wordsInOrder: readonly Meaning[] = ['name', 'producer', 'region', 'style'];

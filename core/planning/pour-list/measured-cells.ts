@@ -117,10 +117,7 @@ export function volumeCell(
 ): CellReading {
   if (saysNothing(cell)) return empty;
   const most = of === 'bottle' ? 20_000 : 500;
-  const inLitres =
-    /[^\dcm]\s*l(tr|iter|itre)?\.?$/i.test(cell) ||
-    /\d\s*l(tr|iter|itre)?\.?$/i.test(cell) ||
-    heading === 'l';
+  const inLitres = /[^cm]l(tr|iter|itre)?\.?$/i.test(cell) || heading === 'l';
   const read = numberAtStart(cell, !inLitres);
   if (read === undefined) return problem({ code: 'not-a-number' });
   const own = volumeUnits.find(([form]) => form.test(read.rest))?.[1];

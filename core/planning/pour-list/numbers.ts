@@ -10,7 +10,8 @@ export function numberAtStart(
   cell: string,
   grouped = false,
 ): { readonly value: number; readonly rest: string } | undefined {
-  const match = /^\s*[~≈]?\s*([+-]?(?:\d[\d\s\u00a0\u2007\u2009\u202f'.,]*\d|\d))(.*)$/su.exec(cell);
+  // Without the blanks before it, for two runs of blanks that may both be empty are tried in every division.
+  const match = /^[~≈]?\s*([+-]?(?:\d[\d\s\u00a0\u2007\u2009\u202f'.,]*\d|\d))(.*)$/su.exec(cell.trimStart());
   if (match === null) return undefined;
   const [, digits = '', rest = ''] = match;
   const value = numberOf(digits.replace(blanks, ''), grouped);
