@@ -74,7 +74,6 @@ describe('an evening in the browser', () => {
     const square = host.person.page.getByRole('img', { name: /code/ });
     const address = await readQr(square);
     expect(address).toMatch(new RegExp(`^${premises.room.origin}/j/[0-9A-Z]{33}(?:[0-9A-Z]{3})?$`));
-    // What is typed stands first; the rest is the link's own key.
     code = address?.split('/j/')[1]?.slice(0, -27) ?? '';
 
     berit = await Guest.arrives(premises.browser, 'Berit');
