@@ -42,11 +42,11 @@ function Followed({ stored, app, children }: FollowedProps) {
   const key = app.keys.keyFor(stored.tasting) ?? '';
   const evening = useMemo((): EveningContext => {
     const follower = followAsHost({ tasting: stored.tasting, key, newId: () => commandId(nanoid()) });
-    const asking = createCommandsUnderWay({
-      send: follower.ask,
+    const commands = createCommandsUnderWay({
+      send: follower.send,
       onRefusal: (code) => app.status.say(code === 'no-answer' ? words.noAnswerToAsk : sentenceFor(code)),
     });
-    return { app, stored, follower, asking };
+    return { app, stored, follower, commands };
   }, [app, stored, key]);
   useEffect(() => {
     const stop = watchForWake(evening.follower.wake);

@@ -51,7 +51,7 @@ export interface RehearsalReport {
   readonly advice: readonly Advice[];
 }
 
-export interface RehearsalAsk {
+export interface RehearsalTask {
   readonly plan: Plan;
   readonly evenings: number;
   /** Seconds from the opening of the doors by which the host would like to be done. */
@@ -96,7 +96,7 @@ function withoutLastPour(plan: Plan): Plan | undefined {
  * them. The same random numbers give the same report.
  */
 export function* rehearse(
-  { plan, evenings, wished, habits = noHabits }: RehearsalAsk,
+  { plan, evenings, wished, habits = noHabits }: RehearsalTask,
   random: Random,
 ): Generator<number, RehearsalReport> {
   const guests = plan.guests + plan.remoteGuests;

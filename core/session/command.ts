@@ -98,7 +98,7 @@ export interface Moment {
   readonly overtimeWaits?: boolean;
 }
 
-export type RejectionCode =
+export type SessionRefusalCode =
   | 'moved-on'
   | 'not-open'
   | 'already-open'

@@ -1,10 +1,10 @@
-import type { RejectionCode } from './command.ts';
+import type { SessionRefusalCode } from './command.ts';
 import type { SessionEvent } from './event.ts';
 
 /** What came of a command: what happened, or why nothing did. */
 export type Decision =
   | { readonly ok: true; readonly events: readonly SessionEvent[] }
-  | { readonly ok: false; readonly code: RejectionCode };
+  | { readonly ok: false; readonly code: SessionRefusalCode };
 
 export const happened = (...events: readonly SessionEvent[]): Decision => ({ ok: true, events });
-export const rejected = (code: RejectionCode): Decision => ({ ok: false, code });
+export const rejected = (code: SessionRefusalCode): Decision => ({ ok: false, code });

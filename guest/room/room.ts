@@ -7,7 +7,7 @@ import { watchForWake } from '../../shared/follower/wake-watch.ts';
 import { type KeptSeat, keepSeat } from '../../shared/seats/kept-seats.ts';
 import { newCommandId } from '../../shared/seats/new-id.ts';
 import { createStatus, type Status } from '../../shared/ui/status.ts';
-import type { GuestAsk } from '../../shared/wire/commands.ts';
+import type { SentGuestCommand } from '../../shared/wire/commands.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { keepsThings, noteKeep, sitTab } from '../page/device-storage.ts';
@@ -32,7 +32,7 @@ export interface Room {
   readonly status: Status;
   readonly page: Signal<Page>;
   /** Asks, and says in a sentence why not. @returns whether it was done */
-  ask(ask: GuestAsk): Promise<boolean>;
+  ask(ask: SentGuestCommand): Promise<boolean>;
   share(pour: PourId, sharing: Sharing): Promise<boolean>;
   readCautions(): void;
   close(): void;
@@ -90,7 +90,7 @@ export function openRoom(pass: KeptSeat): Room {
     status,
     page,
     async ask(ask) {
-      const answer = await follower.ask(ask);
+      const answer = await follower.send(ask);
       // The room has gone on, or it is so already: nothing that a person has to do.
       if (answer.ok || answer.code === 'moved-on' || answer.code === 'nothing-to-do') return answer.ok;
       status.say(refusalSentence(answer.code));

@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { After } from '../../shared/follower/timer.ts';
 import { type HttpAnswer, passesByItself } from '../../shared/wire/answer.ts';
-import type { AskedScreen } from '../../shared/wire/http.ts';
+import type { ScreenAnswer } from '../../shared/wire/http.ts';
 import type { TastingId } from '../../shared/wire/views.ts';
 
 /** What a screen that was let in shows, and where guests come in. */
@@ -20,16 +20,16 @@ export type Pairing =
   /** Nothing more is asked until a person does something. */
   | { readonly at: 'refused'; readonly code: string };
 
-export type AskToShow = (ask: {
+export type RequestScreen = (ask: {
   readonly code: string;
   readonly key: string;
-}) => Promise<HttpAnswer<AskedScreen>>;
+}) => Promise<HttpAnswer<ScreenAnswer>>;
 
 export interface PairingOptions {
   readonly code: string;
   /** Made on this screen, so that asking again is harmless. */
   readonly key: string;
-  readonly ask: AskToShow;
+  readonly ask: RequestScreen;
   readonly after: After;
 }
 

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { after } from '../../shared/follower/timer.ts';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
-import type { AskedScreen } from '../../shared/wire/http.ts';
+import type { ScreenAnswer } from '../../shared/wire/http.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
 import { CodePage } from './code-page.tsx';
 import { words } from './language.ts';
@@ -68,7 +68,7 @@ function Paired({ code, onWrongCode, onDark }: PairedProps) {
       createPairing({
         code,
         key: keyFor(code),
-        ask: (body) => requestServer<AskedScreen>('/api/screens', { body }),
+        ask: (body) => requestServer<ScreenAnswer>('/api/screens', { body }),
         after,
       }),
     [code],

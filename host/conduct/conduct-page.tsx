@@ -27,22 +27,22 @@ interface ConductPageProps {
 
 /** The conducting page: the evening, what the room does now, the table, and the big button under the thumb. */
 export function ConductPage({ evening, view, order }: ConductPageProps) {
-  const { follower, asking, app } = evening;
+  const { follower, commands, app } = evening;
   const drawer = useSignal<Drawer | null>(null);
   const actions = useMemo(
     () =>
       createHostActions({
-        asking,
+        commands,
         status: app.status,
         onFinish: () => {
           drawer.value = { shows: 'finish' };
         },
       }),
-    [asking, app, drawer],
+    [commands, app, drawer],
   );
   const cue = order.find(({ id }) => id === view.cue);
   const step = primaryAction(view, cue);
-  const waiting = asking.waiting.value;
+  const waiting = commands.waiting.value;
   const settling = useSettling(view.cue);
   const table = tableOf(view.seats, follower.presence.value);
   const name = cue === undefined ? '' : nameOf(cue, view.pours);

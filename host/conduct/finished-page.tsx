@@ -12,7 +12,7 @@ interface FinishedPageProps {
 }
 
 /** After the evening; a host who finished by mistake goes on from here. */
-export function FinishedPage({ evening: { asking, stored }, view }: FinishedPageProps) {
+export function FinishedPage({ evening: { commands, stored }, view }: FinishedPageProps) {
   const tasted = view.pours.filter((pour) => pour.reached && !pour.dropped).length;
   return (
     <main class="page page-narrow stack">
@@ -31,7 +31,10 @@ export function FinishedPage({ evening: { asking, stored }, view }: FinishedPage
       </Notice>
       <p class="soft small">{words.finished.reopenHint}</p>
       <div class="thumb-bar">
-        <Button busy={asking.waiting.value.has('Reopen')} onPress={() => void asking.ask({ type: 'Reopen' })}>
+        <Button
+          busy={commands.waiting.value.has('Reopen')}
+          onPress={() => void commands.send({ type: 'Reopen' })}
+        >
           {words.finished.reopen}
         </Button>
         <a class="button" href={hrefOf({ page: 'home' })}>

@@ -1,25 +1,25 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FailureCode } from '../../shared/wire/answer.ts';
-import type { HostAsk } from '../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../shared/wire/commands.ts';
 
 /** What the room answers to; the follower, or a stand-in. */
-type AskRoom = (
-  ask: HostAsk,
+type SendCommand = (
+  command: SentHostCommand,
 ) => Promise<{ readonly ok: true } | { readonly ok: false; readonly code: FailureCode }>;
 
 export interface CommandsUnderWay {
-  /** Kinds of asks that wait for their answer: their buttons take no second press meanwhile. */
-  readonly waiting: ReadonlySignal<ReadonlySet<HostAsk['type']>>;
-  /** Answers whether it was done. The same ask is not sent again while it waits. */
-  ask(ask: HostAsk): Promise<boolean>;
+  /** Kinds of commands that wait for their answer: their buttons take no second press meanwhile. */
+  readonly waiting: ReadonlySignal<ReadonlySet<SentHostCommand['type']>>;
+  /** Answers whether it was done. The same command is not sent again while it waits. */
+  send(command: SentHostCommand): Promise<boolean>;
 }
 
 interface CommandsUnderWayOptions {
-  readonly send: AskRoom;
+  readonly send: SendCommand;
   /** Told of every refusal, but for `moved-on`: another device or the clock was faster, and the screen shows it. */
   readonly onRefusal: (code: FailureCode) => void;
   /**
-   * Ms that an ask counts as waiting at least. A nervous thumb taps twice within a third of a second; the room has
+   * Ms that a command counts as waiting at least. A nervous thumb taps twice within a third of a second; the room has
    * often moved by then, so that the second tap would name the next cue and skip it.
    */
   readonly settle?: number;
@@ -29,8 +29,8 @@ interface CommandsUnderWayOptions {
 export const settleMs = 450;
 
 /** A second step within a moment is a thumb that has tapped twice, though by then it leaves another cue. */
-const sameAs = (ask: HostAsk): string =>
-  ask.type === 'Advance' || ask.type === 'GoBack' ? ask.type : JSON.stringify(ask);
+const sameAs = (command: SentHostCommand): string =>
+  command.type === 'Advance' || command.type === 'GoBack' ? command.type : JSON.stringify(command);
 
 const realPause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -40,20 +40,20 @@ export function createCommandsUnderWay({
   settle = settleMs,
   pause = realPause,
 }: CommandsUnderWayOptions): CommandsUnderWay {
-  const waiting = signal<ReadonlySet<HostAsk['type']>>(new Set());
-  const sent = new Map<string, HostAsk['type']>();
+  const waiting = signal<ReadonlySet<SentHostCommand['type']>>(new Set());
+  const sent = new Map<string, SentHostCommand['type']>();
   const show = (): void => {
     waiting.value = new Set(sent.values());
   };
   return {
     waiting,
-    async ask(ask) {
-      const what = sameAs(ask);
+    async send(command) {
+      const what = sameAs(command);
       if (sent.has(what)) return false;
-      sent.set(what, ask.type);
+      sent.set(what, command.type);
       show();
       const settled = pause(settle);
-      const answer = await send(ask);
+      const answer = await send(command);
       void settled.then(() => {
         sent.delete(what);
         show();

@@ -8,5 +8,5 @@ export interface EveningContext {
   readonly app: AppContext;
   readonly stored: StoredPlan;
   readonly follower: HostFollower;
-  readonly asking: CommandsUnderWay;
+  readonly commands: CommandsUnderWay;
 }

@@ -1,6 +1,6 @@
 import { Button } from '../../shared/ui/button.tsx';
 import type { HttpAnswer } from '../../shared/wire/answer.ts';
-import type { AskingScreen } from '../../shared/wire/protocol.ts';
+import type { WaitingScreen } from '../../shared/wire/protocol.ts';
 import { sentenceFor, words } from '../language.ts';
 import type { EveningContext } from './evening-context.ts';
 import { guestAddresses } from './guest-addresses.ts';
@@ -45,7 +45,7 @@ export function RoomScreens({ evening: { stored, follower, app } }: { readonly e
 }
 
 interface AsksProps {
-  readonly screen: AskingScreen;
+  readonly screen: WaitingScreen;
   readonly onAnswer: (admit: boolean) => void;
 }
 

@@ -39,7 +39,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
     if (next === undefined) return;
     const id = commandId(nanoid());
     waiting.value = [...waiting.value, { id, ...next }];
-    const answer = await follower.askAboutPouring(id, { type: 'TickGlasses', ...next });
+    const answer = await follower.sendPouringCommand(id, { type: 'TickGlasses', ...next });
     waiting.value = waiting.value.filter((each) => each.id !== id);
     if (!answer.ok) return app.status.say(sentenceFor(answer.code));
     done.value = [...done.value.slice(-19), { id, said: sayOf(columns, levels, next) }];
@@ -48,7 +48,10 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
     const last = done.value.at(-1);
     if (last === undefined) return;
     done.value = done.value.slice(0, -1);
-    const answer = await follower.askAboutPouring(commandId(nanoid()), { type: 'UndoTick', tick: last.id });
+    const answer = await follower.sendPouringCommand(commandId(nanoid()), {
+      type: 'UndoTick',
+      tick: last.id,
+    });
     if (answer.ok) app.status.say(words.undone);
     else app.status.say(answer.code === 'nothing-to-do' ? words.tooLate : sentenceFor(answer.code));
     if (!answer.ok && answer.code !== 'nothing-to-do') done.value = [...done.value, last];

@@ -108,7 +108,7 @@ function Errands({ tasting }: { readonly tasting: TastingId }) {
 
 /** The one thing to do next, at the thumb's side. */
 function DoorsThumb({ evening }: { readonly evening: EveningContext }) {
-  const { stored, follower, asking } = evening;
+  const { stored, follower, commands } = evening;
   const view = follower.view.value;
   if (view !== null) {
     return (
@@ -143,11 +143,11 @@ function DoorsThumb({ evening }: { readonly evening: EveningContext }) {
       </footer>
     );
   }
-  const busy = asking.waiting.value.has('OpenDoors');
+  const busy = commands.waiting.value.has('OpenDoors');
   return (
     <footer class="doors-thumb">
       <p>{words.doors.notOpen}</p>
-      <Button kind="primary" size="big" busy={busy} onPress={() => void asking.ask({ type: 'OpenDoors' })}>
+      <Button kind="primary" size="big" busy={busy} onPress={() => void commands.send({ type: 'OpenDoors' })}>
         {busy ? words.doors.opening : words.doors.open}
       </Button>
     </footer>

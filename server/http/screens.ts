@@ -1,7 +1,7 @@
 import { Router } from 'express';
 import { z } from 'zod';
 import { durationMs, later } from '../../core/units.ts';
-import type { AskedScreen } from '../../shared/wire/http.ts';
+import type { ScreenAnswer } from '../../shared/wire/http.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';
 import { hashOf } from '../access/keys.ts';
@@ -38,7 +38,7 @@ export function screenRoutes(
     if (known !== undefined) {
       if (known.role !== 'screen' || known.tasting !== tasting) throw new Refused('wrong-key');
       const linkCode = code + keyring.passOf(tasting);
-      const answer: AskedScreen = { tasting, admitted: true, code, linkCode, guestOrigins: guestOrigins() };
+      const answer: ScreenAnswer = { tasting, admitted: true, code, linkCode, guestOrigins: guestOrigins() };
       response.json(answer);
       return;
     }
@@ -46,7 +46,7 @@ export function screenRoutes(
     const asking = conductors.of(tasting)?.screens.ask(hashOf(key), chance, mayAsk);
     if (asking === undefined) throw new Refused('table-full');
     if (asking === 'refused') throw new Refused('wrong-key');
-    response.status(202).json({ tasting, admitted: false, number: asking.number } satisfies AskedScreen);
+    response.status(202).json({ tasting, admitted: false, number: asking.number } satisfies ScreenAnswer);
   });
 
   router.post('/tastings/:tasting/screens/:screen', async (request, response) => {

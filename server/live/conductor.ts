@@ -5,10 +5,10 @@ import type { SessionEvent } from '../../core/session/event.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
 import { between, durationMs, later } from '../../core/units.ts';
-import type { HostAsk } from '../../shared/wire/commands.ts';
+import type { SentGuestCommand, SentHostCommand } from '../../shared/wire/commands.ts';
 import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
-import type { PouringAsk } from '../../shared/wire/pouring.ts';
-import type { Ack, NoteAck, Refusal } from '../../shared/wire/protocol.ts';
+import type { PouringCommand } from '../../shared/wire/pouring.ts';
+import type { CommandAnswer, NoteAnswer, Refusal } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
@@ -96,7 +96,7 @@ export class Conductor {
     return this.presence.empty && !this.#queue.busy && !this.#deadlines.pending;
   }
 
-  askAsHost(id: CommandId, ask: HostAsk): Promise<Ack> {
+  askAsHost(id: CommandId, ask: SentHostCommand): Promise<CommandAnswer> {
     return this.#queue.addFirst(() => {
       const whole = this.#withPlan(ask);
       return whole === undefined
@@ -105,12 +105,12 @@ export class Conductor {
     });
   }
 
-  askAboutPouring(id: CommandId, ask: PouringAsk): Promise<Ack> {
+  sendPouringCommand(id: CommandId, ask: PouringCommand): Promise<CommandAnswer> {
     return this.#queue.addFirst(() => this.pouring.carryOut(id, ask));
   }
 
   /** The id of a command is the sender's own: one seat cannot answer for another by using its id. */
-  askAsGuest(seat: SeatId, id: CommandId, ask: Extract<Command, { by: 'guest' }>['ask']): Promise<Ack> {
+  askAsGuest(seat: SeatId, id: CommandId, ask: SentGuestCommand): Promise<CommandAnswer> {
     return this.#queue.add(() => this.#carryOut({ by: 'guest', seat, ask }, commandId(`${seat}/${id}`)));
   }
 
@@ -132,19 +132,20 @@ export class Conductor {
       const chair = this.#chair();
       if (chair === 'full') return refusal('table-full');
       const whole = chair === 'free' ? ask : { ...ask, ...chair };
-      const ack = await this.#carryOut({ by: 'newcomer', ask: whole }, commandId(`${ask.seat}/${id}`), key);
+      const own = commandId(`${ask.seat}/${id}`);
+      const answer = await this.#carryOut({ by: 'newcomer', ask: whole }, own, key);
       // Should the server fall in between, that key opens a seat that is not there any more.
-      if (ack.ok && chair !== 'free') await this.#endKeys(chair.inPlaceOf);
-      return ack.ok ? { ok: true, seat: ask.seat } : ack;
+      if (answer.ok && chair !== 'free') await this.#endKeys(chair.inPlaceOf);
+      return answer.ok ? { ok: true, seat: ask.seat } : answer;
     });
   }
 
-  saveNote(seat: SeatId, save: NoteSave, from?: LiveSocket): Promise<NoteAck> {
+  saveNote(seat: SeatId, save: NoteSave, from?: LiveSocket): Promise<NoteAnswer> {
     return this.#queue.add(async () => this.#told(seat, from, await this.#desk.save(seat, save)), seat);
   }
 
   /** All devices of the seat are told what is shared before this is answered, the one that asked too. */
-  shareNotes(seat: SeatId, share: NoteShare): Promise<Ack> {
+  shareNotes(seat: SeatId, share: NoteShare): Promise<CommandAnswer> {
     return this.#queue.add(
       async () => this.#told(seat, undefined, await this.#desk.share(seat, share)),
       seat,
@@ -177,7 +178,7 @@ export class Conductor {
     this.publisher.stop();
   }
 
-  async #carryOut(command: Command, id?: CommandId, key?: KeyRow): Promise<Ack> {
+  async #carryOut(command: Command, id?: CommandId, key?: KeyRow): Promise<CommandAnswer> {
     const { store, tasting } = this.#parts;
     const known = id === undefined ? undefined : store.sessions.answerTo(tasting, id);
     if (known !== undefined) return known;
@@ -185,14 +186,14 @@ export class Conductor {
     const remembered = id !== undefined && (decision.ok || command.by !== 'newcomer');
     const events = decision.ok ? decision.events : [];
     const version = this.#version + events.length;
-    const ack: Ack = decision.ok ? { ok: true, version } : refusal(decision.code);
-    if (events.length === 0 && !remembered) return ack;
+    const answer: CommandAnswer = decision.ok ? { ok: true, version } : refusal(decision.code);
+    if (events.length === 0 && !remembered) return answer;
     const kept = await this.#keep(() =>
       store.sessions.append({
         tasting,
         expected: this.#version,
         events,
-        ...(remembered ? { answered: { command: id, ack } } : {}),
+        ...(remembered ? { answered: { command: id, answer } } : {}),
         ...(key === undefined ? {} : { key }),
       }),
     );
@@ -203,7 +204,7 @@ export class Conductor {
       this.#deadlines.arm(this.#session);
       this.#tell(() => this.publisher.changed(this.standing, events, command.by === 'host'));
     }
-    return ack;
+    return answer;
   }
 
   /** The guest's other devices follow, and the board if it is open. */
@@ -248,7 +249,7 @@ export class Conductor {
     };
   }
 
-  #withPlan(ask: HostAsk): HostCommand | undefined {
+  #withPlan(ask: SentHostCommand): HostCommand | undefined {
     if (ask.type !== 'OpenDoors') return ask;
     const plan = this.#parts.store.tastings.find(this.tasting)?.plan;
     return plan && { type: 'OpenDoors', plan, habits: habitsOfHouse(this.#parts.store) };
@@ -270,8 +271,8 @@ export class Conductor {
   async #onClock(ask: ClockCommand): Promise<void> {
     const { clock, log } = this.#parts;
     try {
-      const ack = await this.#queue.addFirst(() => this.#carryOut({ by: 'clock', ask }));
-      if (ack.ok || ack.code !== 'not-stored') return;
+      const answer = await this.#queue.addFirst(() => this.#carryOut({ by: 'clock', ask }));
+      if (answer.ok || answer.code !== 'not-stored') return;
       clock.at(later(clock.now(), askAgainAfter), () => this.#deadlines.armAgain(this.#session));
     } catch (error) {
       log.error({ tasting: this.tasting, reason: reasonOf(error) }, 'the clock could not be served');

@@ -1,7 +1,7 @@
 import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
 import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
-import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import { refusal } from '../refusal.ts';
 import type { Store, StoredEntry } from '../store/store.ts';
@@ -44,7 +44,7 @@ export class NoteDesk {
     this.#parts = parts;
   }
 
-  async save(seat: SeatId, save: NoteSave): Promise<NoteOutcome<NoteAck>> {
+  async save(seat: SeatId, save: NoteSave): Promise<NoteOutcome<NoteAnswer>> {
     const { store, tasting, clock, standing, keep } = this.#parts;
     const known = store.notebooks.answerTo(tasting, seat, save.id);
     if (known !== undefined) return { answer: this.#answeredBefore(seat, save, known) };
@@ -55,16 +55,16 @@ export class NoteDesk {
     const entry = written(stored, save, isSealed(session, save.pour), clock.now());
     if (entry === 'too-long') return { answer: refusal('too-long') };
     const { revision, value, savedAt } = entry;
-    const ack: NoteAck = { ok: true, revision, value, savedAt };
-    const answered = { command: save.id, ack };
+    const answer: NoteAnswer = { ok: true, revision, value, savedAt };
+    const answered = { command: save.id, answer };
     const kept = await keep(() => store.notebooks.save({ tasting, seat, entry, answered }));
     if (!kept) return { answer: refusal('not-stored') };
     return entry === stored
-      ? { answer: ack }
-      : { answer: ack, changed: { entry, onBoard: isOpen(session, save.pour), withdrawn: false } };
+      ? { answer }
+      : { answer, changed: { entry, onBoard: isOpen(session, save.pour), withdrawn: false } };
   }
 
-  async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<Ack>> {
+  async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<CommandAnswer>> {
     const { store, tasting, standing, keep } = this.#parts;
     const known = store.notebooks.answerTo(tasting, seat, share.id);
     if (known !== undefined) return { answer: 'revision' in known ? refusal('malformed') : known };
@@ -72,11 +72,11 @@ export class NoteDesk {
     const { pour, sharing } = share;
     const refused = mayWrite(session, seat, pour);
     if (refused !== undefined) return { answer: refusal(refused) };
-    const ack: Ack = { ok: true, version };
-    const answered = { command: share.id, ack };
+    const answer: CommandAnswer = { ok: true, version };
+    const answered = { command: share.id, answer };
     const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, sharing, answered }));
     if (!kept) return { answer: refusal('not-stored') };
-    return { answer: ack, changed: { onBoard: isOpen(session, pour), withdrawn: sharing !== 'shared' } };
+    return { answer, changed: { onBoard: isOpen(session, pour), withdrawn: sharing !== 'shared' } };
   }
 
   /**
@@ -86,8 +86,8 @@ export class NoteDesk {
   #answeredBefore(
     seat: SeatId,
     { pour, field }: NoteSave,
-    known: Ack | { readonly revision: number },
-  ): NoteAck {
+    known: CommandAnswer | { readonly revision: number },
+  ): NoteAnswer {
     if (!('revision' in known)) return known.ok ? refusal('malformed') : known;
     const { store, tasting } = this.#parts;
     const entry = store.notebooks.find(tasting, seat, pour, field);

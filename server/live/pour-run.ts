@@ -6,8 +6,8 @@ import {
   ticked,
   undone,
 } from '../../core/planning/serving/pouring.ts';
-import type { PouringAsk, PouringView } from '../../shared/wire/pouring.ts';
-import type { Ack, RefusalCode } from '../../shared/wire/protocol.ts';
+import type { PouringCommand, PouringView } from '../../shared/wire/pouring.ts';
+import type { CommandAnswer, RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type Store, StoreFailure } from '../store/store.ts';
@@ -38,7 +38,7 @@ export class PourRun {
   }
 
   /** To be called from the session's queue only: nothing may write between its reading and its writing. */
-  async carryOut(id: CommandId, ask: PouringAsk): Promise<Ack> {
+  async carryOut(id: CommandId, ask: PouringCommand): Promise<CommandAnswer> {
     const { tasting, io } = this.#parts;
     const now = this.#read();
     const next = this.#after(now.pouring, id, ask);
@@ -60,7 +60,7 @@ export class PourRun {
     return { version: revision, levels: levelsOf(pouring) };
   }
 
-  #after(pouring: Pouring, id: CommandId, ask: PouringAsk): Pouring | RefusalCode {
+  #after(pouring: Pouring, id: CommandId, ask: PouringCommand): Pouring | RefusalCode {
     switch (ask.type) {
       case 'TickGlasses': {
         const planned = this.#parts.store.tastings.find(this.#parts.tasting)?.plan.pours ?? [];

@@ -1,6 +1,6 @@
 import type { SeatId } from '../../core/ids.ts';
 import { type DurationMs, type EpochMs, epochMs, later } from '../../core/units.ts';
-import type { PresenceView, ProbeAsk } from '../../shared/wire/protocol.ts';
+import type { PresenceView, ProbeRequest } from '../../shared/wire/protocol.ts';
 import type { Cancel, Clock } from '../clock.ts';
 
 export type Bearer =
@@ -131,7 +131,7 @@ export class Presence {
     this.#watch.shown();
   }
 
-  measured(id: string, { roundTrip, reach }: ProbeAsk): void {
+  measured(id: string, { roundTrip, reach }: ProbeRequest): void {
     const device = this.#devices.get(id);
     if (device === undefined) return;
     // A page of before says nothing of its reach: half a round trip is the least that it can be.

@@ -3,9 +3,9 @@ import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/comma
 import { noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
 import { pouringEnvelopeSchema } from '../../shared/wire/pouring.ts';
 import type {
-  Ack,
   ClientToServer,
-  NoteAck,
+  CommandAnswer,
+  NoteAnswer,
   ProbeReply,
   Refusal,
   RefusalCode,
@@ -14,7 +14,7 @@ import { refusal } from '../refusal.ts';
 import type { Conductor } from './conductor.ts';
 import type { LiveSocket } from './rooms.ts';
 
-export type Answer = Ack | NoteAck | ProbeReply | Refusal;
+export type Answer = CommandAnswer | NoteAnswer | ProbeReply | Refusal;
 
 interface Request {
   readonly socket: LiveSocket;
@@ -37,7 +37,7 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       if (socket.data.bearer.role !== 'host') return refusal('wrong-role');
       const asked = pouringEnvelopeSchema.safeParse(payload);
       return asked.success
-        ? conductor.askAboutPouring(asked.data.id, asked.data.ask)
+        ? conductor.sendPouringCommand(asked.data.id, asked.data.ask)
         : notUnderstood(asked.error);
     },
     'guest:ask': ({ socket, conductor, payload }) => {

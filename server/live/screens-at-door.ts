@@ -1,9 +1,9 @@
 import { type DurationMs, durationMs, type EpochMs, later } from '../../core/units.ts';
-import type { AskingScreen } from '../../shared/wire/protocol.ts';
+import type { WaitingScreen } from '../../shared/wire/protocol.ts';
 import type { Chance } from '../chance.ts';
 import type { Cancel, Clock } from '../clock.ts';
 
-interface Asking extends AskingScreen {
+interface Asking extends WaitingScreen {
   readonly keyHash: string;
   readonly forget: Cancel;
   askedAt: EpochMs;
@@ -34,7 +34,7 @@ export class ScreensAtDoor {
     this.#changed = changed;
   }
 
-  get asking(): AskingScreen[] {
+  get asking(): WaitingScreen[] {
     return [...this.#asking.values()].map(({ id, number }) => ({ id, number }));
   }
 
@@ -46,7 +46,7 @@ export class ScreensAtDoor {
     keyHash: string,
     { id: newId, number: draw }: Pick<Chance, 'id' | 'number'>,
     mayAsk: () => boolean = () => true,
-  ): AskingScreen | 'refused' | undefined {
+  ): WaitingScreen | 'refused' | undefined {
     if (this.#refused.has(keyHash)) return 'refused';
     const known = [...this.#asking.values()].find((screen) => screen.keyHash === keyHash);
     const now = this.#clock.now();

@@ -2,7 +2,7 @@ import type { Database } from 'better-sqlite3';
 import { pourId, type SeatId, seatId, type TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
-import type { Ack } from '../../shared/wire/protocol.ts';
+import type { CommandAnswer } from '../../shared/wire/protocol.ts';
 import type { Forgettings } from './forgettings.ts';
 import type { Seals } from './seals/seals.ts';
 import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
@@ -159,13 +159,13 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       writer.write(() => {
         if (sharing === 'private') dropShare.run(tasting, seat, pour);
         else setShare.run(tasting, seat, pour, sharing);
-        answer.run(tasting, seat, said.command, JSON.stringify(said.ack));
+        answer.run(tasting, seat, said.command, JSON.stringify(said.answer));
       }),
     answerTo(tasting, seat, command) {
       const found = answered.get(tasting, seat, command);
       if (found === undefined) return undefined;
       const said: unknown = JSON.parse(found);
-      return typeof said === 'number' ? { revision: said } : (said as Ack);
+      return typeof said === 'number' ? { revision: said } : (said as CommandAnswer);
     },
     async forget(tasting, seat) {
       const aside = asides.all(tasting, seat, `${seat}+`).map(seatId);

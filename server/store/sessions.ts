@@ -1,6 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { SessionEvent } from '../../core/session/event.ts';
-import type { Ack } from '../../shared/wire/protocol.ts';
+import type { CommandAnswer } from '../../shared/wire/protocol.ts';
 import { type KeyRow, type SessionLog, StoreFailure } from './store.ts';
 import type { Writer } from './writer.ts';
 
@@ -31,12 +31,12 @@ export function sessionLog(db: Database, writer: Writer, addKey: (key: KeyRow) =
         events.forEach((event, index) => {
           insert.run(tasting, expected + index + 1, JSON.stringify(event));
         });
-        if (said !== undefined) answer.run(tasting, said.command, JSON.stringify(said.ack));
+        if (said !== undefined) answer.run(tasting, said.command, JSON.stringify(said.answer));
         if (key !== undefined) addKey(key);
       }),
     answerTo(tasting, command) {
       const found = answered.get(tasting, command);
-      return found === undefined ? undefined : (JSON.parse(found) as Ack);
+      return found === undefined ? undefined : (JSON.parse(found) as CommandAnswer);
     },
   };
 }

@@ -12,7 +12,7 @@ import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { CameBy, DeviceId } from '../../shared/wire/devices.ts';
-import type { Ack, NoteAck } from '../../shared/wire/protocol.ts';
+import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 
 /**
@@ -78,12 +78,12 @@ export interface SessionLog {
     readonly expected: number;
     readonly events: readonly SessionEvent[];
     /** Absent for what the conductor's own clock did. */
-    readonly answered?: { readonly command: CommandId; readonly ack: Ack };
+    readonly answered?: { readonly command: CommandId; readonly answer: CommandAnswer };
     /** Stored in the same commit, for a seat that was just taken. */
     readonly key?: KeyRow;
   }): Promise<void>;
   /** What a command was answered, after a restart too. */
-  answerTo(tasting: TastingId, command: CommandId): Ack | undefined;
+  answerTo(tasting: TastingId, command: CommandId): CommandAnswer | undefined;
 }
 
 export interface StoredEntry extends NoteEntry {
@@ -106,21 +106,21 @@ export interface Notebooks {
     readonly tasting: TastingId;
     readonly seat: SeatId;
     readonly entry: StoredEntry;
-    readonly answered: { readonly command: CommandId; readonly ack: NoteAck };
+    readonly answered: { readonly command: CommandId; readonly answer: NoteAnswer };
   }): Promise<void>;
   share(write: {
     readonly tasting: TastingId;
     readonly seat: SeatId;
     readonly pour: PourId;
     readonly sharing: Sharing;
-    readonly answered: { readonly command: CommandId; readonly ack: Ack };
+    readonly answered: { readonly command: CommandId; readonly answer: CommandAnswer };
   }): Promise<void>;
   /** Of a note only the revision it was given: its words stand in one place. */
   answerTo(
     tasting: TastingId,
     seat: SeatId,
     command: CommandId,
-  ): Ack | { readonly revision: number } | undefined;
+  ): CommandAnswer | { readonly revision: number } | undefined;
   /**
    * Removes all that this seat has written, permitted and been answered, its words and its keys; the key that its notes
    * were sealed with is destroyed.

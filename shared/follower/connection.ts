@@ -2,16 +2,16 @@ import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { io, type Socket } from 'socket.io-client';
 import type { CommandId, TastingId } from '../../core/ids.ts';
 import type { NoAnswer } from '../wire/answer.ts';
-import type { GuestAsk, HostAsk } from '../wire/commands.ts';
+import type { SentGuestCommand, SentHostCommand } from '../wire/commands.ts';
 import type { NoteSave, NoteShare } from '../wire/notebook.ts';
-import type { PouringAsk } from '../wire/pouring.ts';
+import type { PouringCommand } from '../wire/pouring.ts';
 import {
-  type Ack,
   type ClientToServer,
+  type CommandAnswer,
   type Credentials,
   type Dismissal,
   type Envelope,
-  type NoteAck,
+  type NoteAnswer,
   protocolVersion,
   type RefusalCode,
   type ServerToClient,
@@ -35,11 +35,11 @@ export interface Connection {
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
   /** Asked again with the same id until it is answered or nobody would wait any longer. */
-  askHost(envelope: Envelope<HostAsk>): Promise<Ack | NoAnswer>;
-  askGuest(envelope: Envelope<GuestAsk>): Promise<Ack | NoAnswer>;
-  askAboutPouring(envelope: Envelope<PouringAsk>): Promise<Ack | NoAnswer>;
-  saveNote(save: NoteSave): Promise<NoteAck | NoAnswer>;
-  shareNotes(share: NoteShare): Promise<Ack | NoAnswer>;
+  sendHostCommand(envelope: Envelope<SentHostCommand>): Promise<CommandAnswer | NoAnswer>;
+  sendGuestCommand(envelope: Envelope<SentGuestCommand>): Promise<CommandAnswer | NoAnswer>;
+  sendPouringCommand(envelope: Envelope<PouringCommand>): Promise<CommandAnswer | NoAnswer>;
+  saveNote(save: NoteSave): Promise<NoteAnswer | NoAnswer>;
+  shareNotes(share: NoteShare): Promise<CommandAnswer | NoAnswer>;
   /** To be called when the device may have slept: finds out whether the socket is alive and probes again. */
   wake(): void;
   close(): void;
@@ -125,9 +125,9 @@ export function connect(role: Credentials['role'], options: FollowerOptions): Co
     socket,
     link,
     clock,
-    askHost: (envelope) => persist(() => waiting().emitWithAck('host:ask', envelope)),
-    askGuest: (envelope) => persist(() => waiting().emitWithAck('guest:ask', envelope)),
-    askAboutPouring: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
+    sendHostCommand: (envelope) => persist(() => waiting().emitWithAck('host:ask', envelope)),
+    sendGuestCommand: (envelope) => persist(() => waiting().emitWithAck('guest:ask', envelope)),
+    sendPouringCommand: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
     saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save)),
     shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share)),
     wake() {

@@ -4,8 +4,8 @@ import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { BoardView } from '../wire/board.ts';
-import type { GuestAsk } from '../wire/commands.ts';
-import type { Ack } from '../wire/protocol.ts';
+import type { SentGuestCommand } from '../wire/commands.ts';
+import type { CommandAnswer } from '../wire/protocol.ts';
 import type { Sharing } from '../wire/sharing.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
@@ -26,8 +26,8 @@ export interface GuestFollower {
   readonly notebook: Notebook;
   /** What becomes of each page, private where nothing stands; the choice moves at once and is asked again until answered [Q2]. */
   readonly sharings: ReadonlySignal<ReadonlyMap<PourId, Sharing>>;
-  ask(ask: GuestAsk): Promise<Ack | NoAnswer>;
-  share(pour: PourId, sharing: Sharing): Promise<Ack | NoAnswer>;
+  send(command: SentGuestCommand): Promise<CommandAnswer | NoAnswer>;
+  share(pour: PourId, sharing: Sharing): Promise<CommandAnswer | NoAnswer>;
   wake(): void;
   close(): void;
 }
@@ -69,7 +69,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     board,
     notebook,
     sharings: sharing.sharings,
-    ask: (ask) => connection.askGuest(envelope(options.newId(), ask)),
+    send: (command) => connection.sendGuestCommand(envelope(options.newId(), command)),
     share: sharing.share,
     wake() {
       connection.wake();

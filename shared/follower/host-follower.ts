@@ -3,9 +3,9 @@ import type { CommandId } from '../../core/ids.ts';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { BoardView } from '../wire/board.ts';
-import type { HostAsk } from '../wire/commands.ts';
-import type { PouringAsk, PouringView } from '../wire/pouring.ts';
-import type { Ack, PresenceView } from '../wire/protocol.ts';
+import type { SentHostCommand } from '../wire/commands.ts';
+import type { PouringCommand, PouringView } from '../wire/pouring.ts';
+import type { CommandAnswer, PresenceView } from '../wire/protocol.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createHostGate } from './host-gate.ts';
@@ -22,9 +22,9 @@ export interface HostFollower {
   readonly presence: ReadonlySignal<PresenceView>;
   readonly board: ReadonlySignal<BoardView | null>;
   readonly pouring: ReadonlySignal<PouringView | null>;
-  ask(ask: HostAsk): Promise<Ack | NoAnswer>;
+  send(command: SentHostCommand): Promise<CommandAnswer | NoAnswer>;
   /** `id` becomes the tick's, by which it can be undone. */
-  askAboutPouring(id: CommandId, ask: PouringAsk): Promise<Ack | NoAnswer>;
+  sendPouringCommand(id: CommandId, command: PouringCommand): Promise<CommandAnswer | NoAnswer>;
   wake(): void;
   close(): void;
 }
@@ -59,8 +59,8 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     presence,
     board,
     pouring,
-    ask: (ask) => connection.askHost(envelope(options.newId(), ask)),
-    askAboutPouring: (id, ask) => connection.askAboutPouring(envelope(id, ask)),
+    send: (command) => connection.sendHostCommand(envelope(options.newId(), command)),
+    sendPouringCommand: (id, command) => connection.sendPouringCommand(envelope(id, command)),
     wake: connection.wake,
     close() {
       gate.close();

@@ -6,7 +6,7 @@ import { mergeValues } from '../notes/merge.ts';
 import { blankOf, sameValue } from '../notes/value.ts';
 import { type NoAnswer, passesByItself } from '../wire/answer.ts';
 import type { NotebookView, NoteSave } from '../wire/notebook.ts';
-import type { NoteAck } from '../wire/protocol.ts';
+import type { NoteAnswer } from '../wire/protocol.ts';
 
 /** Where one entry stands, in words that a guest understands: saved, on this phone only, or not even there. */
 type EntryState =
@@ -47,7 +47,7 @@ export interface Notebook {
 
 export interface NotebookOptions {
   readonly keep: NoteKeep;
-  readonly send: (save: NoteSave) => Promise<NoteAck | NoAnswer>;
+  readonly send: (save: NoteSave) => Promise<NoteAnswer | NoAnswer>;
   readonly newId: () => CommandId;
   readonly after: (ms: number, run: () => void) => () => void;
 }
@@ -106,7 +106,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     settle(key, save.value, answer);
   }
 
-  function settle(key: string, sent: NoteValue, answer: NoteAck | NoAnswer): void {
+  function settle(key: string, sent: NoteValue, answer: NoteAnswer | NoAnswer): void {
     const entry = entries.peek().get(key);
     if (entry === undefined) return;
     if (!answer.ok) {

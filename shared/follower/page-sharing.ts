@@ -2,7 +2,7 @@ import { computed, type ReadonlySignal, signal } from '@preact/signals-core';
 import type { CommandId, PourId } from '../../core/ids.ts';
 import { type NoAnswer, passesByItself } from '../wire/answer.ts';
 import type { NotebookView, NoteShare } from '../wire/notebook.ts';
-import type { Ack } from '../wire/protocol.ts';
+import type { CommandAnswer } from '../wire/protocol.ts';
 import type { Sharing } from '../wire/sharing.ts';
 import type { After } from './timer.ts';
 
@@ -11,7 +11,7 @@ export interface PageSharing {
   /** What the guest wants, and where nothing is under way, what the server has. */
   readonly sharings: ReadonlySignal<ReadonlyMap<PourId, Sharing>>;
   /** Settles with the first answer, or with none; in that case it goes on asking. */
-  share(pour: PourId, sharing: Sharing): Promise<Ack | NoAnswer>;
+  share(pour: PourId, sharing: Sharing): Promise<CommandAnswer | NoAnswer>;
   /** Takes in what the server has. It tells this before it answers a request, so that an answer by itself says nothing. */
   level(view: NotebookView): void;
   /** Asks no more. */
@@ -19,7 +19,7 @@ export interface PageSharing {
 }
 
 export interface PageSharingOptions {
-  readonly send: (share: NoteShare) => Promise<Ack | NoAnswer>;
+  readonly send: (share: NoteShare) => Promise<CommandAnswer | NoAnswer>;
   readonly newId: () => CommandId;
   readonly after: After;
 }
@@ -41,7 +41,7 @@ export function createSharing({ send, newId, after }: PageSharingOptions): PageS
   };
 
   /** Asked again just as it was: with the same id it cannot undo what another device did in between. */
-  async function once(share: NoteShare): Promise<Ack | NoAnswer> {
+  async function once(share: NoteShare): Promise<CommandAnswer | NoAnswer> {
     const answer = await send(share);
     if (answer.ok || !passesByItself(answer.code)) settled(share);
     else after(retry, () => void again(share));
@@ -52,7 +52,7 @@ export function createSharing({ send, newId, after }: PageSharingOptions): PageS
     if (wanted.peek().get(share.pour) === share) await inTurn(share);
   }
 
-  function inTurn(share: NoteShare): Promise<Ack | NoAnswer> {
+  function inTurn(share: NoteShare): Promise<CommandAnswer | NoAnswer> {
     const turn = (underWay.get(share.pour) ?? Promise.resolve()).then(() => once(share));
     underWay.set(share.pour, turn);
     return turn;

@@ -30,8 +30,8 @@ export const commandIdSchema = z
 const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
 
 /** `OpenDoors` carries no plan on the wire: the server takes the one that is stored. */
-export type HostAsk = Exclude<HostCommand, { type: 'OpenDoors' }> | { readonly type: 'OpenDoors' };
-export type GuestAsk = GuestCommand;
+export type SentHostCommand = Exclude<HostCommand, { type: 'OpenDoors' }> | { readonly type: 'OpenDoors' };
+export type SentGuestCommand = GuestCommand;
 
 const noDetails = <const Type extends string>(type: Type) => z.strictObject({ type: z.literal(type) });
 const withPours = <const Type extends string>(type: Type) =>
@@ -41,7 +41,7 @@ const withPour = <const Type extends string>(type: Type) =>
 const withSeat = <const Type extends string>(type: Type) =>
   z.strictObject({ type: z.literal(type), seat: aSeat });
 
-const hostAskSchema = z.discriminatedUnion('type', [
+const hostCommandSchema = z.discriminatedUnion('type', [
   noDetails('OpenDoors'),
   z.strictObject({ type: z.literal('Advance'), from: aCue }),
   z.strictObject({ type: z.literal('GoBack'), from: aCue }),
@@ -79,9 +79,9 @@ const hostAskSchema = z.discriminatedUnion('type', [
   withSeat('AnswerSeat'),
   noDetails('Finish'),
   noDetails('Reopen'),
-]) satisfies z.ZodType<HostAsk>;
+]) satisfies z.ZodType<SentHostCommand>;
 
-const guestAskSchema = z.discriminatedUnion('type', [
+const guestCommandSchema = z.discriminatedUnion('type', [
   noDetails('AcceptGroundRules'),
   z.strictObject({
     type: z.literal('GiveSignal'),
@@ -97,10 +97,10 @@ const guestAskSchema = z.discriminatedUnion('type', [
   withPour('CatchUp'),
   z.strictObject({ type: z.literal('CheckKit'), item: z.enum(kitItems), ready: z.boolean() }),
   noDetails('LeaveTable'),
-]) satisfies z.ZodType<GuestAsk>;
+]) satisfies z.ZodType<SentGuestCommand>;
 
-export const hostEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: hostAskSchema });
-export const guestEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: guestAskSchema });
+export const hostEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: hostCommandSchema });
+export const guestEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: guestCommandSchema });
 
 /** Asked over HTTP by somebody without a seat. The key is made on the device, so that asking again is harmless. */
 export const takeSeatSchema = z.strictObject({

@@ -29,7 +29,7 @@ import type { BoardNote } from './board.ts';
  *   POST   /api/tastings/:tasting/photos     host key; the bytes of a photo, 8 MiB at most -> KeptPhoto
  *   DELETE /api/tastings/:tasting/photos/:photo   host key -> 204
  *   GET    /photos/:photo                    image/jpeg, for whoever was given the id
- *   POST   /api/screens                      { code, key } -> AskedScreen; 202 while the host has not let it in, 401 once
+ *   POST   /api/screens                      { code, key } -> ScreenAnswer; 202 while the host has not let it in, 401 once
  *                                            the host has said no
  *   POST   /api/tastings/:tasting/screens/:id     host key; { admit } -> 204
  *   DELETE /api/tastings/:tasting/screens    host key -> 204; all room screens go dark
@@ -177,7 +177,7 @@ export interface KeepsakeTrial {
 }
 
 /** What a screen for the whole room is told when it asks to show the evening, with a key of its own making, again and again. */
-export type AskedScreen =
+export type ScreenAnswer =
   | {
       readonly tasting: TastingId;
       readonly admitted: true;

@@ -16,12 +16,12 @@ const aPour = z
   .transform(pourId);
 
 /** What a host's device says of the glasses. */
-export type PouringAsk =
+export type PouringCommand =
   /** The id of its envelope is the tick's, by which it can be undone. */
   | ({ readonly type: 'TickGlasses' } & Omit<Tick, 'id'>)
   | { readonly type: 'UndoTick'; readonly tick: CommandId };
 
-const pouringAskSchema = z.discriminatedUnion('type', [
+const pouringCommandSchema = z.discriminatedUnion('type', [
   z.strictObject({
     type: z.literal('TickGlasses'),
     places: z.array(z.number().int().min(1).max(mostPlaces)).min(1).max(mostPlaces),
@@ -29,6 +29,6 @@ const pouringAskSchema = z.discriminatedUnion('type', [
     done: z.number().int().min(1).max(mostPouringSteps),
   }),
   z.strictObject({ type: z.literal('UndoTick'), tick: commandIdSchema }),
-]) satisfies z.ZodType<PouringAsk>;
+]) satisfies z.ZodType<PouringCommand>;
 
-export const pouringEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: pouringAskSchema });
+export const pouringEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: pouringCommandSchema });

@@ -1,13 +1,13 @@
 import type { CommandId, SeatId, TastingId } from '../../core/ids.ts';
-import type { RejectionCode } from '../../core/session/command.ts';
+import type { SessionRefusalCode } from '../../core/session/command.ts';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
-import type { GuestAsk, HostAsk } from './commands.ts';
+import type { SentGuestCommand, SentHostCommand } from './commands.ts';
 import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
-import type { PouringAsk, PouringView } from './pouring.ts';
+import type { PouringCommand, PouringView } from './pouring.ts';
 
 /** Raised when an old page could misread a new server. A page that differs is told to reload. */
 export const protocolVersion = 2;
@@ -23,7 +23,7 @@ export const largestFrame = 16 * 1024;
 
 /** Why something was refused. Codes are for programs; the sentence for people is made from them. */
 export type RefusalCode =
-  | RejectionCode
+  | SessionRefusalCode
   | 'malformed'
   | 'too-large'
   | 'unknown-event'
@@ -42,7 +42,7 @@ export type RefusalCode =
   | 'too-many-photos'
   | 'not-stored';
 
-export type Ack = { readonly ok: true; readonly version: number } | Refusal;
+export type CommandAnswer = { readonly ok: true; readonly version: number } | Refusal;
 export interface Refusal {
   readonly ok: false;
   readonly code: RefusalCode;
@@ -50,7 +50,7 @@ export interface Refusal {
   readonly message: string;
 }
 
-export type NoteAck =
+export type NoteAnswer =
   | {
       readonly ok: true;
       readonly revision: number;
@@ -64,7 +64,7 @@ export interface Envelope<Ask> {
   readonly ask: Ask;
 }
 
-export interface ProbeAsk {
+export interface ProbeRequest {
   /** The best this device has measured of late, in ms; shown to the host. */
   readonly roundTrip: number | null;
   /** How long a message may take to this device, in ms; sizes the lead of a change of cue [F4]. */
@@ -85,10 +85,10 @@ export interface PresenceView {
   /** Room screens that show the evening. */
   readonly screens: number;
   /** Room screens at the door: the host lets in the one whose number they read on it. */
-  readonly screensAsking: readonly AskingScreen[];
+  readonly screensAsking: readonly WaitingScreen[];
 }
 
-export interface AskingScreen {
+export interface WaitingScreen {
   readonly id: string;
   /** Two digits. */
   readonly number: number;
@@ -119,12 +119,12 @@ export interface ServerToClient {
 }
 
 export interface ClientToServer {
-  'host:ask': (envelope: Envelope<HostAsk>, ack: (answer: Ack) => void) => void;
-  'pouring:ask': (envelope: Envelope<PouringAsk>, ack: (answer: Ack) => void) => void;
-  'guest:ask': (envelope: Envelope<GuestAsk>, ack: (answer: Ack) => void) => void;
-  'note:save': (save: NoteSave, ack: (answer: NoteAck) => void) => void;
-  'note:share': (share: NoteShare, ack: (answer: Ack) => void) => void;
-  probe: (probe: ProbeAsk, ack: (reply: ProbeReply) => void) => void;
+  'host:ask': (envelope: Envelope<SentHostCommand>, reply: (answer: CommandAnswer) => void) => void;
+  'pouring:ask': (envelope: Envelope<PouringCommand>, reply: (answer: CommandAnswer) => void) => void;
+  'guest:ask': (envelope: Envelope<SentGuestCommand>, reply: (answer: CommandAnswer) => void) => void;
+  'note:save': (save: NoteSave, reply: (answer: NoteAnswer) => void) => void;
+  'note:share': (share: NoteShare, reply: (answer: CommandAnswer) => void) => void;
+  probe: (probe: ProbeRequest, reply: (measured: ProbeReply) => void) => void;
 }
 
 /** What a device shows at the door of the socket. */

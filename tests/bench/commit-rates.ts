@@ -31,7 +31,10 @@ export async function commitRates(
       tasting,
       seat: seatId(`bench-seat-${saved % 1000}`),
       entry: { pour: pourId('kV7nQ2xd'), field: 'nose', value, revision: saved, savedAt },
-      answered: { command: commandId(`bench-${saved}`), ack: { ok: true, revision: saved, value, savedAt } },
+      answered: {
+        command: commandId(`bench-${saved}`),
+        answer: { ok: true, revision: saved, value, savedAt },
+      },
     });
   };
   const rates = { alone: [] as number[], together: [] as number[], ratio: [] as number[] };

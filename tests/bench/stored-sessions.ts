@@ -36,7 +36,7 @@ export async function fillStore(
         });
         const answered = {
           command: commandId(`bench-${index}`),
-          ack: { ok: true, version: played.length },
+          answer: { ok: true, version: played.length },
         } as const;
         await store.sessions.append({ tasting: nameOf(index), expected: 0, events: played, answered });
       }),

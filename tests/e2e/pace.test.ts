@@ -149,7 +149,7 @@ describe('the time ahead', () => {
     });
     const signals = ['ready', 'ready', 'ready', 'more-time', 'needs-host'] as const;
     for (const [index, signal] of signals.entries())
-      await guests[index]?.ask({ type: 'GiveSignal', signal, cue });
+      await guests[index]?.send({ type: 'GiveSignal', signal, cue });
     await tablet.text(words.readiness.of(3, 5)).waitFor();
     await tablet.text(words.readiness.moreTime(1)).waitFor();
     await tablet.text(words.readiness.needHost(1)).waitFor();

@@ -161,7 +161,7 @@ export class StandInGuest {
     const [pour] = cue.pours;
     const chance = this.#chance();
     const length = clock.kind === 'running' ? (clock.endsAt - clock.startsAt) / this.#room.speed : 0;
-    if (cue.kind === 'ground-rules') void this.follower?.ask({ type: 'AcceptGroundRules' });
+    if (cue.kind === 'ground-rules') void this.follower?.send({ type: 'AcceptGroundRules' });
     if (cue.step === 'write' && cue.sense !== null && pour !== undefined)
       this.#writes(pour, cue.sense, length);
     if (cue.step === 'reflect' && pour !== undefined) this.#writes(pour, 'thoughts', length);
@@ -215,14 +215,14 @@ export class StandInGuest {
   #catchesUp(): void {
     const missed = this.follower?.seat.peek()?.missed.at(0);
     if (missed === undefined) return;
-    void this.follower?.ask({ type: 'CatchUp', pour: missed });
+    void this.follower?.send({ type: 'CatchUp', pour: missed });
     this.#adds(missed, 'thoughts');
   }
 
   #signals(signal: 'ready' | 'more-time'): void {
     const stage = this.follower?.stage.peek();
     if (stage?.status === 'under-way')
-      void this.follower?.ask({ type: 'GiveSignal', signal, cue: stage.cue.id });
+      void this.follower?.send({ type: 'GiveSignal', signal, cue: stage.cue.id });
   }
 
   #soon(ms: number, run: () => void): void {

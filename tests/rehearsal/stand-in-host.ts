@@ -3,7 +3,7 @@ import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
 import { seconds, toMs } from '../../core/units.ts';
 import { followAsHost, type HostFollower } from '../../shared/follower/host-follower.ts';
-import type { HostAsk } from '../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../shared/wire/commands.ts';
 import { cameTrue, until } from '../support/until.ts';
 import { boardTrouble } from './board-check.ts';
 import { newCommandId, tapped } from './device.ts';
@@ -53,7 +53,7 @@ export class StandInHost {
     const from = this.view.cue;
     ledger.enters(cue);
     roll.tap(cue.id);
-    const ask: HostAsk = { type: 'Advance', from };
+    const ask: SentHostCommand = { type: 'Advance', from };
     const version = await (this.#chance() < 0.15 ? this.#tapTwice(ask) : this.mustDo(ask));
     await this.#arrive(cue.id, version);
   }
@@ -89,9 +89,9 @@ export class StandInHost {
   }
 
   /** Answers with the version that came of it. Asks again when it was too fast for the server: a rehearsal at high speed taps faster than any hand. */
-  async mustDo(ask: HostAsk): Promise<number> {
+  async mustDo(ask: SentHostCommand): Promise<number> {
     for (;;) {
-      const answer = await this.tablet.ask(ask);
+      const answer = await this.tablet.send(ask);
       if (answer.ok) return answer.version;
       if (answer.code !== 'too-fast') throw new Error(`The host may not ${ask.type}: ${answer.code}.`);
       await pause(200);
@@ -105,8 +105,8 @@ export class StandInHost {
   }
 
   /** [P1] Both devices tap at once: the room goes on by one cue, and the slower device is told so. */
-  async #tapTwice(ask: Extract<HostAsk, { type: 'Advance' }>): Promise<number> {
-    const answers = await Promise.all([this.tablet.ask(ask), this.phone.ask(ask)]);
+  async #tapTwice(ask: Extract<SentHostCommand, { type: 'Advance' }>): Promise<number> {
+    const answers = await Promise.all([this.tablet.send(ask), this.phone.send(ask)]);
     const moved = answers.flatMap((answer) => (answer.ok ? [answer.version] : []));
     if (moved.length > 1) this.#room.ledger.break('P1', `Two taps at ${ask.from} both moved the room.`);
     return moved.length === 0 ? this.mustDo(ask) : Math.max(...moved);
@@ -148,7 +148,7 @@ export class StandInHost {
 
   async #answerCalls(): Promise<void> {
     const calling = this.view.seats.find((seat) => seat.signal === 'more-time');
-    if (calling !== undefined) await this.tablet.ask({ type: 'AnswerSeat', seat: calling.id });
+    if (calling !== undefined) await this.tablet.send({ type: 'AnswerSeat', seat: calling.id });
   }
 
   /** Opens the talk, waits for it, and sees that every board says what its guests chose to say. */

@@ -15,9 +15,9 @@ describe('a server that is killed twenty times while everybody writes', () => {
 
 describe('the comparison itself', () => {
   const [seat, id, cue] = [seatId('seat-1'), commandId('step-0001'), cueId('ash/first/look')];
-  const ack = { ok: true, version: 1 } as const;
+  const answer = { ok: true, version: 1 } as const;
   const page = { seat, pour: 'ash', field: 'nose', acknowledged: ['1', '1\n2'] };
-  const told: Ledger = { steps: [{ id, cue, ack }], pages: [page] };
+  const told: Ledger = { steps: [{ id, cue, answer }], pages: [page] };
   const entry = {
     seat,
     pour: pourId('ash'),
@@ -27,7 +27,7 @@ describe('the comparison itself', () => {
     savedAt: epochMs(1),
   } as const;
   const entered = { type: 'CueEntered', cue, at: epochMs(1), by: 'host' } as const;
-  const found: Found = { events: [entered], entries: [entry], answerTo: () => ack };
+  const found: Found = { events: [entered], entries: [entry], answerTo: () => answer };
 
   it('is content when all is there', () => expect(compare(told, found)).toEqual([]));
 

@@ -27,10 +27,10 @@ describe('joining and following', () => {
     ]);
 
     const before = host.last('host')?.version ?? 0;
-    const ack = await host.host({ type: 'Advance', from: 'gathering' });
-    expect(ack.ok && ack.version > before).toBe(true);
+    const answer = await host.host({ type: 'Advance', from: 'gathering' });
+    expect(answer.ok && answer.version > before).toBe(true);
     const next = await noor.until('stage', (view) => view.version > before);
-    expect(next).toMatchObject({ cue: { id: 'welcome' }, version: ack.ok && ack.version });
+    expect(next).toMatchObject({ cue: { id: 'welcome' }, version: answer.ok && answer.version });
   });
 
   it('shows a host the room before and after the doors are open', async () => {

@@ -31,9 +31,9 @@ describe('a disk that is full', () => {
     let saved = 0;
     let refused: unknown;
     while (refused === undefined && saved < 200) {
-      const ack = await noor.save({ value: `${saved} ${'peat '.repeat(700)}`, base: saved });
-      if (ack.ok) saved = ack.revision;
-      else refused = ack;
+      const answer = await noor.save({ value: `${saved} ${'peat '.repeat(700)}`, base: saved });
+      if (answer.ok) saved = answer.revision;
+      else refused = answer;
     }
     expect(refused).toMatchObject({
       code: 'not-stored',

@@ -63,7 +63,7 @@ describe('the host advances', () => {
     const give = () => ({ type: 'GiveTime', seconds: 60 });
     const first = await host.host(give(), 'the-same-command');
     const again = await Promise.all([1, 2, 3].map(() => host.host(give(), 'the-same-command')));
-    expect([...new Set([first, ...again].map((ack) => JSON.stringify(ack)))]).toEqual([
+    expect([...new Set([first, ...again].map((answer) => JSON.stringify(answer)))]).toEqual([
       JSON.stringify(first),
     ]);
     const refused = await host.host({ type: 'Advance', from: 'nowhere' }, 'the-refused-one');

@@ -107,7 +107,7 @@ describe('the pour run over the wire', () => {
       newId: () => commandId(newId()),
     });
     const ask = { type: 'TickGlasses', places: [2], pours: [one], done: 2 } as const;
-    expect(await follower.askAboutPouring(commandId(newId()), ask)).toEqual({ ok: true, version: 1 });
+    expect(await follower.sendPouringCommand(commandId(newId()), ask)).toEqual({ ok: true, version: 1 });
     const view = follower.pouring.value;
     expect(view && level(view, 2)).toBe(2);
     follower.close();

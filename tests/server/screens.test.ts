@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { AskedScreen } from '../../shared/wire/http.ts';
+import type { ScreenAnswer } from '../../shared/wire/http.ts';
 import { credentials } from './support/device.ts';
 import { aKey, House } from './support/house.ts';
 
@@ -10,7 +10,7 @@ beforeEach(async () => {
 afterEach(() => house.close());
 
 const asks = (code: string, key: string) =>
-  house.ask<AskedScreen>('POST', '/api/screens', { body: { code, key } });
+  house.ask<ScreenAnswer>('POST', '/api/screens', { body: { code, key } });
 const answers = (tasting: string, id: string | undefined, key: string, admit: boolean) =>
   house.ask('POST', `/api/tastings/${tasting}/screens/${id}`, { key, body: { admit } });
 

@@ -5,7 +5,7 @@ import type {
   GuestCommand,
   HostCommand,
   Moment,
-  RejectionCode,
+  SessionRefusalCode,
 } from '../../core/session/command.ts';
 import { decide } from '../../core/session/decide.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
@@ -52,7 +52,7 @@ export class EveningTold {
     };
   }
 
-  attempt(command: Command): RejectionCode | 'done' {
+  attempt(command: Command): SessionRefusalCode | 'done' {
     const decision = decide(this.session, command, this.moment);
     if (!decision.ok) return decision.code;
     this.events.push(...decision.events);
@@ -60,13 +60,13 @@ export class EveningTold {
     return 'done';
   }
 
-  host(ask: HostCommand): RejectionCode | 'done' {
+  host(ask: HostCommand): SessionRefusalCode | 'done' {
     return this.attempt({ by: 'host', ask });
   }
-  guest(seat: string, ask: GuestCommand): RejectionCode | 'done' {
+  guest(seat: string, ask: GuestCommand): SessionRefusalCode | 'done' {
     return this.attempt({ by: 'guest', seat: seatId(seat), ask });
   }
-  clock(type: 'ExpireCue' | 'WeighRoom', cue = this.cue): RejectionCode | 'done' {
+  clock(type: 'ExpireCue' | 'WeighRoom', cue = this.cue): SessionRefusalCode | 'done' {
     return this.attempt({ by: 'clock', ask: { type, cue: cueId(cue) } });
   }
 

@@ -4,7 +4,7 @@ import type { ReminderKind } from '../../../core/session/state.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import { type EpochMs, seconds } from '../../../core/units.ts';
 import type { Status } from '../../../shared/ui/status.ts';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 import type { CommandsUnderWay } from '../../evening/commands-under-way.ts';
 import { words } from '../../language.ts';
 import type { PrimaryAction } from './primary-action.ts';
@@ -29,27 +29,31 @@ export interface HostActions {
   finish(talked: readonly PourId[]): void;
   removeSeat(seat: SeatId, name: string): void;
   /** For everything that neither needs a word nor an undo. */
-  just(ask: HostAsk): void;
+  just(command: SentHostCommand): void;
 }
 
 /** What undoing gives back: the wished end as it was, and whether the running order was fitted to it. */
 type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
 
 interface HostActionsOptions {
-  readonly asking: CommandsUnderWay;
+  readonly commands: CommandsUnderWay;
   readonly status: Status;
   /** The end is asked about first: it is no place for a thumb that taps on. */
   readonly onFinish: () => void;
 }
 
-export function createHostActions({ asking, status, onFinish }: HostActionsOptions): HostActions {
-  const just = (ask: HostAsk): void => void asking.ask(ask);
+export function createHostActions({ commands, status, onFinish }: HostActionsOptions): HostActions {
+  const just = (command: SentHostCommand): void => void commands.send(command);
 
-  /** Says what was done; `undo` are the asks that take it back, in order. */
-  async function done(ask: HostAsk, said: string, ...undo: readonly HostAsk[]): Promise<void> {
-    if (!(await asking.ask(ask))) return;
+  /** Says what was done; `undo` are the commands that take it back, in order. */
+  async function done(
+    command: SentHostCommand,
+    said: string,
+    ...undo: readonly SentHostCommand[]
+  ): Promise<void> {
+    if (!(await commands.send(command))) return;
     const takeBack = async (): Promise<void> => {
-      for (const each of undo) if (!(await asking.ask(each))) return;
+      for (const each of undo) if (!(await commands.send(each))) return;
     };
     if (undo.length === 0) status.say(said);
     else status.say(said, { action: { label: words.undo, onPress: () => void takeBack() } });
@@ -57,7 +61,7 @@ export function createHostActions({ asking, status, onFinish }: HostActionsOptio
 
   async function finishAfter(talked: readonly PourId[]): Promise<void> {
     // Refused, the evening goes on, and the host is told why: once it has ended nothing can be opened any more.
-    if (talked.length > 0 && !(await asking.ask({ type: 'OpenDiscussion', pours: talked }))) return;
+    if (talked.length > 0 && !(await commands.send({ type: 'OpenDiscussion', pours: talked }))) return;
     just({ type: 'Finish' });
   }
 

@@ -1,5 +1,5 @@
 /** What a key asks for while an evening is conducted. Presentation remotes send page down and page up. */
-export type KeyAsk = 'next' | 'back' | 'hold' | 'keys';
+export type KeyCommand = 'next' | 'back' | 'hold' | 'keys';
 
 export interface KeyPress {
   readonly key: string;
@@ -13,7 +13,7 @@ export interface KeyPress {
   readonly onControl: boolean;
 }
 
-const asks: Readonly<Record<string, KeyAsk>> = {
+const asks: Readonly<Record<string, KeyCommand>> = {
   ' ': 'next',
   ArrowRight: 'next',
   PageDown: 'next',
@@ -24,7 +24,7 @@ const asks: Readonly<Record<string, KeyAsk>> = {
   '?': 'keys',
 };
 
-export function keyAsk({ key, repeat, chord, inField, onControl }: KeyPress): KeyAsk | undefined {
+export function keyCommand({ key, repeat, chord, inField, onControl }: KeyPress): KeyCommand | undefined {
   if (repeat || chord || inField) return undefined;
   if (key === ' ' && onControl) return undefined;
   return Object.hasOwn(asks, key) ? asks[key] : undefined;

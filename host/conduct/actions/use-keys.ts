@@ -1,15 +1,15 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { type KeyAsk, keyAsk } from './key-map.ts';
+import { type KeyCommand, keyCommand } from './key-map.ts';
 
 /** Listens to the keys of the whole page. What they ask for may change between renders. */
-export function useKeys(onAsk: (ask: KeyAsk) => void): void {
+export function useKeys(onAsk: (ask: KeyCommand) => void): void {
   const latest = useRef(onAsk);
   latest.current = onAsk;
   /** Whether the focus was last moved with the keyboard; what a finger pressed keeps the focus, but nobody walked there. */
   const walked = useRef(false);
   useEffect(() => {
-    const read = (event: KeyboardEvent): KeyAsk | undefined =>
-      keyAsk({
+    const read = (event: KeyboardEvent): KeyCommand | undefined =>
+      keyCommand({
         key: event.key,
         repeat: event.repeat,
         chord: event.ctrlKey || event.altKey || event.metaKey,

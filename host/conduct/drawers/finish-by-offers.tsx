@@ -2,7 +2,7 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import type { Offer } from '../../../core/running-order/offers.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 
@@ -69,7 +69,7 @@ interface LeftOutProps {
 /** What has been left out so far, each with its way back. */
 export function LeftOut({ view, actions }: LeftOutProps) {
   const said = words.pace;
-  const rows: readonly { readonly what: string; readonly back: HostAsk }[] = [
+  const rows: readonly { readonly what: string; readonly back: SentHostCommand }[] = [
     ...view.pours
       .filter(({ dropped }) => dropped)
       .map(({ id, name }) => ({ what: name, back: { type: 'RestorePour', pour: id } as const })),

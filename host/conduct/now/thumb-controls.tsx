@@ -3,7 +3,7 @@ import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { back, hold, next, plus, resume, talk } from '../../../shared/ui/strokes.ts';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 import { nameOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
@@ -13,7 +13,7 @@ interface ThumbControlsProps {
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
   readonly step: PrimaryAction;
-  readonly waiting: ReadonlySet<HostAsk['type']>;
+  readonly waiting: ReadonlySet<SentHostCommand['type']>;
   /** The cue has only just changed under the thumb. */
   readonly settling: boolean;
   readonly actions: HostActions;

@@ -1,7 +1,7 @@
-import type { RehearsalAsk, RehearsalReport } from '../../../core/running-order/rehearsal-report.ts';
+import type { RehearsalReport, RehearsalTask } from '../../../core/running-order/rehearsal-report.ts';
 
 /** What passes between the page and the worker that plays the evenings. */
-export interface ToWorker extends RehearsalAsk {
+export interface ToWorker extends RehearsalTask {
   /** The same seed gives the same evenings, so that a plan gets the same report every time. */
   readonly seed: number;
 }

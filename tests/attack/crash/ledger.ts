@@ -1,13 +1,13 @@
 import type { CommandId, CueId, SeatId } from '../../../core/ids.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
 import type { StoredEntry } from '../../../server/store/store.ts';
-import type { Ack } from '../../../shared/wire/protocol.ts';
+import type { CommandAnswer } from '../../../shared/wire/protocol.ts';
 
 /** A step that the host's device was told is done. */
 interface Step {
   readonly id: CommandId;
   readonly cue: CueId;
-  readonly ack: Ack;
+  readonly answer: CommandAnswer;
 }
 
 /** One field as its only writer left it. */
@@ -29,7 +29,7 @@ export interface Ledger {
 export interface Found {
   readonly events: readonly SessionEvent[];
   readonly entries: readonly (StoredEntry & { readonly seat: SeatId })[];
-  readonly answerTo: (id: CommandId) => Ack | undefined;
+  readonly answerTo: (id: CommandId) => CommandAnswer | undefined;
 }
 
 /** Holds what was told against what is stored: nothing lost, nothing doubled, nothing else. */
@@ -41,11 +41,11 @@ export function compare({ steps, pages }: Ledger, { events, entries, answerTo }:
     faults.push(
       `The log has ${entered.length} steps, and ${told.length} were acknowledged${firstOdd(entered, told)}.`,
     );
-  for (const { id, cue, ack } of steps) {
-    const event = ack.ok ? events[ack.version - 1] : undefined;
+  for (const { id, cue, answer } of steps) {
+    const event = answer.ok ? events[answer.version - 1] : undefined;
     if (event?.type !== 'CueEntered' || event.cue !== cue)
       faults.push(`The step to ${cue} was acknowledged as an event that it is not.`);
-    if (JSON.stringify(answerTo(id)) !== JSON.stringify(ack))
+    if (JSON.stringify(answerTo(id)) !== JSON.stringify(answer))
       faults.push(`The step to ${cue} is not remembered as it was answered.`);
   }
   for (const page of pages) {

@@ -4,8 +4,8 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import { type Connection, connect } from '../../../shared/follower/connection.ts';
 import { after } from '../../../shared/follower/timer.ts';
 import { type TextField, textFields } from '../../../shared/notes/entry.ts';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
-import type { Ack, Credentials } from '../../../shared/wire/protocol.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
+import type { CommandAnswer, Credentials } from '../../../shared/wire/protocol.ts';
 import type { Chances } from '../chances.ts';
 import type { Ledger, Page } from './ledger.ts';
 
@@ -34,9 +34,9 @@ export class CrashHost {
   }
 
   /** Asks again with the same id until somebody answers. */
-  async ask(ask: HostAsk, id = newId()): Promise<Ack> {
+  async ask(ask: SentHostCommand, id = newId()): Promise<CommandAnswer> {
     for (;;) {
-      const answer = await this.connection.askHost({ id, ask });
+      const answer = await this.connection.sendHostCommand({ id, ask });
       if (answer.ok || answer.code !== 'no-answer') return answer;
     }
   }
@@ -60,11 +60,11 @@ export class CrashHost {
     }
   }
 
-  async #step(to: Cue, ask: HostAsk): Promise<void> {
+  async #step(to: Cue, ask: SentHostCommand): Promise<void> {
     const id = newId();
-    const ack = await this.ask(ask, id);
-    if (!ack.ok) throw new Error(`The step to ${to.id} was refused: ${ack.code}.`);
-    this.#ledger.steps.push({ id, cue: to.id, ack });
+    const answer = await this.ask(ask, id);
+    if (!answer.ok) throw new Error(`The step to ${to.id} was refused: ${answer.code}.`);
+    this.#ledger.steps.push({ id, cue: to.id, answer });
   }
 }
 

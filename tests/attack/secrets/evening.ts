@@ -113,8 +113,8 @@ export class WatchedEvening {
     const { text } = this.options.ledger.next(person.seat, pour);
     // Sometimes from an old revision, so that the server has to merge.
     const base = this.options.random() < 0.8 ? (person.revisions.get(place) ?? 0) : 0;
-    const ack = await device.save({ pour, field, value: `Pears, ${text} and smoke`, base });
-    if (ack.ok) person.revisions.set(place, ack.revision);
+    const answer = await device.save({ pour, field, value: `Pears, ${text} and smoke`, base });
+    if (answer.ok) person.revisions.set(place, answer.revision);
   }
 
   async share(person: Person): Promise<void> {

@@ -7,7 +7,7 @@ import {
   type StoredEntry,
   StoreFailure,
 } from '../../../server/store/store.ts';
-import type { Ack, NoteAck } from '../../../shared/wire/protocol.ts';
+import type { CommandAnswer, NoteAnswer } from '../../../shared/wire/protocol.ts';
 import type { Disk, Power } from './disk.ts';
 
 /** The store as one life of the server sees the disk. Reads see what is committed; nothing is shared with the disk. */
@@ -27,8 +27,8 @@ export function diskStore(
     [...disk.shares].flatMap(([key, sharing]) =>
       key.startsWith(`${seat} `) ? [{ pour: pourOf(key), sharing }] : [],
     );
-  const remember = (scope: string, command: CommandId, ack: Ack | NoteAck): void => {
-    disk.answers.set(`${scope} ${command}`, structuredClone(ack));
+  const remember = (scope: string, command: CommandId, answer: CommandAnswer | NoteAnswer): void => {
+    disk.answers.set(`${scope} ${command}`, structuredClone(answer));
   };
   const fresh = (scope: string, command: CommandId | undefined): void => {
     if (!disk.forgetful && command !== undefined && disk.answers.has(`${scope} ${command}`))
@@ -53,13 +53,13 @@ export function diskStore(
           if (disk.events.length !== expected) throw new StoreFailure('Two writers share one session.');
           fresh('', answered?.command);
           disk.events.push(...events);
-          if (answered !== undefined) remember('', answered.command, answered.ack);
+          if (answered !== undefined) remember('', answered.command, answered.answer);
           if (key !== undefined) disk.keys.set(key.hash, key);
-          const { command, ack } = answered ?? { command: undefined, ack: undefined };
-          disk.journal.push({ ...decided, kind: 'append', before: expected, events, command, ack });
+          const { command, answer } = answered ?? { command: undefined, answer: undefined };
+          disk.journal.push({ ...decided, kind: 'append', before: expected, events, command, answer });
         });
       },
-      answerTo: (_, command) => disk.answers.get(` ${command}`) as Ack | undefined,
+      answerTo: (_, command) => disk.answers.get(` ${command}`) as CommandAnswer | undefined,
     },
     notebooks: {
       read: (_, seat) => ({
@@ -85,7 +85,7 @@ export function diskStore(
         return write(() => {
           fresh(seat, answered.command);
           disk.notes.set(`${seat} ${entry.pour} ${entry.field}`, { ...entry, seat });
-          remember(seat, answered.command, answered.ack);
+          remember(seat, answered.command, answered.answer);
           disk.journal.push({ ...decided, kind: 'save', seat, entry, command: answered.command });
         });
       },
@@ -95,7 +95,7 @@ export function diskStore(
           fresh(seat, answered.command);
           if (sharing === 'private') disk.shares.delete(`${seat} ${pour}`);
           else disk.shares.set(`${seat} ${pour}`, sharing);
-          remember(seat, answered.command, answered.ack);
+          remember(seat, answered.command, answered.answer);
           disk.journal.push({ ...decided, kind: 'share', seat, pour, sharing, command: answered.command });
         });
       },

@@ -2,7 +2,7 @@ import type { CommandId, SeatId, TastingId } from '../../../core/ids.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { type KeyRow, type StoredEntry, StoreFailure } from '../../../server/store/store.ts';
-import type { Ack, NoteAck } from '../../../shared/wire/protocol.ts';
+import type { CommandAnswer, NoteAnswer } from '../../../shared/wire/protocol.ts';
 import type { Sharing } from '../../../shared/wire/sharing.ts';
 import type { Chances } from '../chances.ts';
 import type { VirtualTime } from '../virtual-time.ts';
@@ -17,7 +17,7 @@ export type Commit = { readonly boot: number; readonly now: number; readonly hos
       readonly before: number;
       readonly events: readonly SessionEvent[];
       readonly command: CommandId | undefined;
-      readonly ack: Ack | undefined;
+      readonly answer: CommandAnswer | undefined;
     }
   | { readonly kind: 'save'; readonly seat: SeatId; readonly entry: StoredEntry; readonly command: CommandId }
   | {
@@ -48,7 +48,7 @@ export class Disk {
   readonly plan: Plan;
   readonly events: SessionEvent[] = [];
   readonly journal: Commit[] = [];
-  readonly answers = new Map<string, Ack | NoteAck>();
+  readonly answers = new Map<string, CommandAnswer | NoteAnswer>();
   readonly notes = new Map<string, StoredEntry & { readonly seat: SeatId }>();
   /** By `seat pour`; without those that are private. */
   readonly shares = new Map<string, Exclude<Sharing, 'private'>>();

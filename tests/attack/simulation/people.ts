@@ -4,7 +4,7 @@ import { followAsGuest, type GuestFollower } from '../../../shared/follower/gues
 import { followAsHost, type HostFollower } from '../../../shared/follower/host-follower.ts';
 import { entryKey } from '../../../shared/follower/notebook.ts';
 import type { TextField } from '../../../shared/notes/entry.ts';
-import type { GuestAsk, HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentGuestCommand, SentHostCommand } from '../../../shared/wire/commands.ts';
 import type { Sharing } from '../../../shared/wire/sharing.ts';
 import { Device, type Page, type Room } from './device.ts';
 import type { Asked } from './history.ts';
@@ -32,8 +32,8 @@ export class HostDevice {
     return status === 'refused' || status === 'dismissed';
   }
 
-  ask(ask: HostAsk): void {
-    void this.#follower.ask(ask);
+  ask(ask: SentHostCommand): void {
+    void this.#follower.send(ask);
     if (this.#lastId !== undefined) this.#room.history.asked.set(` ${this.#lastId}`, ask as Asked);
   }
 
@@ -110,8 +110,8 @@ export class GuestDevice {
     }
   }
 
-  ask(ask: GuestAsk): void {
-    void this.#follower?.ask(ask);
+  ask(ask: SentGuestCommand): void {
+    void this.#follower?.send(ask);
     if (this.#lastId !== undefined)
       this.#room.history.asked.set(` ${this.seat}/${this.#lastId}`, ask as Asked);
   }

@@ -2,7 +2,7 @@ import { type CueId, cueId, type PourId, type SeatId } from '../../../core/ids.t
 import type { Pacing } from '../../../core/tasting.ts';
 import { seconds } from '../../../core/units.ts';
 import { textFields } from '../../../shared/notes/entry.ts';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 import type { Room } from './device.ts';
 import type { GuestDevice, HostDevice } from './people.ts';
 
@@ -81,7 +81,7 @@ export function act(room: Room, cast: Cast): string {
   }
 }
 
-function ask(host: HostDevice, what: HostAsk): string {
+function ask(host: HostDevice, what: SentHostCommand): string {
   host.ask(what);
   return `${host.device.name} asks ${JSON.stringify(what)}`;
 }
@@ -92,7 +92,7 @@ function cueOf(host: HostDevice): CueId {
   return view?.status === 'under-way' ? view.cue : cueId('gathering');
 }
 
-function anyOther({ chances }: Room, host: HostDevice): HostAsk {
+function anyOther({ chances }: Room, host: HostDevice): SentHostCommand {
   const pour = chances.anyOf(host.follower.view.peek()?.pours ?? [])?.id;
   const what = chances.weighed({
     GoBack: 3,
@@ -136,7 +136,7 @@ function anyOther({ chances }: Room, host: HostDevice): HostAsk {
   }
 }
 
-function anyTalk({ chances }: Room, host: HostDevice): HostAsk {
+function anyTalk({ chances }: Room, host: HostDevice): SentHostCommand {
   const pour = chances.anyOf(host.follower.view.peek()?.pours ?? [])?.id;
   if (pour === undefined) return { type: 'OpenDoors' };
   return {
@@ -145,7 +145,7 @@ function anyTalk({ chances }: Room, host: HostDevice): HostAsk {
   };
 }
 
-function anyPacing({ chances }: Room): HostAsk {
+function anyPacing({ chances }: Room): SentHostCommand {
   if (chances.happens(0.2)) return { type: 'WaitForRemote', wait: chances.happens(0.5) };
   return {
     type: 'ChoosePacing',
@@ -158,7 +158,7 @@ function anyPacing({ chances }: Room): HostAsk {
   };
 }
 
-function anyAboutSeats({ chances }: Room, seat: SeatId): HostAsk {
+function anyAboutSeats({ chances }: Room, seat: SeatId): SentHostCommand {
   if (chances.happens(0.2)) return { type: 'SetDoors', doors: chances.oneOf(['open', 'ask']) };
   return {
     type: chances.oneOf(['AdmitSeat', 'RemoveSeat', 'RestoreSeat', 'RestoreSeat', 'AnswerSeat']),

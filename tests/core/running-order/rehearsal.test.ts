@@ -12,8 +12,8 @@ import {
 } from '../../../core/running-order/rehearsal.ts';
 import {
   changed,
-  type RehearsalAsk,
   type RehearsalReport,
+  type RehearsalTask,
   rehearse,
 } from '../../../core/running-order/rehearsal-report.ts';
 import type { Pacing, Plan } from '../../../core/tasting.ts';
@@ -38,7 +38,7 @@ function played(rehearsed: Rehearsed, evenings: number, seed = 20_311_125): numb
   return Array.from({ length: evenings }, () => playEvening(rehearsed, drawLuck(rehearsed, normal)));
 }
 
-function reported(ask: RehearsalAsk, seed = 7): RehearsalReport {
+function reported(ask: RehearsalTask, seed = 7): RehearsalReport {
   const playing = rehearse(ask, seededRandom(seed));
   for (;;) {
     const step = playing.next();
@@ -147,7 +147,7 @@ describe('rehearsed evenings', () => {
 });
 
 describe('the report of a rehearsal', () => {
-  const ask = (plan: Plan, more: Partial<RehearsalAsk> = {}): RehearsalAsk => ({
+  const ask = (plan: Plan, more: Partial<RehearsalTask> = {}): RehearsalTask => ({
     plan,
     evenings: 400,
     wished: compile(plan).reduce((sum, { ideal }) => sum + ideal, 0),

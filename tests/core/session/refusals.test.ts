@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId, seatId } from '../../../core/ids.ts';
-import type { GuestCommand, HostCommand, RejectionCode } from '../../../core/session/command.ts';
+import type { GuestCommand, HostCommand, SessionRefusalCode } from '../../../core/session/command.ts';
 import { decide } from '../../../core/session/decide.ts';
 import { unopened } from '../../../core/session/state.ts';
 import { seconds } from '../../../core/units.ts';
@@ -18,7 +18,7 @@ const after = (...asks: readonly HostCommand[]) => {
   return evening;
 };
 
-const hosts: readonly (readonly [RejectionCode, EveningTold, HostCommand])[] = [
+const hosts: readonly (readonly [SessionRefusalCode, EveningTold, HostCommand])[] = [
   ['already-open', atNose(), { type: 'OpenDoors', plan: planOf(3) }],
   ['not-finished', atNose(), { type: 'Reopen' }],
   ['no-such-cue', atNose(), { type: 'JumpTo', cue: cueId('nowhere') }],
@@ -49,7 +49,7 @@ const told = (...asks: readonly GuestCommand[]) => {
   for (const ask of asks) expect(evening.guest('ada', ask)).toBe('done');
   return evening;
 };
-const guests: readonly (readonly [RejectionCode, EveningTold, string, GuestCommand])[] = [
+const guests: readonly (readonly [SessionRefusalCode, EveningTold, string, GuestCommand])[] = [
   ['no-such-seat', atNose(), 'nobody', { type: 'AcceptGroundRules' }],
   ['nothing-to-do', told({ type: 'AcceptGroundRules' }), 'ada', { type: 'AcceptGroundRules' }],
   ['nothing-to-do', atNose(), 'ada', { type: 'ChangeSeat' }],

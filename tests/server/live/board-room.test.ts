@@ -61,14 +61,14 @@ const close = () => happens(() => evening.host({ type: 'CloseDiscussion', pours:
 
 async function write(value: string): Promise<void> {
   const entry = { pour: ash, field: 'nose', value, revision: 1, savedAt: clock.now() } as const;
-  const ack = { ok: true, revision: 1, value, savedAt: clock.now() } as const;
+  const answer = { ok: true, revision: 1, value, savedAt: clock.now() } as const;
   ids += 1;
-  const answered = { command: commandId(`note-${ids}`), ack };
+  const answered = { command: commandId(`note-${ids}`), answer };
   await store.notebooks.save({ tasting, seat: noor, entry, answered });
 }
 async function share(sharing: Sharing): Promise<void> {
   ids += 1;
-  const answered = { command: commandId(`share-${ids}`), ack: { ok: true, version: 1 } } as const;
+  const answered = { command: commandId(`share-${ids}`), answer: { ok: true, version: 1 } } as const;
   await store.notebooks.share({ tasting, seat: noor, pour: ash, sharing, answered });
 }
 

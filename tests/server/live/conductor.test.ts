@@ -59,9 +59,9 @@ describe('the host', () => {
 
   it('is told of glasses that were poured, once for one id', async () => {
     const tick = { type: 'TickGlasses', places: [1], pours: [pourId('one')], done: 1 } as const;
-    const first = await room.conductor.askAboutPouring(commandId('a-tick'), tick);
+    const first = await room.conductor.sendPouringCommand(commandId('a-tick'), tick);
     expect(first).toEqual({ ok: true, version: 1 });
-    expect(await room.conductor.askAboutPouring(commandId('a-tick'), tick)).toEqual(first);
+    expect(await room.conductor.sendPouringCommand(commandId('a-tick'), tick)).toEqual(first);
     expect(toHosts('pouring')).toHaveLength(1);
   });
 });

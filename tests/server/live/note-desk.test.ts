@@ -188,7 +188,7 @@ describe('an id that was used for something else', () => {
   });
 
   it('gets its refusal again where a refusal was what it got', async () => {
-    const answered = { command: commandId('refused'), ack: refusal('not-reached') };
+    const answered = { command: commandId('refused'), answer: refusal('not-reached') };
     await store.notebooks.share({ tasting, seat: noor, pour: ash, sharing: 'private', answered });
     expect(await desk.save(noor, save('refused', 'apples'))).toEqual({ answer: refusal('not-reached') });
     expect(await desk.share(noor, share('refused', 'shared'))).toEqual({ answer: refusal('not-reached') });

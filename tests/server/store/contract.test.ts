@@ -20,7 +20,7 @@ const stores: readonly (readonly [string, (folder: string) => Store])[] = [
 const tasting = tastingId('harvest');
 const row = { tasting, code: 'ABC234', plan: planOf(3), revision: 1, createdAt: epochMs(1000) };
 const held: SessionEvent = { type: 'ReminderCleared' };
-const answered = (id: string) => ({ command: commandId(id), ack: { ok: true, version: 1 } as const });
+const answered = (id: string) => ({ command: commandId(id), answer: { ok: true, version: 1 } as const });
 
 describe.each(stores)('%s', (_, openIn) => {
   let folder: string;
@@ -105,14 +105,14 @@ describe.each(stores)('%s', (_, openIn) => {
       tasting,
       seat,
       entry: first,
-      answered: { command: commandId('note-0001'), ack: answer },
+      answered: { command: commandId('note-0001'), answer },
     });
     expect(store.notebooks.read(tasting, seat)).toEqual({ entries: [first], sharings: [] });
     await store.notebooks.save({
       tasting,
       seat,
       entry: second,
-      answered: { command: commandId('note-0002'), ack: answer },
+      answered: { command: commandId('note-0002'), answer },
     });
     expect(store.notebooks.find(tasting, seat, pourId('ash'), 'nose')).toEqual(second);
     expect(store.notebooks.answerTo(tasting, seat, commandId('note-0001'))).toEqual({ revision: 1 });
@@ -120,14 +120,14 @@ describe.each(stores)('%s', (_, openIn) => {
   });
 
   it('reads only pages whose guests permit it, and not after it is withdrawn', async () => {
-    const ack = { ok: true, version: 1 } as const;
+    const answer = { ok: true, version: 1 } as const;
     const share = (seat: string, command: string, sharing: Sharing) =>
       store.notebooks.share({
         tasting,
         seat: seatId(seat),
         pour: pourId('ash'),
         sharing,
-        answered: { command: commandId(command), ack },
+        answered: { command: commandId(command), answer },
       });
     await share('seat-1', 'share-001', 'shared');
     await share('seat-2', 'share-002', 'shared');
@@ -151,11 +151,11 @@ describe.each(stores)('%s', (_, openIn) => {
       revision: 1,
       savedAt: epochMs(5),
     } as const;
-    const ack = { ok: true, revision: 1, value: 'slate', savedAt: epochMs(5) } as const;
+    const answer = { ok: true, revision: 1, value: 'slate', savedAt: epochMs(5) } as const;
     for (const seat of ['seat-1', 'seat-2'].map(seatId)) {
       const command = commandId(`note-of-${seat}`);
-      await store.notebooks.save({ tasting, seat, entry, answered: { command, ack } });
-      const said = { command: commandId(`share-of-${seat}`), ack: { ok: true, version: 1 } } as const;
+      await store.notebooks.save({ tasting, seat, entry, answered: { command, answer } });
+      const said = { command: commandId(`share-of-${seat}`), answer: { ok: true, version: 1 } } as const;
       await store.notebooks.share({ tasting, seat, pour: entry.pour, sharing: 'counted', answered: said });
       await store.keys.add({ hash: `key of ${seat}`, tasting, role: 'seat', seat, expiresAt: null });
     }

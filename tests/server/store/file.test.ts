@@ -54,7 +54,7 @@ describe('the file of a store', () => {
     await store.tastings.create(row);
     const [seat, pour] = [seatId('seat-1'), pourId('ash')];
     const whose = { tasting, seat, pour };
-    const answered = (id: string) => ({ command: commandId(id), ack: { ok: true, version: 1 } }) as const;
+    const answered = (id: string) => ({ command: commandId(id), answer: { ok: true, version: 1 } }) as const;
     await store.notebooks.share({ ...whose, sharing: 'shared', answered: answered('share-001') });
     await store.close();
     const db = new SqliteDatabase(file);

@@ -40,8 +40,8 @@ const write = (store: SqliteStore, seat: string, value: string, revision = 1): P
     revision,
     savedAt: epochMs(5),
   } as const;
-  const ack = { ok: true, revision, value, savedAt: epochMs(5) } as const;
-  const answered = { command: commandId(`note-${String(commands).padStart(5, '0')}`), ack };
+  const answer = { ok: true, revision, value, savedAt: epochMs(5) } as const;
+  const answered = { command: commandId(`note-${String(commands).padStart(5, '0')}`), answer };
   return store.notebooks.save({ tasting, seat: seatId(seat), entry, answered });
 };
 const read = (store: SqliteStore, seat: string): readonly unknown[] =>

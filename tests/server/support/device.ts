@@ -3,11 +3,11 @@ import type { TastingId } from '../../../core/ids.ts';
 import { type BoardChange, type BoardPart, boardOfParts } from '../../../shared/wire/board.ts';
 import { type Parts, withChange } from '../../../shared/wire/parts.ts';
 import {
-  type Ack,
   type ClientToServer,
+  type CommandAnswer,
   type Credentials,
   type Dismissal,
-  type NoteAck,
+  type NoteAnswer,
   protocolVersion,
   type Refusal,
   type ServerToClient,
@@ -104,21 +104,26 @@ export class Device {
     await this.raw('probe', { roundTrip: null });
   }
 
-  host(ask: object, id = newId()): Promise<Ack> {
-    return this.raw('host:ask', { id, ask }) as Promise<Ack>;
+  host(ask: object, id = newId()): Promise<CommandAnswer> {
+    return this.raw('host:ask', { id, ask }) as Promise<CommandAnswer>;
   }
 
-  guest(ask: object, id = newId()): Promise<Ack> {
-    return this.raw('guest:ask', { id, ask }) as Promise<Ack>;
+  guest(ask: object, id = newId()): Promise<CommandAnswer> {
+    return this.raw('guest:ask', { id, ask }) as Promise<CommandAnswer>;
   }
 
-  save(save: object): Promise<NoteAck> {
+  save(save: object): Promise<NoteAnswer> {
     const whole = { id: newId(), pour: 'one', field: 'nose', value: '', base: 0, ...save };
-    return this.raw('note:save', whole) as Promise<NoteAck>;
+    return this.raw('note:save', whole) as Promise<NoteAnswer>;
   }
 
-  share(share: object = {}): Promise<Ack> {
-    return this.raw('note:share', { id: newId(), pour: 'one', sharing: 'shared', ...share }) as Promise<Ack>;
+  share(share: object = {}): Promise<CommandAnswer> {
+    return this.raw('note:share', {
+      id: newId(),
+      pour: 'one',
+      sharing: 'shared',
+      ...share,
+    }) as Promise<CommandAnswer>;
   }
 
   /** Anything at all, as a device of ours would never send it. */

@@ -3,7 +3,7 @@ import type { GuestCommand } from '../../../core/session/command.ts';
 import { durationMs } from '../../../core/units.ts';
 import { Conductor } from '../../../server/live/conductor.ts';
 import type { KeyRow, Store } from '../../../server/store/store.ts';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { listeningLog } from './house.ts';
 import { ManualClock } from './manual-clock.ts';
@@ -77,7 +77,7 @@ export class OneConductor {
     this.#ids += 1;
     return commandId(`command-${this.#ids}`);
   }
-  host(ask: HostAsk, id = this.anId()) {
+  host(ask: SentHostCommand, id = this.anId()) {
     return this.conductor.askAsHost(id, ask);
   }
   openDoors() {

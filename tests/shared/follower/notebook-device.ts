@@ -5,18 +5,18 @@ import type { NoteField, NoteValue } from '../../../shared/notes/entry.ts';
 import { mergeValues } from '../../../shared/notes/merge.ts';
 import type { NoAnswer } from '../../../shared/wire/answer.ts';
 import type { NotebookView, NoteSave } from '../../../shared/wire/notebook.ts';
-import type { NoteAck } from '../../../shared/wire/protocol.ts';
+import type { NoteAnswer } from '../../../shared/wire/protocol.ts';
 import { handClock } from './hand-clock.ts';
 
 export const pour = pourId('p1');
 /** The server's side of a notebook as the wire promises it: one revision a save, merging what grew from an older one. */
 export function notebookServer() {
   const stored = new Map<string, { value: NoteValue; revision: number }>();
-  const answers = new Map<string, NoteAck>();
+  const answers = new Map<string, NoteAnswer>();
   return {
     stored,
     saves: [] as NoteSave[],
-    take(save: NoteSave): NoteAck {
+    take(save: NoteSave): NoteAnswer {
       this.saves.push(save);
       const answered = answers.get(save.id);
       if (answered !== undefined) return answered;
@@ -25,9 +25,9 @@ export function notebookServer() {
         save.base < before.revision ? mergeValues(save.field, before.value, save.value) : save.value;
       const next = { value, revision: before.revision + 1 };
       stored.set(entryKey(save.pour, save.field), next);
-      const ack: NoteAck = { ok: true, ...next, savedAt: epochMs(1) };
-      answers.set(save.id, ack);
-      return ack;
+      const answer: NoteAnswer = { ok: true, ...next, savedAt: epochMs(1) };
+      answers.set(save.id, answer);
+      return answer;
     },
     view(): NotebookView {
       return {
@@ -60,7 +60,7 @@ let ids = 0;
 
 export interface DeviceOptions {
   readonly keep?: NoteKeep;
-  readonly send: (save: NoteSave) => Promise<NoteAck | NoAnswer>;
+  readonly send: (save: NoteSave) => Promise<NoteAnswer | NoAnswer>;
 }
 
 export function device({ keep = memoryKeep(), send }: DeviceOptions) {

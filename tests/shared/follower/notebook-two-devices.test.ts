@@ -11,8 +11,8 @@ describe('a notebook that is written on two devices', () => {
     let deaf = true;
     const { notebook, time, entry } = device({
       send: async (save) => {
-        const ack = server.take(save);
-        return deaf ? noAnswer : ack;
+        const answer = server.take(save);
+        return deaf ? noAnswer : answer;
       },
     });
     notebook.write(pour, 'nose', 'tar rope');
@@ -29,8 +29,8 @@ describe('a notebook that is written on two devices', () => {
     let deaf = true;
     const { notebook, time, entry } = device({
       send: async (save) => {
-        const ack = server.take(save);
-        return deaf ? noAnswer : ack;
+        const answer = server.take(save);
+        return deaf ? noAnswer : answer;
       },
     });
     notebook.write(pour, 'nose', 'tar rope');

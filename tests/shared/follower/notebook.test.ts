@@ -40,8 +40,8 @@ describe('a notebook on one device', () => {
     let deaf = true;
     const { notebook, time, entry } = device({
       send: async (save) => {
-        const ack = server.take(save);
-        return deaf ? noAnswer : ack;
+        const answer = server.take(save);
+        return deaf ? noAnswer : answer;
       },
     });
     notebook.write(pour, 'nose', 'green apple, smoke');
@@ -216,8 +216,8 @@ describe('two devices of one guest', () => {
         const server = notebookServer();
         let deaf = false;
         const send = async (save: NoteSave) => {
-          const ack = server.take(save);
-          return deaf ? noAnswer : ack;
+          const answer = server.take(save);
+          return deaf ? noAnswer : answer;
         };
         const devices = [device({ send }), device({ send })];
         const lines = new Set<string>();

@@ -3,16 +3,17 @@ import { commandId, type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { createSharing } from '../../../shared/follower/page-sharing.ts';
 import type { NoAnswer } from '../../../shared/wire/answer.ts';
 import type { NoteShare } from '../../../shared/wire/notebook.ts';
-import type { Ack } from '../../../shared/wire/protocol.ts';
+import type { CommandAnswer } from '../../../shared/wire/protocol.ts';
 import { handClock } from './hand-clock.ts';
 
 const [ash, birch] = [pourId('ash'), pourId('birch')];
-const done: Ack = { ok: true, version: 3 };
+const done: CommandAnswer = { ok: true, version: 3 };
 const silence: NoAnswer = { ok: false, code: 'no-answer' };
 
 function phone() {
   const clock = handClock();
-  const sent: { readonly share: NoteShare; readonly answer: (answer: Ack | NoAnswer) => void }[] = [];
+  const sent: { readonly share: NoteShare; readonly answer: (answer: CommandAnswer | NoAnswer) => void }[] =
+    [];
   let ids = 0;
   const sharing = createSharing({
     send: (share) => new Promise((answer) => sent.push({ share, answer })),

@@ -7,13 +7,13 @@ import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
 import { createHostActions } from '../../../host/conduct/actions/host-actions.ts';
-import { keyAsk } from '../../../host/conduct/actions/key-map.ts';
+import { keyCommand } from '../../../host/conduct/actions/key-map.ts';
 import { primaryAction } from '../../../host/conduct/actions/primary-action.ts';
 import { unopenedDiscussions } from '../../../host/conduct/drawers/unopened-discussions.ts';
 import { stretchesOf } from '../../../host/conduct/order/stretches.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
 import { createStatus } from '../../../shared/ui/status.ts';
-import type { HostAsk } from '../../../shared/wire/commands.ts';
+import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 
 const order = compile(planSchema.parse(demoEvening));
 const talk = order.find((cue) => cue.kind === 'discussion');
@@ -122,13 +122,13 @@ describe('the end of an evening', () => {
   });
 
   it('opens those first, ends nothing when that is refused, and just ends when there are none', async () => {
-    const asked: HostAsk[] = [];
+    const asked: SentHostCommand[] = [];
     const conductingWith = (ok: boolean) =>
       createHostActions({
-        asking: {
+        commands: {
           waiting: signal(new Set()),
-          ask: (ask) => {
-            asked.push(ask);
+          send: (command) => {
+            asked.push(command);
             return Promise.resolve(ok);
           },
         },
@@ -151,8 +151,8 @@ describe('the end of an evening', () => {
 });
 
 describe('the keyboard', () => {
-  const press = (key: string, more: Partial<Parameters<typeof keyAsk>[0]> = {}) =>
-    keyAsk({ key, repeat: false, chord: false, inField: false, onControl: false, ...more });
+  const press = (key: string, more: Partial<Parameters<typeof keyCommand>[0]> = {}) =>
+    keyCommand({ key, repeat: false, chord: false, inField: false, onControl: false, ...more });
 
   it('knows the keys of a keyboard and of a presentation remote', () => {
     expect([' ', 'ArrowRight', 'PageDown'].map((key) => press(key))).toEqual(['next', 'next', 'next']);

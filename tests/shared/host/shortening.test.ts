@@ -12,7 +12,7 @@ import { planOf } from '../../support/plans.ts';
 /** A host's hand on a room without a network between them. */
 function hand(evening: EveningTold) {
   const status = createStatus();
-  const asking = createCommandsUnderWay({
+  const commands = createCommandsUnderWay({
     send: async (ask) => {
       if (ask.type === 'OpenDoors') throw new Error('They are open.');
       const answer = evening.host(ask);
@@ -23,7 +23,7 @@ function hand(evening: EveningTold) {
     },
     pause: () => Promise.resolve(),
   });
-  const conducting = createHostActions({ asking, status, onFinish: () => undefined });
+  const conducting = createHostActions({ commands, status, onFinish: () => undefined });
   const settle = async () => {
     for (let turn = 0; turn < 40; turn += 1) await Promise.resolve();
   };

@@ -98,11 +98,11 @@ describe('the table', () => {
   });
 });
 
-describe('asking the room', () => {
+describe('commands to the room', () => {
   const setUp = (answer: Parameters<typeof createCommandsUnderWay>[0]['send']) => {
     const refused: string[] = [];
     let settle = (): void => {};
-    const asking = createCommandsUnderWay({
+    const commands = createCommandsUnderWay({
       send: answer,
       onRefusal: (code) => refused.push(code),
       pause: () =>
@@ -110,49 +110,49 @@ describe('asking the room', () => {
           settle = resolve;
         }),
     });
-    return { asking, refused, settle: () => settle() };
+    return { commands, refused, settle: () => settle() };
   };
 
   it('takes no second press until the answer has come and the thumb has settled', async () => {
     let sent = 0;
-    const { asking, settle } = setUp(async () => {
+    const { commands, settle } = setUp(async () => {
       sent += 1;
       return { ok: true };
     });
-    expect(await asking.ask({ type: 'Hold' })).toBe(true);
-    expect(asking.waiting.value.has('Hold')).toBe(true);
-    expect(await asking.ask({ type: 'Hold' })).toBe(false);
+    expect(await commands.send({ type: 'Hold' })).toBe(true);
+    expect(commands.waiting.value.has('Hold')).toBe(true);
+    expect(await commands.send({ type: 'Hold' })).toBe(false);
     expect(sent).toBe(1);
     settle();
     await Promise.resolve();
-    expect(asking.waiting.value.size).toBe(0);
-    expect(await asking.ask({ type: 'Hold' })).toBe(true);
+    expect(commands.waiting.value.size).toBe(0);
+    expect(await commands.send({ type: 'Hold' })).toBe(true);
     expect(sent).toBe(2);
   });
 
   it('lets other asks through meanwhile', async () => {
-    const { asking } = setUp(async () => ({ ok: true }));
-    void asking.ask({ type: 'Hold' });
-    expect(await asking.ask({ type: 'Resume' })).toBe(true);
+    const { commands } = setUp(async () => ({ ok: true }));
+    void commands.send({ type: 'Hold' });
+    expect(await commands.send({ type: 'Resume' })).toBe(true);
   });
 
   it('lets the same through for another guest or glass, but no second step of a thumb that taps twice [P1]', async () => {
-    const { asking } = setUp(async () => ({ ok: true }));
+    const { commands } = setUp(async () => ({ ok: true }));
     for (const name of ['a', 'b'])
-      expect(await asking.ask({ type: 'AdmitSeat', seat: seatId(name) })).toBe(true);
-    expect(await asking.ask({ type: 'AdmitSeat', seat: seatId('a') })).toBe(false);
-    expect(await asking.ask({ type: 'Advance', from: cueId('a') })).toBe(true);
-    expect(await asking.ask({ type: 'Advance', from: cueId('b') })).toBe(false);
+      expect(await commands.send({ type: 'AdmitSeat', seat: seatId(name) })).toBe(true);
+    expect(await commands.send({ type: 'AdmitSeat', seat: seatId('a') })).toBe(false);
+    expect(await commands.send({ type: 'Advance', from: cueId('a') })).toBe(true);
+    expect(await commands.send({ type: 'Advance', from: cueId('b') })).toBe(false);
   });
 
   it('tells of every refusal but that another device was faster', async () => {
-    const { asking, refused } = setUp(async ({ type }) => ({
+    const { commands, refused } = setUp(async ({ type }) => ({
       ok: false,
       code: type === 'Hold' ? 'moved-on' : type === 'Resume' ? 'not-held' : 'no-answer',
     }));
-    await asking.ask({ type: 'Hold' });
-    await asking.ask({ type: 'Resume' });
-    await asking.ask({ type: 'Finish' });
+    await commands.send({ type: 'Hold' });
+    await commands.send({ type: 'Resume' });
+    await commands.send({ type: 'Finish' });
     expect(refused).toEqual(['not-held', 'no-answer']);
   });
 });

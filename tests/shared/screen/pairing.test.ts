@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
-import { type AskToShow, askEvery, createPairing, troubledEvery } from '../../../guest/screen/pairing.ts';
+import { askEvery, createPairing, type RequestScreen, troubledEvery } from '../../../guest/screen/pairing.ts';
 import { handClock } from '../follower/hand-clock.ts';
 
-type Answer = Awaited<ReturnType<AskToShow>>;
+type Answer = Awaited<ReturnType<RequestScreen>>;
 
 const tasting = tastingId('t1');
 const number = (value: number): Answer => ({ ok: true, body: { tasting, admitted: false, number: value } });

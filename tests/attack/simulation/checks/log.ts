@@ -37,12 +37,12 @@ export function checkLog(history: History, house: House, after: readonly Session
   for (const [version, session] of after.entries()) checkSeals(history, after[version - 1], session);
 }
 
-function checkAnswer(history: History, { command, ack, before, events }: Append, seen: Set<string>): void {
+function checkAnswer(history: History, { command, answer, before, events }: Append, seen: Set<string>): void {
   if (command === undefined) return;
   expect(history, 'once', !seen.has(command), `${command} was carried out twice.`);
   seen.add(command);
-  if (ack?.ok)
-    expect(history, 'once', ack.version === before + events.length, `${command} has a wrong version.`);
+  if (answer?.ok)
+    expect(history, 'once', answer.version === before + events.length, `${command} has a wrong version.`);
   else expect(history, 'once', events.length === 0, `${command} was refused and yet did something.`);
 }
 
