@@ -27,7 +27,7 @@ const config: KnipConfig = {
     'tests/stored/*.ts',
   ],
   project: ['{core,shared,server,host,guest}/**/*.{ts,tsx,mjs}!', 'tests/**/*.{ts,tsx}'],
-  ignore: ['core/planning/{serving/service-temperature,strength/alcoholometry,strength/dilution}.ts'],
+  ignore: ['core/planning/strength/{alcoholometry,dilution}.ts'],
   ignoreDependencies: ['rate-limiter-flexible'],
   ignoreBinaries: ['openssl', 'apt-get'],
   ignoreIssues: {

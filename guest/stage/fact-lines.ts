@@ -1,4 +1,5 @@
 import type { GuestWords } from '../../shared/language/en/guest.ts';
+import { serveAt } from '../../shared/language/en/temperature.ts';
 import type { NamedPour } from '../../shared/wire/views.ts';
 
 /** What may be known of a pour, in the order in which people ask. */
@@ -12,5 +13,7 @@ export function factLines(words: GuestWords, pour: NamedPour): string[] {
     pour.vintage === null ? null : String(pour.vintage),
     pour.abv === null ? null : words.pour.abv(pour.abv),
     pour.cask,
+    // A page that was kept on a phone may be older than this fact.
+    pour.serve ? serveAt(pour.serve) : null,
   ].filter((fact) => fact !== null);
 }

@@ -1,3 +1,4 @@
+import { type ServiceTemperature, serviceTemperatureOf } from '../../core/drinks/service-temperature.ts';
 import type { PourId } from '../../core/ids.ts';
 import {
   type Levels,
@@ -17,6 +18,8 @@ export interface GridColumn {
   readonly flight: number;
   readonly code: string | null;
   readonly name: string;
+  /** At which it is served, where its facts tell; null for an odd-one-out, whose two drinks have their own columns. */
+  readonly serve: ServiceTemperature | null;
   readonly steps: readonly PouringStep[];
 }
 
@@ -41,7 +44,15 @@ export function columnsOf(plan: Plan): GridColumn[] {
           : `${codesOf(trial.codes.a)} ${named(trial.a)}, ${codesOf(trial.codes.b)} ${named(trial.b)}`;
       const drink = plan.pours.find((pour) => pour.id === trial?.a)?.drink ?? plan.drink;
       return [
-        { id: set.trial, kind: 'trial', flight: set.flight, code: null, name, steps: pouringStepsOf(drink) },
+        {
+          id: set.trial,
+          kind: 'trial',
+          flight: set.flight,
+          code: null,
+          name,
+          serve: null,
+          steps: pouringStepsOf(drink),
+        },
       ];
     }
     return set.pours
@@ -52,6 +63,7 @@ export function columnsOf(plan: Plan): GridColumn[] {
         flight: set.flight,
         code: plan.blind ? (plan.codes[pour.id] ?? null) : null,
         name: pour.name,
+        serve: serviceTemperatureOf(pour),
         steps: pouringStepsOf(pour.drink),
       }));
   });

@@ -1,6 +1,7 @@
 import type { PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
+import { temperatures } from '../../shared/language/en/temperature.ts';
 import type { GridColumn, GridRow } from './pouring-grid.ts';
 
 interface Group {
@@ -34,6 +35,7 @@ export function PouringTable(props: PouringTableProps) {
                 {(column.kind === 'trial' || column.code !== null) && (
                   <span class="pouring-name">{column.name}</span>
                 )}
+                {column.serve && <span class="pouring-name">{temperatures(column.serve)}</span>}
                 <GroupButton
                   {...props}
                   group={{ places, pours: [column.id] }}

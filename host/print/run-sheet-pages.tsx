@@ -1,8 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
+import { serviceTemperatureOf } from '../../core/drinks/service-temperature.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { say } from '../../shared/language/en/say.ts';
+import { serveAt } from '../../shared/language/en/temperature.ts';
 import { sayOf } from '../../shared/language/say.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
@@ -65,6 +67,7 @@ interface BlockProps {
 
 function Block({ plan, block, withSay }: BlockProps) {
   const { pour, position, practice, rows } = block;
+  const range = pour && serviceTemperatureOf(pour);
   const heading =
     pour === null
       ? practice
@@ -76,6 +79,7 @@ function Block({ plan, block, withSay }: BlockProps) {
           pour.name,
           ...(pour.producer === undefined ? [] : [pour.producer]),
           ...(pour.abv === undefined ? [] : [paperWords.labels.strength(pour.abv)]),
+          ...(range === null ? [] : [serveAt(range)]),
         ].join(' · ');
   return (
     <tbody>

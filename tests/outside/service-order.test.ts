@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { serviceTemperatures } from '../../core/drinks/service-temperature.ts';
 import type { PlannedPour, PourFacts } from '../../core/planning/order/axes/pour-facts.ts';
 import { wineCategoryOrder } from '../../core/planning/order/axes/wine.ts';
 import { bestLineup, weighOrder } from '../../core/planning/order/lineup.ts';
 import { neutralCodes } from '../../core/planning/serving/blind-codes.ts';
-import { serviceTemperatures } from '../../core/planning/serving/service-temperature.ts';
 import published from './service-order.json';
 
 interface Input {
@@ -65,7 +65,9 @@ describe('the order of wine categories', () => {
 
 describe('serving temperatures', () => {
   it.each(casesOf('serviceTemperature'))('%s', (_, { drink, source }, expected) => {
-    const found = serviceTemperatures.find(({ group, authority }) => group === drink && authority === source);
+    const found = Object.values(serviceTemperatures).find(
+      ({ group, authority }) => group === drink && authority === source,
+    );
     expect(found).toMatchObject(expected as object);
   });
 });

@@ -44,6 +44,7 @@ const namedPour = z.strictObject({
   vintage: maybeNumber,
   abv: maybeNumber,
   cask: maybeText,
+  serve: z.strictObject({ minC: number, maxC: number }).nullable(),
   link: maybeText,
   story: maybeText,
   reading: z.array(z.strictObject({ title: text, link: text })),

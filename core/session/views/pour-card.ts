@@ -1,3 +1,4 @@
+import { serviceTemperatureOf } from '../../drinks/service-temperature.ts';
 import type { PhotoId, PourId } from '../../ids.ts';
 import type { Drink, Pour } from '../../tasting.ts';
 import type { Evening } from '../state.ts';
@@ -27,6 +28,8 @@ export interface NamedPour {
   readonly vintage: number | null;
   readonly abv: number | null;
   readonly cask: string | null;
+  /** The range at which it is served, in °C. */
+  readonly serve: { readonly minC: number; readonly maxC: number } | null;
   readonly link: string | null;
   readonly story: string | null;
   /** For reading at home. */
@@ -61,8 +64,14 @@ export const namedPour = (pour: Pour, code: string | null): NamedPour => ({
   vintage: pour.vintage ?? null,
   abv: pour.abv ?? null,
   cask: pour.cask ?? null,
+  serve: servedAt(pour),
   link: pour.link ?? null,
   story: pour.story ?? null,
   reading: pour.reading ?? [],
   photos: { front: pour.photos?.front ?? null, back: pour.photos?.back ?? null },
 });
+
+function servedAt(pour: Pour): NamedPour['serve'] {
+  const range = serviceTemperatureOf(pour);
+  return range && { minC: range.minC, maxC: range.maxC };
+}

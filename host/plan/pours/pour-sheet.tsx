@@ -1,11 +1,14 @@
 import { useState } from 'preact/hooks';
+import { serviceTemperatureOf } from '../../../core/drinks/service-temperature.ts';
 import { clashesOf } from '../../../core/planning/order/fact-clashes.ts';
 import { labelClashesOf } from '../../../core/planning/order/label-clashes.ts';
 import { limits, type Plan, type Pour } from '../../../core/tasting.ts';
+import { serveAt, temperatureSource } from '../../../shared/language/en/temperature.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
+import { locale } from '../../locale.ts';
 import { AgeFields } from '../fields/age-fields.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { StrengthField } from '../fields/strength-field.tsx';
@@ -94,6 +97,7 @@ export function PourSheet(props: PourSheetProps) {
           <StrengthField abv={pour.abv} onAbv={(abv) => set('abv', abv)} />
           <AgeFields pour={pour} set={set} />
         </div>
+        <Temperature pour={pour} />
         {pour.photos && (
           <div class="pour-photos">
             {labelSides.map((side) => {
@@ -138,6 +142,19 @@ export function PourSheet(props: PourSheetProps) {
     </Dialog>
   );
 }
+
+/** At what temperature it is served, where its facts tell. */
+function Temperature({ pour }: { readonly pour: Pour }) {
+  const range = serviceTemperatureOf(pour);
+  if (range === null) return null;
+  return (
+    <p class="small soft">
+      {said(serveAt(range))} {temperatureSource[range.authority]}
+    </p>
+  );
+}
+
+const said = (text: string): string => `${text.charAt(0).toLocaleUpperCase(locale)}${text.slice(1)}.`;
 
 /** The facts that the fold holds, named in its summary. */
 const told = ['region', 'country', 'style', 'cask', 'peat', 'colour', 'marks', 'priceMinor'] as const;

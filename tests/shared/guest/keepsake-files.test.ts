@@ -44,6 +44,7 @@ const pour = (entries: readonly NoteEntry[], more: Partial<KeepsakePour> = {}): 
     vintage: null,
     abv: 46,
     cask: null,
+    serve: null,
     link: 'https://example.test/gorse',
     story: null,
     photos: { front: null, back: null },

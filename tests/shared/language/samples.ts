@@ -14,6 +14,7 @@ import { planBefore } from '../../../shared/language/en/plan-before.ts';
 import { planFigures } from '../../../shared/language/en/plan-figures.ts';
 import { planLineup } from '../../../shared/language/en/plan-lineup.ts';
 import { recapWords } from '../../../shared/language/en/recap.ts';
+import { serveAt, temperatures } from '../../../shared/language/en/temperature.ts';
 
 /** One of each kind of a union, so that the compiler asks for a sample of every new kind. */
 type OneOfEach<Union extends { readonly code: string }> = {
@@ -132,6 +133,8 @@ export const samples: ReadonlyMap<unknown, readonly (readonly unknown[])[]> = ne
   unknown,
   readonly (readonly unknown[])[]
 >([
+  [temperatures, [[{ minC: 10, maxC: 12 }]]],
+  [serveAt, [[{ minC: 10, maxC: 12 }]]],
   [hostWords.cue.practice, moves.map((move) => [move])],
   [hostWords.room.reminder, reminders.map((kind) => [kind])],
   [invitationWords.when, [[wall], [{ ...wall, zone: wall.offset }]]],

@@ -33,7 +33,7 @@ export const wineCategoryOrder: readonly WineCategory[] = [
 ];
 
 /** The category that the facts tell, or undefined without a colour or kind. Orange wine is served as white. */
-export function wineCategory(facts: PourFacts): WineCategory | undefined {
+function wineCategory(facts: PourFacts): WineCategory | undefined {
   switch (facts.wineKind) {
     case 'film-yeast':
       return 'wine under a film of yeast';

@@ -1,0 +1,11 @@
+// German, not yet reviewed by a native speaker.
+import type { temperatureSource as english, Range } from '../en/temperature.ts';
+
+export const temperatures = ({ minC, maxC }: Range): string => `${minC}–${maxC} °C`;
+
+export const serveAt = (range: Range): string => `bei ${temperatures(range)} ausschenken`;
+
+export const temperatureSource: typeof english = {
+  OIV: 'Quelle: OIV-Norm für Wein- und Spirituosenwettbewerbe, 332A/2009, Artikel 10.',
+  trade: 'Gewohnheit des Fachs, ohne Quelle.',
+};
