@@ -5,24 +5,24 @@ import { advance, decidePace, expire, weighRoom } from './decide/pace.ts';
 import { decidePlan } from './decide/plan.ts';
 import { decideAtDoor, decideForGuest, decideSeat } from './decide/seats.ts';
 import { decideTalk } from './decide/talk.ts';
-import { type Decision, happened, rejected } from './decision.ts';
+import { type Decision, happened, refused } from './decision.ts';
 import type { Session, UnderWay } from './state.ts';
 
 /**
  * The rules of the session: given where it stands and what is asked, what happens. Pure; the time, who is present
- * and new ids arrive with the command. A command that would change nothing is rejected, so that the log stays short.
+ * and new ids arrive with the command. A command that would change nothing is refused, so that the log stays short.
  */
 export function decide(session: Session, command: Command, moment: Moment): Decision {
   switch (session.status) {
     case 'unopened':
       return command.by === 'host' && command.ask.type === 'OpenDoors'
         ? openDoors(command.ask, moment)
-        : rejected('not-open');
+        : refused('not-open');
     case 'finished':
       if (command.by === 'host' && command.ask.type === 'Reopen') {
         return happened({ type: 'TastingReopened', at: moment.now });
       }
-      return rejected('finished');
+      return refused('finished');
     case 'under-way':
       return decideUnderWay(session, command, moment);
     default:
@@ -31,7 +31,7 @@ export function decide(session: Session, command: Command, moment: Moment): Deci
 }
 
 function openDoors({ plan, habits }: Extract<HostCommand, { type: 'OpenDoors' }>, { now }: Moment): Decision {
-  if (plan.pours.length === 0) return rejected('no-pours');
+  if (plan.pours.length === 0) return refused('no-pours');
   return happened({ type: 'DoorsOpened', plan, cues: compile(plan), habits: habits ?? noHabits, at: now });
 }
 
@@ -55,7 +55,7 @@ function decideUnderWay(session: UnderWay, command: Command, moment: Moment): De
 function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Decision {
   switch (ask.type) {
     case 'OpenDoors':
-      return rejected('already-open');
+      return refused('already-open');
     case 'Advance':
       return advance(session, ask.from, moment);
     case 'GoBack':
@@ -93,7 +93,7 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'Finish':
       return happened({ type: 'TastingFinished', at: moment.now });
     case 'Reopen':
-      return rejected('not-finished');
+      return refused('not-finished');
     default:
       return ask satisfies never;
   }

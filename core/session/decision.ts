@@ -7,4 +7,4 @@ export type Decision =
   | { readonly ok: false; readonly code: SessionRefusalCode };
 
 export const happened = (...events: readonly SessionEvent[]): Decision => ({ ok: true, events });
-export const rejected = (code: SessionRefusalCode): Decision => ({ ok: false, code });
+export const refused = (code: SessionRefusalCode): Decision => ({ ok: false, code });

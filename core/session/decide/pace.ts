@@ -4,7 +4,7 @@ import { traitsOf } from '../../running-order/cue-traits.ts';
 import { readySeatsNeeded } from '../../running-order/room-share.ts';
 import { between, durationMs, later, type Seconds, seconds, toMs } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
-import { type Decision, happened, rejected } from '../decision.ts';
+import { type Decision, happened, refused } from '../decision.ts';
 import { cueAfter, cueBefore, indexOfCue } from '../position.ts';
 import { seated } from '../seating.ts';
 import { cueNow, type UnderWay } from '../state.ts';
@@ -27,23 +27,23 @@ type PaceCommand = Extract<
 
 /** [P1] The host's *Next*. */
 export function advance(session: UnderWay, from: CueId, moment: Moment): Decision {
-  if (cueNow(session).id !== from) return rejected('moved-on');
+  if (cueNow(session).id !== from) return refused('moved-on');
   const next = cueAfter(session);
-  return next === undefined ? rejected('at-end') : happened(...entering(session, next, 'host', moment));
+  return next === undefined ? refused('at-end') : happened(...entering(session, next, 'host', moment));
 }
 
 /** [P2, P3, P7, P8] A deadline moves the room on only when the clock paces it, or when the host's device is gone. */
 export function expire(session: UnderWay, cue: CueId, moment: Moment): Decision {
   const now = cueNow(session);
-  if (now.id !== cue) return rejected('moved-on');
+  if (now.id !== cue) return refused('moved-on');
   if (now.gate || session.clock.kind === 'held' || moment.now < session.clock.endsAt)
-    return rejected('nothing-to-do');
-  if (moment.overtimeWaits === true) return rejected('nothing-to-do');
+    return refused('nothing-to-do');
+  if (moment.overtimeWaits === true) return refused('nothing-to-do');
   const paced = (endsByTime(session) && !remoteAwaited(session, moment)) || !moment.hostPresent;
   const next = cueAfter(session);
   return paced && next !== undefined
     ? happened(...entering(session, next, 'clock', moment))
-    : rejected('nothing-to-do');
+    : refused('nothing-to-do');
 }
 
 /** [P3, P18] By the clock every cue ends at its time; by the room only one in which nobody is asked to be ready. */
@@ -63,14 +63,14 @@ function remoteAwaited(session: UnderWay, { present }: Moment): boolean {
 /** [P3] Pacing by the room: on when the chosen share of the seats that are here is ready, never before the floor. */
 export function weighRoom(session: UnderWay, cue: CueId, moment: Moment): Decision {
   const now = cueNow(session);
-  if (now.id !== cue) return rejected('moved-on');
+  if (now.id !== cue) return refused('moved-on');
   const next = cueAfter(session);
-  if (next === undefined) return rejected('nothing-to-do');
+  if (next === undefined) return refused('nothing-to-do');
   if (roomIsReady(session, moment)) return happened(...entering(session, next, 'room', moment));
   // A deadline that had to wait for remote guests falls due when the last of them is ready.
   return session.pacing.by === 'clock' && session.waitForRemote
     ? expire(session, cue, moment)
-    : rejected('nothing-to-do');
+    : refused('nothing-to-do');
 }
 
 function roomIsReady(session: UnderWay, moment: Moment): boolean {
@@ -87,27 +87,27 @@ function roomIsReady(session: UnderWay, moment: Moment): boolean {
 export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment): Decision {
   switch (ask.type) {
     case 'GoBack': {
-      if (cueNow(session).id !== ask.from) return rejected('moved-on');
+      if (cueNow(session).id !== ask.from) return refused('moved-on');
       const before = cueBefore(session);
       return before === undefined
-        ? rejected('at-start')
+        ? refused('at-start')
         : happened(...entering(session, before, 'host', moment));
     }
     case 'JumpTo': {
       const target = session.cues[indexOfCue(session.cues, ask.cue)];
       return target === undefined
-        ? rejected('no-such-cue')
+        ? refused('no-such-cue')
         : happened(...entering(session, target, 'host', moment));
     }
     case 'Hold':
-      if (session.clock.kind === 'held') return rejected('already-held');
+      if (session.clock.kind === 'held') return refused('already-held');
       return happened({
         type: 'ClockHeld',
         remaining: between(moment.now, session.clock.endsAt),
         at: moment.now,
       });
     case 'Resume':
-      if (session.clock.kind !== 'held') return rejected('not-held');
+      if (session.clock.kind !== 'held') return refused('not-held');
       return happened({ type: 'ClockResumed', endsAt: later(moment.now, session.clock.remaining) });
     case 'GiveTime':
       return giveTime(session, ask.seconds, moment);
@@ -117,7 +117,7 @@ export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment):
       return happened({ type: 'PacingChosen', pacing: ask.pacing });
     case 'WaitForRemote':
       return session.waitForRemote === ask.wait
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'RemoteAwaited', wait: ask.wait });
     default:
       return ask satisfies never;

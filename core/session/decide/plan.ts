@@ -4,7 +4,7 @@ import { guardedLength, shortTalk } from '../../running-order/cue-traits.ts';
 import { spareTalk } from '../../running-order/offers.ts';
 import { seconds } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
-import { type Decision, happened, rejected } from '../decision.ts';
+import { type Decision, happened, refused } from '../decision.ts';
 import { fitTo } from '../fitting.ts';
 import { cueAfter, indexOfCue, playable } from '../position.ts';
 import { cueNow, type UnderWay } from '../state.ts';
@@ -35,10 +35,10 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
     case 'RestorePour':
       return session.dropped.includes(ask.pour)
         ? happened({ type: 'PourRestored', pour: ask.pour })
-        : rejected('not-dropped');
+        : refused('not-dropped');
     case 'EditCue': {
       const cue = session.cues[indexOfCue(session.cues, ask.cue)];
-      if (cue === undefined) return rejected('no-such-cue');
+      if (cue === undefined) return refused('no-such-cue');
       const ideal = ask.seconds === undefined ? cue.ideal : guardedLength(cue, ask.seconds);
       return happened({
         type: 'CueEdited',
@@ -52,31 +52,31 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
       const { endsAt } = ask;
       const { lengths, was } = fitTo(session, endsAt, moment.now);
       return lengths.length === 0
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'RunningOrderFitted', lengths, was, endsAt });
     }
     case 'UndoFit':
-      return session.fitted === null ? rejected('not-fitted') : happened({ type: 'FitUndone' });
+      return session.fitted === null ? refused('not-fitted') : happened({ type: 'FitUndone' });
     case 'WishEnd':
       return session.wishedEnd === ask.endsAt
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'EndWished', endsAt: ask.endsAt });
     case 'DropClosingPass':
       return dropClosingPass(session, moment);
     case 'RestoreClosingPass':
-      return session.closingDropped ? happened({ type: 'ClosingPassRestored' }) : rejected('not-dropped');
+      return session.closingDropped ? happened({ type: 'ClosingPassRestored' }) : refused('not-dropped');
     case 'ShortenDiscussions': {
       const ahead = playable(session).flatMap((index) =>
         index > session.at ? (session.cues[index] ?? []) : [],
       );
       const cues = ahead.filter((cue) => spareTalk(cue) > 0);
       return cues.length === 0
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'DiscussionsShortened', cues: cues.map(({ id }) => id), to: shortTalk });
     }
     case 'RestoreDiscussions':
       return session.shortTalks.length === 0
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'DiscussionsRestored' });
     default:
       return ask satisfies never;
@@ -85,9 +85,9 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
 
 /** Dropping the pour that everybody has in hand moves the room on to what comes after it. */
 function dropPour(session: UnderWay, pour: PourId, moment: Moment): Decision {
-  if (!session.plan.pours.some((each) => each.id === pour)) return rejected('no-such-pour');
-  if (session.dropped.includes(pour)) return rejected('already-dropped');
-  if (session.dropped.length === session.plan.pours.length - 1) return rejected('only-pour');
+  if (!session.plan.pours.some((each) => each.id === pour)) return refused('no-such-pour');
+  if (session.dropped.includes(pour)) return refused('already-dropped');
+  if (session.dropped.length === session.plan.pours.length - 1) return refused('only-pour');
   const without: UnderWay = { ...session, dropped: [...session.dropped, pour] };
   const next = pourOf(cueNow(session)) === pour ? cueAfter(without) : undefined;
   return happened(
@@ -98,10 +98,10 @@ function dropPour(session: UnderWay, pour: PourId, moment: Moment): Decision {
 
 /** [P14] In the middle of a closing pass the room moves on to what comes after it. */
 function dropClosingPass(session: UnderWay, moment: Moment): Decision {
-  if (session.closingDropped) return rejected('already-dropped');
+  if (session.closingDropped) return refused('already-dropped');
   const without: UnderWay = { ...session, closingDropped: true };
   if (!session.cues.some((cue, index) => index >= session.at && isClosing(cue)))
-    return rejected('nothing-to-do');
+    return refused('nothing-to-do');
   const next = isClosing(cueNow(session)) ? cueAfter(without) : undefined;
   return happened(
     { type: 'ClosingPassDropped' },

@@ -1,7 +1,7 @@
 import type { SeatId } from '../../ids.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts';
-import { type Decision, happened, rejected } from '../decision.ts';
+import { type Decision, happened, refused } from '../decision.ts';
 import { evolveAll } from '../evolve.ts';
 import { mayGiveWay, missedBy } from '../seating.ts';
 import { cueNow, type UnderWay } from '../state.ts';
@@ -14,12 +14,12 @@ type SeatCommand = Extract<
 
 /** Somebody without a seat. */
 export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment): Decision {
-  if (session.doors === 'closed') return rejected('doors-closed');
-  if (session.seats[ask.seat] !== undefined) return rejected('nothing-to-do');
+  if (session.doors === 'closed') return refused('doors-closed');
+  if (session.seats[ask.seat] !== undefined) return refused('nothing-to-do');
   const { inPlaceOf } = ask;
   const leaving = inPlaceOf === undefined ? undefined : session.seats[inPlaceOf];
   if (inPlaceOf !== undefined && (leaving === undefined || !mayGiveWay(session, leaving)))
-    return rejected('table-full');
+    return refused('table-full');
   const gaveWay = leaving === undefined ? [] : [{ type: 'SeatGaveWay', seat: leaving.id } as const];
   return happened(...gaveWay, {
     type: 'SeatTaken',
@@ -42,27 +42,27 @@ export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment):
 export function decideSeat(session: UnderWay, ask: SeatCommand): Decision {
   if (ask.type === 'SetDoors') {
     return session.doors === ask.doors
-      ? rejected('nothing-to-do')
+      ? refused('nothing-to-do')
       : happened({ type: 'DoorsSet', doors: ask.doors });
   }
   const seat = session.seats[ask.seat];
-  if (seat === undefined) return rejected('no-such-seat');
+  if (seat === undefined) return refused('no-such-seat');
   switch (ask.type) {
     case 'AdmitSeat':
       return seat.presence === 'waiting'
         ? happened({ type: 'SeatAdmitted', seat: seat.id })
-        : rejected('nothing-to-do');
+        : refused('nothing-to-do');
     case 'RemoveSeat':
       return seat.presence === 'removed'
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'SeatRemoved', seat: seat.id });
     case 'RestoreSeat':
       return seat.presence === 'removed' || seat.presence === 'left'
         ? happened({ type: 'SeatRestored', seat: seat.id })
-        : rejected('nothing-to-do');
+        : refused('nothing-to-do');
     case 'AnswerSeat':
       return session.signals[seat.id] === undefined
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'SignalGiven', seat: seat.id, signal: null });
     default:
       return ask satisfies never;
@@ -72,12 +72,12 @@ export function decideSeat(session: UnderWay, ask: SeatCommand): Decision {
 /** What a guest does for the seat they hold. */
 export function decideForGuest(session: UnderWay, id: SeatId, ask: GuestCommand, moment: Moment): Decision {
   const seat = session.seats[id];
-  if (seat === undefined) return rejected('no-such-seat');
-  if (ask.type !== 'LeaveTable' && seat.presence !== 'seated') return rejected('not-seated');
+  if (seat === undefined) return refused('no-such-seat');
+  if (ask.type !== 'LeaveTable' && seat.presence !== 'seated') return refused('not-seated');
   switch (ask.type) {
     case 'AcceptGroundRules':
       return seat.groundRulesAccepted
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'GroundRulesAccepted', seat: id });
     case 'GiveSignal':
       return giveSignal(session, id, ask, moment);
@@ -86,14 +86,14 @@ export function decideForGuest(session: UnderWay, id: SeatId, ask: GuestCommand,
     case 'CatchUp':
       return seat.missed.includes(ask.pour)
         ? happened({ type: 'PourCaughtUp', seat: id, pour: ask.pour })
-        : rejected('nothing-to-do');
+        : refused('nothing-to-do');
     case 'CheckKit':
       return seat.kit.includes(ask.item) === ask.ready
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'KitChecked', seat: id, item: ask.item, ready: ask.ready });
     case 'LeaveTable':
       return seat.presence === 'left' || seat.presence === 'removed'
-        ? rejected('nothing-to-do')
+        ? refused('nothing-to-do')
         : happened({ type: 'SeatLeft', seat: id });
     default:
       return ask satisfies never;
@@ -107,7 +107,7 @@ function changeSeat(seat: SeatId, ask: Extract<GuestCommand, { type: 'ChangeSeat
     ...(ask.remote === undefined ? {} : { remote: ask.remote }),
   };
   return Object.keys(changes).length === 0
-    ? rejected('nothing-to-do')
+    ? refused('nothing-to-do')
     : happened({ type: 'SeatChanged', seat, ...changes });
 }
 
@@ -119,11 +119,11 @@ function giveSignal(
   moment: Moment,
 ): Decision {
   const cue = cueNow(session).id;
-  if (ask.cue !== cue && ask.signal !== 'needs-host') return rejected('moved-on');
-  if (ask.signal === 'ready' && !traitsOf(cueNow(session)).asksReady) return rejected('nothing-to-do');
-  if ((session.signals[seat] ?? null) === ask.signal) return rejected('nothing-to-do');
+  if (ask.cue !== cue && ask.signal !== 'needs-host') return refused('moved-on');
+  if (ask.signal === 'ready' && !traitsOf(cueNow(session)).asksReady) return refused('nothing-to-do');
+  if ((session.signals[seat] ?? null) === ask.signal) return refused('nothing-to-do');
   const given = { type: 'SignalGiven', seat, signal: ask.signal } as const;
   const after = evolveAll(session, [given]);
-  const room = after.status === 'under-way' ? weighRoom(after, cue, moment) : rejected('nothing-to-do');
+  const room = after.status === 'under-way' ? weighRoom(after, cue, moment) : refused('nothing-to-do');
   return happened(given, ...(room.ok ? room.events : []));
 }

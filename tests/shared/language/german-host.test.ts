@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { invitationText } from '../../../core/planning/invitation/invitation.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { hostWords } from '../../../shared/language/de/host.ts';
+import { say } from '../../../shared/language/de/host-script.ts';
 import { invitationWords } from '../../../shared/language/de/invite.ts';
 import { paperWords } from '../../../shared/language/de/paper.ts';
 import { planWords } from '../../../shared/language/de/plan.ts';
 import { recapWords } from '../../../shared/language/de/recap.ts';
-import { say } from '../../../shared/language/de/say.ts';
 
 const plan = planSchema.parse({
   drink: 'wine',

@@ -18,7 +18,7 @@ type StepKey =
   | 'closing/reflect';
 
 /** What a host says aloud; one per language. */
-export interface SayBook {
+export interface HostScript {
   /** What is said for a whole cue, by the crowd. */
   readonly cues: Readonly<
     Record<Exclude<CueKind, 'practice' | 'step' | 'water' | 'break'>, Readonly<Record<Level, string>>>
@@ -73,7 +73,7 @@ function stepKeyOf({ pass, step, sense }: Pick<StepCue, 'pass' | 'step' | 'sense
 }
 
 /** The host's own words where there are any, otherwise the book's for this drink and this crowd. */
-export function sayOf(book: SayBook, cue: Cue, { drink, level, glass, silent }: Hearers): string {
+export function sayOf(book: HostScript, cue: Cue, { drink, level, glass, silent }: Hearers): string {
   if (cue.say !== undefined && cue.say !== '') return cue.say;
   switch (cue.kind) {
     case 'practice':

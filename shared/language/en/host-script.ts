@@ -1,7 +1,7 @@
-import type { SayBook } from '../say.ts';
+import type { HostScript } from '../host-script.ts';
 
 /** What the host says aloud, in English: two or three sentences, to be read out as they stand or said in one's own way. */
-export const say: SayBook = {
+export const say: HostScript = {
   cues: {
     gathering: {
       newcomers:

@@ -3,8 +3,8 @@ import { drinks, levels } from '../../../core/drinks/drink-kinds.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { demoEvening } from '../../../shared/demo/evening.ts';
-import { say } from '../../../shared/language/en/say.ts';
-import { sayOf } from '../../../shared/language/say.ts';
+import { say } from '../../../shared/language/en/host-script.ts';
+import { sayOf } from '../../../shared/language/host-script.ts';
 
 const plan = planSchema.parse(demoEvening);
 const everything = drinks.flatMap((drink) =>

@@ -1,8 +1,8 @@
 // German, not yet reviewed by a native speaker.
-import type { SayBook } from '../say.ts';
+import type { HostScript } from '../host-script.ts';
 
 /** What the host says aloud, in German: two or three sentences, to be read out as they stand or said in one's own way. */
-export const say: SayBook = {
+export const say: HostScript = {
   cues: {
     gathering: {
       newcomers:
