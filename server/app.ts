@@ -10,6 +10,7 @@ import { Keyring } from './access/keys.ts';
 import { externalAddresses } from './addresses.ts';
 import { type Chance, realChance } from './chance.ts';
 import { type Clock, wallClock } from './clock.ts';
+import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
@@ -93,21 +94,25 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const guestOrigins = () => [...origins, ...externalAddresses().map((ip) => `${scheme}://${ip}:${port}`)];
   const metrics = new Metrics();
   const guesses = new GuessThrottle(clock);
-  const site = createSite({
-    store,
-    keyring,
-    conductors,
-    guesses,
-    chance,
-    clock,
-    log,
-    metrics,
-    standing: () => ({ devices: devicesIn(io), sessions: conductors.working }),
-    origins,
-    guestOrigins,
-    pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
-    secure,
-  });
+  const recaps = new RecapDesk();
+  const site = createSite(
+    {
+      store,
+      keyring,
+      conductors,
+      guesses,
+      chance,
+      clock,
+      log,
+      metrics,
+      standing: () => ({ devices: devicesIn(io), sessions: conductors.working }),
+      origins,
+      guestOrigins,
+      pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
+      secure,
+    },
+    recaps,
+  );
   http.on('request', site);
   // After the site: whoever comes second takes the requests of its own path away from the first.
   io.attach(http);
@@ -151,6 +156,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     }, 500).unref();
     http.closeIdleConnections();
     await closed;
+    await recaps.stop();
     await conductors.stop();
     metrics.stop();
     await store.close();

@@ -1,13 +1,22 @@
+import { join } from 'node:path';
 import { defineConfig } from 'vite';
 
 /** The server is bundled as well, so that `npm start` needs no TypeScript loader at run time. */
 export default defineConfig({
   root: import.meta.dirname,
   build: {
-    ssr: 'main.ts',
+    ssr: true,
     target: 'node20',
     outDir: '../dist/server',
     emptyOutDir: true,
     sourcemap: true,
+    rollupOptions: {
+      // The thread that makes recaps is a file of its own, beside what starts it.
+      input: {
+        main: join(import.meta.dirname, 'main.ts'),
+        'recap-worker': join(import.meta.dirname, 'http/recap/recap-worker.ts'),
+      },
+      output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
+    },
   },
 });

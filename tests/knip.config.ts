@@ -10,6 +10,8 @@ const product = process.argv.includes('--production');
 const config: KnipConfig = {
   entry: [
     'server/main.ts!',
+    // A thread of its own, begun by its address.
+    'server/http/recap/recap-worker.ts!',
     'server/ops/{build.mjs,built-assets.ts}!',
     '{host,guest,server}/vite.config.ts!',
     'host/main.tsx!',

@@ -9,15 +9,29 @@ export type WordOverlap =
  * speak of and is left out.
  */
 export function meanJaccard(wordSets: readonly (readonly string[])[]): WordOverlap {
-  const sets = wordSets.map((words) => new Set(words));
-  const overlaps = sets.flatMap((one, index) =>
-    sets.slice(index + 1).flatMap((other) => {
-      const common = [...one].filter((word) => other.has(word)).length;
-      const either = one.size + other.size - common;
-      return either === 0 ? [] : [common / either];
-    }),
-  );
-  if (overlaps.length === 0) return { status: 'nothing-to-compare' };
-  const total = overlaps.reduce((sum, overlap) => sum + overlap, 0);
-  return { status: 'overlap', meanJaccard: total / overlaps.length, pairs: overlaps.length };
+  // Two hundred guests are twenty thousand pairs for each pour: words become numbers once, and nothing is made for a pair.
+  const numbers = new Map<string, number>();
+  const numberOf = (word: string): number => {
+    const known = numbers.get(word) ?? numbers.size;
+    numbers.set(word, known);
+    return known;
+  };
+  const sets = wordSets.map((words) => [...new Set(words)].map(numberOf));
+  const ofOne = new Array<boolean>(numbers.size).fill(false);
+  let [total, pairs] = [0, 0];
+  for (const [index, one] of sets.entries()) {
+    for (const word of one) ofOne[word] = true;
+    for (const other of sets.slice(index + 1)) {
+      let common = 0;
+      for (const word of other) if (ofOne[word]) common += 1;
+      const either = one.length + other.length - common;
+      if (either === 0) continue;
+      total += common / either;
+      pairs += 1;
+    }
+    for (const word of one) ofOne[word] = false;
+  }
+  return pairs === 0
+    ? { status: 'nothing-to-compare' }
+    : { status: 'overlap', meanJaccard: total / pairs, pairs };
 }

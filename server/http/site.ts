@@ -6,6 +6,7 @@ import { countAnswers, metricsRoute } from './metrics.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { photoPages, photoRoutes } from './photos.ts';
+import type { RecapDesk } from './recap/recap-desk.ts';
 import { recapRoutes } from './recap/routes.ts';
 import { rowForCode } from './row-for-code.ts';
 import { screenRoutes } from './screens.ts';
@@ -17,7 +18,7 @@ import { tastingRoutes } from './tastings.ts';
 const largestBody = '256kb';
 
 /** Everything that is asked over HTTP. */
-export function createSite(parts: HttpParts): Express {
+export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   const site = express();
   site.disable('x-powered-by');
   // A reverse proxy on this machine says whom it speaks for; nobody else is believed.
@@ -40,7 +41,7 @@ export function createSite(parts: HttpParts): Express {
     photoRoutes(parts),
     surveyRoutes(parts, rowFor),
     screenRoutes(parts, rowFor),
-    recapRoutes(parts),
+    recapRoutes(parts, recaps),
   );
   site.use('/api', (_request, response) => sendRefusal(response, 'unknown-event'));
   site.use(photoPages(parts), pageRoutes(parts.pages));

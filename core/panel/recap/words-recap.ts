@@ -75,8 +75,9 @@ const vocabulary = (answers: readonly WordsByPour[]): string[] =>
 /** Only guests with a note on every pour: elsewhere a word that is missing may just not have been looked for. */
 function testWords(complete: readonly WordsByPour[]): WordTest[] {
   const words = vocabulary(complete);
+  const sets = complete.map((byPour) => byPour.map((used) => new Set(used)));
   const tested = words.flatMap((word) => {
-    const table = complete.map((byPour) => byPour.map((set) => (set?.includes(word) ? 1 : 0)));
+    const table = sets.map((byPour) => byPour.map((set) => (set.has(word) ? 1 : 0)));
     const test = cochranQ(table, Math.floor(EXACT_BUDGET / words.length));
     if (test.status !== 'tested' || test.informative < 2) return [];
     return [
@@ -97,8 +98,9 @@ function agreementOn(answers: readonly WordsByPour[], pourCount: number): WordsF
   const words = vocabulary(answers);
   const votes = answers.map((byPour) =>
     Array.from({ length: pourCount }, (_, index) => {
-      const set = byPour[index] ?? null;
-      return words.map((word) => (set === null ? null : Number(set.includes(word))));
+      const used = byPour[index] ?? null;
+      const set = new Set(used);
+      return words.map((word) => (used === null ? null : Number(set.has(word))));
     }).flat(),
   );
   if (votes.some((row) => row.includes(null))) {

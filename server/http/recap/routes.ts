@@ -1,22 +1,31 @@
-import { Router } from 'express';
+import { type Request, Router } from 'express';
 import { hostedTasting } from '../asking.ts';
 import type { HttpParts } from '../parts.ts';
-import { recapCsv } from './recap-csv.ts';
-import { exportOf, recapOf } from './recap-of.ts';
+import type { RecapDesk } from './recap-desk.ts';
+import { recapMaterial } from './recap-material.ts';
+import type { RecapMaterial } from './recap-text.ts';
 
 /** What a host takes home; nothing of a page that its guest keeps private. */
-export function recapRoutes(parts: HttpParts): Router {
+export function recapRoutes(parts: HttpParts, desk: RecapDesk): Router {
   const router = Router();
-  router.get('/tastings/:tasting/recap', (request, response) => {
-    response.json(recapOf(parts, hostedTasting(request, parts.keyring)));
+  const made = async (request: Request, form: RecapMaterial['form']): Promise<string> => {
+    const tasting = hostedTasting(request, parts.keyring);
+    return desk.make(await recapMaterial(parts, tasting, form));
+  };
+  router.get('/tastings/:tasting/recap', async (request, response) => {
+    response.type('json').send(await made(request, 'recap'));
   });
-  router.get('/tastings/:tasting/recap.json', (request, response) => {
-    const file = exportOf(parts, hostedTasting(request, parts.keyring));
-    response.attachment('recap.json').json(file);
+  router.get('/tastings/:tasting/recap.json', async (request, response) => {
+    response
+      .attachment('recap.json')
+      .type('json')
+      .send(await made(request, 'json'));
   });
-  router.get('/tastings/:tasting/recap.csv', (request, response) => {
-    const file = exportOf(parts, hostedTasting(request, parts.keyring));
-    response.attachment('recap.csv').type('text/csv').send(recapCsv(file));
+  router.get('/tastings/:tasting/recap.csv', async (request, response) => {
+    response
+      .attachment('recap.csv')
+      .type('text/csv')
+      .send(await made(request, 'csv'));
   });
   return router;
 }
