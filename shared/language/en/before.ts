@@ -2,10 +2,10 @@
 export const beforeWords = {
   when: 'When',
   ownClock: (time: string) => `On your clock: ${time}`,
-  noDate: 'The date will follow.',
+  noDate: 'Date to be announced.',
   where: 'Where',
-  pours: 'What will be poured',
-  blind: 'Served blind: what is in the glasses is told afterwards.',
+  pours: 'What we will taste',
+  blind: 'Served blind: you find out afterwards what was in the glasses.',
   noPours: 'The list will follow.',
   care: 'Eat before you come, and arrange your way home: nobody drives after a tasting.',
   atHome: 'At home, have these ready',

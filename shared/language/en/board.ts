@@ -6,7 +6,7 @@ const counted = (count: number, one: string, many: string): string =>
 /** What stands on the table once a talk is open, on guests' and the host's screens. Another language is one more file of this shape. */
 export const boardWords = {
   title: 'On the table',
-  waiting: 'The talk is not open yet.',
+  waiting: 'The talk has not started yet.',
   empty: 'Nobody has shared this one yet.',
   later: 'added later',
   you: 'you',
@@ -18,7 +18,7 @@ export const boardWords = {
 
   words: {
     title: 'Words that came up',
-    hint: 'Only what was put down before the talk.',
+    hint: 'Only what people wrote before the talk.',
     by: (word: string, people: number) => `${word}: ${counted(people, 'person', 'people')}`,
     more: (count: number) => `and ${counted(count, 'more word', 'more words')} from one person each`,
   },
@@ -26,11 +26,11 @@ export const boardWords = {
     title: 'Colours',
     picture: (parts: readonly string[]) => `From light to dark: ${parts.join(', ')}`,
   },
-  places: { title: 'Places', of: (name: string, place: number) => `${name}: ${place}` },
+  places: { title: 'Ranking', of: (name: string, place: number) => `${name}: ${place}` },
   odd: {
     title: 'Who found the odd one?',
     found: (right: number, of: number) => `${right} of ${of} picked the odd one.`,
-    chance: 'By guessing alone one in three would.',
+    chance: 'Guessing alone gets it right one time in three.',
     right: (glass: number) => `glass ${glass}, and it was`,
     wrong: (picked: number, odd: number) => `glass ${picked}; it was glass ${odd}`,
     guessed: 'a guess',
@@ -39,19 +39,19 @@ export const boardWords = {
 
   speaking: {
     title: 'Who speaks when',
-    hint: 'Drawn by lot. Nobody has to speak.',
+    hint: 'The order is random. Nobody has to speak.',
     each: (seconds: number) =>
       seconds < 90 ? `About ${seconds} seconds each.` : `About ${Math.round(seconds / 60)} minutes each.`,
     rounds: (pours: number) => `Once for each of ${pours} glasses.`,
     now: 'about now',
-    everybody: (guests: number) => `All ${guests} in this order`,
+    everybody: (guests: number) => `All ${guests}, in this order`,
   },
 
   share: {
     title: 'Your page is yours',
     lead: 'Nobody sees it unless you say so, glass by glass. You can take it back at any time.',
-    leadLast: 'You can still choose what may be counted or seen.',
-    choose: (glass: string) => `${glass}: what becomes of my page?`,
+    leadLast: 'You can still choose what is shown or counted.',
+    choose: (glass: string) => `${glass}: who may see my page?`,
     choices: {
       private: 'Keep it to myself',
       counted: 'Count my marks, without my name',
@@ -64,7 +64,7 @@ export const boardWords = {
       counted: (glass: string) => `${glass}: your marks count, without your name.`,
       shared: (glass: string) => `${glass}: your page is on the table.`,
     } satisfies Record<Sharing, (glass: string) => string>,
-    nothing: 'You have put down nothing for this glass.',
+    nothing: 'You have not written anything for this glass.',
     yours: 'What the table would see',
   },
 };

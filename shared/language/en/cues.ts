@@ -8,15 +8,15 @@ export interface CueWords {
 }
 
 export const cueWords = {
-  gathering: { verb: 'Welcome', hint: 'Sit down and leave the glasses as they stand. We begin together.' },
+  gathering: { verb: 'Welcome', hint: 'Sit down and leave the glasses alone for now. We begin together.' },
   welcome: { verb: 'Listen', hint: 'Your host opens the evening.' },
-  'ground-rules': { verb: 'Agree', hint: 'A few rules, so that everybody finds words of their own.' },
+  'ground-rules': { verb: 'Agree', hint: 'A few rules, so that we each find our own words.' },
   water: { verb: 'Water', hint: 'Drink some, and rinse your mouth. A bite of plain bread helps.' },
   break: { verb: 'Break', hint: 'Water, something to eat, fresh air. Leave the full glasses alone.' },
-  ranking: { verb: 'Choose', hint: 'Which one did you like best? Keep it to yourself for now.' },
+  ranking: { verb: 'Rank', hint: 'Which one did you like best? Keep it to yourself for now.' },
   'odd-one-out': { verb: 'Compare', hint: 'Two are the same and one is not. Keep it to yourself for now.' },
-  discussion: { verb: 'Talk', hint: 'Your host opens the talk. Say it in your own words.' },
-  reveal: { verb: 'Names', hint: 'This is what stood in front of you.' },
+  discussion: { verb: 'Talk', hint: 'Say it in your own words, or just listen.' },
+  reveal: { verb: 'Names', hint: 'This is what you tasted.' },
   farewell: { verb: 'Goodbye', hint: 'Drink a glass of water, and get home safely without driving.' },
   practice: {
     swirl: { verb: 'Swirl', hint: 'Only water. Keep the foot on the table and draw small circles.' },
@@ -29,7 +29,7 @@ export const cueWords = {
     swirl: {
       spirit: { verb: 'Swirl', hint: 'Lid off. Tilt and turn it slowly, and let it settle.' },
       wine: { verb: 'Swirl', hint: 'Foot on the table, small circles, and let it settle.' },
-      beer: { verb: 'Swirl', hint: 'One gentle turn, to wake the foam.' },
+      beer: { verb: 'Swirl', hint: 'Two or three gentle turns, to wake the foam.' },
     },
     look: {
       spirit: { verb: 'Look', hint: 'Hold it against the white. How deep is the colour?' },
@@ -38,7 +38,7 @@ export const cueWords = {
     },
     nose: {
       spirit: { verb: 'Nose', hint: 'Eyes closed, lips a little open. Come closer bit by bit.' },
-      wine: { verb: 'Nose', hint: 'Eyes closed. Short breaths, then a rest, then again.' },
+      wine: { verb: 'Nose', hint: 'Eyes closed. One long, easy breath, then a few short ones.' },
       beer: { verb: 'Nose', hint: 'Eyes closed. Short breaths just above the foam.' },
     },
     sip: {
@@ -51,8 +51,8 @@ export const cueWords = {
       wine: { verb: 'Spit', hint: 'Into the cup. Then notice what stays.' },
       beer: { verb: 'Spit', hint: 'Into the cup. Then notice what stays.' },
     },
-    review: { verb: 'Read', hint: 'Your own page, from the top. Is it still in the glass?' },
-    reflect: { verb: 'Think', hint: 'What does this glass remind you of? How do you feel about it?' },
+    review: { verb: 'Review', hint: 'Your own page, from the top. Is it still in the glass?' },
+    reflect: { verb: 'Reflect', hint: 'What does this glass remind you of? How do you feel about it?' },
   },
   write: {
     look: { verb: 'Write', hint: 'Take the glass up again. What do you see?' },

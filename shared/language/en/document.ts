@@ -21,15 +21,14 @@ export const documentWords: DocumentWords = {
   guestTooOld:
     'If nothing else appears here, this browser is too old for the tasting. Please use a newer one, or ask your host for paper.',
   guestNoScript:
-    'This page needs JavaScript to follow the room. Please switch it on, or ask your host for paper.',
+    'This page needs JavaScript to follow the room. Please turn it on, or ask your host for paper.',
   surveyTooOld:
     'If nothing else appears here, this browser is too old for these questions. Please use a newer one, or tell your host how used you are to tasting.',
   surveyNoScript:
-    'This page needs JavaScript to ask its questions. Please switch it on, or tell your host how used you are to tasting.',
+    'This page needs JavaScript to ask its questions. Please turn it on, or tell your host how used you are to tasting.',
   screenNoScript: 'This page shows the evening to the room and needs JavaScript.',
   styleNoScript: 'This page shows the parts at work and needs JavaScript.',
   hostTitle: 'Quietpour, for the host',
-  hostTooOld:
-    'This page is loading. If nothing comes, the browser of this device is too old: use a newer one.',
-  hostNoScript: 'Conducting needs JavaScript. Switch it on for this address, or use another browser.',
+  hostTooOld: 'This page is loading. If nothing appears, this device’s browser is too old: use a newer one.',
+  hostNoScript: 'Hosting needs JavaScript. Turn it on for this address, or use another browser.',
 };

@@ -12,15 +12,14 @@ export const guestWords = {
   door: {
     title: 'Come in',
     code: 'Code of the tasting',
-    codeHint: 'Six letters and figures, from your host or the table card.',
+    codeHint: 'Six letters and numbers, from your host or the table card.',
     codeShort: 'That code is not complete. It has six or nine letters and figures.',
     go: 'Go in',
     keptTitle: 'Your seat is kept',
     keptUntitled: 'A tasting on this phone',
     back: (title: string) => `Back to ${title}`,
     evenings: 'All my evenings on this phone',
-    brokenLink:
-      'That seat link is not whole. Ask the other phone to show it again, or come in with the code.',
+    brokenLink: 'That seat link is incomplete. Show it again on the other phone, or come in with the code.',
     noSeat: 'This phone has no seat yet. Come in with the code.',
     looking: 'Looking for your tasting…',
   },
@@ -28,10 +27,10 @@ export const guestWords = {
   invitation: {
     hostedBy: (host: string) => `with ${host}`,
     name: 'Your name',
-    nameHint: 'As the table will call you.',
-    nameMissing: 'Please put in a name, so that your host knows who sits here.',
+    nameHint: 'What the table should call you.',
+    nameMissing: 'Please give a name, so your host knows who is sitting here.',
     nameLong: 'That name is too long. Please keep it to 60 characters.',
-    hand: 'Which hand writes?',
+    hand: 'Which hand do you write with?',
     right: 'Right',
     left: 'Left',
     where: 'Where are you?',
@@ -39,9 +38,9 @@ export const guestWords = {
     atHome: 'At home',
     sit: 'Take my seat',
     otherCode: 'Another code',
-    notYet: 'The doors are not open yet. Stay on this page; it looks again by itself.',
+    notYet: 'The doors are not open yet. Stay on this page; it checks by itself.',
     closed: 'The doors are closed. Please ask your host to open them for you.',
-    finished: 'This tasting is over. If you had a seat, open it on the phone that you used.',
+    finished: 'This tasting is over. If you had a seat, open this page on the phone you used.',
     ask: 'Your host lets people in one by one.',
   },
 
@@ -68,7 +67,7 @@ export const guestWords = {
         ? `Your place: ${counted(total, 'glass', 'glasses')}`
         : `Your place: glass ${current} of ${total} is in your hand`,
     timeLabel: 'Time for this step',
-    time: { running: 'left', held: 'stopped by your host', over: 'over, and no hurry' },
+    time: { running: 'left', held: 'paused by your host', over: 'time is up, but no hurry' },
     noTime: 'Your host moves on when everybody is ready.',
     say: 'Your host says',
     spitAndWater: 'Spit into the cup, then a sip of water.',
@@ -80,11 +79,11 @@ export const guestWords = {
       nudge: 'Take the time you need, and tap Ready when you are.',
     },
     waterDue: 'It has been a while: drink some water.',
-    staysOn: 'Set this screen to stay on if you can. When it sleeps, nothing is lost.',
-    breakUntil: (clock: string) => `We go on at about ${clock}.`,
+    staysOn: 'Set this screen to stay on if you can. If it sleeps, nothing is lost.',
+    breakUntil: (clock: string) => `We start again at about ${clock}.`,
     callLink: 'Video call',
     waitingRoom: 'Your host will let you in. Keep this page open.',
-    left: 'You have left the table. Your notes are kept.',
+    left: 'You have left the table. Your notes are safe.',
     comeBack: 'To come back, please tell your host.',
     starting: 'Taking you to your seat…',
   },
@@ -109,7 +108,7 @@ export const guestWords = {
       'Nobody reads your notes unless you share them.',
     ],
     accept: 'I agree',
-    accepted: 'Thank you. We go on when everybody is ready.',
+    accepted: 'Thank you. We move on when everybody is ready.',
   },
 
   signals: {
@@ -118,15 +117,15 @@ export const guestWords = {
     needsHost: 'I need you',
     given: {
       ready: 'Your host sees that you are ready.',
-      'more-time': 'Your host sees that you would like more time.',
+      'more-time': 'Your host sees that you want more time.',
       'needs-host': 'Your host sees that you need them.',
     },
-    taken: 'Taken back.',
+    taken: 'Undone.',
   },
 
   banner: {
     roomAt: (where: string) => `The room is at: ${where}`,
-    keepWriting: 'Your words are kept.',
+    keepWriting: 'Your words are safe.',
     go: 'Go there',
   },
 
@@ -141,7 +140,7 @@ export const guestWords = {
     marks: {
       60: 'One minute left.',
       20: 'Twenty seconds left.',
-      0: 'Time is over. You may finish your words.',
+      0: 'Time is up. You may finish writing.',
     },
   },
 
@@ -156,14 +155,14 @@ export const guestWords = {
   inField: (field: string, glass: string) => `${field}, ${glass}`,
 
   saved: {
-    empty: 'Only you read this.',
+    empty: 'Only you can read this.',
     saved: 'Saved',
     onPhone: 'On this phone, not saved yet',
     waiting: 'Not saved yet: keep this page open',
     tooLong: (over: number) =>
       `Too long to save by ${counted(over, 'character', 'characters')}. Please shorten it; it stays on this phone.`,
     refused: (why: string) => `Not saved; it stays on this phone. ${why}`,
-    later: 'The talk has begun: what you add now is marked as added later.',
+    later: 'The talk has started: anything you add now is marked as added later.',
   },
 
   notes: {
@@ -171,16 +170,15 @@ export const guestWords = {
     open: 'My notes',
     back: 'Back to the room',
     none: 'No glass yet',
-    noneHint: 'Each glass gets its page here once the room has come to it.',
-    private: 'Only you see this page.',
+    noneHint: 'Each glass gets a page here when the room reaches it.',
+    private: 'Only you can see this page.',
     choose: 'Which glass?',
   },
 
   missed: {
     title: 'Catch up',
-    notice: (positions: readonly string[]) =>
-      `You came after ${list(positions)}. There will be time for that in a break.`,
-    inBreak: 'You missed these. Taste them now if you like, slowly, with spit and water.',
+    notice: (positions: readonly string[]) => `You missed ${list(positions)}; catch up in a break.`,
+    inBreak: 'You missed these. Taste them now if you like: slowly, spit every sip, and drink water.',
     tick: (glass: string) => `${glass}: done`,
     write: 'Write',
   },
@@ -206,24 +204,24 @@ export const guestWords = {
 
   link: {
     connecting: 'Looking for the room…',
-    lost: 'No connection. It is being tried again; your words stay on this phone.',
-    lostKeepsNothing: 'No connection. It is being tried again; keep this page open.',
+    lost: 'No connection. Trying again; your words are safe on this phone.',
+    lostKeepsNothing: 'No connection. Trying again; keep this page open.',
     noAnswer: 'No answer from the room. Please try again in a moment.',
-    refusedTitle: 'This seat does not open',
-    wrongProtocol: 'This page is older than the room. Load it anew; your words are kept.',
-    reload: 'Load anew',
+    refusedTitle: 'This seat cannot be opened',
+    wrongProtocol: 'This page is out of date. Reload it; your words are safe.',
+    reload: 'Reload',
     toDoor: 'Come in with the code',
     dismissed: {
-      removed: 'Your host has given this seat away. Your notes are kept; please speak to your host.',
+      removed: 'Your host has closed this seat. Your notes are safe; please speak to your host.',
       'key-withdrawn': 'This link no longer opens the seat. Please ask your host for a new one.',
       'tasting-deleted': 'This tasting has been deleted by its host, with everything in it.',
-      'too-many-devices': 'Your seat is open on five newer devices. To go on here, load this page anew.',
-      'server-stopping': 'The room pauses for a moment. Keep this page open.',
+      'too-many-devices': 'Your seat is open on five newer devices. To go on here, reload this page.',
+      'server-stopping': 'A short technical pause. Keep this page open.',
     },
   },
 
-  close: 'Put away',
-  crash: 'Something went wrong on this page. Load it anew; what you wrote is kept.',
+  close: 'Close',
+  crash: 'Something went wrong on this page. Reload it; what you wrote is safe.',
 };
 
 export type GuestWords = typeof guestWords;

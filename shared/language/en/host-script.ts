@@ -21,11 +21,11 @@ export const say: HostScript = {
     },
     'ground-rules': {
       newcomers:
-        'Two rules, and they are kind ones. Everybody spits, me included. And nobody says what they smell or taste until I open the talk, so that each of you finds your own words.',
+        'A few rules, and they are kind ones. Everybody spits, me included. Nobody says what they see, smell or taste until I open the talk, so that you each find your own words. No word is wrong, and nobody reads your notes unless you share them.',
       regulars:
-        'You know the two rules. Everybody spits, and nobody speaks of what they find until the talk is open. Please accept them on your phone.',
+        'You know the rules. Everybody spits; nobody says what they notice until the talk is open; no word is wrong; and your notes are yours. Please agree to them on your phone.',
       devotees:
-        'The two rules stand. We spit, every sip, and we keep our findings to ourselves until the talk is open. A raised eyebrow is also a word.',
+        'The rules have not changed. We spit every sip, and we keep what we notice to ourselves until the talk is open. No word is wrong, and your notes are yours. A raised eyebrow is also a word.',
     },
     farewell: {
       newcomers:
@@ -53,9 +53,9 @@ export const say: HostScript = {
     },
     discussion: {
       newcomers:
-        'Now you may talk! Only what you choose to share is shown. Who would like to read out one word they are fond of?',
+        'Now you may talk! Only what you choose to share is shown. Let us go in the order on your phone, and anyone may pass: which one word are you fond of?',
       regulars:
-        'The talk is open. Share what you like of your page, and keep the rest. Who begins, and who found something quite different?',
+        'The talk is open. Share what you like of your page, and keep the rest. We go in the order on your phone; say so if you noticed something quite different.',
       devotees: 'The talk is open. Share what you stand by. Let us start with where we differ.',
     },
     reveal: {
@@ -128,9 +128,9 @@ export const say: HostScript = {
     },
     beer: {
       'first/swirl':
-        'Turn the glass gently, two or three times, so that the head stands up again. Be brisk: what rises now is soon gone.',
+        'Turn the glass gently, two or three times, to wake the foam. Be quick: what rises now is soon gone.',
       'first/look':
-        'Hold it to the light. How clear is it, how deep, and how does the foam hold on to the glass?',
+        'Hold it against the white card. How clear is it, how deep, and how does the foam cling to the glass?',
       'first/nose':
         'Nose over the foam at once, short breaths, eyes closed. Then once more from further away. Say nothing, only notice.',
       'first/sip':
@@ -174,22 +174,22 @@ export const say: HostScript = {
   },
   water: {
     spirit:
-      'Water, please: a good mouthful, and another. Sniff your own sleeve if your nose is tired; it knows you best.',
+      'Water, please: a good mouthful, and another. If your nose is tired, smell the back of your own hand; it knows you best.',
     wine: 'Water, please, and a bite of plain bread if you like. The next glass wants a clean mouth.',
     beer: 'Water, please, and a bite of plain bread if you like. Let the bitterness go before the next one.',
   },
   break: {
     planned:
-      'A break now. Stand up, open a window, drink water and eat a little something. Leave the next glasses as they stand; I will call you back.',
+      'Time for a break. Stand up, open a window, drink water and eat a little something. Leave the next glasses alone; I will call you back.',
     called:
-      'Let us pause here for a few minutes. Water, air, whatever you need. Nothing is lost: we take this step up again afterwards.',
+      'Let us pause here for a few minutes. Water, air, whatever you need. Nothing is lost: afterwards we start this step again.',
   },
   beforeTalk: {
     newcomers:
-      'Finish your sentence, and then put the pen down. In a moment we talk. What stands on your page now is yours, and stays as it is.',
+      'Finish your sentence, and then put the pen down. In a moment we talk. What is on your page now is yours, and stays as it is.',
     regulars:
       'Finish your sentence, please, and pens down. In a moment we talk; take one last look at your page.',
-    devotees: 'Finish your sentence, and pens down. From here on your notes stand as they are.',
+    devotees: 'Finish your sentence, and pens down. From here on your notes stay as they are.',
   },
   anyStep: 'Take your time with this one, and stay with your own glass.',
 };

@@ -8,9 +8,9 @@ export const hostAtTable = {
     title: 'The table',
     counts: {
       here: (here: number, seated: number) => `${here} of ${seated} here`,
-      asking: (asking: number) => several(asking, 'asks', 'ask'),
+      asking: (asking: number) => `${asking} ${asking === 1 ? 'needs' : 'need'} you`,
       ready: (ready: number) => `${ready} ready`,
-      rules: (accepted: number, seated: number) => `${accepted} of ${seated} accept the rules`,
+      rules: (accepted: number, seated: number) => `${accepted} of ${seated} have agreed to the rules`,
     },
     states: {
       'at-door': 'at the door',
@@ -28,7 +28,7 @@ export const hostAtTable = {
       kits: (kits: number, seated: number) => `${kits} of ${seated} kits ready`,
       waits: 'the room waits for them',
       kitReady: 'kit ready',
-      kitMisses: (items: readonly string[]) => `still to lay out: ${items.join(', ')}`,
+      kitMisses: (items: readonly string[]) => `still missing: ${items.join(', ')}`,
       items: {
         vials: 'vials',
         lids: 'lids',
@@ -42,20 +42,20 @@ export const hostAtTable = {
     missed: (glasses: number) => `missed ${glasses}`,
     everybody: 'Whole table',
     letIn: 'Let in',
-    answer: 'Seen to',
+    answer: 'Done',
     answered: 'Done',
     newPhone: 'Link for another phone',
     newPhoneHint:
       'Scan this with the other phone. It opens this seat only, with its notes; the old phone goes on working.',
-    newPhoneLabel: (name: string) => `A square code that opens the seat of ${name} on another phone`,
-    remove: 'Take off the table',
-    removed: (name: string) => `${name} was taken off the table and keeps their notes.`,
+    newPhoneLabel: (name: string) => `A QR code that opens the seat of ${name} on another phone`,
+    remove: 'Remove from the table',
+    removed: (name: string) => `${name} was removed and keeps their notes.`,
     restore: 'Back to the table',
     gone: 'No longer at the table',
     left: 'left',
-    takenOff: 'taken off',
+    takenOff: 'removed',
     more: (name: string) => `${name}: more`,
-    nobody: 'The table is empty. The square code and the address are behind Doors.',
+    nobody: 'The table is empty. Tap Doors for the QR code and the address.',
   },
 
   tools: {
@@ -69,7 +69,7 @@ export const hostAtTable = {
 
   remind: {
     title: 'Remind the room',
-    lead: 'It stands on every phone until the next step.',
+    lead: 'It stays on every phone until the next step.',
     water: 'Drink some water',
     spit: 'Spit, please',
     quiet: 'Quiet, please',
@@ -78,9 +78,9 @@ export const hostAtTable = {
 
   pause: {
     title: 'Call a break now',
-    lead: 'The step is taken up again from its beginning afterwards.',
+    lead: 'Afterwards this step starts again from the beginning.',
     minutes: (minutes: number) => several(minutes, 'minute', 'minutes'),
-    called: (minutes: number) => `A break of ${several(minutes, 'minute', 'minutes')} is called.`,
+    called: (minutes: number) => `Break for ${several(minutes, 'minute', 'minutes')}.`,
   },
 
   glasses: {
@@ -102,10 +102,10 @@ export const hostAtTable = {
     droppedNow: (name: string) => `${name} is dropped from the evening.`,
     closedNow: 'The talk is closed.',
     sure: {
-      open: 'Open the talk for this glass now? Everybody’s words are sealed as they stand; what they add later is marked.',
+      open: 'Open the talk for this glass now? Everybody’s words are sealed as they are; anything added later is marked.',
       'open-all':
-        'Open the talk for every glass tasted so far? Everybody’s words are sealed as they stand; what they add later is marked.',
-      tell: 'Tell everybody the name of this glass now? This cannot be taken back.',
+        'Open the talk for every glass tasted so far? Everybody’s words are sealed as they are; anything added later is marked.',
+      tell: 'Tell everybody the name of this glass now? You cannot take it back.',
     },
   },
 
@@ -120,21 +120,21 @@ export const hostAtTable = {
     closedHint: 'nobody else',
     secondHost: 'Link for a second host’s device',
     secondHostHint:
-      'Scan this with the helper’s device. It may do everything that this one may, for this evening only.',
-    secondHostLabel: 'A square code that opens this evening on a second host’s device',
+      'Scan this with the second host’s device. It can do everything this one can, for this evening only.',
+    secondHostLabel: 'A QR code that opens this evening on a second host’s device',
   },
 
   screens: {
     title: 'A screen for the room',
     address: 'On the television or projector, open this address and type the code:',
     asks: (number: number) => `A screen asks to join: ${number}`,
-    check: 'Let it in if you read this number on your own screen.',
+    check: 'Let it in if you see this number on your own screen.',
     letIn: 'Let in',
     notOurs: 'Not ours',
     named: (what: string, number: number) => `${what}: screen ${number}`,
     shown: (screens: number) => `${several(screens, 'screen shows', 'screens show')} the evening.`,
-    off: 'Switch off all screens',
-    isOff: 'All screens are switched off.',
+    off: 'Turn off all screens',
+    isOff: 'All screens are off.',
   },
 
   more: {
@@ -146,39 +146,39 @@ export const hostAtTable = {
       clock: 'until time is up',
       room: 'until most are ready',
     },
-    gates: 'Breaks, talks and names wait for you in any case.',
+    gates: 'Breaks, talks and names always wait for you.',
     waitForRemote: 'Wait for guests at home',
-    waitForRemoteHint: 'nobody goes on before they are ready',
+    waitForRemoteHint: 'nobody moves on until they are ready',
     share: 'How many must be ready',
     shares: { '0.5': 'half', '0.75': 'three of four', '1': 'everybody' },
-    light: 'Light of the room',
-    lights: { auto: 'As the device', linen: 'Linen', cellar: 'Cellar' },
-    lightHints: { auto: 'light or dark by itself', linen: 'for bright rooms', cellar: 'for candle light' },
+    light: 'Light in the room',
+    lights: { auto: 'Like the device', linen: 'Linen', cellar: 'Cellar' },
+    lightHints: { auto: 'switches by itself', linen: 'for bright rooms', cellar: 'for dim rooms' },
     hand: 'Your hand',
     hands: { right: 'Right', left: 'Left' },
-    keys: 'Keys of the keyboard',
+    keys: 'Keyboard shortcuts',
     finish: 'Finish the evening',
-    plan: 'To the plan',
+    plan: 'Plan',
     home: 'All evenings',
   },
 
   finish: {
     title: 'Finish the evening?',
-    body: 'Guests get their notes with the names of all glasses tasted. You can open the evening again.',
+    body: 'Guests get their notes with the names of every glass they tasted. You can open the evening again.',
     untasted: (glasses: number) => `${several(glasses, 'glass has', 'glasses have')} not been tasted.`,
-    talked: 'Talked about, though nobody opened the talk?',
+    talked: 'Did the table talk about a glass whose talk was never opened?',
     talkedHint:
-      'Only glasses with an open talk are in your summary. Switch on what the table talked about: those notes are sealed as they stand, and what guests share or let count comes in. Private pages stay private.',
+      'Your summary includes only glasses with an open talk. Turn on the ones the table talked about: their notes are sealed as they are, and what guests share or let count is included. Private pages stay private.',
     go: 'Finish',
-    stay: 'Go on',
+    stay: 'Not yet',
   },
 
   keys: {
-    title: 'Keys',
+    title: 'Keyboard shortcuts',
     list: [
-      { keys: ['Space', '→', 'Page down'], does: 'Next, as the big button says' },
+      { keys: ['Space', '→', 'Page down'], does: 'Next, like the big button' },
       { keys: ['←', 'Page up'], does: 'Back' },
-      { keys: ['H'], does: 'Hold, and go on' },
+      { keys: ['H'], does: 'Hold and resume' },
       { keys: ['?'], does: 'This list' },
     ],
     remote: 'A presentation remote sends page down and page up, so it works too.',

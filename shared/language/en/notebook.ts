@@ -2,7 +2,7 @@ import type { NoteField } from '../../notes/entry.ts';
 
 /** What the notebook, the ranking and the odd-one-out say. Another language is one more file of this shape. */
 export const notebookWords = {
-  fetching: 'Your words are being fetched. You can write already.',
+  fetching: 'Loading your notes. You can start writing.',
 
   /** Every part of a page, as it is called in a file that is taken home. */
   fields: {
@@ -16,7 +16,7 @@ export const notebookWords = {
     finish: 'Finish',
     'finish-words': 'Words for the finish',
     liking: 'Liking',
-    place: 'Place in your order',
+    place: 'Your ranking',
     'odd-one-out': 'Odd one out',
     review: 'Still in the glass?',
     feelings: 'Feelings',
@@ -27,7 +27,7 @@ export const notebookWords = {
 
   colour: {
     title: 'Which colour comes nearest?',
-    hint: 'Hold the glass before something white. Tap again to take it back.',
+    hint: 'Hold the glass against something white. Tap again to undo.',
     ranges: { white: 'White', rose: 'Rosé', red: 'Red' },
   },
 
@@ -37,16 +37,16 @@ export const notebookWords = {
       'palate-words': 'Where have you met this taste?',
       'finish-words': 'What stays?',
     },
-    hint: 'Open a place and tap a word. Tap again for stronger; a fourth tap lays it down.',
+    hint: 'Open a place and tap a word. Tap again for stronger; a fourth tap removes it.',
     yours: 'Your words',
     fromHost: 'From your host',
     allPlaces: 'All places',
     find: 'Find a word, or add your own',
     add: (word: string) => `Add “${word}”`,
     tooLong: 'That is too long for one word. Keep it to 40 letters, or write it in the field above.',
-    full: 'Sixty words are on this page. Lay one down before you take another.',
+    full: 'This page has sixty words. Remove one before you add another.',
     marked: (word: string, strength: string) => `${word}, ${strength}`,
-    laidDown: (word: string) => `${word}: laid down`,
+    laidDown: (word: string) => `${word}: removed`,
   },
 
   structure: {
@@ -56,7 +56,7 @@ export const notebookWords = {
 
   liking: {
     title: 'How much do you like it?',
-    hint: 'Only for you. Tap again to take it back.',
+    hint: 'Only for you. Tap again to undo.',
     /** The 9-point liking scale, best first. */
     steps: [
       'Like extremely',
@@ -73,9 +73,9 @@ export const notebookWords = {
 
   review: {
     where: (at: number, of: number) => `Word ${at} of ${of}`,
-    none: 'You have marked no words for this glass. Read your lines below instead.',
-    done: 'You have been through all your words.',
-    again: 'From the top again',
+    none: 'You have not picked any words for this glass. Read your own lines below instead.',
+    done: 'You have gone through all your words.',
+    again: 'Start again',
     back: 'One back',
     skip: 'Skip',
     page: 'Your page',
@@ -87,27 +87,27 @@ export const notebookWords = {
   },
 
   ranking: {
-    title: 'Your order, the best on top',
+    title: 'Your ranking, best on top',
     hint: 'Move the glasses up and down. Two can be equally good.',
     row: (place: number, glass: string) => `${place}. ${glass}`,
-    up: (glass: string) => `${glass} one up`,
-    down: (glass: string) => `${glass} one down`,
+    up: (glass: string) => `Move ${glass} up`,
+    down: (glass: string) => `Move ${glass} down`,
     tie: 'As good as the one above',
     tied: (glass: string) => `${glass}: as good as the one above`,
     drag: 'Hold here to move it',
-    keep: 'This is my order',
-    kept: 'Your order is kept. You can still change it.',
-    notKept: 'Nothing is kept until you move a glass or tap the button.',
+    keep: 'This is my ranking',
+    kept: 'Your ranking is saved. You can still change it.',
+    notKept: 'Nothing is saved until you move a glass or tap the button.',
     moved: (glass: string, place: number) => `${glass} is number ${place}.`,
-    few: 'There are not two glasses to compare.',
+    few: 'Ranking needs at least two glasses.',
   },
 
   trial: {
     pick: 'Which one is different?',
-    hint: 'Taste from left to right, with water between. You may go back.',
+    hint: 'Taste from left to right, with water in between. You may go back.',
     guessed: 'I guessed',
-    guessedHint: 'Say so when you are not sure: a guess is a good answer too.',
-    unsure: 'Two are alike and one is not. Not sure? Pick one all the same.',
+    guessedHint: 'Say so if you are not sure: a guess is a good answer too.',
+    unsure: 'Two are the same and one is not. Not sure? Pick one anyway.',
     picked: (code: string) => `You picked ${code}. Nobody sees it before the talk.`,
   },
 };

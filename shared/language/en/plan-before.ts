@@ -11,7 +11,7 @@ function limitSentence(limit: OrderLimit, least: number, most: number): string {
       return `${flight}: with ${several(limit.seats, 'guest', 'guests')} each pour stands ${often} in each position, and neighbours are nearly even. With ${limit.needed} all of it would be exact.`;
     }
     case 'nothing-to-vary':
-      return `${flight}: a single pour has nothing to change places with.`;
+      return `${flight}: a single pour has nothing to swap places with.`;
     case 'forced-place-breaks-balance':
       return `${flight}: a pour that stands in the same place for everybody cannot be told from its place.`;
     default:
@@ -23,20 +23,20 @@ function limitSentence(limit: OrderLimit, least: number, most: number): string {
 export const planBefore = {
   survey: {
     title: 'Ask your guests',
-    lead: 'Five questions on their phone, without a name and without an account. You see how the answers spread, never who gave them.',
-    link: 'The survey’s link',
+    lead: 'Five questions on their phone, with no name and no account. You see how the answers spread, never who gave them.',
+    link: 'Survey link',
     copy: 'Copy',
     copied: 'Copied. Paste it into your message.',
-    selected: 'The link is selected. Copy it with your device’s own command.',
-    square: 'As a square code',
-    scan: 'A square code that leads a phone to the survey',
+    selected: 'The link is selected. Now copy it.',
+    square: 'As a QR code',
+    scan: 'A QR code that takes a phone to the survey',
     answered: (answered: number, guests: number) =>
       answered === 0
         ? 'Nobody has answered yet.'
         : guests === 0
           ? `${answered} answered.`
           : `${answered} answered, ${several(guests, 'guest is', 'guests are')} expected.`,
-    noAnswer: 'The answers could not be fetched. They are tried again by themselves.',
+    noAnswer: 'Could not load the answers. Trying again.',
     spread: 'How the answers spread',
     notPlaced: 'Not enough answers',
     standsSo: 'The plan has it so.',
@@ -44,12 +44,12 @@ export const planBefore = {
 
   orders: {
     title: 'Who is served what',
-    draw: 'Draw the orders anew',
-    drawn: 'New orders are drawn.',
+    draw: 'Draw new orders',
+    drawn: 'New orders drawn.',
     level:
-      'Every pour stands equally often in each position and follows each other pour equally often, so that the order cancels out.',
+      'Every pour comes equally often in each position and after each other pour, so the effects of the order cancel out.',
     limitSentence,
-    nobody: 'Say how many guests come; then the orders stand here, place by place.',
+    nobody: 'Say how many guests are coming to see the orders here, place by place.',
     caption: 'Codes in the order of tasting, place by place',
     place: 'Place',
     places: 'Places are numbered as guests sit down.',
@@ -57,12 +57,12 @@ export const planBefore = {
 
   trials: {
     title: 'Find the odd one out',
-    lead: 'Three coded glasses, two of them alike. Everybody points at the odd one; chance alone finds it in one of three.',
+    lead: 'Three coded glasses, two of them the same. Everybody picks the odd one; pure luck finds it one time in three.',
     none: 'none',
     some: (trials: number) => String(trials),
-    needsTwo: 'It needs two pours in the lineup.',
+    needsTwo: 'You need two pours in the lineup for this.',
     add: 'Add an odd one out',
-    full: 'An evening holds three of them.',
+    full: 'An evening can have three of these.',
     one: 'One drink',
     other: 'The other',
     after: 'Served after',
@@ -72,11 +72,11 @@ export const planBefore = {
     orders: (orders: number) =>
       `The six orders are drawn for ${orders} places: in each six, every order comes up once.`,
     number: (number: number) => `Odd one out ${number}`,
-    away: 'Take it out',
-    gone: 'The odd one out is taken out.',
-    draw: 'Draw codes and orders anew',
-    drawn: 'Codes and orders are drawn anew.',
-    counted: 'Its three glasses are counted in strength and in what to get.',
+    away: 'Remove it',
+    gone: 'Odd one out removed.',
+    draw: 'Draw new codes and orders',
+    drawn: 'New codes and orders drawn.',
+    counted: 'Its three glasses count towards strength and shopping.',
   },
 
   themeMore: {
@@ -88,34 +88,34 @@ export const planBefore = {
       'side-by-side': 'first one side, then the other',
       matched: 'the lightest of both together, then the next',
     },
-    cut: 'Put the pours in order to cut the flights this way.',
+    cut: 'Put the pours in order to split the flights this way.',
   },
 
   ahead: {
     title: 'Taste ahead',
     open: 'Taste ahead',
     openHint: 'On your phone, with the bottle in front of you: label photos, marks, strength and a line.',
-    toPlan: 'To the plan',
-    care: 'You taste them all before anybody else does: spit, drink water, eat, and do not drive afterwards.',
+    toPlan: 'Plan',
+    care: 'You taste them all before anybody else: spit, drink water, eat, and do not drive afterwards.',
     none: 'No pours yet',
-    noneHint: 'Put the bottles into the plan; then taste them here, one by one.',
+    noneHint: 'Add the bottles to the plan, then taste them here one by one.',
     which: 'Pour',
     option: (number: number, name: string, tasted: boolean) => `${number} · ${name}${tasted ? ' ✓' : ''}`,
     labels: 'Label photos',
-    labelsHint: 'Guests see them once the pour may be known.',
+    labelsHint: 'Guests see them once you have told the name.',
     sides: { front: 'Front label', back: 'Back label' },
     photoOf: (side: string, name: string) => `${side} of ${name}`,
     take: 'Take a photo',
     takeOf: (side: string) => `Take a photo: ${side}`,
     choose: 'Choose one',
     chooseOf: (side: string) => `Choose one: ${side}`,
-    sending: 'Being sent…',
-    sendingOf: (side: string) => `Being sent… ${side}`,
+    sending: 'Sending…',
+    sendingOf: (side: string) => `Sending… ${side}`,
     away: 'Remove',
     awayOf: (side: string) => `Remove: ${side}`,
-    gone: 'The photo is removed.',
-    kept: (side: string) => `${side}: the photo is kept.`,
-    noPhoto: 'This file is no photo that can be read. Take it again, or choose a JPEG or PNG.',
+    gone: 'Photo removed.',
+    kept: (side: string) => `${side}: photo saved.`,
+    noPhoto: 'This file cannot be read as a photo. Take it again, or choose a JPEG or PNG.',
     enlarge: (what: string) => `${what}, larger`,
     marks: 'Your quick marks',
     pungency: { name: 'Light to pungent', low: 'light', high: 'pungent' },
@@ -124,20 +124,20 @@ export const planBefore = {
     noMark: 'not marked',
     less: (name: string) => `${name}: less`,
     more: (name: string) => `${name}: more`,
-    noMarkAgain: 'Take the mark away',
-    noMarkAgainOf: (name: string) => `Take the mark away: ${name}`,
-    order: 'What the order asks for',
-    orderMissing: (facts: string) => `The order would be surer with: ${facts}.`,
-    orderKnown: 'The order knows what it needs of this pour.',
+    noMarkAgain: 'Remove the mark',
+    noMarkAgainOf: (name: string) => `Remove the mark: ${name}`,
+    order: 'What the order needs',
+    orderMissing: (facts: string) => `To be surer of the order, add: ${facts}.`,
+    orderKnown: 'The order has all it needs for this pour.',
     line: 'A line',
     lineHint: 'Yours alone; guests never see it.',
-    before: 'The one before',
-    next: 'The next',
+    before: 'Previous',
+    next: 'Next',
     done: 'Done',
-    fixed: 'The doors have been opened, so the plan stands as it is.',
+    fixed: 'The doors are open, so the plan is fixed.',
     onPhone: 'On your phone',
-    onPhoneHint: 'Opens this tasting on your phone as its host. Give it to nobody else.',
-    onPhoneLabel: 'A square code that opens this tasting on your phone as its host',
+    onPhoneHint: 'Opens this tasting on your phone, as its host. Do not give it to anybody else.',
+    onPhoneLabel: 'A QR code that opens this tasting on your phone as its host',
   },
 };
 

@@ -51,7 +51,7 @@ const facts: Record<FactName, string> = {
 };
 
 const labelClashes: Record<LabelClash, string> = {
-  'vintage-in-the-future': 'This vintage is still to come. Check the year.',
+  'vintage-in-the-future': 'This vintage is in the future. Check the year.',
   'older-than-its-vintage': 'It is older than its vintage allows. Check both.',
   'pour-larger-than-bottle': 'The pour is larger than the bottle. Check both.',
 };
@@ -62,11 +62,11 @@ const drinkNames: Record<Drink, string> = { spirit: 'spirit', wine: 'wine', beer
 function clashSentence(clash: FactClash, drink: Drink, number: (value: number) => string): string {
   switch (clash.code) {
     case 'not-of-this-drink':
-      return `A ${drinkNames[drink]} seldom has this fact: ${facts[clash.fact]}. Check it, or the drink.`;
+      return `A ${drinkNames[drink]} rarely has this: ${facts[clash.fact]}. Check it, or the drink.`;
     case 'unusual-strength':
-      return `${number(clash.abv)} % vol is unusual for a ${drinkNames[drink]}; mostly it is ${number(clash.from)} to ${number(clash.to)}. Check the label.`;
+      return `${number(clash.abv)} % vol is unusual for a ${drinkNames[drink]}; most are ${number(clash.from)} to ${number(clash.to)}. Check the label.`;
     case 'strong-as-fortified':
-      return `${number(clash.abv)} % vol is as strong as a fortified wine. Mark it as one, or check the label.`;
+      return `${number(clash.abv)} % vol is as strong as a fortified wine. Mark it as fortified, or check the label.`;
     case 'sugar-against-mark':
       return `${number(clash.sugarGPerL)} g/L of sugar and your mark of ${number(clash.dryness)} for dryness do not go together. Check both.`;
     default:
@@ -86,13 +86,13 @@ const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], s
 function problemSentence(problem: CellProblem, cell: string, number: (value: number) => string): string {
   switch (problem.code) {
     case 'name-missing':
-      return 'There is no name. Give one, or leave this line out.';
+      return 'The name is missing. Add one, or skip this line.';
     case 'too-long':
-      return `This has ${problem.letters} letters; shorten it to ${problem.most}.`;
+      return `This is ${problem.letters} letters long; shorten it to ${problem.most}.`;
     case 'not-a-number':
-      return `“${cell}” is not a number. Write one, or empty the cell.`;
+      return `“${cell}” is not a number. Enter one, or clear the cell.`;
     case 'unit-unknown':
-      return `“${problem.rest}” after the number is not understood. Write the number with its usual unit.`;
+      return `We do not understand “${problem.rest}” after the number. Use the usual unit.`;
     case 'unit-missing':
       return `“${cell}” of what? Write ${cell.trim()} cl or ${cell.trim()} ml.`;
     case 'out-of-range':
@@ -106,13 +106,13 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
     case 'not-yes-or-no':
       return `“${cell}” is neither yes nor no. Write one of the two.`;
     case 'not-one-of':
-      return `“${cell}” is not known here. ${choices[problem.meaning]}`;
+      return `We do not know “${cell}”. ${choices[problem.meaning]}`;
     case 'no-year':
-      return `“${cell}” does not tell one year. Write it with four figures.`;
+      return `“${cell}” is not one year. Use four digits.`;
     case 'not-a-link':
       return 'A link starts with http:// or https://.';
     case 'not-an-id':
-      return 'This cannot be an id. Empty the cell, and a new one is made.';
+      return 'This cannot be an id. Clear the cell to get a new one.';
     case 'which-number':
       return `“${cell}” could be a strength or an age. Write ${cell.trim()} % or ${cell.trim()} years.`;
     default:
@@ -123,17 +123,17 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
 function noteSentence(note: CellNote, number: (value: number) => string): string {
   switch (note.code) {
     case 'us-proof-halved':
-      return `${number(note.proof)} US proof are ${number(note.abv)} % vol.`;
+      return `${number(note.proof)} US proof is ${number(note.abv)} % vol.`;
     case 'ebc-as-srm':
-      return `${number(note.ebc)} EBC are ${number(note.srm)} SRM.`;
+      return `${number(note.ebc)} EBC is ${number(note.srm)} SRM.`;
     case 'ppm-as-peat':
-      return `${number(note.ppm)} ppm are taken as peat ${note.peat} of 3.`;
+      return `${number(note.ppm)} ppm counts as peat ${note.peat} of 3.`;
     case 'litres-taken':
       return `Taken as litres: ${number(note.ml)} mL.`;
     case 'other-currency':
       return `The price is in ${note.currency}, which is not the evening’s currency; its number is taken as it is.`;
     case 'same-as-line':
-      return `The same pour stands in line ${note.line}.`;
+      return `The same pour is on line ${note.line}.`;
     default:
       return note satisfies never;
   }
@@ -148,15 +148,15 @@ function themeSentence(check: ThemeCheck, name: (id: string) => string): string 
     case 'same-step':
       return `A vertical steps through the years: ${listed(check.pours)} stand on the same step, ${check.step}.`;
     case 'does-not-share':
-      return `${name(check.pour)} has another ${facts[check.fact]} than the others: ${check.value} and not ${check.expected}.`;
+      return `${name(check.pour)} has a different ${facts[check.fact]} from the others: ${check.value}, not ${check.expected}.`;
     case 'not-apart':
       return `These do not differ in ${facts[check.fact]}: ${listed(check.pours)} (${check.value}).`;
     case 'fact-missing':
-      return `The theme turns on the ${facts[check.fact]}; ${name(check.pour)} does not tell it yet.`;
+      return `The theme depends on the ${facts[check.fact]}; add it for ${name(check.pour)}.`;
     case 'one-side-only':
       return 'A comparison needs two sides. Add pours of the other side, or choose another theme.';
     case 'uneven-sides':
-      return `The sides are of different sizes: ${check.sizes.join(' and ')}. The larger shows more of itself.`;
+      return `The sides are uneven: ${check.sizes.join(' and ')}. The larger one gets more attention.`;
     case 'too-few-pours':
       return 'A theme needs at least two pours.';
     default:
@@ -174,74 +174,71 @@ export const planLineup = {
     opens: 'opens the evening',
     rises: (axis: AxisCode) => axes[axis].more,
     assumed: (axis: AxisCode) => `perhaps ${axes[axis].more}: a fact is missing`,
-    again: (axis: AxisCode) => `after the break again ${axes[axis].less}`,
-    gives: (axis: AxisCode) => `${axes[axis].less}, and still best here on the whole`,
+    again: (axis: AxisCode) => `${axes[axis].less} again after the break`,
+    gives: (axis: AxisCode) => `${axes[axis].less}, but still best here overall`,
     givesByHand: (axis: AxisCode) => `${axes[axis].less} than the one before`,
-    equal: 'nothing known tells the two apart',
+    equal: 'nothing we know tells the two apart',
   },
   cost: {
     none: 'An order needs two pours.',
-    best: 'This is the order that carries over least.',
-    bestCost: (cost: string) => `What one glass lays over the next adds up to ${cost}.`,
-    more: (cost: string, best: string) =>
-      `What one glass lays over the next adds up to ${cost}; in the best order it would be ${best}.`,
+    best: 'This order has the least carry-over.',
+    bestCost: (cost: string) => `Carry-over: ${cost}.`,
+    more: (cost: string, best: string) => `Carry-over: ${cost}. The best order has ${best}.`,
     putInOrder: 'Put in order',
-    inOrder: 'The pours stand in the order that carries over least.',
-    already: 'The pours already stand in the best order.',
-    explain: 'What these points are',
+    inOrder: 'The pours are now in the order with the least carry-over.',
+    already: 'The pours are already in the best order.',
+    explain: 'What carry-over means',
     explained:
-      'For each pair of pours it is counted how much smoke, strength, pungency, sweetness and so on the earlier one leaves for the later one. Neighbours count in full, with a break between them a little over half, and earlier pours a fifth. Of all orders the one with the smallest sum is found exactly. Nothing measured stands behind the weights: they are stated, and yours to argue with.',
+      'For each pair of pours we count how much smoke, strength, pungency, sweetness and so on the earlier one leaves behind for the later one. Neighbours count in full, a little over half with a break between them, and earlier pours a fifth. Then we find the order with the smallest sum. The weights are our own judgement, not measurements, and you may disagree.',
   },
   risks: {
-    title: 'What remains for the palate to bear',
+    title: 'Pours that may mask the next',
     risk: (axis: AxisCode, earlier: string, later: string) =>
       `${axes[axis].noun} of ${earlier} before ${later}`,
-    assumed: 'by a fact that is missing',
+    assumed: 'a fact is missing',
     remedies: {
       'longer-water': 'longer water',
       'longer-water-or-move': 'longer water, or move one of the two',
     },
   },
   missing: {
-    title: 'Facts that would make the order surer',
+    title: 'Facts that would make this order surer',
     line: (name: string, facts: string) => `${name}: ${facts}`,
     or: ' or ',
   },
-  ties: (names: string) => `Could as well stand here: ${names}`,
+  ties: (names: string) => `Could just as well come here: ${names}`,
   list: {
     title: 'Pours from a list',
-    lead: 'Paste lines from a table, a shop’s list or a message, or choose a file. Nothing is kept before you say so.',
+    lead: 'Paste lines from a table, a shop’s list or a message, or choose a file. Nothing is saved until you say so.',
     paste: 'The list',
-    pasteHint: 'One pour to a line, such as: Orchard Wall, 46%. Headings may be in any order.',
+    pasteHint: 'One pour per line, such as: Orchard Wall, 46%. Columns may be in any order.',
     file: 'Choose a file',
-    workbook:
-      'This is a spreadsheet’s own file. Save it as CSV there, or copy the cells and paste them here.',
-    notText: 'This file holds no text. Choose a CSV file, or paste the lines.',
-    tooLarge: 'This file is larger than 2 MB. Copy the lines that you need and paste them here.',
-    cut: (most: number) => `Only the first ${most} lines are read.`,
+    workbook: 'This is a spreadsheet file. Save it as CSV, or copy the cells and paste them here.',
+    notText: 'This file has no text in it. Choose a CSV file, or paste the lines.',
+    tooLarge: 'This file is larger than 2 MB. Copy the lines you need and paste them here.',
+    cut: (most: number) => `We only read the first ${most} lines.`,
     nothing: 'There is nothing to read yet.',
-    headed: 'The first line holds headings',
+    headed: 'The first line has headings',
     columns: 'What the columns mean',
     column: (index: number) => `Column ${index}`,
     skip: 'Keep as a note',
-    doubled: 'Another column before it means the same.',
-    noName: 'No column is taken as the name. Choose the one that holds it.',
+    doubled: 'An earlier column already means this.',
+    noName: 'No column is the name. Choose the one that is.',
     ...planList,
     line: (line: number) => `Line ${line}`,
     found: (pours: number, bad: number) =>
       bad === 0
-        ? `${several(pours, 'pour', 'pours')} found, all of them clear.`
+        ? `${several(pours, 'pour', 'pours')} found, all clear.`
         : `${several(pours, 'pour', 'pours')} found; ${several(bad, 'line needs', 'lines need')} a look.`,
     take: (name: string) => `Take ${name}`,
     nameless: 'no name',
     room: (taken: number, room: number) =>
       taken > room
-        ? `An evening holds 16 pours. ${taken} are chosen and there is room for ${room}: leave ${taken - room} out.`
+        ? `An evening can have 16 pours. You chose ${taken} and there is room for ${room}: skip ${taken - room}.`
         : `${taken} chosen; there is room for ${room}.`,
-    asides:
-      'What fits no fact and what cannot be read goes into your own note of the pour, so nothing is lost.',
-    replace: 'Instead of the pours that are there',
-    keep: (pours: number) => `Keep ${several(pours, 'pour', 'pours')}`,
+    asides: 'Anything we cannot place goes into your private note for the pour, so nothing is lost.',
+    replace: 'Replace the pours already there',
+    keep: (pours: number) => `Add ${several(pours, 'pour', 'pours')}`,
     kept: (pours: number) => `${several(pours, 'pour is', 'pours are')} in the plan.`,
     read: 'Read the list',
     again: 'Another list',

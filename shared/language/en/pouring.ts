@@ -4,9 +4,9 @@ const several = (count: number, one: string, many: string): string => `${count} 
 
 /** The words of the pour run, in English. */
 export const pouringWords = {
-  title: 'Pour run',
+  title: 'Pouring',
   back: 'Back to the doors',
-  lead: 'Tap a glass for its next step. The head of a row or a column does it for all of its glasses that are behind.',
+  lead: 'Tap a glass for its next step. Tap a row or column heading to mark all its glasses.',
   steps: {
     poured: 'poured',
     lidded: 'lidded',
@@ -34,25 +34,25 @@ export const pouringWords = {
   leftHanded: 'left hand',
   count: (ready: number, all: number) => `${ready} of ${several(all, 'glass', 'glasses')} ready`,
   undo: 'Undo',
-  undone: 'Taken back.',
+  undone: 'Undone.',
   did: (what: string, glasses: number) => `${what}: ${several(glasses, 'glass', 'glasses')}.`,
-  tooLate: 'This can no longer be taken back here. Tap on; nothing else was changed.',
+  tooLate: 'This can no longer be undone here. Carry on; nothing else has changed.',
   doors: {
     in: 'until the doors open',
-    since: 'since the doors should have opened',
+    since: 'past the time for the doors',
     open: 'The doors are open.',
     noDate: 'No time is set for the doors.',
     at: (time: string) => `Doors at ${time}`,
     days: (days: number, clock: string) => `${several(days, 'day', 'days')} ${clock}`,
   },
-  noPlaces: 'Nobody sits in the room',
-  noPlacesHint: 'The plan has no guests in the room, so there is no glass to pour.',
-  noPours: 'There is no pour in the plan yet',
-  noPoursHint: 'Add the pours in the plan; then they stand here, ready to be ticked.',
-  toPlan: 'To the plan',
+  noPlaces: 'No guests in the room',
+  noPlacesHint: 'The plan has no guests in the room, so there is nothing to pour.',
+  noPours: 'The plan has no pours yet',
+  noPoursHint: 'Add pours to the plan, then tick them off here.',
+  toPlan: 'Plan',
   helper: 'A helper’s phone',
   helperHint:
     'Scan this with the helper’s phone. It may do everything that this device may, for this evening only; the pour run is behind the doors.',
-  helperLabel: 'A square code that opens this evening on a helper’s phone',
+  helperLabel: 'A QR code that opens this evening on a helper’s phone',
 };
 export type PouringWords = typeof pouringWords;

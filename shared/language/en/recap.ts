@@ -30,11 +30,11 @@ export const recapWords = {
   toHome: 'All evenings',
   toRoom: 'The room',
   open: 'Look back on the evening',
-  notYet: 'The recap comes when the evening is finished. Finish it in the room, then look back.',
+  notYet: 'You can look back once the evening is finished.',
   guests: (guests: number, remote: number) =>
     `${several(guests, 'guest', 'guests')}${remote > 0 ? `, ${remote} of them at home` : ''}`,
   when: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
-  onlyPermitted: 'Only what guests shared or let count is in here. Pages that they keep private are not.',
+  onlyPermitted: 'This includes only what guests shared or let count. Private pages are not in it.',
   silent: (names: readonly string[]) =>
     `The talk was never opened for ${inRow(names)}, so those notes stay with the guests.`,
   glass: (position: number) => `Glass ${position}`,
@@ -45,15 +45,15 @@ export const recapWords = {
     dropped: 'dropped',
     'not-reached': 'not tasted',
   } satisfies Record<RecapPour['standing'], string>,
-  asTable: 'The same as a table',
-  reckoned: 'How this was reckoned',
+  asTable: 'Show as a table',
+  reckoned: 'How we worked this out',
   answers: (n: number, guests: number) => `From ${n} of ${several(guests, 'guest', 'guests')}.`,
   pour: 'Pour',
 
   ranking: {
     title: 'Which pour won',
     titleOf: (number: number) => `Which pour won, round ${number}`,
-    noRanking: 'The room was not asked to put the glasses in order.',
+    noRanking: 'You did not ask the room to rank the glasses.',
     headline: {
       'clear-favourite': (best: readonly string[]) => `${inRow(best)} won.`,
       'favourites-share': (best: readonly string[]) =>
@@ -61,22 +61,22 @@ export const recapWords = {
           ? `${inRow(best)} share the first place.`
           : `${inRow(best)} came first, but not clearly ahead of all others.`,
       'no-agreement-shown': (best: readonly string[]) =>
-        `No clear winner. ${inRow(best)} stood first by a little.`,
+        `No clear winner. ${inRow(best)} came first by a little.`,
     } satisfies Record<OrderMeaning, (best: readonly string[]) => string>,
     sure: {
       'clear-favourite': (p: number) =>
-        `The room agreed: luck alone would give so much agreement ${byLuck(p)}. The first stands apart from every other pour.`,
+        `The room agreed: luck alone would give so much agreement ${byLuck(p)}. The first is clearly ahead of every other pour.`,
       'favourites-share': (p: number) =>
-        `The room agreed on something: luck alone would do this ${byLuck(p)}. But the first does not stand apart from all others.`,
+        `The room agreed on something: luck alone would do this ${byLuck(p)}. But the first is not clearly ahead of all the others.`,
       'no-agreement-shown': (p: number) =>
         `Tastes went different ways: luck alone would give this much agreement ${byLuck(p)}.`,
     } satisfies Record<OrderMeaning, (p: number) => string>,
-    apart: (better: string, worse: readonly string[]) => `${better} stands apart from ${inRow(worse)}.`,
+    apart: (better: string, worse: readonly string[]) => `${better} is clearly ahead of ${inRow(worse)}.`,
     none: {
-      'no-answers': 'No guest whose answer may be counted put all the glasses in order.',
-      'one-guest': 'Only one guest’s order may be counted, and one taste is not a room’s.',
-      'one-pour': 'Only one pour may be counted, and one alone cannot win.',
-      'all-tied': 'Everybody put all pours level, so there is no first.',
+      'no-answers': 'No guest who let it count ranked all the glasses.',
+      'one-guest': 'Only one guest let their ranking count, and one taste is not the room’s.',
+      'one-pour': 'Only one pour was ranked, and one alone cannot win.',
+      'all-tied': 'Everybody ranked all pours equal, so there is no first.',
     } satisfies Record<NoOrder, string>,
     picture: (pour: string, mean: string, of: number) => `${pour}: mean place ${mean} of ${of}`,
     axis: (of: number) => `Mean place, from 1 (all put it first) to ${of} (all put it last)`,
@@ -98,19 +98,20 @@ export const recapWords = {
   >,
   pairMethods: {
     'rank-sum-lsd': (gap: string) =>
-      `Two pours stand apart when their sums of places differ by more than ${gap} (least significant difference, each pair by itself).`,
+      `Two pours differ clearly when their sums of places differ by more than ${gap} (least significant difference, each pair by itself).`,
     nemenyi: (gap: string) =>
-      `Two pours stand apart when their sums of places differ by more than ${gap} (Nemenyi’s difference, all pairs at once).`,
+      `Two pours differ clearly when their sums of places differ by more than ${gap} (Nemenyi’s difference, all pairs at once).`,
   } satisfies Record<DifferenceMethod, (gap: string) => string>,
   figures: (chi2: string, df: number, p: string, w: string) =>
     `Chi square ${chi2} with ${df} degrees of freedom, p ${p}. Kendall’s W is ${w}: 0 is no agreement, 1 is one mind.`,
   limits: {
     'small-panel': (n: number) => `${people(n)}: this is a party, not proof.`,
-    'panel-too-small-to-show': () => 'So few answers could not have shown anything, even of one mind.',
-    'not-shown-is-not-same': () => 'That nothing was shown does not mean that the pours are the same.',
+    'panel-too-small-to-show': () =>
+      'With so few answers, even full agreement would not have shown anything.',
+    'not-shown-is-not-same': () => 'No proof of a difference is not proof that the pours are the same.',
     'approximate-p': () => 'There were too many cases to count, so the chance is an approximation.',
     'pairs-not-corrected': () =>
-      'Each pair of pours was judged by itself; among many, some stand apart by chance.',
+      'Each pair of pours was judged by itself; among many pairs, some differ by chance.',
     'incomplete-left-out': () => 'Answers with gaps are not in the comparison.',
     'anonymous-left-out': () =>
       'Where fewer than three answers came without a name, they are left out: they could have been guessed.',
@@ -128,7 +129,7 @@ export const recapWords = {
       'no-agreement-shown': () => 'No pour was clearly liked better than the others.',
       'summary-only': () => 'Each pour by itself; too few rated them all to compare them.',
     } satisfies Record<OrderMeaning | 'summary-only', (best: readonly string[]) => string>,
-    none: 'No rating may be counted.',
+    none: 'No guest let their rating count.',
     axis: '1 dislike extremely · 5 neither · 9 like extremely',
     shapes: {
       divided: 'opinions divided',
@@ -157,9 +158,9 @@ export const recapWords = {
       'room-told-them-apart': 'The room told them apart.',
       'no-difference-shown': 'The room did not show that it can tell them apart.',
     },
-    none: 'No pick may be counted.',
+    none: 'No guest let their pick count.',
     right: (correct: number, n: number, expected: string) =>
-      `${correct} of ${n} found the odd glass; by luck one expects ${expected}.`,
+      `${correct} of ${n} found the odd glass; luck alone would give about ${expected}.`,
     critical: (critical: number | null) =>
       critical === null
         ? 'With so few, no number of right answers would have been enough.'
@@ -180,8 +181,8 @@ export const recapWords = {
       'no-word-shown-to-tell-pours-apart': 'No word was shown to belong to one pour more than to others.',
       'counts-only': 'These words came up.',
     } satisfies Record<WordsMeaning, string>,
-    none: 'No words may be counted.',
-    agreed: (words: readonly string[]) => `Telling: ${inRow(words)}.`,
+    none: 'No guest let their words count.',
+    agreed: (words: readonly string[]) => `They tell it apart: ${inRow(words)}.`,
     noShared: 'No two guests chose the same word here.',
     nobody: 'No words for this one.',
     overlap: (share: string) => `Two guests had ${share} of their words in common, on average.`,
@@ -198,7 +199,7 @@ export const recapWords = {
   colours: {
     title: 'Colours the room saw',
     said: 'Each piece of a strip is as wide as the number of guests who saw that colour.',
-    none: 'No colour may be counted.',
+    none: 'No guest let their colour count.',
     picture: (pour: string, named: readonly string[]) => `${pour}: ${named.join(', ')}`,
     count: (colour: string, guests: number) => (guests === 1 ? colour : `${colour} × ${guests}`),
     columns: { colour: 'Colour', guests: 'Guests' },
@@ -206,8 +207,8 @@ export const recapWords = {
 
   structure: {
     title: 'In the mouth',
-    said: 'How the room found each pour, and how far apart it was about that.',
-    none: 'No marks may be counted.',
+    said: 'How the room found each pour, and how much people differed.',
+    none: 'No guest let their marks count.',
     axis: 'From 1 to 5. The bar spans all marks, the line is the median.',
     picture: (mark: string, median: string, least: number, most: number, n: number) =>
       `${mark}: median ${median}, from ${least} to ${most}, ${several(n, 'guest', 'guests')}`,
@@ -219,7 +220,7 @@ export const recapWords = {
     headline: {
       'as-planned': () => 'The evening went as planned.',
       'ran-over': (over: string) => `The evening ran over by ${over}.`,
-      'ended-early': (over: string) => `The evening was over ${over} early.`,
+      'ended-early': (over: string) => `The evening ended ${over} early.`,
       'never-began': () => 'The evening ended before it began.',
     } satisfies Record<Timing['meaning'], (over: string) => string>,
     sums: (planned: string, took: string) => `Planned ${planned} from the welcome on; it took ${took}.`,
@@ -228,7 +229,7 @@ export const recapWords = {
     noBreaks: (planned: number): string =>
       planned === 0 ? 'No break was planned, and none was taken.' : 'No break was taken.',
     reckoned:
-      'Planned is the running order as the doors opened; what you changed, fitted or called later counts as taken. The gathering is in no sum. “As planned” means within five minutes or a twentieth.',
+      '“Planned” is the running order when the doors opened; later changes count as time taken. The gathering is not counted. “As planned” means within five minutes or five percent.',
     planned: 'Planned',
     took: 'Taken',
     difference: 'Difference',
@@ -238,18 +239,18 @@ export const recapWords = {
       gathering: 'Gathering',
       opening: 'Welcome and practice',
       glass: 'Glass',
-      choosing: 'Order and odd ones',
+      choosing: 'Ranking and odd ones',
       talk: 'Talk and names',
       break: 'Break',
-      farewell: 'Farewell',
+      farewell: 'Goodbye',
     } satisfies Record<PartKind, string>,
-    calledBreak: 'Break, called',
+    calledBreak: 'Extra break',
     /** One letter on the picture; glasses have their number. */
     letters: {
       gathering: 'G',
       opening: 'W',
       glass: '',
-      choosing: 'O',
+      choosing: 'R',
       talk: 'T',
       break: 'B',
       farewell: 'F',
@@ -270,28 +271,28 @@ export const recapWords = {
     print: 'Print',
     csv: 'Table (CSV)',
     json: 'Everything (JSON)',
-    hint: 'Names stand only beside notes that were shared with a name.',
-    saved: 'The file is on its way to your downloads.',
+    hint: 'Names appear only beside notes that were shared with a name.',
+    saved: 'Saved to your downloads.',
     fileName: (title: string) => `Recap ${title}`,
   },
 
   remove: {
     title: 'Delete this evening',
-    lead: 'The plan, the running order, every seat, every note and every link to them. This is the one thing here that cannot be undone.',
+    lead: 'This deletes the plan, the running order, every seat, every note and every link to them. You cannot undo it.',
     begin: 'Delete this evening …',
     sure: (title: string) => `Delete “${title}” for good?`,
     goes: [
-      'Your guests lose their notes too: their links open nothing afterwards.',
-      'What you have not saved as a file or printed is gone.',
+      'Your guests lose their notes too: their links stop working.',
+      'Anything you have not saved as a file or printed is gone.',
       'Nobody can bring it back, and there is no undo.',
     ],
-    understood: 'I know that this cannot be undone',
+    understood: 'I understand that this cannot be undone',
     go: 'Delete for good',
     keep: 'Keep it',
-    gone: 'The evening is deleted',
-    goneBody: 'The server was asked again and has nothing left of it.',
+    gone: 'Evening deleted',
+    goneBody: 'We checked: the server has nothing left of it.',
     notSure:
-      'The server was told to delete it but still answers for it. Look at the list of evenings, and try again.',
+      'We asked the server to delete it, but it is still there. Check the list of evenings and try again.',
   },
 };
 export type RecapWords = typeof recapWords;
