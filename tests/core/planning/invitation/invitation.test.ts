@@ -221,13 +221,13 @@ describe('the invitation', () => {
     expect(invitationText({ ...plan, lawOf: 'ZZ' }, way, invitationWords)).toContain('legal age');
     const pours = plan.pours.map((pour) => ({ ...pour, abv: 0 }));
     const dry = invitationText({ ...plan, pours }, way, invitationWords);
-    expect(dry).toContain('Nothing that is poured holds alcohol');
+    expect(dry).toContain('Nothing we pour contains alcohol');
     expect(dry).not.toContain('Do not drive');
   });
 
   it('can be written while nearly everything is open', () => {
     const bare = invitationText(planOf(0, { title: '' }), way, invitationWords);
-    expect(bare).toContain('date will follow');
+    expect(bare).toContain('date to be announced');
     expect(bare).not.toMatch(/undefined|null|NaN/);
   });
 
