@@ -1,11 +1,16 @@
 import { defineConfig } from 'vitest/config';
 import { oneLanguage } from '../shared/build/one-language.ts';
 import { drawMoment } from './support/moment.ts';
+import { patience } from './support/until.ts';
 
 const root = new URL('..', import.meta.url).pathname;
 
 /** Two files at once, also on two cores: what servers and browsers do is mostly waiting. */
 const maxWorkers = 2;
+
+/** Everything takes as long as a busy machine makes it; a time-out, in ms, is for what never ends. */
+const longest = 600_000;
+const expect = { poll: { timeout: patience } };
 
 /** The clock, zone and locale of this run. */
 const moment = drawMoment();
@@ -22,8 +27,7 @@ export default defineConfig({
           root,
           maxWorkers,
           setupFiles,
-          // A property takes as long as a busy machine makes it; a time-out is for what never ends.
-          testTimeout: 60_000,
+          testTimeout: longest,
           include: ['tests/{core,shared,house,outside}/**/*.test.{ts,tsx}'],
         },
       },
@@ -34,8 +38,9 @@ export default defineConfig({
           maxWorkers,
           setupFiles,
           include: ['tests/server/**/*.test.ts'],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: longest,
+          hookTimeout: longest,
+          expect,
         },
       },
       {
@@ -47,8 +52,9 @@ export default defineConfig({
           maxWorkers,
           setupFiles,
           include: ['tests/e2e/**/*.test.ts'],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: longest,
+          hookTimeout: longest,
+          expect,
         },
       },
     ],

@@ -3,12 +3,14 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Plan } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { beforeWords } from '../../shared/language/en/before.ts';
+import { demoWords } from '../../shared/language/en/demo.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { planWords as words } from '../../shared/language/en/plan.ts';
 import { surveyWords as survey } from '../../shared/language/en/survey.ts';
 import type { CreatedTasting, StoredPlan } from '../../shared/wire/http.ts';
 import { createTasting } from '../support/tasting.ts';
+import { patience } from '../support/until.ts';
 import { like, writtenDay } from './like.ts';
 import { Person } from './person.ts';
 import { Premises } from './premises.ts';
@@ -53,14 +55,14 @@ async function storedPlan(): Promise<Plan> {
   return ((await response.json()) as StoredPlan).plan;
 }
 
-const patience = { timeout: 10_000, interval: 50 };
+const wait = { timeout: patience, interval: 50 };
 
 /** The plan as soon as the server has one of which this is so. */
 const kept = (is: (plan: Plan) => boolean): Promise<Plan> =>
   vi.waitUntil(async () => {
     const plan = await storedPlan();
     return is(plan) ? plan : undefined;
-  }, patience);
+  }, wait);
 
 const openPart = (person: Person, part: string) =>
   person
@@ -136,9 +138,9 @@ describe('tasting ahead', () => {
     phone = await host('taster', 'phone', 'ahead');
     await phone.heading(said.title, 1).waitFor();
     await camera(0).setInputFiles(file('front.png', 'image/png', await photo('#3a2117')));
-    await phone.page.getByAltText(said.photoOf(said.sides.front, 'Orchard Wall')).waitFor();
+    await phone.page.getByAltText(said.photoOf(said.sides.front, demoWords.pours.orchardWall.name)).waitFor();
     await camera(1).setInputFiles(file('back.png', 'image/png', await photo('#1d6b62')));
-    await phone.page.getByAltText(said.photoOf(said.sides.back, 'Orchard Wall')).waitFor();
+    await phone.page.getByAltText(said.photoOf(said.sides.back, demoWords.pours.orchardWall.name)).waitFor();
     const { pours } = await kept(
       (plan) => plan.pours[0]?.photos?.front !== undefined && plan.pours[0].photos.back !== undefined,
     );
@@ -153,12 +155,12 @@ describe('tasting ahead', () => {
   it('refuses what is no photo with a sentence', async () => {
     await camera(0).setInputFiles(file('label.jpg', 'image/jpeg', Buffer.from('this is no picture')));
     await phone.text(said.noPhoto).waitFor();
-    await phone.page.getByAltText(said.photoOf(said.sides.front, 'Orchard Wall')).waitFor();
+    await phone.page.getByAltText(said.photoOf(said.sides.front, demoWords.pours.orchardWall.name)).waitFor();
   });
 
   it('fills the facts that the order needs, pour by pour', async () => {
     await phone.button(said.next).click();
-    await phone.heading('Slow Candle', 2).waitFor();
+    await phone.heading(demoWords.pours.slowCandle.name, 2).waitFor();
     await phone.button(said.more(said.pungency.name)).click();
     await phone.page.getByRole('slider', { name: said.dryness.name }).fill('7.5');
     await phone.field(words.pour.abv).fill('46,8');
@@ -175,8 +177,8 @@ describe('tasting ahead', () => {
   it('shows the label in the plan', async () => {
     const tablet = await host('reader', 'tablet', 'plan');
     await openPart(tablet, words.parts.pours);
-    await tablet.button(new RegExp(`^${words.pours.edit} Orchard Wall`)).click();
-    await tablet.page.getByAltText(said.photoOf(said.sides.back, 'Orchard Wall')).waitFor();
+    await tablet.button(new RegExp(`^${words.pours.edit} ${demoWords.pours.orchardWall.name}`)).click();
+    await tablet.page.getByAltText(said.photoOf(said.sides.back, demoWords.pours.orchardWall.name)).waitFor();
     await tablet.look('plan-pour-photos');
     await tablet.page.keyboard.press('Escape');
     for (const [part, title] of Object.entries(words.parts)) {
@@ -195,7 +197,7 @@ describe('tasting ahead', () => {
 
 describe('the days before, on a guest’s phone', () => {
   let phone: Person;
-  const front = () => phone.page.getByAltText(guestWords.pour.labels.front('Orchard Wall'));
+  const front = () => phone.page.getByAltText(guestWords.pour.labels.front(demoWords.pours.orchardWall.name));
 
   it('say when and where, the rules, the pours with their labels, and what to have ready at home', async () => {
     phone = await arrives('guest', 'phone', `/j/${made.code}`);
@@ -205,13 +207,13 @@ describe('the days before, on a guest’s phone', () => {
       .first()
       .waitFor();
     await phone.heading(guestWords.rules.title, 2).waitFor();
-    await phone.heading('Charcoal Burner’s Coat', 3).waitFor();
+    await phone.heading(demoWords.pours.charcoalBurnersCoat.name, 3).waitFor();
     await phone.text(guestWords.kit.items['spit-cup']).waitFor();
     await phone.page.getByRole('link', { name: guestWords.glass.callLink }).waitFor();
     await front().scrollIntoViewIfNeeded();
     const drawn = () =>
       front().evaluate((picture) => picture instanceof HTMLImageElement && picture.naturalWidth > 0);
-    await vi.waitUntil(drawn, patience);
+    await vi.waitUntil(drawn, wait);
     await phone.look('before-open', { whole: true });
   });
 
@@ -222,7 +224,9 @@ describe('the days before, on a guest’s phone', () => {
     await kept(({ blind }) => blind);
     await phone.page.reload();
     await phone.text(beforeWords.blind).waitFor();
-    expect(await phone.page.content()).not.toMatch(/Orchard Wall|\/photos\//);
+    expect(await phone.page.content()).not.toMatch(
+      new RegExp(`${demoWords.pours.orchardWall.name}|/photos/`),
+    );
     await phone.look('before-blind', { whole: true });
   });
 

@@ -71,7 +71,7 @@ describe('an evening in the browser', () => {
     await host.startDemo();
     await host.person.look('host-doors-closed');
     await host.openDoors();
-    const square = host.person.page.getByRole('img', { name: /code/ });
+    const square = host.person.page.getByRole('img', { name: new RegExp(hostWords.doors.scan('.*')) });
     const address = await readQr(square);
     expect(address).toMatch(new RegExp(`^${premises.room.origin}/j/[0-9A-Z]{33}(?:[0-9A-Z]{3})?$`));
     code = address?.split('/j/')[1]?.slice(0, -27) ?? '';
@@ -152,7 +152,7 @@ describe('an evening in the browser', () => {
     await colm.seesSaved();
     await colm.mayLoseTheNetwork();
     premises.wifi.cut();
-    await colm.person.text(words.link.lost).first().waitFor({ timeout: 20_000 });
+    await colm.person.text(words.link.lost).first().waitFor();
     await colm.person.page.keyboard.type(', orange pith');
     await colm.person.text(words.saved.onPhone).waitFor();
     await colm.person.look('guest-no-network');
@@ -162,7 +162,7 @@ describe('an evening in the browser', () => {
     expect(await colm.field('palate').inputValue()).toBe('warm hay, orange pith');
     await colm.writes('palate', ', clove');
     premises.wifi.mend();
-    await colm.person.text(words.saved.saved).waitFor({ timeout: 20_000 });
+    await colm.person.text(words.saved.saved).waitFor();
     colm.person.lineMayFail = false;
     await colm.person.button(words.banner.go).click();
     await colm.isAt(cues[at] as Cue);
@@ -250,10 +250,10 @@ describe('an evening in the browser', () => {
     await host.person.text(hostWords.link.lost).first().waitFor();
     await host.person.look('host-link-lost');
     await premises.serve(makeNextVersion());
-    await colm.person.text(words.saved.saved).waitFor({ timeout: 20_000 });
-    await host.person.text(hostWords.link.live).first().waitFor({ timeout: 20_000 });
+    await colm.person.text(words.saved.saved).waitFor();
+    await host.person.text(hostWords.link.live).first().waitFor();
     for (const guest of [berit, colm, lark]) {
-      await guest.person.text(words.link.lost).first().waitFor({ state: 'detached', timeout: 20_000 });
+      await guest.person.text(words.link.lost).first().waitFor({ state: 'detached' });
       await guest.isAt(cues[at] as Cue);
     }
     for (const person of everybody()) if (person) person.lineMayFail = false;

@@ -7,6 +7,7 @@ import { cueWords as sheet } from '../../shared/language/en/cues.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import type { TextField } from '../../shared/notes/entry.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
+import { aNumber, anything, like } from './like.ts';
 import { Person } from './person.ts';
 import { heard, readingOrder } from './reading.ts';
 
@@ -31,7 +32,7 @@ export class Guest {
     const at = new URL(this.person.page.url()).origin;
     this.person = await this.person.diesAndComesBack(browser);
     await this.person.page.goto(at);
-    await this.person.button(/^Back to /).click();
+    await this.person.button(like(words.door.back(anything))).click();
     await this.isAt(cue);
   }
 
@@ -39,6 +40,16 @@ export class Guest {
   async mayLoseTheNetwork(): Promise<void> {
     await this.person.page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     this.person.lineMayFail = true;
+  }
+
+  /** Every address that this page has fetched. */
+  fetched(): Promise<string> {
+    return this.person.page.evaluate(() =>
+      performance
+        .getEntriesByType('resource')
+        .map(({ name }) => name)
+        .join(),
+    );
   }
 
   /** Which build of the page runs here: the one that the evening began with, or the next. */
@@ -62,7 +73,7 @@ export class Guest {
         if (waiting) return 'waiting';
         return installing || active?.state !== 'activated' ? 'on its way' : 'none';
       });
-    await expect.poll(beside, { timeout: 30_000 }).toBe(wanted);
+    await expect.poll(beside).toBe(wanted);
   }
 
   /** Even a page that is loaded anew without a network opens, as far as its own notes. */
@@ -112,7 +123,7 @@ export class Guest {
       ['the verb in the live region', told.liveRegions[0]?.text.includes(verb) === true],
       [
         'the glass in the live region',
-        cue.kind !== 'step' || /Glass \d/.test(told.liveRegions[0]?.text ?? ''),
+        cue.kind !== 'step' || like(words.glass.of(aNumber, aNumber)).test(told.liveRegions[0]?.text ?? ''),
       ],
       ['the step in words', told.everything.split(hint).length > 2],
       ['a main part and a foot', ['main', 'contentinfo'].every((part) => told.landmarks.includes(part))],

@@ -6,11 +6,13 @@ import { planSchema } from '../../core/tasting.ts';
 import { verbOf } from '../../host/evening/cue-words.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
+import { demoWords } from '../../shared/language/en/demo.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
 import { notebookWords } from '../../shared/language/en/notebook.ts';
 import { seatWords } from '../../shared/language/en/seat.ts';
+import { spiritText } from '../../shared/words/en/spirit.ts';
 import { createTasting } from '../support/tasting.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
@@ -191,15 +193,17 @@ describe('an evening with nothing but keys', () => {
     await berit.person.text(words.glass.reminder.water).waitFor();
     await onTo(`${first}/writing/write/look`);
     await writes('look', 'old gold');
-    await guestKeys.presses(button('honey'), 'Space');
-    await berit.person.page.getByRole('button', { name: 'honey', exact: true, pressed: true }).waitFor();
+    await guestKeys.presses(button(spiritText.colours.honey), 'Space');
+    await berit.person.page
+      .getByRole('button', { name: spiritText.colours.honey, exact: true, pressed: true })
+      .waitFor();
     await on();
     await writes('nose', 'pear skin');
-    await guestKeys.presses(button('Orchard'));
-    await guestKeys.presses(button('pear'));
+    await guestKeys.presses(button(spiritText.families.orchard));
+    await guestKeys.presses(button(spiritText.words.pear));
     await berit.person.page
       .getByRole('group', { name: notebookWords.board.yours })
-      .getByRole('button', { name: /^pear/ })
+      .getByRole('button', { name: new RegExp(`^${spiritText.words.pear}`) })
       .waitFor();
     await guestKeys.keepsPlace('a word was picked');
     await onTo(`${first}/writing/write/palate`);
@@ -208,7 +212,7 @@ describe('an evening with nothing but keys', () => {
   });
 
   it('goes on to the other glasses by the list of the evening, and reads its own notes', async () => {
-    await jumpsTo(`${second}/first/spit`, '2 · Slow Candle');
+    await jumpsTo(`${second}/first/spit`, `2 · ${demoWords.pours.slowCandle.name}`);
     await guestKeys.presses(button(words.notes.open));
     await guestKeys.keepsPlace('my notes were opened');
     await guestKeys.presses(button(words.notes.back));
@@ -229,7 +233,7 @@ describe('an evening with nothing but keys', () => {
     await on();
     await bigStepIsReady(hostWords.room.tellNames);
     await hostKeys.press('ArrowRight');
-    await berit.person.heading('Orchard Wall').first().waitFor();
+    await berit.person.heading(demoWords.pours.orchardWall.name).first().waitFor();
     await on();
     await bigStepIsReady(hostWords.room.finish);
     await hostKeys.press('PageDown');

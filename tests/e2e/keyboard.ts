@@ -64,7 +64,7 @@ export class Keyboard {
   async keepsPlace(after: string): Promise<void> {
     // What brings it back comes with the next picture, which a busy machine draws late.
     const kept = await this.#person.page
-      .waitForFunction(() => document.activeElement !== document.body, undefined, { timeout: 2000 })
+      .waitForFunction(() => document.activeElement !== document.body, undefined, { timeout: 10_000 })
       .then(
         () => true,
         () => false,
@@ -75,7 +75,7 @@ export class Keyboard {
   /** What is wrong only until the page has come to rest is no fault. */
   async #lookAtStop(): Promise<string> {
     let { name, fault } = await this.#seeStop();
-    for (let looks = 0; fault !== undefined && looks < 10; looks += 1) {
+    for (let looks = 0; fault !== undefined && looks < 100; looks += 1) {
       await this.#person.page.waitForTimeout(50);
       ({ name, fault } = await this.#seeStop());
     }

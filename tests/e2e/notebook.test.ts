@@ -1,6 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { boardWords } from '../../shared/language/en/board.ts';
+import { cueWords } from '../../shared/language/en/cues.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
 import { notebookWords as words } from '../../shared/language/en/notebook.ts';
@@ -9,7 +10,8 @@ import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { openBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
-import { plan } from './notebook-plan.ts';
+import { aNumber, like } from './like.ts';
+import { plan, tapped } from './notebook-plan.ts';
 
 /**
  * The notebook, the table and the way home on two phones: Berit's of 360 px in a light room, Colm's of 320 px in a
@@ -73,29 +75,26 @@ const strengthOf = (guest: Guest, word: string) =>
 describe('a guest’s notebook in the browser', () => {
   it('has on the phone before the first glass whatever the evening needs', async () => {
     for (const guest of both()) {
-      const fetched = () =>
-        guest.person.page.evaluate(() =>
-          performance
-            .getEntriesByType('resource')
-            .map(({ name }) => name)
-            .join(),
-        );
       for (const part of ['notebook-part', 'spirit', 'closing', 'board-part', 'keepsake-part', 'seat-part'])
-        await expect.poll(fetched).toContain(`/${part}-`);
-      expect(await fetched()).not.toContain('/wine-');
+        await expect.poll(() => guest.fetched()).toContain(`/${part}-`);
+      expect(await guest.fetched()).not.toContain('/wine-');
     }
   });
 
   it('takes a colour by its word, and takes it back', async () => {
     await goTo(`${first}/writing/write/look`, words.colour.title);
     for (const guest of both()) {
-      await tap(guest, 'honey');
-      await guest.person.page.getByRole('button', { name: 'honey', exact: true, pressed: true }).waitFor();
+      await tap(guest, tapped.honey);
+      await guest.person.page
+        .getByRole('button', { name: tapped.honey, exact: true, pressed: true })
+        .waitFor();
     }
     await look('look');
-    await tap(berit, 'honey');
-    await berit.person.page.getByRole('button', { name: 'honey', exact: true, pressed: false }).waitFor();
-    await tap(berit, 'amber');
+    await tap(berit, tapped.honey);
+    await berit.person.page
+      .getByRole('button', { name: tapped.honey, exact: true, pressed: false })
+      .waitFor();
+    await tap(berit, tapped.amber);
   });
 
   it('unfolds a place into words, makes a word stronger with each tap, and lays it down', async () => {
@@ -103,16 +102,16 @@ describe('a guest’s notebook in the browser', () => {
     await berit.person.text(words.board.titles['nose-words']).waitFor();
     await look('nose');
     for (const guest of both()) {
-      await tap(guest, 'Orchard');
-      await tap(guest, 'pear');
-      await tap(guest, /^pear/);
-      expect(await strengthOf(guest, 'pear')).toBe('pear, clear');
+      await tap(guest, tapped.orchard);
+      await tap(guest, tapped.pear);
+      await tap(guest, new RegExp(`^${tapped.pear}`));
+      expect(await strengthOf(guest, tapped.pear)).toBe(words.board.marked(tapped.pear, tapped.clear));
     }
     await look('nose-open');
-    await tap(berit, /^quince/);
-    for (let time = 0; time < 3; time += 1) await tap(berit, /^quince, /);
-    expect(await berit.person.button(/^quince, /).count()).toBe(0);
-    await tap(berit, /^‹?\s*Orchard/);
+    await tap(berit, new RegExp(`^${tapped.quince}`));
+    for (let time = 0; time < 3; time += 1) await tap(berit, new RegExp(`^${tapped.quince}, `));
+    expect(await berit.person.button(new RegExp(`^${tapped.quince}, `)).count()).toBe(0);
+    await tap(berit, new RegExp(`^‹?\\s*${tapped.orchard}`));
     await tap(berit, words.board.fromHost);
     await tap(berit, 'ferry rope');
   });
@@ -123,11 +122,11 @@ describe('a guest’s notebook in the browser', () => {
       [colm, 'שלום'],
     ] as const) {
       const field = guest.person.field(words.board.find);
-      await field.fill('vanila');
-      await guest.person.button('vanilla').first().waitFor();
+      await field.fill(tapped.vanilla.replace('ll', 'l'));
+      await guest.person.button(tapped.vanilla).first().waitFor();
       await field.fill(own);
       await field.press('Enter');
-      expect(await strengthOf(guest, own)).toBe(`${own}, a hint`);
+      expect(await strengthOf(guest, own)).toBe(words.board.marked(own, tapped.hint));
       expect(await field.inputValue()).toBe('');
     }
     await berit.person.field(words.board.find).fill('x'.repeat(41));
@@ -135,13 +134,13 @@ describe('a guest’s notebook in the browser', () => {
     await berit.person.text(words.board.tooLong).waitFor();
     await berit.person.field(words.board.find).fill('');
     await look('nose-own');
-    await Promise.all(both().map((guest) => guest.putsPenDown()));
+    for (const guest of both()) await guest.putsPenDown();
   });
 
   it('keeps 20,000 pasted characters on the phone and says so, and shows pasted HTML as text', async () => {
     const long = `<img src=x onerror=alert(1)> ${'malt '.repeat(4000)}`;
     await berit.field('nose').fill(long);
-    await berit.person.text(/^Too long to save by/).waitFor();
+    await berit.person.text(like(guestWords.saved.tooLong(aNumber))).waitFor();
     await berit.person.page.reload();
     expect(await berit.field('nose').inputValue()).toBe(long);
     await berit.field('nose').fill('<b>malt</b> 🌾');
@@ -153,13 +152,13 @@ describe('a guest’s notebook in the browser', () => {
   it('marks how much of each, and how much it is liked', async () => {
     await goTo(`${first}/writing/write/palate`, words.structure.title);
     for (const guest of both()) {
-      const sweet = guest.person.page.getByRole('group', { name: 'Sweet' });
-      await sweet.getByRole('button', { name: 'a touch sweet' }).click();
-      await sweet.getByRole('button', { name: 'a touch sweet', pressed: true }).waitFor();
+      const sweet = guest.person.page.getByRole('group', { name: tapped.sweet });
+      await sweet.getByRole('button', { name: tapped.touchSweet }).click();
+      await sweet.getByRole('button', { name: tapped.touchSweet, pressed: true }).waitFor();
     }
     await look('palate');
     await goTo(`${first}/writing/write/finish`, words.liking.title);
-    for (const guest of both()) await tap(guest, 'Like moderately');
+    for (const guest of both()) await tap(guest, words.liking.steps[2] ?? '');
     await look('finish');
   });
 
@@ -167,28 +166,28 @@ describe('a guest’s notebook in the browser', () => {
     await goTo(`${first}/closing/review`, words.review.page);
     await berit.person.text(words.review.where(1, 3)).waitFor();
     await look('review');
-    for (const guest of both()) await tap(guest, 'still there');
-    await tap(berit, 'gone');
-    await tap(berit, 'fainter now');
+    for (const guest of both()) await tap(guest, tapped.stillThere);
+    await tap(berit, tapped.gone);
+    await tap(berit, tapped.weaker);
   });
 
   it('collects feelings, and begins a sentence that the guest ends', async () => {
     await goTo(`${first}/closing/reflect`, words.reflect.feelings);
-    for (const guest of both()) await tap(guest, 'curious');
-    await tap(berit, 'It takes me back to …');
+    for (const guest of both()) await tap(guest, tapped.curious);
+    await tap(berit, tapped.prompt);
     await berit.person.page.keyboard.type('my aunt’s orchard');
-    expect(await berit.field('thoughts').inputValue()).toBe('It takes me back to my aunt’s orchard');
+    expect(await berit.field('thoughts').inputValue()).toBe(tapped.prompt.replace('…', 'my aunt’s orchard'));
     await berit.putsPenDown();
     await look('reflect');
     await tap(colm, guestWords.notes.open);
     await tap(berit, guestWords.notes.open);
-    await berit.person.text(/pear \(clear\)/).waitFor();
+    await berit.person.text(new RegExp(`${tapped.pear} \\(${tapped.clear}\\)`)).waitFor();
     await look('my-notes');
     for (const guest of both()) await tap(guest, guestWords.notes.back);
   });
 
   it('takes a pick of three glasses, and that it was a guess', async () => {
-    for (const pour of [second, third]) await goTo(`${pour}/first/look`, 'Look');
+    for (const pour of [second, third]) await goTo(`${pour}/first/look`, cueWords.step.look.spirit.verb);
     await goTo('lastlamp/odd-one-out', words.trial.pick);
     await look('trial');
     for (const guest of both()) {
@@ -241,10 +240,10 @@ describe('a guest’s notebook in the browser', () => {
       .first()
       .waitFor({ state: 'detached' });
     await host.host({ type: 'Reveal', pours: [first, second, third] });
-    await goTo('flight-1/reveal', 'Names');
+    await goTo('flight-1/reveal', cueWords.reveal.verb);
     for (const { person } of both()) {
-      await person.text('Orchard Wall').first().waitFor();
-      const label = person.page.getByRole('img', { name: guestWords.pour.labels.front('Orchard Wall') });
+      await person.text(tapped.firstName).first().waitFor();
+      const label = person.page.getByAltText(guestWords.pour.labels.front(tapped.firstName));
       await expect.poll(() => label.evaluate((photo: HTMLImageElement) => photo.naturalWidth)).toBe(300);
     }
     await look('names');
@@ -254,7 +253,7 @@ describe('a guest’s notebook in the browser', () => {
     await host.host({ type: 'Finish' });
     for (const guest of both()) {
       await guest.person.heading(keepsakeWords.title, 1).waitFor();
-      await guest.person.text('a touch sweet').first().waitFor();
+      await guest.person.text(tapped.touchSweet).first().waitFor();
     }
     await look('keepsake');
     await berit.person.text(keepsakeWords.take.other).click();
@@ -273,11 +272,11 @@ describe('a guest’s notebook in the browser', () => {
     await tap(colm, keepsakeWords.evenings.open);
     await tap(berit, keepsakeWords.evenings.open);
     await colm.person
-      .text(/different word/)
+      .text(like(keepsakeWords.evenings.words(aNumber)))
       .first()
       .waitFor();
     await look('evenings');
-    for (const guest of both()) await tap(guest, /^Open /);
+    for (const guest of both()) await tap(guest, new RegExp(`^${keepsakeWords.evenings.goTo} `));
   });
 
   it('deletes everything when the guest asks for it twice', async () => {

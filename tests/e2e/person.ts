@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { patience } from '../support/until.ts';
 import { faultsWhenMirrored } from './mirrored.ts';
 import { keepPicture } from './pictures.ts';
 
@@ -37,7 +38,7 @@ export class Person {
     this.#options = options;
     this.#context = context;
     this.page = page;
-    page.setDefaultTimeout(10_000);
+    page.setDefaultTimeout(patience);
     page.on('pageerror', (error) => this.faults.push(`${name}: ${error.message}`));
     page.on('console', (message) => {
       if (message.type() !== 'error' && message.type() !== 'warning') return;

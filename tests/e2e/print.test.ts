@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { layOutMat, matSheets } from '../../core/planning/table/mat-layout.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { demoWords } from '../../shared/language/en/demo.ts';
 import { paperWords as words } from '../../shared/language/en/paper.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { type DrawnPage, type DrawnPath, readPdf } from '../support/pdf.ts';
@@ -128,7 +129,7 @@ describe('the other sheets', () => {
     await open('labels');
     await page.getByText('418').first().waitFor();
     expect(await page.getByText('418').count()).toBe(3);
-    expect(await page.getByText('Orchard Wall').count()).toBe(0);
+    expect(await page.getByText(demoWords.pours.orchardWall.name).count()).toBe(0);
   });
 
   it.each(['mats', 'notes', 'labels', 'run-sheet', 'shopping'] as const)(

@@ -12,6 +12,7 @@ import type { Device } from '../server/support/device.ts';
 import { type Guest, House } from '../server/support/house.ts';
 import { openBrowser } from '../support/browser.ts';
 import { seededRandom } from '../support/seeded-random.ts';
+import { anything, like } from './like.ts';
 import { Person } from './person.ts';
 
 /**
@@ -116,10 +117,10 @@ const turnTo = async (title: string): Promise<void> => {
 describe('the board on the room screen, with own orders', () => {
   it('[F6] calls each glass by its code, with its words, colours and marks, and whose turn it is', async () => {
     await host.host({ type: 'OpenDiscussion', pours: flight });
-    await screen.text(/^About now: /).waitFor();
+    await screen.text(like(words.talk.turn(anything, anything))).waitFor();
     await screen.page.keyboard.press(' ');
     await turnTo(boardWords.fields.look);
-    await screen.text(`No. ${codes[0]}`).waitFor();
+    await screen.text(words.place.coded(codes[0] ?? '')).waitFor();
     await look('look');
     await turnTo(boardWords.fields.nose);
     await look('nose-words');
@@ -134,13 +135,13 @@ describe('the board on the room screen, with own orders', () => {
 
   it('ends with the places that the glasses were given', async () => {
     await turnTo(words.talk.places);
-    for (const code of codes.slice(0, flight.length)) await screen.text(`No. ${code}`).waitFor();
+    for (const code of codes.slice(0, flight.length)) await screen.text(words.place.coded(code)).waitFor();
     await look('places');
   });
 
   it('[Q2] drops from every page what is taken back', async () => {
     for (const guest of guests) await guest.share({ pour: first, sharing: 'private' });
-    await screen.text(`No. ${codes[0]}`).waitFor({ state: 'detached' });
+    await screen.text(words.place.coded(codes[0] ?? '')).waitFor({ state: 'detached' });
   });
 
   it('[F6, Q4] tells the names by their codes once the host does', async () => {
@@ -148,7 +149,7 @@ describe('the board on the room screen, with own orders', () => {
     await screen.text(words.reveal.soon).waitFor();
     await host.host({ type: 'Reveal', pours: flight });
     await screen.heading(plan.pours[0]?.name ?? '', 2).waitFor();
-    await screen.text(`No. ${codes[0]}`).waitFor();
+    await screen.text(words.place.coded(codes[0] ?? '')).waitFor();
     const label = screen.page.getByRole('img', { name: words.reveal.photo(plan.pours[0]?.name ?? '') });
     await expect.poll(() => label.evaluate((photo: HTMLImageElement) => photo.naturalWidth)).toBe(300);
     await look('names');

@@ -3,6 +3,7 @@ import { compile } from '../../core/running-order/compile.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { cueWords } from '../../shared/language/en/cues.ts';
+import { demoWords } from '../../shared/language/en/demo.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { screenWords as words } from '../../shared/language/en/screen.ts';
@@ -161,9 +162,9 @@ describe('a screen for the room', () => {
   it('tells the names once the host does, and says goodbye with care', async () => {
     await leadTo('flight-1/reveal');
     await shows(cueWords.reveal.verb);
-    expect(await everything()).not.toContain('Orchard Wall');
+    expect(await everything()).not.toContain(demoWords.pours.orchardWall.name);
     await host.tellNames();
-    await screen.heading('Orchard Wall', 2).waitFor();
+    await screen.heading(demoWords.pours.orchardWall.name, 2).waitFor();
     await look('reveal');
     await leadTo('flight-1/break');
     await shows(cueWords.break.verb);

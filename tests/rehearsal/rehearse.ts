@@ -82,7 +82,7 @@ async function seat(guests: readonly StandInGuest[]): Promise<void> {
   for (let first = 0; first < guests.length; first += 10) {
     const some = guests.slice(first, first + 10);
     await Promise.all(some.map((guest) => guest.sitDown()));
-    await until('everybody sees the stage', () => some.every((guest) => guest.present), 20_000);
+    await until('everybody sees the stage', () => some.every((guest) => guest.present));
   }
 }
 

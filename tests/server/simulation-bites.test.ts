@@ -11,7 +11,7 @@ async function found(planted: Planted, rule: string): Promise<number | undefined
   return undefined;
 }
 
-describe('a fault that is planted on purpose is found', { timeout: 60_000 }, () => {
+describe('a fault that is planted on purpose is found', () => {
   it('when what is published and acknowledged is not on disk', async () => {
     expect(await found({ hastyStore: true }, 'durable')).toBeDefined();
   });

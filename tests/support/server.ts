@@ -4,7 +4,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
-import { until } from './until.ts';
+import { patience, until } from './until.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 const built = join(root, 'dist/server/main.js');
@@ -77,7 +77,7 @@ export async function spawnServer({
       if (child.exitCode !== null) throw new Error(`The server ended at once and said: ${output()}`);
       return /:\/\/localhost:(\d+)\/host#key=([\w-]+)/.exec(output());
     },
-    20_000,
+    patience,
   ).catch(async (error: unknown) => {
     child.kill('SIGKILL');
     throw error;

@@ -29,13 +29,20 @@ describe('a conductor', () => {
     expect(room.conductor.idle).toBe(true);
   });
 
-  it('lets one task run alone, and is drained when all are done', async () => {
+  it('lets one task run alone, the host’s hand too, and is drained when all are done', async () => {
     const order: string[] = [];
+    let begun: () => void = () => undefined;
+    const underWay = new Promise<void>((resolve) => {
+      begun = resolve;
+    });
     const slow = room.conductor.alone(async () => {
+      begun();
       await turns(2);
       order.push('alone');
       return 'its result';
     });
+    await underWay;
+    // The host's hand passes what waits, and not what is under way.
     const opened = room.openDoors().then(() => order.push('opened'));
     expect(await slow).toBe('its result');
     await room.conductor.drained();
