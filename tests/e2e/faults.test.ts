@@ -3,12 +3,13 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { compile } from '../../core/running-order/compile.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { planSchema } from '../../core/tasting.ts';
-import { languageWords } from '../../shared/build/one-language.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { documentWords as german } from '../../shared/language/de/document.ts';
+import type { DocumentWords } from '../../shared/language/en/document.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
+import { exportsOf } from '../support/languages.ts';
 import { Guest } from './guest.ts';
 import { Premises } from './premises.ts';
 
@@ -169,8 +170,10 @@ describe('a page whose network or phone lets it down', () => {
   });
 });
 
-describe('a browser that cannot run the page', async () => {
-  const english = await languageWords('en');
+/** English also where this run is in German. */
+const english = (await exportsOf('shared/language', 'en', 'document.ts')).documentWords as DocumentWords;
+
+describe('a browser that cannot run the page', () => {
   /** What a browser shows at each address, in the language that it prefers. */
   const shows = async (
     locale: string,

@@ -5,6 +5,7 @@ import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } fr
 import { patience } from '../support/until.ts';
 import { faultsWhenMirrored } from './mirrored.ts';
 import { keepPicture } from './pictures.ts';
+import { writeDownWhatIsTold } from './reading.ts';
 
 const pictures = new URL('../screenshots', import.meta.url).pathname;
 
@@ -63,6 +64,7 @@ export class Person {
       acceptDownloads: true,
     };
     const context = await browser.newContext(options);
+    await context.addInitScript(writeDownWhatIsTold);
     return new Person(name, context, await context.newPage(), options);
   }
 
@@ -74,6 +76,7 @@ export class Person {
     const storageState = await this.#context.storageState();
     await this.#context.close();
     const context = await browser.newContext({ ...this.#options, storageState });
+    await context.addInitScript(writeDownWhatIsTold);
     const back = new Person(this.name, context, await context.newPage(), this.#options);
     back.faults.push(...this.faults);
     return back;

@@ -50,6 +50,33 @@ export async function heard(page: Page): Promise<Heard> {
 }
 
 /**
+ * To be sent into a page: writes down all that its live region says. On a busy machine the next message, such as the time
+ * that is left, comes before a test has looked.
+ */
+export function writeDownWhatIsTold(): void {
+  const told: string[] = [];
+  Object.assign(window, { told });
+  new MutationObserver(() => {
+    const text = document.querySelector('output[aria-live]')?.textContent ?? '';
+    if (text !== '' && text !== told.at(-1)) told.push(text);
+  }).observe(document, { subtree: true, childList: true, characterData: true });
+}
+
+/** Waits for the message that holds these words, and forgets it with all that came before. */
+export async function toldOf(page: Page, words: string): Promise<string> {
+  const message = await page.waitForFunction((sought) => {
+    const { told = [] } = window as { told?: string[] };
+    return told.find((each) => each.includes(sought));
+  }, words);
+  const text = String(await message.jsonValue());
+  await page.evaluate((heard) => {
+    const { told = [] } = window as { told?: string[] };
+    told.splice(0, told.indexOf(heard) + 1);
+  }, text);
+  return text;
+}
+
+/**
  * Where the order in which things are read out is not the order in which the eye meets them: downwards, and along a
  * line in the direction of the script. What sticks to an edge of the screen is met on its own.
  */
