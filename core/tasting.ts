@@ -70,6 +70,8 @@ export const pourSchema = z.strictObject({
   ageYears: z.number().min(0).max(150).optional(),
   vintage: z.number().int().min(1700).max(2200).optional(),
   abv: z.number().min(0).max(strongestAbv).optional(),
+  /** The strength that the host wants it brought down to with water, in % vol. */
+  dilutedAbv: z.number().min(0).max(strongestAbv).optional(),
   cask: line(limits.line).optional(),
   /** Smoke of the malt: 0 none, 1 a trace, 2 clear, 3 heavy. */
   peat: z.number().int().min(0).max(3).optional(),
@@ -197,6 +199,8 @@ export const planSchema = z.strictObject({
   codes: z.record(idSchema, code).default({}),
   practice: z.boolean().default(true),
   closingPass: z.boolean().default(true),
+  /** When a spirit gets its drops of water: as it is poured, after it was nosed neat, or never. */
+  drops: z.enum(['poured', 'after-nose', 'none']).default('poured'),
   discussion: z.enum(['each-pour', 'each-flight', 'at-the-end']).default('each-flight'),
   ranking: z.enum(['none', 'each-flight', 'at-the-end']).default('none'),
   liking: z.boolean().default(false),

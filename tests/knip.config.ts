@@ -29,8 +29,6 @@ const config: KnipConfig = {
     'tests/stored/*.ts',
   ],
   project: ['{core,shared,server,host,guest}/**/*.{ts,tsx,mjs}!', 'tests/**/*.{ts,tsx}'],
-  ignore: ['core/planning/strength/{alcoholometry,dilution}.ts'],
-  ignoreDependencies: ['rate-limiter-flexible'],
   ignoreBinaries: ['openssl', 'apt-get'],
   ignoreIssues: {
     'server/store/{seals/*,store}.ts': ['exports', 'types'],

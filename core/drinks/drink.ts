@@ -20,10 +20,13 @@ export interface DrinkWays {
   readonly pour: Millilitres;
   /** Glasses stand covered until they are tasted, so that the nose keeps. */
   readonly lids: boolean;
-  /** Drops of water added by whoever pours, before the lid goes on (common practice for spirits, no source). */
+  /** Drops of water that go into a glass, where the plan has them (common practice for spirits, no source). */
   readonly dropsOfWater: number;
-  /** The passes through one glass for this crowd, in order. Every `sip` is followed by `spit` [C1]. */
-  readonly passes: (level: Level, closingPass: boolean) => readonly StepPlan[];
+  /**
+   * The passes through one glass for this crowd, in order. Every `sip` is followed by `spit` [C1]. With `drops` the glass
+   * is nosed neat first, and gets its water at the beginning of the writing pass.
+   */
+  readonly passes: (level: Level, closingPass: boolean, drops: boolean) => readonly StepPlan[];
   /** The rest with water after a glass. */
   readonly water: { readonly ideal: Seconds; readonly floor: Seconds };
 }

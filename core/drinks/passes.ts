@@ -54,7 +54,7 @@ function step(pass: Pass, name: Step, ideal: number, sense?: Sense): StepPlan {
   };
 }
 
-export function passesWith(times: PassTimes, level: Level, closingPass: boolean): StepPlan[] {
+export function passesWith(times: PassTimes, level: Level, closingPass: boolean, drops = false): StepPlan[] {
   const first = [
     step('first', 'swirl', times.swirl),
     step('first', 'look', times.look),
@@ -63,6 +63,8 @@ export function passesWith(times: PassTimes, level: Level, closingPass: boolean)
     step('first', 'spit', times.spit),
   ];
   const writing = [
+    // The one swirl of a writing pass: the drops go in, and are turned under.
+    ...(drops ? [step('writing', 'swirl', times.swirl + 15)] : []),
     step('writing', 'write', times.write.look, 'look'),
     step('writing', 'write', times.write.nose, 'nose'),
     step('writing', 'sip', times.sip),

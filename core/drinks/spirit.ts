@@ -19,6 +19,6 @@ export const spirit: DrinkWays = {
   pour: millilitres(20),
   lids: true,
   dropsOfWater: 3,
-  passes: (level, closingPass) => passesWith(timesFor(level, times), level, closingPass),
+  passes: (level, closingPass, drops) => passesWith(timesFor(level, times), level, closingPass, drops),
   water: { ideal: seconds(45), floor: seconds(30) },
 };

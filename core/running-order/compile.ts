@@ -72,7 +72,10 @@ function flightCues(plan: Plan, flight: Flight, last: boolean): Cue[] {
 
 function pourCues(plan: Plan, flight: Flight, pour: Pour): Cue[] {
   const ways = waysOf[pour.drink];
-  const steps = ways.passes(plan.level, plan.closingPass).map((each) => stepCue(plan, flight, pour.id, each));
+  const drops = plan.drops === 'after-nose' && ways.dropsOfWater > 0;
+  const steps = ways
+    .passes(plan.level, plan.closingPass, drops)
+    .map((each) => stepCue(plan, flight, pour.id, each));
   const rounds =
     plan.discussion === 'each-pour' && !plan.ownOrders ? discussion(plan, pour.id, [pour.id]) : [];
   return [...steps, waterCue(flight, pour.id, ways), ...rounds];

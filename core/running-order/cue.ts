@@ -93,3 +93,7 @@ export const pouredFor = (cue: Cue): readonly PourId[] =>
 
 /** Of the pass that ends a glass, and that may be left out as a whole [P14]. */
 export const isClosing = (cue: Cue): boolean => cue.kind === 'step' && cue.pass === 'closing';
+
+/** Whether this is the step at which everybody adds the drops of water: the swirl that opens a writing pass. */
+export const addsDrops = ({ pass, step }: Pick<StepCue, 'pass' | 'step'>): boolean =>
+  pass === 'writing' && step === 'swirl';

@@ -2,7 +2,7 @@ import type { CueWordSheet, CueWords } from '../../shared/language/en/cues.ts';
 import type { CueView, Drink, StageView } from '../../shared/wire/views.ts';
 
 /** As much of a cue as its words depend on. */
-export type WordedCue = Pick<CueView, 'kind' | 'step' | 'sense'>;
+export type WordedCue = Pick<CueView, 'kind' | 'step' | 'sense'> & Partial<Pick<CueView, 'pass'>>;
 
 /** The verb and the line for a cue. */
 export function cueWordsFor(sheet: CueWordSheet, cue: WordedCue, drink: Drink): CueWords {
@@ -16,7 +16,9 @@ export function cueWordsFor(sheet: CueWordSheet, cue: WordedCue, drink: Drink): 
   }
 }
 
-function stepWords(sheet: CueWordSheet, { step, sense }: WordedCue, drink: Drink): CueWords {
+function stepWords(sheet: CueWordSheet, { step, sense, pass }: WordedCue, drink: Drink): CueWords {
+  // The one swirl of a writing pass is for the drops of water.
+  if (step === 'swirl' && pass === 'writing') return sheet.step.drops;
   switch (step) {
     case 'write':
       return sheet.write[sense ?? 'nose'];

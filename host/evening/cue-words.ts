@@ -1,5 +1,5 @@
 import type { PourId } from '../../core/ids.ts';
-import { type Cue, pourOf } from '../../core/running-order/cue.ts';
+import { addsDrops, type Cue, pourOf } from '../../core/running-order/cue.ts';
 import type { HostPour } from '../../core/session/views/host.ts';
 import { words } from '../language.ts';
 
@@ -7,6 +7,7 @@ import { words } from '../language.ts';
 export function verbOf(cue: Cue): string {
   switch (cue.kind) {
     case 'step':
+      if (addsDrops(cue)) return words.cue.drops;
       return cue.sense === undefined ? words.cue.steps[cue.step] : words.cue.writes[cue.sense];
     case 'practice':
       return words.cue.practice(cue.step);

@@ -51,7 +51,7 @@ export function columnsOf(plan: Plan): GridColumn[] {
           code: null,
           name,
           serve: null,
-          steps: pouringStepsOf(drink),
+          steps: pouringStepsOf(drink, plan),
         },
       ];
     }
@@ -64,7 +64,7 @@ export function columnsOf(plan: Plan): GridColumn[] {
         code: plan.blind ? (plan.codes[pour.id] ?? null) : null,
         name: pour.name,
         serve: serviceTemperatureOf(pour),
-        steps: pouringStepsOf(pour.drink),
+        steps: pouringStepsOf(pour.drink, plan),
       }));
   });
 }

@@ -2,8 +2,12 @@ import { useSignal } from '@preact/signals';
 import { glassesAt, placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
+import { waterWords } from '../../shared/language/en/plan-water.ts';
 import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
+import { waterInPour } from '../plan/figures/water-in-pour.ts';
+import { volume } from '../plan/volume.ts';
+import { number } from '../plan/words.ts';
 import { labelOf } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';
 
@@ -85,11 +89,13 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
     : [pour.name, pour.producer, pour.abv === undefined ? undefined : paperWords.labels.strength(pour.abv)]
         .filter((fact) => fact !== undefined)
         .join(' · ');
+  const water = waterLine(plan, pour);
   return (
     <article class="note-glass">
       <h2>
         {paperWords.glass(position)}
         {facts !== '' && <span class="note-facts">{facts}</span>}
+        {water !== '' && <span class="note-facts">{water}</span>}
       </h2>
       {textFields.map((field) =>
         Array.from({ length: linesFor[field] }, (_, line) => (
@@ -101,6 +107,22 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
       {plan.liking && <Liking />}
     </article>
   );
+}
+
+/** What water does to this glass; of a blind one no strength, which would tell it [Q4]. */
+function waterLine(plan: Plan, pour: Pour): string {
+  const water = waterInPour(pour);
+  if (water === null || plan.drops === 'none') return '';
+  const { drops, dropped, reached } = water;
+  const later = plan.drops === 'after-nose' ? [waterWords.sheetLater(drops)] : [];
+  if (plan.blind) return later.join('');
+  return [
+    ...later,
+    waterWords.sheet(drops, number(dropped.strength, 1)),
+    ...(reached
+      ? [waterWords.sheetReach(volume(reached.water, plan.volumeUnit, 1), number(reached.strength, 1))]
+      : []),
+  ].join(' · ');
 }
 
 function Liking() {

@@ -1,4 +1,4 @@
-import type { Cue, CueKind, Move, StepCue } from '../../core/running-order/cue.ts';
+import { addsDrops, type Cue, type CueKind, type Move, type StepCue } from '../../core/running-order/cue.ts';
 import type { Drink, Level } from '../../core/tasting.ts';
 
 /** A step by what is said for it: taking the glass up to write about its nose is not the first nosing of it. */
@@ -31,6 +31,8 @@ export interface HostScript {
   readonly break: { readonly planned: string; readonly called: string };
   /** At a discussion, while it is not open yet. */
   readonly beforeTalk: Readonly<Record<Level, string>>;
+  /** When everybody adds the drops of water. */
+  readonly drops: string;
   /** Something to say for a step that no book has foreseen. */
   readonly anyStep: string;
 }
@@ -80,7 +82,7 @@ export function sayOf(book: HostScript, cue: Cue, { drink, level, glass, silent 
       return book.practice[cue.step];
     case 'step': {
       const key = stepKeyOf(cue);
-      if (key === undefined) return book.anyStep;
+      if (key === undefined) return addsDrops(cue) ? book.drops : book.anyStep;
       const more = glass <= explainedGlasses ? book.more[level][key] : undefined;
       return more === undefined ? book.steps[drink][key] : `${book.steps[drink][key]} ${more}`;
     }

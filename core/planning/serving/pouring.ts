@@ -1,19 +1,21 @@
 import { waysOf } from '../../drinks/drink-ways.ts';
 import type { CommandId, PourId } from '../../ids.ts';
-import { type Drink, limits } from '../../tasting.ts';
+import { type Drink, limits, type Plan } from '../../tasting.ts';
 
 /** What is done to a glass before the doors open. */
 export type PouringStep = 'poured' | 'lidded' | 'watered' | 'swirled' | 'lidded-again';
 export const mostPouringSteps = 5;
 
 /**
- * The steps of a glass in their order: a spirit is poured and lidded, gets its drops of water, is swirled and lidded
- * again; wine and beer are only poured (common practice, no source).
+ * The steps of a glass in their order: a spirit is poured and lidded, and where the plan has its drops of water in
+ * before anybody noses it, gets them, is swirled and lidded again; wine and beer are only poured (common practice, no
+ * source).
  */
-export function pouringStepsOf(drink: Drink): readonly PouringStep[] {
+export function pouringStepsOf(drink: Drink, { drops }: Pick<Plan, 'drops'>): readonly PouringStep[] {
   const { lids, dropsOfWater } = waysOf[drink];
   const lid = (step: PouringStep): PouringStep[] => (lids ? [step] : []);
-  const water: PouringStep[] = dropsOfWater > 0 ? ['watered', 'swirled', ...lid('lidded-again')] : [];
+  const water: PouringStep[] =
+    dropsOfWater > 0 && drops === 'poured' ? ['watered', 'swirled', ...lid('lidded-again')] : [];
   return ['poured', ...lid('lidded'), ...water];
 }
 

@@ -91,7 +91,7 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
       pours: glasses,
       glassesAtOnce: washed ? longest : glasses,
       lids: ways.some(({ lids }) => lids),
-      droppers: ways.some(({ dropsOfWater }) => dropsOfWater > 0),
+      droppers: plan.drops !== 'none' && ways.some(({ dropsOfWater }) => dropsOfWater > 0),
     }),
     kit: remoteKit(plan.remoteGuests, vials.map(pourVolume)),
     vialsOf: vials,

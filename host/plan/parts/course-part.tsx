@@ -1,4 +1,5 @@
 import type { Plan } from '../../../core/tasting.ts';
+import { waterWords } from '../../../shared/language/en/plan-water.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
@@ -44,6 +45,16 @@ export function CoursePart({ editor }: { readonly editor: PlanEditor }) {
           }
         />
       </Fold>
+      {[plan.drink, ...plan.pours.map(({ drink }) => drink)].includes('spirit') && (
+        <Fold title={waterWords.when} summary={waterWords.whens[plan.drops]}>
+          <Choice
+            legend={waterWords.when}
+            options={optionsOf(['poured', 'after-nose', 'none'], waterWords.whens, waterWords.hints)}
+            value={plan.drops}
+            onChoose={(drops) => editor.edit((now) => ({ ...now, drops }))}
+          />
+        </Fold>
+      )}
       <Fold title={said.pacing} summary={said.pacings[plan.pacing.by]}>
         <Choice
           legend={said.pacing}

@@ -1,6 +1,7 @@
-import type { Cue } from '../../../core/running-order/cue.ts';
+import { addsDrops, type Cue } from '../../../core/running-order/cue.ts';
 import { guardedLength } from '../../../core/running-order/cue-traits.ts';
 import { seconds } from '../../../core/units.ts';
+import { waterWords } from '../../../shared/language/en/plan-water.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
@@ -70,6 +71,7 @@ function stepName(cue: Cue): string {
   const said = words.course;
   switch (cue.kind) {
     case 'step':
+      if (addsDrops(cue)) return waterWords.step;
       return cue.sense === undefined ? said.steps[cue.step] : said.writing[cue.sense];
     case 'practice':
       return said.steps[cue.step];

@@ -16,6 +16,7 @@ import { anotherBottle, labelSides } from '../pour-edits.ts';
 import { number, words } from '../words.ts';
 import { FurtherFacts } from './further-facts.tsx';
 import { LabelThumb } from './label-thumb.tsx';
+import { WaterFold } from './water-fold.tsx';
 
 interface PourSheetProps {
   readonly plan: Plan;
@@ -114,6 +115,7 @@ export function PourSheet(props: PourSheetProps) {
             ))}
           </Notice>
         )}
+        <WaterFold plan={plan} pour={pour} set={set} />
         <Fold title={said.more} summary={moreFacts.join(', ')}>
           <FurtherFacts plan={plan} pour={pour} set={set} />
         </Fold>

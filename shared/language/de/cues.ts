@@ -25,6 +25,7 @@ export const cueWords: CueWordSheet = {
       wine: { verb: 'Schwenken', hint: 'Fuß auf dem Tisch, kleine Kreise, dann lass es ruhen.' },
       beer: { verb: 'Schwenken', hint: 'Eine sanfte Drehung, um den Schaum zu wecken.' },
     },
+    drops: { verb: '3 Tropfen dazu', hint: 'Wasser. Dreh das Glas langsam, dann lass es ruhen.' },
     look: {
       spirit: { verb: 'Schauen', hint: 'Halt es vor das Weiß. Wie tief ist die Farbe?' },
       wine: { verb: 'Schauen', hint: 'Neig es über dem Weiß. Erst die Mitte, dann den Rand.' },

@@ -197,5 +197,7 @@ export const say: HostScript = {
     devotees:
       'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an stehen eure Notizen, wie sie sind.',
   },
+  drops:
+    'Jetzt das Wasser: drei Tropfen, nicht mehr, und eine langsame Drehung. Gebt ihm einen Moment, dann vergleicht mit dem, was ihr pur gefunden habt.',
   anyStep: 'Lasst euch hierfür Zeit, und bleibt bei eurem eigenen Glas.',
 };

@@ -145,6 +145,7 @@ export const hostWords: HostWords = {
       reveal: 'Die Namen',
     },
     calledBreak: 'Pause, ausgerufen',
+    drops: '3 Tropfen dazu',
     steps: {
       swirl: 'Schwenken',
       look: 'Schauen',

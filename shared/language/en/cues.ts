@@ -31,6 +31,7 @@ export const cueWords = {
       wine: { verb: 'Swirl', hint: 'Foot on the table, small circles, and let it settle.' },
       beer: { verb: 'Swirl', hint: 'Two or three gentle turns, to wake the foam.' },
     },
+    drops: { verb: 'Add 3 drops', hint: 'Of water. Turn the glass slowly, and let it settle.' },
     look: {
       spirit: { verb: 'Look', hint: 'Hold it against the white. How deep is the colour?' },
       wine: { verb: 'Look', hint: 'Tilt it over the white. See the middle, then the rim.' },

@@ -191,5 +191,7 @@ export const say: HostScript = {
       'Finish your sentence, please, and pens down. In a moment we talk; take one last look at your page.',
     devotees: 'Finish your sentence, and pens down. From here on your notes stay as they are.',
   },
+  drops:
+    'Now the water: three drops, no more, and a slow turn. Give it a moment, then compare with what you found in it neat.',
   anyStep: 'Take your time with this one, and stay with your own glass.',
 };

@@ -132,6 +132,7 @@ export const hostWords = {
       reveal: 'Names',
     } satisfies Record<Exclude<CueKind, 'step' | 'practice'>, string>,
     calledBreak: 'Extra break',
+    drops: 'Add 3 drops',
     steps: {
       swirl: 'Swirl',
       look: 'Look',

@@ -43,6 +43,15 @@ describe('a running order', () => {
     expect(ofPour(compile(planOf(3, { level })), 'ash')).toEqual(expected);
   });
 
+  it('lets a spirit be nosed neat before it gets its drops, and wine be what it is', () => {
+    const steps = (drops: 'poured' | 'after-nose' | 'none', drink: 'spirit' | 'wine') =>
+      ofPour(compile(planOf(3, { level: 'newcomers', drops, drink })), 'ash');
+    expect(steps('after-nose', 'spirit')).toEqual([...senses, 'writing swirl', ...words]);
+    for (const drops of ['poured', 'none'] as const)
+      expect(steps(drops, 'spirit')).toEqual([...senses, ...words]);
+    expect(steps('after-nose', 'wine')).toEqual([...senses, ...words]);
+  });
+
   it.each<[Level, number, number[]]>([
     ['newcomers', 3, [3]],
     ['regulars', 6, [3, 3]],

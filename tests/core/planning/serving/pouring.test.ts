@@ -38,9 +38,19 @@ const holding = (list: readonly Tick[]) => list.reduce(ticked, nothingPoured);
 describe('the pour run', () => {
   // Common practice, no source.
   it('covers a spirit twice and only pours wine and beer', () => {
-    expect(pouringStepsOf('spirit')).toEqual(['poured', 'lidded', 'watered', 'swirled', 'lidded-again']);
-    expect(pouringStepsOf('wine')).toEqual(['poured']);
-    expect(pouringStepsOf('beer')).toEqual(['poured']);
+    expect(pouringStepsOf('spirit', { drops: 'poured' })).toEqual([
+      'poured',
+      'lidded',
+      'watered',
+      'swirled',
+      'lidded-again',
+    ]);
+    expect(pouringStepsOf('wine', { drops: 'poured' })).toEqual(['poured']);
+    expect(pouringStepsOf('beer', { drops: 'poured' })).toEqual(['poured']);
+    // Nosed neat first, or never watered: nothing more is done before the doors open.
+    for (const drops of ['after-nose', 'none'] as const) {
+      expect(pouringStepsOf('spirit', { drops })).toEqual(['poured', 'lidded']);
+    }
   });
 
   it('comes to the same whatever the order in which two devices are heard, and however often', () => {

@@ -1,0 +1,22 @@
+// German, not yet reviewed by a native speaker.
+import type { waterWords as english } from '../en/plan-water.ts';
+
+export const waterWords: typeof english = {
+  when: 'Wassertropfen in Spirituosen',
+  whens: { poured: 'Beim Einschenken', 'after-nose': 'Nach dem ersten Riechen', none: 'Nie' },
+  hints: {
+    poured: 'wer einschenkt, gibt sie hinein, bevor der Deckel darauf kommt',
+    'after-nose': 'alle riechen erst pur und geben sie vor dem Schreiben hinein',
+    none: 'verkostet wird, wie es aus der Flasche kommt',
+  },
+  step: '3 Tropfen dazu',
+  title: 'Wasser darin',
+  drops: (drops, volume, from, to) => `${drops} Tropfen auf ${volume}: Aus ${from} % werden ${to} % vol.`,
+  wish: 'Herabsetzen auf, % vol',
+  wishHint: 'Steht auch auf den Notizblättern. Leer heißt: nur die Tropfen.',
+  wishWrong: (most) => `Schreib einen Gehalt von 1 bis ${most} % vol; Wasser kann ihn nicht heben.`,
+  reach: (water, volume, strength) => `${water} Wasser auf ${volume} ergeben ${strength} % vol.`,
+  sheet: (drops, strength) => `mit ${drops} Tropfen Wasser ${strength} % vol`,
+  sheetLater: (drops) => `erst pur riechen, dann ${drops} Tropfen Wasser`,
+  sheetReach: (water, strength) => `mit ${water} Wasser ${strength} % vol`,
+};

@@ -1,0 +1,22 @@
+/** Drops of water in a spirit, on the plan's page and on note sheets, in English. */
+export const waterWords = {
+  when: 'Drops of water in spirits',
+  whens: { poured: 'When poured', 'after-nose': 'After nosing neat', none: 'Never' },
+  hints: {
+    poured: 'whoever pours adds them, before the lid goes on',
+    'after-nose': 'everybody noses it neat, and adds them before writing',
+    none: 'it is tasted as it comes from the bottle',
+  },
+  step: 'Add 3 drops',
+  title: 'Water in it',
+  drops: (drops: number, volume: string, from: string, to: string) =>
+    `${drops} drops in ${volume}: ${from} % becomes ${to} % vol.`,
+  wish: 'Bring it down to, % vol',
+  wishHint: 'Stands on the note sheets too. Leave it empty for the drops alone.',
+  wishWrong: (most: string) => `Write a strength from 1 to ${most} % vol; water cannot raise it.`,
+  reach: (water: string, volume: string, strength: string) =>
+    `${water} of water in ${volume} brings it to ${strength} % vol.`,
+  sheet: (drops: number, strength: string) => `with ${drops} drops of water ${strength} % vol`,
+  sheetLater: (drops: number) => `nose it neat first, then ${drops} drops of water`,
+  sheetReach: (water: string, strength: string) => `with ${water} of water ${strength} % vol`,
+};
