@@ -64,7 +64,7 @@ const backlog = 4096;
  * Connections from one address that came to nothing. Whoever shows a right key gets theirs back, so that a table of a
  * thousand behind one router comes back at once, after a restart too.
  */
-const fruitless = { perSecond: 200, burst: 2000 };
+const fruitless = { perSecond: 50, burst: 1500 };
 
 /** Starts listening. Rejects with the system's error when the port cannot be had; the store is then still open. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {

@@ -30,11 +30,11 @@ export class Allowances {
     this.#mostKeys = mostKeys;
   }
 
-  /** Whether one more passes now; what is refused costs nothing. */
-  take(key: string): boolean {
+  /** Whether one more passes now, or what costs as much as several; what is refused costs nothing. */
+  take(key: string, cost = 1): boolean {
     const bucket = this.#filled(key);
-    if (bucket.tokens < 1) return false;
-    bucket.tokens -= 1;
+    if (bucket.tokens < cost) return false;
+    bucket.tokens -= cost;
     return true;
   }
 

@@ -20,7 +20,9 @@ import { SeatDevices } from './seat-devices.ts';
  */
 const messages: Pace = { perSecond: 20, burst: 120 };
 /** Times that a seat may connect: a phone in a bad spot comes back every few seconds, a flood a hundred times in one. */
-const arrivals: Pace = { perSecond: 0.5, burst: 30 };
+const arrivals: Pace = { perSecond: 0.5, burst: 15 };
+/** Messages beyond the allowance that are still told so; who goes on is let go, for a page waits when it is told. */
+const patience: Pace = { perSecond: 10, burst: 200 };
 /**
  * All guests and screens of one evening, for each chair: more than a whole table that comes back after a restart and
  * writes at once, and what it asks of the server is bounded. The host is not counted among them.
@@ -67,6 +69,7 @@ export function openGateway(parts: GatewayParts): void {
   const { io, conductors, keyring, clock, log, metrics } = parts;
   const seatsArriving = new Allowances(clock, arrivals);
   const bearersAsking = new Allowances(clock, messages);
+  const bearersTold = new Allowances(clock, patience);
   const eveningsAsking = new Allowances(clock, ofEvening(conductors.seatLimit));
   const devices = new SeatDevices(clock);
 
@@ -108,7 +111,10 @@ export function openGateway(parts: GatewayParts): void {
       metrics.asked(isKnown(event) ? event : 'unknown', outcomeOf(said));
       reply(said);
     };
-    if (!mayAsk(socket.data)) return answer(refusal('too-fast'));
+    if (!mayAsk(socket.data)) {
+      if (!bearersTold.take(holderOf(socket.data))) return void socket.disconnect(true);
+      return answer(refusal('too-fast'));
+    }
     if (!isKnown(event)) return answer(refusal('unknown-event'));
     if (packet.length !== 3) return answer(refusal('malformed'));
     const { tasting, hash } = socket.data;

@@ -8,8 +8,8 @@ export interface Line {
     /** Of a WebSocket; a poll has none that lasts. */
     readonly socket?: { readonly bufferedAmount: number; terminate(): void };
   };
-  on(event: 'packetCreate', heard: (packet: { readonly data?: string | Buffer }) => void): unknown;
-  on(event: 'packet' | 'flush', heard: () => void): unknown;
+  on(event: 'packetCreate' | 'packet', heard: (packet: { readonly data?: string | Buffer }) => void): unknown;
+  on(event: 'flush', heard: () => void): unknown;
   close(discard: boolean): unknown;
 }
 
@@ -18,7 +18,7 @@ const mostWaiting = 1024 * 1024;
 
 /**
  * Frames of one connection. Far above what a page sends: eight probes on connecting, and after an evening without a
- * network every field of every pour at once.
+ * network every field of every pour at once. A large frame costs more, one for each kB, as it does to read it.
  */
 const frames: Pace = { perSecond: 40, burst: 400 };
 
@@ -47,7 +47,7 @@ export function guardLine(line: Line, clock: Clock): void {
   line.on('flush', () => {
     behind = 0;
   });
-  line.on('packet', () => {
-    if (!allowance.take('')) hangUp();
+  line.on('packet', ({ data }) => {
+    if (!allowance.take('', 1 + Math.floor((data?.length ?? 0) / 1024))) hangUp();
   });
 }

@@ -13,6 +13,7 @@ const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
   simulate: () => import('./simulation/main.ts'),
   fuzz: () => import('./fuzz/main.ts'),
   faults: () => import('./faults/main.ts'),
+  spoil: () => import('./spoil/main.ts'),
 };
 
 async function main([name = '', ...words]: readonly string[]): Promise<number> {

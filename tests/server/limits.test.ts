@@ -51,7 +51,7 @@ describe('the devices of one seat', () => {
         (refusal: Refusal) => refusals.push(refusal),
       );
     }
-    expect(refusals.map(({ code }) => code)).toEqual(Array(11).fill('too-fast'));
+    expect(refusals.map(({ code }) => code)).toEqual(Array(26).fill('too-fast'));
     await tomas.level();
     await host.level();
     await clock.advance(4000);

@@ -24,7 +24,7 @@ function aLine() {
     clock,
     socket,
     send: (length: number) => heard.get('packetCreate')?.({ data: 'x'.repeat(length) }),
-    frame: () => heard.get('packet')?.({}),
+    frame: (length = 0) => heard.get('packet')?.({ data: 'x'.repeat(length) }),
     /** What waited is with the network now, which has taken so much of it. */
     flush: (left: number) => {
       heard.get('flush')?.({});
@@ -76,6 +76,14 @@ describe('a connection', () => {
     for (let sent = 0; sent < 400; sent += 1) frame();
     expect(socket.ended).toBe(0);
     frame();
+    expect(socket.ended).toBe(1);
+  });
+
+  it('pays for a frame by its size', () => {
+    const { socket, frame } = aLine();
+    for (let sent = 0; sent < 30; sent += 1) frame(12 * kB);
+    expect(socket.ended).toBe(0);
+    frame(12 * kB);
     expect(socket.ended).toBe(1);
   });
 });

@@ -1,0 +1,42 @@
+import { createServer } from 'node:http';
+import { Server } from 'socket.io';
+import { describe, expect, it } from 'vitest';
+import { wallClock } from '../../server/clock.ts';
+import { guardLine, type Line } from '../../server/live/line-guard.ts';
+import { spoil } from '../attack/spoil/attack.ts';
+import { RawDevice } from '../attack/spoil/raw-device.ts';
+
+describe('bad guests of one evening', () => {
+  it('hardly slow the tap of another, and shut out no code', async () => {
+    const findings = await spoil({ lasts: 3000, flood: 50, guessers: 40, kinds: ['flood', 'guessers'] });
+    expect(findings.flatMap(({ name, faults }) => faults.map((fault) => `${name}: ${fault}`))).toEqual([]);
+    // The long run asks for a tenth; fifty sockets that were let flood made it hundreds of times slower.
+    for (const { name, quiet, meanwhile } of findings) expect(meanwhile / quiet, name).toBeLessThan(10);
+  }, 400_000);
+});
+
+describe('who reads nothing and answers pings', () => {
+  it('is let go, and who reads is not', async () => {
+    const http = createServer();
+    const io = new Server(http, { perMessageDeflate: false });
+    io.engine.on('connection', (line: Line) => guardLine(line, wallClock));
+    await new Promise<void>((listening) => http.listen(0, '127.0.0.1', listening));
+    const address = http.address();
+    const origin = `http://127.0.0.1:${typeof address === 'object' ? address?.port : 0}`;
+    const [deaf, reader] = [await RawDevice.enter(origin, {}), await RawDevice.enter(origin, {})];
+    deaf.goDeaf();
+    // The system keeps some megabytes by itself; without a limit of ours all of this would be taken.
+    let sent = 0;
+    while (io.engine.clientsCount === 2 && sent < 200) {
+      io.emit('message', 'x'.repeat(256 * 1024));
+      sent += 1;
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    expect(sent).toBeLessThan(200);
+    expect(io.engine.clientsCount).toBe(1);
+    expect(reader.gone).toBe(false);
+    deaf.close();
+    reader.close();
+    await io.close();
+  });
+});
