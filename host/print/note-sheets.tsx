@@ -95,8 +95,8 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
       <h2>
         {paperWords.glass(position)}
         {facts !== '' && <span class="note-facts">{facts}</span>}
-        {water !== '' && <span class="note-facts">{water}</span>}
       </h2>
+      {water !== '' && <p class="note-water">{water}</p>}
       {textFields.map((field) =>
         Array.from({ length: linesFor[field] }, (_, line) => (
           <p key={`${field}/${line}`} class={line === 0 ? 'note-line note-line-first' : 'note-line'}>
@@ -114,7 +114,7 @@ function waterLine(plan: Plan, pour: Pour): string {
   const water = waterInPour(pour);
   if (water === null || plan.drops === 'none') return '';
   const { drops, dropped, reached } = water;
-  const later = plan.drops === 'after-nose' ? [waterWords.sheetLater(drops)] : [];
+  const later = plan.drops === 'after-nose' ? [waterWords.sheetLater] : [];
   if (plan.blind) return later.join('');
   return [
     ...later,

@@ -125,6 +125,24 @@ describe('the other sheets', () => {
     expect(pages.length).toBeGreaterThan(1);
   });
 
+  it('note sheets say what water does, and keep three glasses to a sheet with it', async () => {
+    const pours = (demoEvening.pours ?? []).map((pour) => ({ ...pour, dilutedAbv: 40 }));
+    const open = { ...demoEvening, pours, blind: false, liking: true, drops: 'after-nose' } as const;
+    const wet = await createTasting(premises, open);
+    await page.goto(`${premises.room.origin}/host#tasting=${wet.tasting}&key=${wet.hostKey}`);
+    await page.goto(`${premises.room.origin}/host#/t/${wet.tasting}/print/notes`);
+    // 43 % in 15 ml.
+    await page.getByText('3 drops of water: 42.6 % vol').waitFor();
+    await page.getByText('1.1 mL of water: 40 % vol').waitFor();
+    for (const paper of ['A4', 'Letter'] as const) {
+      await choosePaper(paper);
+      expect(await printed()).toHaveLength(2);
+    }
+    await page.goto(`${premises.room.origin}/host#/t/${wet.tasting}/print/run-sheet`);
+    await page.getByText('serve at 18–22\u00A0°C').first().waitFor();
+    await page.getByRole('cell', { name: 'Add 3 drops' }).first().waitFor();
+  });
+
   it('blind labels tell the code and no name', async () => {
     await open('labels');
     await page.getByText('418').first().waitFor();

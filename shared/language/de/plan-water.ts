@@ -16,7 +16,7 @@ export const waterWords: typeof english = {
   wishHint: 'Steht auch auf den Notizblättern. Leer heißt: nur die Tropfen.',
   wishWrong: (most) => `Schreib einen Gehalt von 1 bis ${most} % vol; Wasser kann ihn nicht heben.`,
   reach: (water, volume, strength) => `${water} Wasser auf ${volume} ergeben ${strength} % vol.`,
-  sheet: (drops, strength) => `mit ${drops} Tropfen Wasser ${strength} % vol`,
-  sheetLater: (drops) => `erst pur riechen, dann ${drops} Tropfen Wasser`,
-  sheetReach: (water, strength) => `mit ${water} Wasser ${strength} % vol`,
+  sheet: (drops, strength) => `${drops} Tropfen Wasser: ${strength} % vol`,
+  sheetLater: 'Erst pur riechen, dann die Tropfen hinein',
+  sheetReach: (water, strength) => `${water} Wasser: ${strength} % vol`,
 };

@@ -1,7 +1,7 @@
 // German, not yet reviewed by a native speaker.
 import type { temperatureSource as english, Range } from '../en/temperature.ts';
 
-export const temperatures = ({ minC, maxC }: Range): string => `${minC}–${maxC} °C`;
+export const temperatures = ({ minC, maxC }: Range): string => `${minC}–${maxC}\u00A0°C`;
 
 export const serveAt = (range: Range): string => `bei ${temperatures(range)} ausschenken`;
 

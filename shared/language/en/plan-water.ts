@@ -16,7 +16,7 @@ export const waterWords = {
   wishWrong: (most: string) => `Write a strength from 1 to ${most} % vol; water cannot raise it.`,
   reach: (water: string, volume: string, strength: string) =>
     `${water} of water in ${volume} brings it to ${strength} % vol.`,
-  sheet: (drops: number, strength: string) => `with ${drops} drops of water ${strength} % vol`,
-  sheetLater: (drops: number) => `nose it neat first, then ${drops} drops of water`,
-  sheetReach: (water: string, strength: string) => `with ${water} of water ${strength} % vol`,
+  sheet: (drops: number, strength: string) => `${drops} drops of water: ${strength} % vol`,
+  sheetLater: 'Nose it neat first, then add the drops',
+  sheetReach: (water: string, strength: string) => `${water} of water: ${strength} % vol`,
 };

@@ -8,7 +8,7 @@ const fahrenheit = (celsius: number): number => Math.round((celsius * 9) / 5 + 3
 
 /** `10–12 °C (50–54 °F)` */
 export const temperatures = ({ minC, maxC }: Range): string =>
-  `${minC}–${maxC} °C (${fahrenheit(minC)}–${fahrenheit(maxC)} °F)`;
+  `${minC}–${maxC}\u00A0°C (${fahrenheit(minC)}–${fahrenheit(maxC)}\u00A0°F)`;
 
 /** At what temperature a pour is served, in English. */
 export const serveAt = (range: Range): string => `serve at ${temperatures(range)}`;
