@@ -5,7 +5,7 @@ import { join } from 'node:path';
 const root = new URL('../..', import.meta.url).pathname;
 
 /** The two newest release lines of Node that get long-term support: those with an even number (nodejs.org, releases). */
-export function supportedLines(versions: readonly string[]): readonly number[] {
+function supportedLines(versions: readonly string[]): readonly number[] {
   const lines = new Set(versions.map((version) => Number(version.split('.')[0])));
   return [...lines]
     .filter((line) => line % 2 === 0)

@@ -23,6 +23,9 @@ const longestLine = 75;
 /**
  * The evening as an iCalendar file (RFC 5545), all times in UTC. Lines end in CRLF and are folded at 75 octets, never
  * inside a character; control characters, which no TEXT may hold, are left out.
+ *
+ * Ours, because the libraries cost more than these lines: `ics` brings a second schema library, `ical-generator` wants
+ * Node 22, and core takes no packages. `ical.js` reads every file that the tests make.
  */
 export function calendarFile(event: CalendarEvent): string {
   const lines = [
