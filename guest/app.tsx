@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { lazyComponent } from '../shared/page/lazy-part.ts';
 import { type KeptSeat, keepSeat, keptSeats } from '../shared/seats/kept-seats.ts';
-import { entranceAt, sameCode } from '../shared/seats/seat-link.ts';
+import { entranceAt, type SeatPass, sameCode } from '../shared/seats/seat-link.ts';
 import { InvitationPage } from './invitation/invitation-page.tsx';
 import { words } from './language.ts';
 import { seatOfTab, sitTab } from './page/device-storage.ts';
 import { LoadingLine } from './page/loading-line.tsx';
-import { keepsakePart } from './parts/lazy-parts.ts';
+import { keepsakePart, seatPart } from './parts/lazy-parts.ts';
 import { openRoom, RoomContext } from './room/room.ts';
 import { RoomPage } from './room-page.tsx';
 import { JoinPage } from './seat/join-page.tsx';
@@ -15,6 +15,7 @@ type Place =
   | { readonly at: 'door'; readonly problem?: string }
   | { readonly at: 'invitation'; readonly code: string }
   | { readonly at: 'evenings' }
+  | { readonly at: 'arriving'; readonly pass: SeatPass }
   | { readonly at: 'seat'; readonly seat: KeptSeat };
 
 /** Where this page begins. A key in the address is taken in and the address cleaned before anything is shown. */
@@ -29,8 +30,10 @@ function begin(): Place {
     }
     case 'seat-link': {
       const { pass } = entrance;
-      const known = keptSeats().find((each) => each.key === pass.key);
-      return { at: 'seat', seat: known ?? { ...pass, code: null, title: null, cautioned: false } };
+      const known = keptSeats().find(({ key, cameBy }) => [key, cameBy].includes(pass.key));
+      if (known !== undefined) return { at: 'seat', seat: known };
+      history.replaceState(null, '', '/seat');
+      return { at: 'arriving', pass };
     }
     case 'broken-link':
       history.replaceState(null, '', '/');
@@ -87,6 +90,10 @@ export function App() {
           onSeat={(seat) => setPlace({ at: 'seat', seat })}
         />
       );
+    case 'arriving':
+      return (
+        <Arriving pass={place.pass} onSeat={(seat) => setPlace({ at: 'seat', seat })} onRefused={toDoor} />
+      );
     case 'seat':
       return <Seated key={place.seat.key} seat={place.seat} onLeave={toDoor} onEvenings={toEvenings} />;
     default:
@@ -95,6 +102,8 @@ export function App() {
 }
 
 const Evenings = lazyComponent(keepsakePart, ({ keepsakePages }) => keepsakePages.EveningsPage, LoadingLine);
+
+const Arriving = lazyComponent(seatPart, ({ seatPages }) => seatPages.ArrivalPage, LoadingLine);
 
 interface SeatedProps {
   readonly seat: KeptSeat;

@@ -29,10 +29,26 @@ export function RoomPage(props: RoomPageProps) {
   return (
     <>
       <StatusBar status={room.status} closeLabel={words.close} />
+      <Devices />
       <Inside {...props} />
     </>
   );
 }
+
+/** What there is to say about the devices of this seat; most of the evening nothing. */
+function Devices() {
+  const { follower, seat } = useRoom();
+  const view = follower.devices.value;
+  if (view === null) return null;
+  const asked = view.devices.some(({ number }) => number !== null);
+  return asked || !view.words || seat.value.wordsRead === false ? <DeviceNotices view={view} /> : null;
+}
+
+const DeviceNotices = lazyComponent(
+  seatPart,
+  ({ seatPages }) => seatPages.DeviceNotices,
+  () => null,
+);
 
 function Inside({ onLeave, onEvenings }: RoomPageProps) {
   const { follower, lock, page, seat, readCautions } = useRoom();

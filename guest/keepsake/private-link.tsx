@@ -1,24 +1,24 @@
 import { useId, useState } from 'preact/hooks';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { forgetSeat } from '../../shared/seats/kept-seats.ts';
-import { seatLink } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
 import { copyText } from '../page/clipboard.ts';
 import { forgetNotes } from '../page/device-storage.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
+import { useOwnLink } from '../room/own-link.ts';
 import { useRoom } from '../room/room.ts';
 import { homeWords } from './language.ts';
 
 /** The lasting way back to this page, hidden until it is asked for; and the way to be rid of everything. */
 export function PrivateLink({ onGone }: { readonly onGone: (said: string) => void }) {
   const { seat, status } = useRoom();
-  const [shown, setShown] = useState(false);
+  const [link, setLink] = useState<string>();
+  const ownLink = useOwnLink();
   const [asking, setAsking] = useState(false);
   const [busy, setBusy] = useState(false);
   const id = useId();
   const words = homeWords.link;
-  const link = seatLink(window.location.origin, seat.value);
 
   const remove = async (): Promise<void> => {
     const { tasting, key } = seat.peek();
@@ -39,7 +39,7 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
     <section class="stack-tight">
       <h2>{words.title}</h2>
       <p class="soft">{words.hint}</p>
-      {shown ? (
+      {link !== undefined ? (
         <>
           <label class="field-label" for={id}>
             {words.label}
@@ -59,7 +59,7 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
           </Button>
         </>
       ) : (
-        <Button onPress={() => setShown(true)}>{words.show}</Button>
+        <Button onPress={async () => setLink(await ownLink())}>{words.show}</Button>
       )}
       <Button kind="danger" onPress={() => setAsking(true)}>
         {words.remove}

@@ -8,6 +8,8 @@ import { type KeptSeat, keepSeat } from '../../shared/seats/kept-seats.ts';
 import { newCommandId } from '../../shared/seats/new-id.ts';
 import { createStatus, type Status } from '../../shared/ui/status.ts';
 import type { SentGuestCommand } from '../../shared/wire/commands.ts';
+import type { DeviceAsk } from '../../shared/wire/devices.ts';
+import type { DeviceAck } from '../../shared/wire/protocol.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { keepsThings, noteKeep, sitTab } from '../page/device-storage.ts';
@@ -35,6 +37,10 @@ export interface Room {
   ask(ask: SentGuestCommand): Promise<boolean>;
   share(pour: PourId, sharing: Sharing): Promise<boolean>;
   readCautions(): void;
+  /** Keeps something about this seat on this device. */
+  remember(changes: Partial<KeptSeat>): void;
+  /** As `ask`, about the devices of the seat. @returns what was answered, undefined when it was not done */
+  askAboutDevices(ask: DeviceAsk): Promise<Extract<DeviceAck, { ok: true }> | undefined>;
   close(): void;
 }
 
@@ -102,6 +108,13 @@ export function openRoom(pass: KeptSeat): Room {
       return answer.ok;
     },
     readCautions: () => remember({ cautioned: true }),
+    remember,
+    async askAboutDevices(ask) {
+      const answer = await follower.askAboutDevices(ask);
+      if (answer.ok) return answer;
+      if (answer.code !== 'nothing-to-do') status.say(refusalSentence(answer.code));
+      return undefined;
+    },
     close() {
       for (const end of endings) end();
     },

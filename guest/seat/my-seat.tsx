@@ -15,6 +15,7 @@ import { promptsSpoken, turnPrompts } from '../sound/spoken-prompt.ts';
 import { Cautions } from './cautions.tsx';
 import { seatWords } from './language.ts';
 import { OtherDevice } from './other-device.tsx';
+import { SeatDevices } from './seat-devices.tsx';
 import { nameError } from './seat-form.tsx';
 
 /** What a guest may change about their own place and their own device. */
@@ -56,6 +57,7 @@ export function MySeat({ own }: { readonly own: SeatView }) {
       <ThemeChooser />
       <LanguageChoice />
       <OtherDevice />
+      <SeatDevices />
       <section class="stack">
         <Button kind="quiet" onPress={() => setCautions(true)}>
           {seatWords.cautions}

@@ -1,23 +1,23 @@
 import { useId, useState } from 'preact/hooks';
-import { seatLink } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { copyText } from '../page/clipboard.ts';
+import { useOwnLink } from '../room/own-link.ts';
 import { useRoom } from '../room/room.ts';
 import { seatWords } from './language.ts';
 
 /** The link stays hidden until it is asked for: whoever photographs it has the seat. */
 export function OtherDevice() {
-  const { deviceKeeps, seat, status } = useRoom();
-  const [shown, setShown] = useState(false);
+  const { deviceKeeps, status } = useRoom();
+  const [link, setLink] = useState<string>();
+  const ownLink = useOwnLink();
   const id = useId();
-  const link = seatLink(window.location.origin, seat.value);
   return (
     <section class="stack-tight">
       <h2>{seatWords.other}</h2>
       {!deviceKeeps && <Notice kind="caution">{seatWords.keepsNothing}</Notice>}
       <p class="soft">{seatWords.otherHint}</p>
-      {shown ? (
+      {link !== undefined ? (
         <>
           <label class="field-label" for={id}>
             {seatWords.link}
@@ -37,7 +37,7 @@ export function OtherDevice() {
           </Button>
         </>
       ) : (
-        <Button onPress={() => setShown(true)}>{seatWords.showLink}</Button>
+        <Button onPress={async () => setLink(await ownLink())}>{seatWords.showLink}</Button>
       )}
     </section>
   );

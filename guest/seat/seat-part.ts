@@ -1,5 +1,7 @@
+import { ArrivalPage } from './arrival-page.tsx';
+import { DeviceNotices } from './device-notices.tsx';
 import { MySeat } from './my-seat.tsx';
 import { ToneTest } from './tone-test.tsx';
 
 /** What a guest may change about their own place. */
-export const seatPages = { MySeat, ToneTest };
+export const seatPages = { ArrivalPage, DeviceNotices, MySeat, ToneTest };

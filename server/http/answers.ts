@@ -12,6 +12,7 @@ const statuses: Partial<Record<RefusalCode, number>> = {
   'foreign-origin': 403,
   'doors-closed': 403,
   'not-seated': 403,
+  'notes-closed': 403,
   'wrong-code': 404,
   'unknown-event': 404,
   'no-such-tasting': 404,

@@ -23,17 +23,19 @@ export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Route
     if (identity.tasting !== tasting) throw new Refused('wrong-key');
     const conductor = conductors.of(tasting);
     if (conductor === undefined) throw new Refused('no-such-tasting');
-    return { tasting, conductor, seat: identity.seat };
+    return { tasting, conductor, seat: identity.seat, hash: identity.hash };
   };
 
   router.get('/keepsake/:tasting', (request, response) => {
-    const { tasting, conductor, seat: id } = own(request);
+    const { tasting, conductor, seat: id, hash } = own(request);
     const { session } = conductor.standing;
     const seat = session.status === 'unopened' ? undefined : session.seats[id];
     if (session.status === 'unopened' || seat === undefined) throw new Refused('no-such-seat');
     if (seat.presence !== 'seated' && seat.presence !== 'left') throw new Refused('not-seated');
     const { plan } = session;
-    const { entries } = store.notebooks.read(tasting, seat.id);
+    // A device without the seat's notes takes home what was written on it.
+    const notebook = conductor.devices.notebookOf(id, hash);
+    const { entries } = notebook === undefined ? { entries: [] } : store.notebooks.read(tasting, notebook);
     response.json({
       title: plan.title,
       place: plan.place,
@@ -49,7 +51,8 @@ export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Route
 
   // Also for somebody who was shown the door: the words are theirs.
   router.delete('/keepsake/:tasting', async (request, response) => {
-    const { conductor, seat } = own(request);
+    const { conductor, seat, hash } = own(request);
+    if (!conductor.devices.opens(seat, hash)) throw new Refused('notes-closed');
     if (!(await conductor.forgetNotes(seat))) throw new Refused('not-stored');
     response.status(204).end();
   });

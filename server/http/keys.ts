@@ -4,9 +4,10 @@ import { type SeatId, seatId, type TastingId } from '../../core/ids.ts';
 import { durationMs, later } from '../../core/units.ts';
 import type { IssuedKey } from '../../shared/wire/http.ts';
 import { hashOf } from '../access/keys.ts';
-import type { KeyRole } from '../store/store.ts';
+import { asideOf, type KeyRole } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, parsed } from './asking.ts';
+import { addLink } from './devices.ts';
 import type { HttpParts } from './parts.ts';
 
 const replaces = z.boolean().optional();
@@ -36,6 +37,13 @@ export function keyRoutes({ store, keyring, conductors, chance, clock }: HttpPar
 
   /** Devices that came in with a key hear of its end at once. */
   const withdraw = async (tasting: TastingId, which: KeyRole, spared?: string): Promise<void> => {
+    if (which.role === 'seat') {
+      const aside = store.devices
+        .of(tasting, which.seat, clock.now())
+        .filter(({ device }) => device?.opens === false);
+      for (const { device } of aside)
+        if (device) await store.notebooks.drop(tasting, asideOf(which.seat, device.id));
+    }
     await store.keys.revoke(tasting, which, spared);
     conductors.of(tasting)?.publisher.dismissWithdrawn((hash) => keyring.stands(hash));
   };
@@ -50,7 +58,12 @@ export function keyRoutes({ store, keyring, conductors, chance, clock }: HttpPar
     // What takes the place of the first key is as good as that one was.
     const expiresAt = wanted.replaces === true ? null : later(clock.now(), issuedFor);
     // The new one first: should the server fall in between, two keys are better than none.
-    await store.keys.add({ ...role, hash, tasting, expiresAt });
+    if (role.role === 'seat') {
+      // Whoever makes a key knows it, so that it opens no notes, and never will [S4].
+      const link = { tasting, seat: role.seat, hash, expiresAt, came: 'host', opens: false } as const;
+      await addLink(store, { ...link, chance, clock });
+      conductors.of(tasting)?.devicesChanged(role.seat);
+    } else await store.keys.add({ ...role, hash, tasting, expiresAt });
     if (wanted.replaces === true) await withdraw(tasting, role, hash);
     response.status(201).json({ key, expiresAt } satisfies IssuedKey);
   });

@@ -4,6 +4,7 @@ import type { Session } from '../../core/session/state.ts';
 import { namedPour } from '../../core/session/views/pour-card.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { takeSeatSchema } from '../../shared/wire/commands.ts';
+import { deviceId } from '../../shared/wire/devices.ts';
 import type { Invitation, TakenSeat } from '../../shared/wire/http.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';
@@ -38,7 +39,14 @@ export function seatRoutes({ conductors, chance, clock }: HttpParts, rowFor: Row
     const { tasting } = row;
     const seat = seatId(chance.id());
     const ask = { type: 'TakeSeat', seat, name, leftHanded, remote } as const;
-    const keyRow = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null } as const;
+    const device = {
+      id: deviceId(chance.id()),
+      came: 'door',
+      at: clock.now(),
+      opens: true,
+      own: true,
+    } as const;
+    const keyRow = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null, device } as const;
     const from = `${tasting} ${addressOf(request)}`;
     if (!newcomers.take(from)) throw new Refused('too-fast');
     const taken = await conductorOf(row).takeSeat(id, ask, keyRow);

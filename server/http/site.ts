@@ -1,5 +1,6 @@
 import express, { type Express } from 'express';
 import { answerErrors, sendRefusal } from './answers.ts';
+import { deviceRoutes } from './devices.ts';
 import { keepsakeRoutes } from './keepsake.ts';
 import { keyRoutes } from './keys.ts';
 import { countAnswers, metricsRoute } from './metrics.ts';
@@ -35,7 +36,8 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   });
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
   const rowFor = rowForCode(parts);
-  site.use('/api', tastingRoutes(parts), keyRoutes(parts), seatRoutes(parts, rowFor), keepsakeRoutes(parts));
+  site.use('/api', tastingRoutes(parts), keyRoutes(parts), deviceRoutes(parts));
+  site.use('/api', seatRoutes(parts, rowFor), keepsakeRoutes(parts));
   site.use(
     '/api',
     photoRoutes(parts),

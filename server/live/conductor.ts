@@ -1,10 +1,9 @@
 import { type CommandId, commandId, type SeatId, type TastingId } from '../../core/ids.ts';
 import type { ClockCommand, Command, HostCommand, Moment } from '../../core/session/command.ts';
 import { decide } from '../../core/session/decide.ts';
-import type { SessionEvent } from '../../core/session/event.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
-import { between, durationMs, later } from '../../core/units.ts';
+import { durationMs, later } from '../../core/units.ts';
 import type { SentGuestCommand, SentHostCommand } from '../../shared/wire/commands.ts';
 import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
 import type { PouringCommand } from '../../shared/wire/pouring.ts';
@@ -14,15 +13,18 @@ import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
 import { Deadlines } from './deadlines.ts';
+import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
+import { neverBehind } from './evening-clock.ts';
 import { chairFor } from './full-table.ts';
 import { habitsOfHouse } from './habits.ts';
-import { leadFor, mostLead } from './lead.ts';
+import { leadFor } from './lead.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
 import { PourRun } from './pour-run.ts';
-import { type Graces, Presence } from './presence.ts';
+import { type Graces, Presence, seatedIn } from './presence.ts';
 import { Publisher } from './publisher.ts';
 import type { LiveServer, LiveSocket } from './rooms.ts';
 import { ScreensAtDoor } from './screens-at-door.ts';
+import type { NotesPlace } from './seat-notes.ts';
 import { SerialQueue } from './serial-queue.ts';
 
 export interface ConductorParts {
@@ -51,6 +53,7 @@ export class Conductor {
   readonly screens: ScreensAtDoor;
   readonly publisher: Publisher;
   readonly pouring: PourRun;
+  readonly devices: DeviceDesk;
   readonly #parts: ConductorParts;
   readonly #queue = new SerialQueue();
   readonly #deadlines: Deadlines;
@@ -75,14 +78,14 @@ export class Conductor {
       hostGone: () => this.#deadlines.armAgain(this.#session),
     });
     this.screens = new ScreensAtDoor(clock, () => this.publisher.presenceChanged());
-    const { presence, screens } = this;
-    this.publisher = new Publisher({ ...parts, presence, screens }, this.standing);
+    const keep = (write: () => Promise<void>) => this.#keep(write);
+    const kept = { ...parts, standing: () => this.standing, keep };
+    const inTurn: DeviceDeskParts['inTurn'] = (task) => this.#queue.add(task);
+    this.devices = new DeviceDesk({ ...kept, inTurn, changed: (...which) => this.devicesChanged(...which) });
+    const { presence, screens, devices } = this;
+    this.publisher = new Publisher({ ...parts, presence, screens, devices }, this.standing);
     this.pouring = new PourRun(parts);
-    this.#desk = new NoteDesk({
-      ...parts,
-      standing: () => this.standing,
-      keep: (write) => this.#keep(write),
-    });
+    this.#desk = new NoteDesk(kept);
     this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
     this.#deadlines.arm(this.#session);
   }
@@ -140,16 +143,28 @@ export class Conductor {
     });
   }
 
+  /** Into the notebook that the device it came from has by now. */
   saveNote(seat: SeatId, save: NoteSave, from?: LiveSocket): Promise<NoteAnswer> {
-    return this.#queue.add(async () => this.#told(seat, from, await this.#desk.save(seat, save)), seat);
+    return this.#queue.add(async () => {
+      const notebook = from === undefined ? seat : this.devices.notebookOf(seat, from.data.hash);
+      if (notebook === undefined) return refusal('wrong-key');
+      return this.#told({ seat, notebook, from }, await this.#desk.save(seat, save, notebook));
+    }, seat);
   }
 
-  /** All devices of the seat are told what is shared before this is answered, the one that asked too. */
-  shareNotes(seat: SeatId, share: NoteShare): Promise<CommandAnswer> {
-    return this.#queue.add(
-      async () => this.#told(seat, undefined, await this.#desk.share(seat, share)),
-      seat,
-    );
+  /**
+   * All devices of the seat are told what is shared before this is answered, the one that asked too. Only a device that has
+   * the seat's notes speaks for its guest [S4].
+   */
+  shareNotes(seat: SeatId, share: NoteShare, by?: LiveSocket): Promise<CommandAnswer> {
+    return this.#queue.add(async () => {
+      if (by !== undefined && !this.devices.opens(seat, by.data.hash)) return refusal('notes-closed');
+      return this.#told({ seat, notebook: seat, from: undefined }, await this.#desk.share(seat, share));
+    }, seat);
+  }
+
+  devicesChanged(seat: SeatId, opened?: string): void {
+    this.#tell(() => this.publisher.seats.devicesChanged(seat, opened));
   }
 
   /** Everything that the seat has put down goes, with every key that opens it. @returns whether it is so on disk */
@@ -208,12 +223,8 @@ export class Conductor {
   }
 
   /** The guest's other devices follow, and the board if it is open. */
-  #told<Answer>(
-    seat: SeatId,
-    from: LiveSocket | undefined,
-    { answer, changed }: NoteOutcome<Answer>,
-  ): Answer {
-    if (changed !== undefined) this.#tell(() => this.publisher.notesChanged(seat, from, changed));
+  #told<Answer>(where: NotesPlace, { answer, changed }: NoteOutcome<Answer>): Answer {
+    if (changed !== undefined) this.#tell(() => this.publisher.notesChanged(where, changed));
     return answer;
   }
 
@@ -284,16 +295,6 @@ export class Conductor {
     if (session.status !== 'under-way' || (session.pacing.by !== 'room' && !session.waitForRemote)) return;
     void this.#onClock({ type: 'WeighRoom', cue: cueNow(session).id });
   }
-}
-
-const seatedIn = (session: Session): SeatId[] =>
-  session.status === 'unopened' ? [] : Object.values(session.seats).map((seat) => seat.id);
-
-/** A cue takes effect a little after it was stamped; further ahead than that, a machine's clock has been set back. */
-function neverBehind(events: readonly SessionEvent[], clock: Clock): Clock {
-  const last = events.findLast((event) => 'at' in event);
-  if (last === undefined || !('at' in last)) return clock;
-  return between(clock.now(), last.at) > mostLead ? clock.notBefore(last.at) : clock;
 }
 
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.name : 'unknown');

@@ -6,7 +6,7 @@ import type { Clock } from '../clock.ts';
 import { refusal } from '../refusal.ts';
 import type { Store, StoredEntry } from '../store/store.ts';
 import { openBoards } from './board.ts';
-import { mayWrite, written } from './notes.ts';
+import { isSealed, mayWrite, written } from './notes.ts';
 
 export interface NoteDeskParts {
   readonly tasting: TastingId;
@@ -44,24 +44,28 @@ export class NoteDesk {
     this.#parts = parts;
   }
 
-  async save(seat: SeatId, save: NoteSave): Promise<NoteOutcome<NoteAnswer>> {
+  /** @param notebook where it goes; the seat's own unless it is named */
+  async save(seat: SeatId, save: NoteSave, notebook = seat): Promise<NoteOutcome<NoteAnswer>> {
     const { store, tasting, clock, standing, keep } = this.#parts;
-    const known = store.notebooks.answerTo(tasting, seat, save.id);
-    if (known !== undefined) return { answer: this.#answeredBefore(seat, save, known) };
+    const known = store.notebooks.answerTo(tasting, notebook, save.id);
+    if (known !== undefined) return { answer: this.#answeredBefore(notebook, save, known) };
     const { session } = standing();
     const refused = mayWrite(session, seat, save.pour);
     if (refused !== undefined) return { answer: refusal(refused) };
-    const stored = store.notebooks.find(tasting, seat, save.pour, save.field);
+    const stored = store.notebooks.find(tasting, notebook, save.pour, save.field);
     const entry = written(stored, save, isSealed(session, save.pour), clock.now());
     if (entry === 'too-long') return { answer: refusal('too-long') };
     const { revision, value, savedAt } = entry;
     const answer: NoteAnswer = { ok: true, revision, value, savedAt };
     const answered = { command: save.id, answer };
-    const kept = await keep(() => store.notebooks.save({ tasting, seat, entry, answered }));
+    const kept = await keep(() => store.notebooks.save({ tasting, seat: notebook, entry, answered }));
     if (!kept) return { answer: refusal('not-stored') };
     return entry === stored
       ? { answer }
-      : { answer, changed: { entry, onBoard: isOpen(session, save.pour), withdrawn: false } };
+      : {
+          answer,
+          changed: { entry, onBoard: notebook === seat && isOpen(session, save.pour), withdrawn: false },
+        };
   }
 
   async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<CommandAnswer>> {
@@ -95,9 +99,5 @@ export class NoteDesk {
     return { ok: true, revision: entry.revision, value: entry.value, savedAt: entry.savedAt };
   }
 }
-
-/** [Q3] Once opened, always sealed. */
-const isSealed = (session: Session, pour: PourId): boolean =>
-  session.status !== 'unopened' && session.discussions[pour] !== undefined;
 
 const isOpen = (session: Session, pour: PourId): boolean => openBoards(session).includes(pour);

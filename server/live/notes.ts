@@ -48,6 +48,32 @@ export function written(
   };
 }
 
+/**
+ * A page that a device kept aside comes into the notebook: a revision newer than both, so that every device of the seat
+ * takes it in. It was on no board, so that after the seal all of it counts as added later [Q3].
+ */
+export function joined(
+  stored: StoredEntry | undefined,
+  aside: StoredEntry,
+  sealed: boolean,
+  now: EpochMs,
+): StoredEntry {
+  const { pour, field } = aside;
+  const sealedValue = sealed ? sealedNow(stored, field) : undefined;
+  return {
+    pour,
+    field,
+    value: stored === undefined ? aside.value : mergeValues(field, stored.value, aside.value),
+    revision: Math.max(stored?.revision ?? 0, aside.revision) + 1,
+    savedAt: now,
+    ...(sealedValue === undefined ? {} : { sealedValue }),
+  };
+}
+
+/** [Q3] Once opened, always sealed. */
+export const isSealed = (session: Session, pour: PourId): boolean =>
+  session.status !== 'unopened' && session.discussions[pour] !== undefined;
+
 const sealedNow = (stored: StoredEntry | undefined, field: NoteSave['field']): NoteValue => {
   if (stored === undefined) return blankOf(field);
   return stored.sealedValue === undefined ? stored.value : stored.sealedValue;

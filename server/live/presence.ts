@@ -1,4 +1,5 @@
 import type { SeatId } from '../../core/ids.ts';
+import type { Session } from '../../core/session/state.ts';
 import { type DurationMs, type EpochMs, epochMs, later } from '../../core/units.ts';
 import type { PresenceView, ProbeRequest } from '../../shared/wire/protocol.ts';
 import type { Cancel, Clock } from '../clock.ts';
@@ -187,3 +188,6 @@ function best(devices: ReadonlySet<Device>): number | null {
   const measured = [...devices].flatMap(({ roundTrip }) => (roundTrip === null ? [] : [roundTrip]));
   return measured.length === 0 ? null : Math.min(...measured);
 }
+
+export const seatedIn = (session: Session): SeatId[] =>
+  session.status === 'unopened' ? [] : Object.values(session.seats).map((seat) => seat.id);

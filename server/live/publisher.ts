@@ -10,8 +10,8 @@ import type { Clock } from '../clock.ts';
 import type { Store } from '../store/store.ts';
 import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
+import type { DeviceDesk } from './device-desk.ts';
 import type { NotesChange } from './note-desk.ts';
-import { notebookView } from './notes.ts';
 import type { Presence } from './presence.ts';
 import {
   everybodyAt,
@@ -25,6 +25,7 @@ import {
   socketsIn,
 } from './rooms.ts';
 import type { ScreensAtDoor } from './screens-at-door.ts';
+import { type NotesPlace, SeatNotes } from './seat-notes.ts';
 import { runningOrderTouched, seatsTouched } from './views-touched.ts';
 
 export interface Standing {
@@ -40,9 +41,9 @@ const presencePause = durationMs(250);
  * view that would say the same again is not sent.
  */
 export class Publisher {
+  readonly seats: SeatNotes;
   readonly #io: LiveServer;
   readonly #tasting: TastingId;
-  readonly #store: Store;
   readonly #presence: Presence;
   readonly #screens: ScreensAtDoor;
   readonly #hosts: Coalescer;
@@ -61,14 +62,15 @@ export class Publisher {
       clock: Clock;
       presence: Presence;
       screens: ScreensAtDoor;
+      devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
     },
     standing: Standing,
   ) {
     this.#io = parts.io;
     this.#tasting = parts.tasting;
-    this.#store = parts.store;
     this.#presence = parts.presence;
     this.#screens = parts.screens;
+    this.seats = new SeatNotes(parts);
     this.#now = standing;
     this.#stageSent = withoutVersion(this.#stage(0));
     this.#hostSent = standing.session.status === 'unopened' ? undefined : standing.session;
@@ -90,18 +92,10 @@ export class Publisher {
     this.#board.follow(before, next.session);
   }
 
-  /**
-   * A guest's own notes changed: their other devices follow, and nobody else unless the board is open [Q1]. They are told
-   * of the entry that changed and of all sharings; a page takes entries in one by one.
-   */
-  notesChanged(seat: SeatId, from: LiveSocket | undefined, { entry, onBoard, withdrawn }: NotesChange): void {
-    const own = seatRoom(this.#tasting, seat);
-    if ((this.#io.sockets.adapter.rooms.get(own)?.size ?? 0) > 1 || from === undefined) {
-      const sharings = this.#store.notebooks.sharings(this.#tasting, seat);
-      const entries = entry === undefined ? [] : [entry];
-      (from ?? this.#io).to(own).emit('notebook', notebookView({ seat, entries, sharings }));
-    }
-    if (onBoard) this.#board.notesChanged(seat, withdrawn);
+  /** A guest's own notes changed: nobody but their devices hears of it unless the board is open [Q1]. */
+  notesChanged(where: NotesPlace, change: NotesChange): void {
+    this.seats.notesChanged(where, change);
+    if (change.onBoard) this.#board.notesChanged(where.seat, change.withdrawn);
   }
 
   presenceChanged(): void {
@@ -123,6 +117,7 @@ export class Publisher {
         return;
       case 'guest': {
         socket.join(seatRoom(this.#tasting, bearer.seat));
+        this.seats.enter(socket, bearer.seat);
         if (follows(seatsOf(this.#now.session)?.[bearer.seat])) socket.join(followersOf(this.#tasting));
         this.#levelSeat(bearer.seat, socket);
         return;
@@ -187,7 +182,7 @@ export class Publisher {
     if (own !== undefined) to.emit('seat', own);
     // At the door one sees that one waits, and nothing of the room.
     if (!follows(session.seats[seat])) return;
-    to.emit('notebook', this.#notebook(seat));
+    this.seats.level(seat, socket);
     to.emit('stage', stageView(session, version));
     this.#board.welcome(socket === undefined ? socketsIn(this.#io, seatRoom(this.#tasting, seat)) : [socket]);
   }
@@ -242,10 +237,6 @@ export class Publisher {
 
   #present(): PresenceView {
     return { ...this.#presence.view(), screensAsking: this.#screens.asking };
-  }
-
-  #notebook(seat: SeatId) {
-    return notebookView({ seat, ...this.#store.notebooks.read(this.#tasting, seat) });
   }
 
   #evening() {

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
+import { deviceAskSchema } from '../../shared/wire/devices.ts';
 import { noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
 import { pouringEnvelopeSchema } from '../../shared/wire/pouring.ts';
 import type {
   ClientToServer,
   CommandAnswer,
+  DeviceAck,
   NoteAnswer,
   ProbeReply,
   Refusal,
@@ -14,7 +16,7 @@ import { refusal } from '../refusal.ts';
 import type { Conductor } from './conductor.ts';
 import type { LiveSocket } from './rooms.ts';
 
-export type Answer = CommandAnswer | NoteAnswer | ProbeReply | Refusal;
+export type Answer = CommandAnswer | NoteAnswer | DeviceAck | ProbeReply | Refusal;
 
 interface Request {
   readonly socket: LiveSocket;
@@ -58,7 +60,17 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const { bearer } = socket.data;
       if (bearer.role !== 'guest') return refusal('wrong-role');
       const asked = noteShareSchema.safeParse(payload);
-      return asked.success ? conductor.shareNotes(bearer.seat, asked.data) : notUnderstood(asked.error);
+      return asked.success
+        ? conductor.shareNotes(bearer.seat, asked.data, socket)
+        : notUnderstood(asked.error);
+    },
+    'device:ask': ({ socket, conductor, payload }) => {
+      const { bearer, hash } = socket.data;
+      if (bearer.role !== 'guest') return refusal('wrong-role');
+      const asked = deviceAskSchema.safeParse(payload);
+      return asked.success
+        ? conductor.devices.ask(bearer.seat, hash, asked.data)
+        : notUnderstood(asked.error);
     },
     probe: ({ socket, conductor, payload }) => {
       const { clock } = conductor;

@@ -22,6 +22,8 @@ export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
 export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 /** The devices of one seat. */
 export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
+/** Those devices of a seat that have this notebook: the seat's own, or one that a single device keeps aside. */
+export const notesRoom = (tasting: TastingId, notebook: SeatId): string => `${tasting}/notes/${notebook}`;
 /** Everybody, waiting guests included. */
 export const everybodyAt = (tasting: TastingId): string => `${tasting}/all`;
 

@@ -30,6 +30,7 @@ export function deviceShelf(
     'INSERT OR REPLACE INTO seat_words (tasting, seat, salt, hash, wrong) VALUES (?, ?, ?, ?, ?)',
   );
   return {
+    pepper: seals.master.pepper,
     of: (tasting, seat, now) =>
       ofSeat.all(tasting, seat, now).flatMap((row) => {
         const key = keyFromRow(row);

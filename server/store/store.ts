@@ -193,6 +193,8 @@ export interface DeviceShelf {
     readonly entries: readonly StoredEntry[];
   }): Promise<void>;
   words(tasting: TastingId, seat: SeatId): SeatWords | undefined;
+  /** Of the server's own key; mixed into the words, so that the store alone is nothing to guess them by. */
+  readonly pepper: Buffer;
   keepWords(tasting: TastingId, seat: SeatId, words: SeatWords): Promise<void>;
 }
 

@@ -3,8 +3,10 @@ import { io, type Socket } from 'socket.io-client';
 import type { CommandId, TastingId } from '../../core/ids.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { SentGuestCommand, SentHostCommand } from '../wire/commands.ts';
+import type { DeviceAsk } from '../wire/devices.ts';
 import type { NoteSave, NoteShare } from '../wire/notebook.ts';
 import type { PouringCommand } from '../wire/pouring.ts';
+import type { DeviceAck } from '../wire/protocol.ts';
 import {
   type ClientToServer,
   type CommandAnswer,
@@ -40,6 +42,7 @@ export interface Connection {
   sendPouringCommand(envelope: Envelope<PouringCommand>): Promise<CommandAnswer | NoAnswer>;
   saveNote(save: NoteSave): Promise<NoteAnswer | NoAnswer>;
   shareNotes(share: NoteShare): Promise<CommandAnswer | NoAnswer>;
+  askAboutDevices(ask: DeviceAsk): Promise<DeviceAck | NoAnswer>;
   /** To be called when the device may have slept: finds out whether the socket is alive and probes again. */
   wake(): void;
   close(): void;
@@ -130,6 +133,7 @@ export function connect(role: Credentials['role'], options: FollowerOptions): Co
     sendPouringCommand: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
     saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save)),
     shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share)),
+    askAboutDevices: (ask) => persist(() => waiting().emitWithAck('device:ask', ask)),
     wake() {
       const usual = clock.roundTrip.peek() ?? 0;
       clock.slept();

@@ -5,7 +5,8 @@ import type { StageView } from '../../core/session/views/stage.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { SentGuestCommand } from '../wire/commands.ts';
-import type { CommandAnswer } from '../wire/protocol.ts';
+import type { DeviceAsk, DevicesView } from '../wire/devices.ts';
+import type { CommandAnswer, DeviceAck } from '../wire/protocol.ts';
 import type { Sharing } from '../wire/sharing.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
@@ -23,11 +24,14 @@ export interface GuestFollower {
   readonly stage: ReadonlySignal<StageView | null>;
   readonly seat: ReadonlySignal<SeatView | null>;
   readonly board: ReadonlySignal<BoardView | null>;
+  /** The devices of this seat; null before the first word of them. */
+  readonly devices: ReadonlySignal<DevicesView | null>;
   readonly notebook: Notebook;
   /** What becomes of each page, private where nothing stands; the choice moves at once and is asked again until answered [Q2]. */
   readonly sharings: ReadonlySignal<ReadonlyMap<PourId, Sharing>>;
   send(command: SentGuestCommand): Promise<CommandAnswer | NoAnswer>;
   share(pour: PourId, sharing: Sharing): Promise<CommandAnswer | NoAnswer>;
+  askAboutDevices(ask: DeviceAsk): Promise<DeviceAck | NoAnswer>;
   wake(): void;
   close(): void;
 }
@@ -44,6 +48,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);
   const board = followBoard(socket);
+  const devices = signal<DevicesView | null>(null);
   const sharing = createSharing({ send: connection.shareNotes, newId: options.newId, after });
   const notebook = createNotebook({
     keep: options.keep,
@@ -56,6 +61,9 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   socket.on('seat', (view) => {
     if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;
   });
+  socket.on('devices', (view) => {
+    devices.value = view;
+  });
   socket.on('notebook', (view) => {
     notebook.level(view);
     sharing.level(view);
@@ -67,10 +75,12 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     stage: gate.stage,
     seat,
     board,
+    devices,
     notebook,
     sharings: sharing.sharings,
     send: (command) => connection.sendGuestCommand(envelope(options.newId(), command)),
     share: sharing.share,
+    askAboutDevices: connection.askAboutDevices,
     wake() {
       connection.wake();
       notebook.flush();

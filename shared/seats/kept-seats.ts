@@ -8,6 +8,12 @@ export interface KeptSeat extends SeatPass {
   readonly title: string | null;
   /** The cautions have been read on this device. */
   readonly cautioned: boolean;
+  /** The guest's four words, where this device made them, and whether they were looked at. */
+  readonly words?: readonly string[];
+  readonly wordsRead?: boolean;
+  /** The link that this device came by, and the one that it made for others: each is found again, not made twice. */
+  readonly cameBy?: string;
+  readonly ownLink?: string;
 }
 
 const shelf = 'quietpour.seats';

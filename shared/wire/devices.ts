@@ -58,11 +58,6 @@ export const deviceAskSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('SayWords'), words: z.string().max(200) }),
 ]) satisfies z.ZodType<DeviceAsk>;
 
-/** `words`: only in answer to `MakeWords`. They are not kept anywhere but on the device. */
-export type DeviceAck =
-  | { readonly ok: true; readonly words?: readonly string[] }
-  | { readonly ok: false; readonly code: string; readonly message: string };
-
 /** Over HTTP: a link becomes a device with a key that it has made itself, and that nobody else has seen. */
 export const joinSeatSchema = z.strictObject({
   tasting: z.string().regex(/^[A-Za-z0-9_-]{1,40}$/),

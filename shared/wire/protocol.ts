@@ -6,6 +6,7 @@ import type { StageView } from '../../core/session/views/stage.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
 import type { SentGuestCommand, SentHostCommand } from './commands.ts';
+import type { DeviceAsk, DevicesView } from './devices.ts';
 import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
 
@@ -38,6 +39,10 @@ export type RefusalCode =
   | 'plan-changed'
   | 'plan-invalid'
   | 'table-full'
+  | 'too-many-devices'
+  | 'notes-closed'
+  | 'no-words'
+  | 'wrong-words'
   | 'not-a-photo'
   | 'too-many-photos'
   | 'not-stored';
@@ -58,6 +63,9 @@ export type NoteAnswer =
       readonly savedAt: EpochMs;
     }
   | Refusal;
+
+/** `words`: only in answer to `MakeWords`. They are not kept anywhere but on the device. */
+export type DeviceAck = { readonly ok: true; readonly words?: readonly string[] } | Refusal;
 
 export interface Envelope<Ask> {
   readonly id: CommandId;
@@ -107,6 +115,8 @@ export interface ServerToClient {
   stage: (view: StageView) => void;
   seat: (view: SeatView) => void;
   notebook: (view: NotebookView) => void;
+  /** To the devices of one seat only. */
+  devices: (view: DevicesView) => void;
   /** To pages of before. */
   board: (view: BoardView) => void;
   'board-change': (change: BoardChange) => void;
@@ -124,6 +134,7 @@ export interface ClientToServer {
   'guest:ask': (envelope: Envelope<SentGuestCommand>, reply: (answer: CommandAnswer) => void) => void;
   'note:save': (save: NoteSave, reply: (answer: NoteAnswer) => void) => void;
   'note:share': (share: NoteShare, reply: (answer: CommandAnswer) => void) => void;
+  'device:ask': (ask: DeviceAsk, reply: (answer: DeviceAck) => void) => void;
   probe: (probe: ProbeRequest, reply: (measured: ProbeReply) => void) => void;
 }
 

@@ -19,9 +19,10 @@ describe('joining and following', () => {
       cue: { id: 'gathering' },
     });
     await noor.until('board');
-    expect(noor.heard.slice(0, 4).map(({ event }) => event)).toEqual([
+    expect(noor.heard.slice(0, 5).map(({ event }) => event)).toEqual([
       'seat',
       'notebook',
+      'devices',
       'stage',
       'board-change',
     ]);
@@ -110,10 +111,7 @@ describe('joining and following', () => {
   it('gives the second device of a guest the same seat, and each what the other writes', async () => {
     const { made, host, noor } = await house.evening();
     await host.host({ type: 'JumpTo', cue: 'one/first/look' });
-    const issued = await house.ask<{ key: string }>('POST', `/api/tastings/${made.tasting}/keys`, {
-      key: made.hostKey,
-      body: { for: 'seat', seat: noor.seat },
-    });
+    const issued = await house.ask<{ key: string }>('POST', '/api/devices/links', { key: noor.key });
     const laptop = await house.enter(credentials('guest', made.tasting, issued.body.key));
     expect((await laptop.until('seat')).seat).toBe(noor.seat);
     await noor.save({ value: 'apples' });

@@ -29,5 +29,8 @@ export const guestRefusals: GuestRefusals = {
     'Diese Anfrage kam von einer anderen Seite; öffne die Adresse, die du vom Gastgeber hast.',
   'no-such-tasting':
     'Diese Verkostung gibt es nicht, oder sie ist gelöscht; bitte den Gastgeber um den richtigen Link.',
+  'too-many-devices': 'Dieser Platz hat fünf Geräte; beende erst eines unter „Mein Platz“.',
+  'notes-closed': 'Dieses Handy hat deine Notizen noch nicht.',
+  'wrong-words': 'Das sind nicht die vier Wörter; sieh noch einmal nach.',
   'not-stored': 'Der Server konnte das nicht speichern; lass diese Seite offen und versuch es gleich wieder.',
 };

@@ -51,7 +51,7 @@ export const hostAtTable: HostAtTableWords = {
     answered: 'Erledigt',
     newPhone: 'Link für ein anderes Handy',
     newPhoneHint:
-      'Scanne das mit dem anderen Handy. Es öffnet nur diesen Platz mit seinen Notizen; das alte Handy läuft weiter.',
+      'Scanne das mit dem anderen Handy, es gilt einmal. Es hat dann diesen Platz; seine Notizen öffnet nur der Gast, auf dem alten Handy oder mit vier Wörtern.',
     newPhoneLabel: (name) =>
       `Ein quadratischer Code, der den Platz von ${name} auf einem anderen Handy öffnet`,
     remove: 'Vom Tisch nehmen',

@@ -20,6 +20,7 @@ export const refusals: Record<RefusalCode, string> = {
   'plan-changed': 'Jemand hat diesen Plan inzwischen geändert; lade ihn neu, bevor du speicherst.',
   'plan-invalid':
     'So lässt sich dieser Plan nicht speichern; prüfe die markierten Felder und versuch es erneut.',
+  'no-words': 'Für diesen Platz gibt es keine Wörter; lass dieses Handy auf dem anderen herein.',
   'not-a-photo': 'Diese Datei ist nicht als Foto lesbar: Nimm es neu auf, oder wähle ein JPEG oder PNG.',
   'too-many-photos': 'Mehr Fotos fasst diese Verkostung nicht: Entferne einige und versuch es noch einmal.',
 };

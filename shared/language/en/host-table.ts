@@ -46,7 +46,7 @@ export const hostAtTable = {
     answered: 'Done',
     newPhone: 'Link for another phone',
     newPhoneHint:
-      'Scan this with the other phone. It opens this seat only, with its notes; the old phone goes on working.',
+      'Scan this with the other phone, once. It then has this seat; only the guest opens its notes, on the old phone or with four words.',
     newPhoneLabel: (name: string) => `A QR code that opens the seat of ${name} on another phone`,
     remove: 'Remove from the table',
     removed: (name: string) => `${name} was removed and keeps their notes.`,

@@ -19,6 +19,7 @@ export const refusals: Record<RefusalCode, string> = {
   'not-in-discussion': 'No talk is open for this pour.',
   'plan-changed': 'Somebody else has changed this plan; reload it before you save.',
   'plan-invalid': 'This plan cannot be saved as it is; check the marked fields and try again.',
+  'no-words': 'No words were made for this seat; let this phone in on the other one.',
   'not-a-photo': 'This file cannot be read as a photo: take it again, or choose a JPEG or PNG.',
   'too-many-photos': 'This tasting is full of photos: remove some, then try again.',
 };

@@ -15,7 +15,8 @@ export const seatWords = {
   theme: 'Page',
   themes: { auto: 'Like the phone', linen: 'Light', cellar: 'Dark' },
   other: 'Use another phone',
-  otherHint: 'This link opens your seat and your notes. Give it to nobody else. Both phones go on working.',
+  otherHint:
+    'A link of yours opens your seat and your notes. Give it to nobody else. Both phones go on working, and you see each one below.',
   link: 'Your seat link',
   copy: 'Copy the link',
   copied: 'Copied.',
@@ -27,6 +28,38 @@ export const seatWords = {
   saved: 'Changed.',
   keepsNothing: 'This phone cannot save anything: stay on this page, or write down your seat link.',
   showLink: 'Show my seat link',
+  devices: {
+    title: 'Devices of my seat',
+    hint: 'Each of these has your seat. End one that is not yours.',
+    came: { door: 'Took the seat', link: 'Came by a link of yours', host: 'Came by a link of your host' },
+    links: { door: 'A link', link: 'A link of yours', host: 'A link of your host, not used yet' },
+    at: (clock: string) => `at ${clock}`,
+    own: 'this one',
+    withoutNotes: 'without your notes',
+    end: 'End',
+    endOf: (device: string) => `End: ${device}`,
+    ended: 'Ended. It does not open your seat any more.',
+    asks: 'A new phone asks for your notes: is it yours?',
+    shows: (number: number) => `It shows the number ${number}.`,
+    yes: 'Yes, it is mine',
+    no: 'No, send it away',
+    letIn: 'Your new phone has your notes now.',
+    waits: 'This phone does not have your notes yet',
+    onOther: (number: number) =>
+      `On your other phone, say that this one is yours. It shows the number ${number}.`,
+    orWords: 'No other phone? Say your four words.',
+    meanwhile: 'What you write meanwhile is kept, and comes to your notes once this phone has them.',
+    field: 'Your four words',
+    say: 'Open my notes',
+    none: 'No tries are left for now. There is one more each hour.',
+  },
+  fourWords: {
+    title: 'Your four words',
+    why: 'They open your notes if this phone is lost. Write them down, and tell nobody, your host neither.',
+    seen: 'I have them',
+    again: 'You made them on another phone, or they are gone from this one.',
+    fresh: 'Make new words',
+  },
 };
 
 export type SeatWords = typeof seatWords;

@@ -108,6 +108,7 @@ export function diskStore(
       drop: never,
     },
     devices: {
+      pepper: Buffer.alloc(32),
       of: () => [],
       exchange: never,
       end: never,

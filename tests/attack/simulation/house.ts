@@ -6,6 +6,7 @@ import { Conductors } from '../../../server/live/conductors.ts';
 import { openGateway } from '../../../server/live/gateway.ts';
 import type { Log } from '../../../server/log.ts';
 import type { Store } from '../../../server/store/store.ts';
+import { deviceId } from '../../../shared/wire/devices.ts';
 import { clockAhead } from '../../support/clock-ahead.ts';
 import type { VirtualTime } from '../virtual-time.ts';
 import type { Disk, Power } from './disk.ts';
@@ -100,7 +101,8 @@ export class House {
     const conductor = this.#life?.conductors.of(this.disk.tasting);
     if (conductor === undefined) return false;
     const { tasting } = this.disk;
-    const row = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null } as const;
+    const device = { id: deviceId(seat), came: 'door', at: epochMs(0), opens: true, own: true } as const;
+    const row = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null, device } as const;
     const ask = { type: 'TakeSeat', seat, name, leftHanded: false, remote } as const;
     return (await conductor.takeSeat(id, ask, row)).ok;
   }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId } from '../../../core/ids.ts';
-import { seatRoom } from '../../../server/live/rooms.ts';
+import { notesRoom, seatRoom } from '../../../server/live/rooms.ts';
 import { refusal } from '../../../server/refusal.ts';
 import { type Store, StoreFailure } from '../../../server/store/store.ts';
 import { keyOf, noor, OneConductor, tasting } from '../support/one-conductor.ts';
@@ -26,14 +26,14 @@ describe('notes', () => {
 
   it('go to the other devices of their seat and nowhere else', async () => {
     expect(await save('apples')).toMatchObject({ ok: true, revision: 1 });
-    expect(room.said.map(({ event, to }) => [event, to])).toEqual([['notebook', [seatRoom(tasting, noor)]]]);
+    expect(room.said.map(({ event, to }) => [event, to])).toEqual([['notebook', [notesRoom(tasting, noor)]]]);
     room.said.length = 0;
     expect(
       await room.conductor.shareNotes(noor, { id: room.anId(), pour: one, sharing: 'shared' }),
     ).toMatchObject({
       ok: true,
     });
-    expect(room.said.map(({ event, to }) => [event, to])).toEqual([['notebook', [seatRoom(tasting, noor)]]]);
+    expect(room.said.map(({ event, to }) => [event, to])).toEqual([['notebook', [notesRoom(tasting, noor)]]]);
   });
 
   it('are told entry by entry, with all that is shared: a notebook that grows is not sent again and again', async () => {

@@ -1,0 +1,114 @@
+import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
+import { TextField } from '../../shared/ui/text-field.tsx';
+import type { DeviceSeen, DevicesView } from '../../shared/wire/devices.ts';
+import { useRoom } from '../room/room.ts';
+import { seatWords } from './language.ts';
+import { useNewWords } from './seat-devices.tsx';
+
+const words = seatWords.devices;
+
+/** A device that asks for the notes, this one asking for them, or four words that nobody has looked at yet. */
+export function DeviceNotices({ view }: { readonly view: DevicesView }) {
+  if (!view.opens) return <AskForNotes view={view} />;
+  return (
+    <>
+      {view.devices
+        .filter(({ number }) => number !== null)
+        .map((device) => (
+          <LetIn key={device.device} device={device} />
+        ))}
+      <FirstWords view={view} />
+    </>
+  );
+}
+
+function LetIn({ device: { device, number } }: { readonly device: DeviceSeen }) {
+  const room = useRoom();
+  const answer = async (type: 'LetIn' | 'End', said: string): Promise<void> => {
+    if (await room.askAboutDevices({ type, device })) room.status.say(said);
+  };
+  return (
+    <section class="device-notice stack-tight" role="alert">
+      <p>
+        <strong>{words.asks}</strong> {number !== null && words.shows(number)}
+      </p>
+      <div class="device-answers">
+        <Button kind="primary" onPress={() => void answer('LetIn', words.letIn)}>
+          {words.yes}
+        </Button>
+        <Button kind="danger" onPress={() => void answer('End', words.ended)}>
+          {words.no}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function AskForNotes({ view }: { readonly view: DevicesView }) {
+  const room = useRoom();
+  const [said, setSaid] = useState('');
+  const [busy, setBusy] = useState(false);
+  if (view.number === null) return null;
+  const say = async (): Promise<void> => {
+    if (said.trim() === '' || busy) return;
+    setBusy(true);
+    await room.askAboutDevices({ type: 'SayWords', words: said });
+    setBusy(false);
+  };
+  return (
+    <section class="device-notice stack-tight">
+      <p>
+        <strong>{words.waits}</strong>
+      </p>
+      <p>{words.onOther(view.number)}</p>
+      {view.words && view.tries.left === 0 && <p>{words.none}</p>}
+      {view.words && view.tries.left > 0 && (
+        <details>
+          <summary>{words.orWords}</summary>
+          <form
+            class="stack-tight"
+            onSubmit={(event) => {
+              event.preventDefault();
+              void say();
+            }}
+          >
+            <TextField
+              label={words.field}
+              value={said}
+              onInput={setSaid}
+              autocomplete="off"
+              maxLength={120}
+            />
+            <button type="submit" class="button" aria-busy={busy ? true : undefined}>
+              {words.say}
+            </button>
+          </form>
+        </details>
+      )}
+      <p class="soft small">{words.meanwhile}</p>
+    </section>
+  );
+}
+
+/** The first device of a seat makes them by itself, and shows them until they were looked at. */
+function FirstWords({ view }: { readonly view: DevicesView }) {
+  const room = useRoom();
+  const makeWords = useNewWords();
+  const { words: made, wordsRead } = room.seat.value;
+  const wanted = !view.words;
+  // Asked once for each time that there are none.
+  useEffect(() => {
+    if (wanted) void makeWords();
+  }, [wanted]);
+  if (made === undefined || wordsRead !== false) return null;
+  return (
+    <section class="device-notice stack-tight">
+      <p>
+        <strong>{seatWords.fourWords.title}:</strong> <strong>{made.join(' ')}</strong>
+      </p>
+      <p class="small">{seatWords.fourWords.why}</p>
+      <Button onPress={() => room.remember({ wordsRead: true })}>{seatWords.fourWords.seen}</Button>
+    </section>
+  );
+}

@@ -1,0 +1,98 @@
+import type { SeatId, TastingId } from '../../core/ids.ts';
+import { deviceId } from '../../shared/wire/devices.ts';
+import { asideOf, type Store } from '../store/store.ts';
+import type { DeviceDesk } from './device-desk.ts';
+import type { NotesChange } from './note-desk.ts';
+import { notebookView } from './notes.ts';
+import { type LiveServer, type LiveSocket, letGo, notesRoom, seatRoom } from './rooms.ts';
+
+export interface SeatNotesParts {
+  readonly io: LiveServer;
+  readonly tasting: TastingId;
+  readonly store: Store;
+  readonly devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
+}
+
+/** Whose notes changed, in which of the seat's notebooks, and by which device; undefined when all are to be told. */
+export interface NotesPlace {
+  readonly seat: SeatId;
+  readonly notebook: SeatId;
+  readonly from: LiveSocket | undefined;
+}
+
+/** Tells the devices of a seat of its notes and of each other, each no more than it may have [S4], and nobody else [Q1]. */
+export class SeatNotes {
+  readonly #parts: SeatNotesParts;
+
+  constructor(parts: SeatNotesParts) {
+    this.#parts = parts;
+  }
+
+  enter(socket: LiveSocket, seat: SeatId): void {
+    socket.join(this.#roomOf(this.#notebookOf(socket, seat)));
+  }
+
+  /** To one socket, or to all devices of the seat. */
+  level(seat: SeatId, socket?: LiveSocket): void {
+    const { io, devices } = this.#parts;
+    if (socket === undefined) io.to(this.#roomOf(seat)).emit('notebook', this.#notebook(seat, seat));
+    for (const each of socket === undefined ? this.#socketsOf(seat) : [socket]) {
+      const notebook = this.#notebookOf(each, seat);
+      if (socket !== undefined || notebook !== seat) each.emit('notebook', this.#notebook(seat, notebook));
+      const view = devices.view(seat, each.data.hash);
+      if (view !== undefined) each.emit('devices', view);
+    }
+  }
+
+  /** Other devices with the same notebook hear of the entry that changed and of all sharings; a page takes entries in one by one. */
+  notesChanged({ seat, notebook, from }: NotesPlace, { entry }: NotesChange): void {
+    const { io, tasting, store } = this.#parts;
+    const room = this.#roomOf(notebook);
+    if (from !== undefined && (io.sockets.adapter.rooms.get(room)?.size ?? 0) <= 1) return;
+    const sharings = store.notebooks.sharings(tasting, notebook);
+    const entries = entry === undefined ? [] : [entry];
+    (from ?? io).to(room).emit('notebook', notebookView({ seat, entries, sharings }));
+  }
+
+  /**
+   * Every device of the seat hears of the others, and who is none any more is let go. One that has the notes now gets them
+   * whole.
+   *
+   * @param opened the hash of its key
+   */
+  devicesChanged(seat: SeatId, opened?: string): void {
+    for (const socket of this.#socketsOf(seat)) {
+      const { hash } = socket.data;
+      const view = this.#parts.devices.view(seat, hash);
+      if (view === undefined) {
+        letGo(socket, 'key-withdrawn');
+        continue;
+      }
+      if (hash === opened) {
+        for (const room of socket.rooms) if (room.startsWith(this.#roomOf(seat))) socket.leave(room);
+        socket.join(this.#roomOf(seat));
+        socket.emit('notebook', this.#notebook(seat, seat));
+      }
+      socket.emit('devices', view);
+    }
+  }
+
+  #roomOf(notebook: SeatId): string {
+    return notesRoom(this.#parts.tasting, notebook);
+  }
+
+  #notebook(seat: SeatId, notebook: SeatId) {
+    const { store, tasting } = this.#parts;
+    return notebookView({ seat, ...store.notebooks.read(tasting, notebook) });
+  }
+
+  #notebookOf({ data }: LiveSocket, seat: SeatId): SeatId {
+    return this.#parts.devices.notebookOf(seat, data.hash) ?? asideOf(seat, deviceId(data.hash));
+  }
+
+  #socketsOf(seat: SeatId): LiveSocket[] {
+    const { io, tasting } = this.#parts;
+    const ids = io.sockets.adapter.rooms.get(seatRoom(tasting, seat)) ?? [];
+    return [...ids].flatMap((id) => io.sockets.sockets.get(id) ?? []);
+  }
+}
