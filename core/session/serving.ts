@@ -1,6 +1,6 @@
-import type { PourId, SeatId } from '../ids.ts';
+import { type CueId, cueId, type PourId, type SeatId } from '../ids.ts';
 import { oddGlass, type TriangleOrder } from '../panel/presentation-orders.ts';
-import { pourOf } from '../running-order/cue.ts';
+import { type Cue, pourOf } from '../running-order/cue.ts';
 import { flightsOf, type Plan, type Trial } from '../tasting.ts';
 import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 
@@ -45,6 +45,24 @@ export function servedTo(evening: Pick<Evening, 'plan' | 'dropped'>, seat: Pick<
     const rows = evening.plan.servingOrders[index]?.rows ?? [];
     return (rows[seat.row % rows.length] ?? []).filter((pour) => !evening.dropped.includes(pour));
   });
+}
+
+/**
+ * What guests' devices call the current cue. A cue's own id begins with the pour that the plan has in that place, which
+ * with own orders is another one in each hand: there the place stands for it [Q4, F6].
+ */
+export function cueForGuests({ plan }: Pick<Evening, 'plan'>, cue: Cue): CueId {
+  const named = pourOf(cue);
+  if (named === undefined || !servedInOwnOrders(plan)) return cue.id;
+  const place = plan.pours.findIndex(({ id }) => id === named) + 1;
+  return cueId(`place-${place}${cue.id.slice(named.length)}`);
+}
+
+/** By what guests know of them: with own orders not in the order of the plan, which nobody is to read off a list [Q4, F6]. */
+export function inTellingOrder(plan: Plan, ids: readonly PourId[]): PourId[] {
+  if (!servedInOwnOrders(plan)) return [...ids];
+  const code = (id: PourId): string => plan.codes[id] ?? '';
+  return ids.toSorted((one, other) => code(one).localeCompare(code(other), 'en') || (one < other ? -1 : 1));
 }
 
 /** Position of the glass in hand during the current cue, from 1. */

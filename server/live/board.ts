@@ -1,5 +1,5 @@
 import type { PourId } from '../../core/ids.ts';
-import { oddGlassOf } from '../../core/session/serving.ts';
+import { inTellingOrder, oddGlassOf } from '../../core/session/serving.ts';
 import type { Evening, Session } from '../../core/session/state.ts';
 import type { NoteValue } from '../../shared/notes/entry.ts';
 import { addedSince, isBlank } from '../../shared/notes/value.ts';
@@ -10,9 +10,12 @@ import type { PermittedPage, StoredEntry } from '../store/store.ts';
 export const openBoards = (session: Session): PourId[] =>
   session.status === 'unopened'
     ? []
-    : [...session.plan.pours, ...session.plan.trials]
-        .map((each) => each.id)
-        .filter((id) => session.discussions[id]?.open === true);
+    : inTellingOrder(
+        session.plan,
+        [...session.plan.pours, ...session.plan.trials]
+          .map((each) => each.id)
+          .filter((id) => session.discussions[id]?.open === true),
+      );
 
 /** What guests chose to share of the open pours, in the order in which they sat down [Q1, Q2]. */
 export function boardOf(session: Session, pages: readonly PermittedPage[]): BoardPour[] {

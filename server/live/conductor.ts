@@ -152,10 +152,7 @@ export class Conductor {
     }, seat);
   }
 
-  /**
-   * All devices of the seat are told what is shared before this is answered, the one that asked too. Only a device that has
-   * the seat's notes speaks for its guest [S4].
-   */
+  /** All devices of the seat are told before this is answered. Only one that has its notes speaks for its guest [S4]. */
   shareNotes(seat: SeatId, share: NoteShare, by?: LiveSocket): Promise<CommandAnswer> {
     return this.#queue.add(async () => {
       if (by !== undefined && !this.devices.opens(seat, by.data.hash)) return refusal('notes-closed');

@@ -29,8 +29,9 @@ export class Metrics {
     this.#delay.enable();
   }
 
-  /** A message of a device was answered. */
+  /** A message of a device was answered. What belongs to notebooks is counted nowhere [Q1]. */
   asked(event: Event, outcome: Outcome): void {
+    if (ofNotebooks.has(event)) return;
     count(this.#asked, labels({ event, outcome }));
   }
 
@@ -76,6 +77,8 @@ export class Metrics {
     this.#delay.disable();
   }
 }
+
+const ofNotebooks: ReadonlySet<Event> = new Set(['note:save', 'note:share', 'device:ask']);
 
 /** Lines of one metric; none at all before it has a value. */
 function series(

@@ -14,6 +14,7 @@ const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
   fuzz: () => import('./fuzz/main.ts'),
   faults: () => import('./faults/main.ts'),
   spoil: () => import('./spoil/main.ts'),
+  residue: () => import('./residue/main.ts'),
 };
 
 async function main([name = '', ...words]: readonly string[]): Promise<number> {

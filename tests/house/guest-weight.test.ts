@@ -10,9 +10,9 @@ const root = new URL('../..', import.meta.url).pathname;
 /**
  * Bytes after gzip. A drawer of words or pictures more should be a decision, not an accident. The first script would be
  * 40 kB if its line to the server were our own: more than a quarter of it is the Socket.IO client, which knows poor
- * networks better.
+ * networks better. What a phone must know of its seat's devices before anything else costs 0.4.
  */
-const budget = { script: 46_500, style: 6_500, later: 36_000 };
+const budget = { script: 46_900, style: 6_500, later: 36_000 };
 
 interface Shipped {
   readonly name: string;

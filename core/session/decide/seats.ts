@@ -4,6 +4,7 @@ import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts'
 import { type Decision, happened, refused } from '../decision.ts';
 import { evolveAll } from '../evolve.ts';
 import { mayGiveWay, missedBy } from '../seating.ts';
+import { cueForGuests } from '../serving.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { weighRoom } from './pace.ts';
 
@@ -119,7 +120,8 @@ function giveSignal(
   moment: Moment,
 ): Decision {
   const cue = cueNow(session).id;
-  if (ask.cue !== cue && ask.signal !== 'needs-host') return refused('moved-on');
+  const known = ask.cue === cue || ask.cue === cueForGuests(session, cueNow(session));
+  if (!known && ask.signal !== 'needs-host') return refused('moved-on');
   if (ask.signal === 'ready' && !traitsOf(cueNow(session)).asksReady) return refused('nothing-to-do');
   if ((session.signals[seat] ?? null) === ask.signal) return refused('nothing-to-do');
   const given = { type: 'SignalGiven', seat, signal: ask.signal } as const;

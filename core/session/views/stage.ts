@@ -12,7 +12,7 @@ import { type ShownTraits, shownTraits, traitsOf } from '../../running-order/cue
 import type { Drink } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
-import { placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
+import { cueForGuests, inTellingOrder, placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
 import { cueNow, type Evening, type Finished, type Reminder, type UnderWay } from '../state.ts';
 import { cardOf, type PourCard, pourCard } from './pour-card.ts';
 
@@ -110,8 +110,14 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     extraWords: session.plan.extraWords,
     glasses: commonGlasses(session),
     cards: placelessCards(session),
-    openBoards: pages.filter((pour) => session.discussions[pour]?.open === true),
-    sealed: pages.filter((pour) => session.discussions[pour] !== undefined),
+    openBoards: inTellingOrder(
+      session.plan,
+      pages.filter((pour) => session.discussions[pour]?.open === true),
+    ),
+    sealed: inTellingOrder(
+      session.plan,
+      pages.filter((pour) => session.discussions[pour] !== undefined),
+    ),
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }
@@ -150,7 +156,7 @@ function cueView(session: UnderWay): CueView {
   const cue = cueNow(session);
   const hidden = pourOf(cue) !== undefined && servedInOwnOrders(session.plan);
   return {
-    id: cue.id,
+    id: cueForGuests(session, cue),
     kind: cue.kind,
     pass: cue.kind === 'step' ? cue.pass : null,
     step: 'step' in cue ? cue.step : null,

@@ -59,7 +59,12 @@ describe('own orders', () => {
     const stage = stageView(evening.underWay, 1);
     for (const pour of evening.underWay.plan.pours)
       expect(JSON.stringify(stage.glasses)).not.toContain(pour.id);
-    expect(stage).toMatchObject({ ownOrders: true, cue: { position: 1, pours: [] } });
+    expect(stage).toMatchObject({
+      ownOrders: true,
+      cue: { id: 'place-1/first/nose', position: 1, pours: [] },
+    });
+    // Nothing else of the stage says which pour the plan has there.
+    for (const pour of evening.underWay.plan.pours) expect(JSON.stringify(stage)).not.toContain(pour.id);
     const view = seatView(evening.underWay, seatId('ada'), 1);
     expect(view?.served?.map((card) => card?.kind ?? null)).toEqual(['coded', null, null, null]);
     expect(reachedBy(evening.underWay, seatId('ada'))).toEqual([inHand(evening, 'ada')]);
