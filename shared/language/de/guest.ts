@@ -14,7 +14,7 @@ export const guestWords: GuestWords = {
   door: {
     title: 'Komm herein',
     code: 'Code der Verkostung',
-    codeHint: 'Sechs Buchstaben und Ziffern, von deinem Gastgeber oder der Tischkarte.',
+    codeHint: 'Buchstaben und Ziffern, von deinem Gastgeber oder der Tischkarte.',
     codeShort: 'Der Code ist nicht vollständig. Er hat sechs oder neun Buchstaben und Ziffern.',
     go: 'Eintreten',
     keptTitle: 'Dein Platz wartet',

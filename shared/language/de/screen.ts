@@ -10,7 +10,7 @@ export const screenWords: ScreenWords = {
     title: 'Hier einen Abend zeigen',
     lead: 'Dieser Bildschirm ist für alle im Raum. Er zeigt keine Notizen, außer sie sind geteilt.',
     code: 'Code der Verkostung',
-    codeHint: 'Sechs Buchstaben und Ziffern, vom Tablet des Gastgebers.',
+    codeHint: 'Buchstaben und Ziffern, vom Tablet des Gastgebers.',
     codeShort: 'Der Code ist nicht vollständig. Er hat sechs oder neun Buchstaben und Ziffern.',
     go: 'Gastgeber fragen',
   },

@@ -12,7 +12,7 @@ export const guestWords = {
   door: {
     title: 'Come in',
     code: 'Code of the tasting',
-    codeHint: 'Six letters and numbers, from your host or the table card.',
+    codeHint: 'Letters and numbers, from your host or the table card.',
     codeShort: 'That code is not complete. It has six or nine letters and figures.',
     go: 'Go in',
     keptTitle: 'Your seat is kept',

@@ -8,7 +8,7 @@ export const screenWords = {
     title: 'Show an evening here',
     lead: 'This screen is for everybody in the room. It shows nobody’s notes unless they are shared.',
     code: 'Code of the tasting',
-    codeHint: 'Six letters and numbers, from the host’s tablet.',
+    codeHint: 'Letters and numbers, from the host’s tablet.',
     codeShort: 'That code is not complete. It has six or nine letters and figures.',
     go: 'Ask the host',
   },
