@@ -9,7 +9,7 @@ export const cueWords: CueWordSheet = {
   break: { verb: 'Pause', hint: 'Wasser, etwas zu essen, frische Luft. Lass die vollen Gläser stehen.' },
   ranking: { verb: 'Wählen', hint: 'Was hat dir am besten gefallen? Behalt es noch für dich.' },
   'odd-one-out': { verb: 'Vergleichen', hint: 'Zwei sind gleich, eins nicht. Behalt es noch für dich.' },
-  discussion: { verb: 'Reden', hint: 'Dein Gastgeber eröffnet das Gespräch. Sag es mit deinen Worten.' },
+  discussion: { verb: 'Reden', hint: 'Sag es mit deinen Worten, oder hör einfach zu.' },
   reveal: { verb: 'Namen', hint: 'Das stand vor dir.' },
   farewell: { verb: 'Abschied', hint: 'Trink ein Glas Wasser, und komm gut heim, ohne selbst zu fahren.' },
   practice: {
@@ -17,13 +17,13 @@ export const cueWords: CueWordSheet = {
     look: { verb: 'Schauen', hint: 'Nur Wasser. Halt es etwas schräg vor diese weiße Karte.' },
     nose: { verb: 'Riechen', hint: 'Nur Wasser. Augen zu, kurze Züge. Ein leiser Ton beendet es.' },
     sip: { verb: 'Nippen', hint: 'Nur Wasser. Ein kleiner Schluck, im Mund bewegt, mit etwas Luft.' },
-    spit: { verb: 'Spucken', hint: 'In den Becher, in einem Zug. Alle tun es, den ganzen Abend.' },
+    spit: { verb: 'Spucken', hint: 'In den Becher, mit Schwung. Alle tun es, den ganzen Abend.' },
   },
   step: {
     swirl: {
       spirit: { verb: 'Schwenken', hint: 'Deckel ab. Neig und dreh es langsam, dann lass es ruhen.' },
       wine: { verb: 'Schwenken', hint: 'Fuß auf dem Tisch, kleine Kreise, dann lass es ruhen.' },
-      beer: { verb: 'Schwenken', hint: 'Eine sanfte Drehung, um den Schaum zu wecken.' },
+      beer: { verb: 'Schwenken', hint: 'Zwei, drei sanfte Drehungen, um den Schaum zu wecken.' },
     },
     drops: { verb: '3 Tropfen dazu', hint: 'Wasser. Dreh das Glas langsam, dann lass es ruhen.' },
     look: {

@@ -53,7 +53,7 @@ export const demoWords: DemoWords = {
       region: 'Moosinseln',
       style: 'Single Malt, stark getorft',
       cask: 'kleine ausgebrannte Eiche',
-      story: 'Kräftig abgetrennt und jung abgefüllt, weil die Gründerin nicht warten konnte.',
+      story: 'In Fassstärke und jung abgefüllt, weil die Gründerin nicht warten konnte.',
     },
   },
 };

@@ -55,7 +55,7 @@ export const guestWords: GuestWords = {
       'Trink zwischen den Gläsern Wasser.',
       'Iss vorher etwas, und auch in den Pausen.',
       'Fahr danach nicht, weder Auto noch Rad oder Roller, auch wenn du gespuckt hast.',
-      'Nur für Menschen im gesetzlichen Alter. Jedes Glas darfst du auslassen.',
+      'Nur ab dem gesetzlichen Mindestalter. Jedes Glas darfst du auslassen.',
       'Nicht in Schwangerschaft oder Stillzeit. Bei Medikamenten oder Krankheit frag vorher in der Arztpraxis oder Apotheke.',
     ],
     law: 'Es gilt das Gesetz an deinem Ort, und deine Ärztin oder dein Arzt weiß mehr als diese Seite.',

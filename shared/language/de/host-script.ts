@@ -22,19 +22,19 @@ export const say: HostScript = {
     },
     'ground-rules': {
       newcomers:
-        'Zwei Regeln, und beide sind freundlich. Alle spucken, ich auch. Und niemand sagt, was er riecht oder schmeckt, bis ich das Gespräch eröffne, damit jeder von euch eigene Worte findet.',
+        'Ein paar freundliche Regeln. Alle spucken, ich auch. Bis ich das Gespräch eröffne, sagt niemand, was er sieht, riecht oder schmeckt. Kein Wort ist falsch, und eure Notizen liest niemand, wenn ihr sie nicht teilt.',
       regulars:
-        'Die zwei Regeln kennt ihr. Alle spucken, und niemand spricht über das, was er findet, bis das Gespräch eröffnet ist. Nehmt sie bitte auf eurem Handy an.',
+        'Die Regeln kennt ihr: Alle spucken, wir schweigen bis zum Gespräch, kein Wort ist falsch, und eure Notizen gehören euch. Stimmt bitte auf dem Handy zu.',
       devotees:
-        'Es bleibt bei den zwei Regeln. Wir spucken, jeden Schluck, und behalten für uns, was wir finden, bis das Gespräch eröffnet ist. Auch eine hochgezogene Augenbraue ist ein Wort.',
+        'Es bleibt bei den Regeln: Wir spucken, jeden Schluck, und schweigen bis zum Gespräch; kein Wort ist falsch, und eure Notizen gehören euch. Auch eine hochgezogene Augenbraue ist ein Wort.',
     },
     farewell: {
       newcomers:
-        'Danke, dass ihr mit mir verkostet habt. Eure Notizen gehören euch; sichert sie auf dem Handy, bevor ihr geht. Heute fährt niemand mehr, also schauen wir, dass alle einen Heimweg haben.',
+        'Danke, dass ihr mit mir verkostet habt. Eure Notizen gehören euch; sichert sie auf dem Handy, bevor ihr geht. Heute setzt sich niemand mehr ans Steuer, also schauen wir, dass alle einen Heimweg haben.',
       regulars:
-        'Danke für eure Gesellschaft und eure Ruhe. Sichert eure Notizen, bevor ihr geht. Heute fährt niemand mehr: Sagt mir, wenn ihr einen Heimweg braucht.',
+        'Danke für eure Gesellschaft und eure Ruhe. Sichert eure Notizen, bevor ihr geht. Heute setzt sich niemand mehr ans Steuer: Sagt mir, wenn ihr einen Heimweg braucht.',
       devotees:
-        'Danke für eure Aufmerksamkeit für diese Gläser. Hebt eure Notizen auf; in einem Jahr liest man sie gern wieder. Heute fährt niemand mehr, also sagt mir, wenn ihr einen Heimweg braucht.',
+        'Danke für eure Aufmerksamkeit für diese Gläser. Hebt eure Notizen auf; in einem Jahr liest man sie gern wieder. Heute setzt sich niemand mehr ans Steuer, also sagt mir, wenn ihr einen Heimweg braucht.',
     },
     ranking: {
       newcomers:
@@ -133,11 +133,11 @@ export const say: HostScript = {
       'first/swirl':
         'Dreht das Glas sanft, zwei-, dreimal, damit der Schaum wieder aufsteht. Seid flink: Was jetzt aufsteigt, ist bald fort.',
       'first/look':
-        'Haltet es gegen das Licht. Wie klar ist es, wie tief, und wie hält sich der Schaum am Glas?',
+        'Haltet es vor die weiße Karte. Wie klar ist es, wie tief, und wie hält sich der Schaum am Glas?',
       'first/nose':
         'Gleich mit der Nase über den Schaum, kurze Züge, Augen zu. Dann noch einmal aus größerem Abstand. Sagt nichts, nehmt nur wahr.',
       'first/sip':
-        'Ein Schluck, groß genug, um die Perlen zu spüren, einmal ganz herum. Wartet auf die Bittere, sie kommt zuletzt.',
+        'Ein Schluck, groß genug, um die Kohlensäure zu spüren, einmal ganz herum. Wartet auf die Bittere, sie kommt zuletzt.',
       'first/spit':
         'Und ausspucken, bitte, wir alle, auch beim Bier. Dann atmet durch die Nase aus: Da ist noch viel.',
       'writing/look':
@@ -145,7 +145,7 @@ export const say: HostScript = {
       'writing/nose':
         'Einmal drehen, und zurück zur Nase. Schreibt auf, was kommt: Brot, Gras, Frucht, Gewürz, ein Bauernhof, alles ist willkommen.',
       'writing/sip':
-        'Noch ein Schluck, und lasst die Perlen auf der Zunge vergehen. Achtet diesmal auf süß gegen bitter.',
+        'Noch ein Schluck, und lasst die Kohlensäure auf der Zunge vergehen. Achtet diesmal auf süß gegen bitter.',
       'writing/spit': 'Spuckt aus, und behaltet eure Worte noch einen Moment im Kopf.',
       'writing/palate':
         'Schreibt den Geschmack auf und den Körper: schlank oder voll, weich oder prickelnd, und was unter der Bittere liegt.',
@@ -179,7 +179,7 @@ export const say: HostScript = {
   },
   water: {
     spirit:
-      'Wasser, bitte: ein guter Schluck, und noch einer. Riecht am eigenen Ärmel, wenn die Nase müde ist; er kennt euch am besten.',
+      'Wasser, bitte: ein guter Schluck, und noch einer. Ist die Nase müde, riecht am eigenen Handrücken; den kennt sie am besten.',
     wine: 'Wasser, bitte, und ein Bissen einfaches Brot, wenn ihr mögt. Das nächste Glas wünscht sich einen sauberen Mund.',
     beer: 'Wasser, bitte, und ein Bissen einfaches Brot, wenn ihr mögt. Lasst die Bittere gehen, bevor das nächste kommt.',
   },
@@ -198,6 +198,6 @@ export const say: HostScript = {
       'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an stehen eure Notizen, wie sie sind.',
   },
   drops:
-    'Jetzt das Wasser: drei Tropfen, nicht mehr, und eine langsame Drehung. Gebt ihm einen Moment, dann vergleicht mit dem, was ihr pur gefunden habt.',
+    'Jetzt das Wasser: drei Tropfen, nicht mehr, und eine langsame Drehung. Gebt ihm einen Moment, dann vergleicht mit dem, was ihr pur bemerkt habt.',
   anyStep: 'Lasst euch hierfür Zeit, und bleibt bei eurem eigenen Glas.',
 };

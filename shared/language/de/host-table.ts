@@ -52,16 +52,15 @@ export const hostAtTable: HostAtTableWords = {
     newPhone: 'Link für ein anderes Handy',
     newPhoneHint:
       'Scanne das mit dem anderen Handy, es gilt einmal. Es hat dann diesen Platz; seine Notizen öffnet nur der Gast, auf dem alten Handy oder mit vier Wörtern.',
-    newPhoneLabel: (name) =>
-      `Ein quadratischer Code, der den Platz von ${name} auf einem anderen Handy öffnet`,
-    remove: 'Vom Tisch nehmen',
+    newPhoneLabel: (name) => `Ein QR-Code, der den Platz von ${name} auf einem anderen Handy öffnet`,
+    remove: 'Vom Tisch entfernen',
     removed: (name) => `${name} ist nicht mehr am Tisch und behält die eigenen Notizen.`,
     restore: 'Zurück an den Tisch',
     gone: 'Nicht mehr am Tisch',
     left: 'gegangen',
-    takenOff: 'vom Tisch genommen',
+    takenOff: 'entfernt',
     more: (name) => `${name}: mehr`,
-    nobody: 'Der Tisch ist leer. Den quadratischen Code und die Adresse findest du unter „Einlass“.',
+    nobody: 'Der Tisch ist leer. Den QR-Code und die Adresse findest du unter „Einlass“.',
   },
 
   tools: {
@@ -127,7 +126,7 @@ export const hostAtTable: HostAtTableWords = {
     secondHost: 'Link für das Gerät eines zweiten Gastgebers',
     secondHostHint:
       'Scanne das mit dem Gerät, das mithelfen soll. Es darf alles, was dieses darf, aber nur für diesen Abend.',
-    secondHostLabel: 'Ein quadratischer Code, der diesen Abend auf dem Gerät eines zweiten Gastgebers öffnet',
+    secondHostLabel: 'Ein QR-Code, der diesen Abend auf dem Gerät eines zweiten Gastgebers öffnet',
   },
 
   screens: {
@@ -182,9 +181,9 @@ export const hostAtTable: HostAtTableWords = {
   keys: {
     title: 'Tasten',
     list: [
-      { keys: ['Leertaste', '→', 'Bild ab'], does: 'Weiter, wie es auf der großen Taste steht' },
+      { keys: ['Leertaste', '→', 'Bild ab'], does: 'Weiter, wie der große Knopf' },
       { keys: ['←', 'Bild auf'], does: 'Zurück' },
-      { keys: ['H'], does: 'Halt und Start' },
+      { keys: ['H'], does: 'Anhalten und fortsetzen' },
       { keys: ['?'], does: 'Diese Liste' },
     ],
     remote: 'Ein Presenter sendet „Bild ab“ und „Bild auf“, also geht er auch.',

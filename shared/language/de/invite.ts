@@ -49,7 +49,7 @@ export const invitationWords: InvitationWords = {
   rulesTitle: 'Wie es geht',
   rules: [
     'Wir schauen, riechen, nippen, spucken und schreiben, und zwar schweigend.',
-    'Niemand sagt, was er findet, bis das Gespräch eröffnet ist; dann dürfen alle, und niemand muss.',
+    'Niemand sagt, was er bemerkt, bis das Gespräch eröffnet ist; dann dürfen alle, und niemand muss.',
     'Was ihr schreibt, gehört euch, es sei denn, ihr wollt es teilen.',
   ],
   careTitle: 'Passt auf euch auf',
@@ -60,7 +60,7 @@ export const invitationWords: InvitationWords = {
   ],
   age: (age) => `Für Menschen ab ${age} Jahren; wo ihr lebt, entscheidet das örtliche Recht.`,
   ageByLaw:
-    'Nur für Menschen, die das gesetzliche Alter haben: dort, wo verkostet wird, und dort, wo sie leben.',
+    'Nur für Menschen, die das gesetzliche Mindestalter haben: dort, wo verkostet wird, und dort, wo sie leben.',
   withoutAlcohol: 'Nichts von dem, was eingeschenkt wird, enthält Alkohol.',
   sign: (host) => `Bis dann\n${host}`,
 };
@@ -85,7 +85,7 @@ export const inviteWords: InviteWords = {
   linkHint:
     'Er öffnet die Seite dieser Verkostung auf einem Handy. Bis die Türen offen sind, sagt sie, wann und wo.',
   copyLink: 'Den Link kopieren',
-  scan: (code) => `Ein quadratischer Code, der ein Handy mit dem Code ${code} auf die Seite für Gäste führt`,
+  scan: (code) => `Ein QR-Code, der ein Handy mit dem Code ${code} auf die Seite für Gäste führt`,
   code: 'Code',
   call: 'Videoanruf',
   tryCall: 'Den Videoanruf ausprobieren',

@@ -74,7 +74,7 @@ export const keepsakeWords: KeepsakeWords = {
     words: (count) => counted(count, 'verschiedenes Wort', 'verschiedene Wörter'),
     perGlass: (count) => `${counted(count, 'Wort', 'Wörter')} je Glas`,
     fresh: (count) => `davon ${count} neu für dich`,
-    odd: (right, of) => `das andere Glas gefunden: ${right} von ${of}`,
+    odd: (right, of) => `das abweichende Glas gefunden: ${right} von ${of}`,
     best: (name) => `am liebsten: ${name}`,
     goTo: 'Öffnen',
     forget: 'Hier vergessen',

@@ -15,7 +15,7 @@ export const notebookWords: NotebookWords = {
     finish: 'Abgang',
     'finish-words': 'Wörter für den Abgang',
     liking: 'Gefallen',
-    place: 'Platz in deiner Reihung',
+    place: 'Platz in deiner Rangfolge',
     'odd-one-out': 'Welches ist anders',
     review: 'Noch im Glas?',
     feelings: 'Gefühle',
@@ -85,7 +85,7 @@ export const notebookWords: NotebookWords = {
   },
 
   ranking: {
-    title: 'Deine Reihung, das Beste oben',
+    title: 'Deine Rangfolge, das Beste oben',
     hint: 'Schieb die Gläser nach oben oder unten. Zwei dürfen gleich gut sein.',
     row: (place, glass) => `${place}. ${glass}`,
     up: (glass) => `${glass} eins nach oben`,
@@ -93,8 +93,8 @@ export const notebookWords: NotebookWords = {
     tie: 'So gut wie das darüber',
     tied: (glass) => `${glass}: so gut wie das darüber`,
     drag: 'Zum Verschieben hier halten',
-    keep: 'Das ist meine Reihung',
-    kept: 'Deine Reihung ist gespeichert. Du kannst sie noch ändern.',
+    keep: 'Das ist meine Rangfolge',
+    kept: 'Deine Rangfolge ist gespeichert. Du kannst sie noch ändern.',
     notKept: 'Gespeichert wird erst, wenn du ein Glas schiebst oder auf den Knopf tippst.',
     moved: (glass, place) => `${glass} ist Nummer ${place}.`,
     few: 'Es gibt keine zwei Gläser zum Vergleichen.',

@@ -37,7 +37,7 @@ export const paperWords: PaperWords = {
   place: (place) => `Platz ${place}`,
   hands: { right: 'rechte Hand', left: 'linke Hand' },
   flight: (flight) => `Flight ${flight}`,
-  oddOne: 'Das andere Glas finden',
+  oddOne: 'Das abweichende Glas finden',
   ruler: '100 mm: Miss mich nach',
 
   mats: {
@@ -50,7 +50,7 @@ export const paperWords: PaperWords = {
     sets: { evening: 'Alle Gläser des Abends', flight: 'Die Gläser eines Flights' },
     left: 'Plätze für Linkshänder',
     leftHint: 'Ihre Nummern, zum Beispiel 2, 5. Wer schon da ist, gibt es auf dem Handy an.',
-    leftWrong: (places) => `Schreib Nummern von 1 bis ${places}, mit Kommas dazwischen.`,
+    leftWrong: (places) => `Gib Nummern von 1 bis ${places} ein, durch Kommas getrennt.`,
     each: 'Eine Matte für jeden Platz',
     eachHint: 'Aus: eine für jede Hand, zum Kopieren.',
     eachForced: 'Jeder Platz hat eine eigene Reihenfolge und deshalb eine eigene Matte.',
@@ -103,7 +103,7 @@ export const paperWords: PaperWords = {
     strength: (abv) => `${number.format(abv)} % vol`,
     alcohol: 'Enthält Alkohol',
     age: (age) => `ab ${age} Jahren`,
-    adults: 'nur ab gesetzlichem Alter',
+    adults: 'nur ab gesetzlichem Mindestalter',
     shipping:
       'Alkohol zu verschicken ist vielerorts verboten oder braucht eine Genehmigung. Frag deine Behörde, bevor du ein Paket aufgibst.',
   },
@@ -117,7 +117,7 @@ export const paperWords: PaperWords = {
     ends: (time) => `Endet etwa um ${time}.`,
     fromDoors: 'Die Zeiten zählen ab dem Öffnen der Türen.',
     practice: 'Üben mit Wasser',
-    care: 'Alle spucken. Auf jedem Platz steht Wasser, und vorher wurde gegessen. Wer verkostet hat, fährt nicht: Wisse, wie alle nach Hause kommen. Schenke nur an Menschen aus, die das gesetzliche Alter haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht bei dir vor Ort und die Auflagen deiner Genehmigung gehen vor.',
+    care: 'Alle spucken. Auf jedem Platz steht Wasser, und vorher wurde gegessen. Wer verkostet hat, fährt nicht: Wisse, wie alle nach Hause kommen. Schenke nur an Menschen aus, die das gesetzliche Mindestalter haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht bei dir vor Ort und die Auflagen deiner Genehmigung gehen vor.',
     seconds: (seconds) =>
       seconds < 60
         ? `${seconds} s`

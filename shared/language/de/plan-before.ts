@@ -31,8 +31,8 @@ export const planBefore: PlanBeforeWords = {
     copy: 'Kopieren',
     copied: 'Kopiert. Füge ihn in deine Nachricht ein.',
     selected: 'Der Link ist markiert. Kopiere ihn mit dem Befehl deines Geräts.',
-    square: 'Als quadratischer Code',
-    scan: 'Ein quadratischer Code, der ein Handy zur Umfrage führt',
+    square: 'Als QR-Code',
+    scan: 'Ein QR-Code, der ein Handy zur Umfrage führt',
     answered: (answered, guests) =>
       answered === 0
         ? 'Noch hat niemand geantwortet.'
@@ -59,7 +59,7 @@ export const planBefore: PlanBeforeWords = {
   },
 
   trials: {
-    title: 'Das andere Glas finden',
+    title: 'Das abweichende Glas finden',
     lead: 'Drei Gläser mit Codes, zwei davon gleich. Alle zeigen auf das andere; der Zufall allein findet es in einem von drei Fällen.',
     none: 'keins',
     some: (trials) => String(trials),
@@ -74,7 +74,7 @@ export const planBefore: PlanBeforeWords = {
     and: ' und ',
     orders: (orders) =>
       `Die sechs Reihenfolgen sind für ${several(orders, 'Platz', 'Plätze')} ausgelost: In je sechs kommt jede einmal vor.`,
-    number: (number) => `Das andere Glas, Runde ${number}`,
+    number: (number) => `Das abweichende Glas, Runde ${number}`,
     away: 'Herausnehmen',
     gone: 'Die Runde mit dem anderen Glas ist herausgenommen.',
     draw: 'Codes und Reihenfolgen neu auslosen',
@@ -125,7 +125,7 @@ export const planBefore: PlanBeforeWords = {
     noPhoto: 'Diese Datei ist kein lesbares Foto. Mach es noch einmal, oder wähle ein JPEG oder PNG.',
     enlarge: (what) => `${what}, größer`,
     marks: 'Deine schnellen Punkte',
-    pungency: { name: 'Mild bis scharf', low: 'mild', high: 'scharf' },
+    pungency: { name: 'Zart bis kräftig', low: 'zart', high: 'kräftig' },
     dryness: { name: 'Süß bis trocken', low: 'süß', high: 'trocken' },
     mark: (value) => `${value} von 10`,
     noMark: 'keine Punkte',
@@ -144,6 +144,6 @@ export const planBefore: PlanBeforeWords = {
     fixed: 'Die Türen sind geöffnet, also steht der Plan, wie er ist.',
     onPhone: 'Auf deinem Handy',
     onPhoneHint: 'Öffnet diese Verkostung auf deinem Handy als Gastgeber. Gib es niemandem sonst.',
-    onPhoneLabel: 'Ein quadratischer Code, der diese Verkostung auf deinem Handy als Gastgeber öffnet',
+    onPhoneLabel: 'Ein QR-Code, der diese Verkostung auf deinem Handy als Gastgeber öffnet',
   },
 };

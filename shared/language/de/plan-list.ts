@@ -26,7 +26,7 @@ export const planList: LineupWords = {
     ibu: 'IBU',
     sour: 'Sauer',
     smoked: 'Mit Rauchmalz',
-    pungency: 'Mild bis scharf',
+    pungency: 'Zart bis kräftig',
     dryness: 'Süß bis trocken',
     bottle: 'Flasche',
     pour: 'Portion',

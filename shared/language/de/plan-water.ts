@@ -14,7 +14,7 @@ export const waterWords: typeof english = {
   drops: (drops, volume, from, to) => `${drops} Tropfen auf ${volume}: Aus ${from} % werden ${to} % vol.`,
   wish: 'Herabsetzen auf, % vol',
   wishHint: 'Steht auch auf den Notizblättern. Leer heißt: nur die Tropfen.',
-  wishWrong: (most) => `Schreib einen Gehalt von 1 bis ${most} % vol; Wasser kann ihn nicht heben.`,
+  wishWrong: (most) => `Gib einen Gehalt von 1 bis ${most} % vol ein; Wasser kann ihn nicht heben.`,
   reach: (water, volume, strength) => `${water} Wasser auf ${volume} ergeben ${strength} % vol.`,
   sheet: (drops, strength) => `${drops} Tropfen Wasser: ${strength} % vol`,
   sheetLater: 'Erst pur riechen, dann die Tropfen hinein',

@@ -32,7 +32,7 @@ export const pouringWords: PouringWords = {
   glassOrder: (position) => `Glas ${position}`,
   column: (pour, step) => `${step}: ${pour}, jeder Platz`,
   row: (place, step) => `${step}: ${place}, jedes Glas`,
-  oddOne: 'Das andere Glas finden',
+  oddOne: 'Das abweichende Glas finden',
   leftHanded: 'linke Hand',
   count: (ready, all) => `${ready} von ${several(all, 'Glas', 'Gläsern')} fertig`,
   undo: 'Rückgängig',
@@ -55,5 +55,5 @@ export const pouringWords: PouringWords = {
   helper: 'Das Handy einer Hilfe',
   helperHint:
     'Scanne das mit dem Handy der Hilfe. Es darf alles, was dieses Gerät darf, aber nur für diesen Abend; der Ausschank ist unter „Einlass“.',
-  helperLabel: 'Ein quadratischer Code, der diesen Abend auf dem Handy einer Hilfe öffnet',
+  helperLabel: 'Ein QR-Code, der diesen Abend auf dem Handy einer Hilfe öffnet',
 };

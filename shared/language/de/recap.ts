@@ -48,7 +48,7 @@ export const recapWords: RecapWords = {
   ranking: {
     title: 'Welche Probe gewann',
     titleOf: (number) => `Welche Probe gewann, Runde ${number}`,
-    noRanking: 'Der Raum wurde nicht gebeten, die Gläser zu reihen.',
+    noRanking: 'Du hast den Raum nicht nach einer Rangfolge gefragt.',
     headline: {
       'clear-favourite': (best) => `${inRow(best)} ${best.length > 1 ? 'haben' : 'hat'} gewonnen.`,
       'favourites-share': (best) =>
@@ -70,7 +70,7 @@ export const recapWords: RecapWords = {
     none: {
       'no-answers': 'Kein Gast, dessen Antwort gezählt werden darf, hat alle Gläser gereiht.',
       'one-guest':
-        'Nur die Reihung eines einzigen Gastes darf gezählt werden, und ein Geschmack ist nicht der eines Raums.',
+        'Nur die Rangfolge eines einzigen Gastes darf gezählt werden, und ein Geschmack ist nicht der eines Raums.',
       'one-pour': 'Nur eine Probe darf gezählt werden, und eine allein kann nicht gewinnen.',
       'all-tied': 'Alle haben alle Proben gleichgesetzt, also gibt es keine erste.',
     },
@@ -150,7 +150,7 @@ export const recapWords: RecapWords = {
   },
 
   trials: {
-    title: 'Das andere Glas',
+    title: 'Das abweichende Glas',
     pair: (a, b) => `${a} und ${b}`,
     headline: {
       'room-told-them-apart': 'Der Raum hat sie auseinandergehalten.',
@@ -158,7 +158,7 @@ export const recapWords: RecapWords = {
     },
     none: 'Keine Wahl darf gezählt werden.',
     right: (correct, n, expected) =>
-      `${correct} von ${n} ${correct === 1 ? 'fand' : 'fanden'} das andere Glas; durch Zufall sind ${expected} zu erwarten.`,
+      `${correct} von ${n} ${correct === 1 ? 'fand' : 'fanden'} das abweichende Glas; durch Zufall sind ${expected} zu erwarten.`,
     critical: (critical) =>
       critical === null
         ? 'Bei so wenigen hätte keine Zahl richtiger Antworten genügt.'
@@ -240,7 +240,7 @@ export const recapWords: RecapWords = {
       gathering: 'Ankommen',
       opening: 'Begrüßung und Üben',
       glass: 'Glas',
-      choosing: 'Reihung und andere Gläser',
+      choosing: 'Rangfolge und abweichende Gläser',
       talk: 'Gespräch und Namen',
       break: 'Pause',
       farewell: 'Verabschiedung',

@@ -41,7 +41,7 @@ export const screenWords: ScreenWords = {
     join: 'Komm mit deinem Handy herein',
     address: 'Adresse',
     code: 'Code',
-    scan: (code) => `Ein quadratischer Code, der ein Handy zur Gästeseite mit dem Code ${code} führt`,
+    scan: (code) => `Ein QR-Code, der ein Handy zur Gästeseite mit dem Code ${code} führt`,
     noPhone: 'Ohne Handy? Für dich gibt es Papier. Frag einfach.',
   },
   place: {
@@ -83,7 +83,7 @@ export const screenWords: ScreenWords = {
     colour: 'Farbe',
     structure: 'Wie viel wovon',
     step: (step, people) => `${step}: ${counted(people, 'Person', 'Personen')}`,
-    places: 'Plätze, das Beste oben',
+    places: 'Rangfolge, das Beste oben',
     place: (place) => `Platz ${place}`,
     turn: (now, then) => `Jetzt etwa: ${now}. Dann ${then}.`,
     found: (right, of) => `${right} von ${of} haben es gefunden`,

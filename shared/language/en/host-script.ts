@@ -21,11 +21,11 @@ export const say: HostScript = {
     },
     'ground-rules': {
       newcomers:
-        'A few rules, and they are kind ones. Everybody spits, me included. Nobody says what they see, smell or taste until I open the talk, so that you each find your own words. No word is wrong, and nobody reads your notes unless you share them.',
+        'A few kind rules. We all spit, me included. Until I open the talk, nobody says what they see, smell or taste. No word is wrong, and nobody reads your notes unless you share them.',
       regulars:
-        'You know the rules. Everybody spits; nobody says what they notice until the talk is open; no word is wrong; and your notes are yours. Please agree to them on your phone.',
+        'You know the rules: we spit, we keep quiet until the talk, no word is wrong, and your notes are yours. Please agree on your phone.',
       devotees:
-        'The rules have not changed. We spit every sip, and we keep what we notice to ourselves until the talk is open. No word is wrong, and your notes are yours. A raised eyebrow is also a word.',
+        'The usual rules: spit every sip, keep quiet until the talk, no word is wrong, and your notes are yours. A raised eyebrow is also a word.',
     },
     farewell: {
       newcomers:

@@ -151,7 +151,7 @@ export const spiritText: BoardText<typeof spiritBoard> = {
     bite: { name: 'Schärfe', steps: ['keine Schärfe', 'sanft', 'warm', 'scharf', 'brennt'] },
     smoke: { name: 'Rauch', steps: ['kein Rauch', 'ein Hauch', 'rauchig', 'sehr rauchig', 'wie Lagerfeuer'] },
     dryness: {
-      name: 'Trocknen',
+      name: 'Adstringenz',
       steps: ['trocknet nicht', 'trocknet leicht', 'trocknend', 'stark trocknend', 'ausgedörrt'],
     },
     body: { name: 'Körper', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },

@@ -123,7 +123,7 @@ export const wineText: BoardText<typeof wineBoard> = {
     barn: 'Stall',
     'bruised-apple': 'brauner Apfel',
     mousy: 'Mäusekäfig',
-    crisp: 'knackig',
+    crisp: 'frisch',
     juicy: 'saftig',
     lean: 'schlank',
     silky: 'seidig',
@@ -151,7 +151,7 @@ export const wineText: BoardText<typeof wineBoard> = {
     grip: { name: 'Gerbstoff', steps: ['nicht zu spüren', 'weich', 'fest', 'kräftig', 'rau'] },
     warmth: { name: 'Wärme', steps: ['keine Wärme', 'mild', 'warm', 'heiß', 'brennt'] },
     body: { name: 'Körper', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
-    fizz: { name: 'Perlen', steps: ['still', 'ein Kitzeln', 'lebhaft', 'sehr lebhaft', 'schäumend'] },
+    fizz: { name: 'Kohlensäure', steps: ['still', 'ein Kitzeln', 'lebhaft', 'sehr lebhaft', 'schäumend'] },
     length: { name: 'Länge', steps: ['gleich weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'] },
   },
   colours: {

@@ -32,7 +32,7 @@ describe('German cautions for the host', () => {
           ['to eat', /gegessen|Esst/],
           ['not to drive', /fährt nicht|Fahrt nach einer Verkostung nicht/],
           ['the way home', /nach Hause|Heimweg/],
-          ['the legal age', /gesetzliche Alter/],
+          ['the legal age', /gesetzliche Mindestalter/],
           ['pregnancy', /schwanger/i],
           ['breastfeeding', /stillt|Stillzeit/],
           ['medicines', /Medikamente/],
@@ -46,7 +46,7 @@ describe('German cautions for the host', () => {
 
   it('say aloud at the end, to every crowd, that nobody drives, and at the beginning that all spit', () => {
     for (const level of ['newcomers', 'regulars', 'devotees'] as const) {
-      expect(say.cues.farewell[level]).toMatch(/fährt niemand mehr/);
+      expect(say.cues.farewell[level]).toMatch(/setzt sich niemand mehr ans Steuer/);
       expect(say.cues['ground-rules'][level]).toMatch(/Alle spucken|Wir spucken, jeden Schluck/);
     }
     for (const drink of ['spirit', 'wine', 'beer'] as const) {

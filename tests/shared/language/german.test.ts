@@ -20,7 +20,7 @@ describe('German cautions', () => {
     ['water', /Wasser/],
     ['to eat', /Iss /],
     ['not to drive or ride, even after spitting', /Fahr danach nicht.*auch wenn du gespuckt hast/],
-    ['of age, and free to skip', /gesetzlichen Alter.*auslassen/],
+    ['of age, and free to skip', /gesetzlichen Mindestalter.*auslassen/],
     ['pregnancy and breastfeeding', /Schwangerschaft oder Stillzeit/],
     ['medicines and illness', /Medikamenten oder Krankheit/],
     ['the law of the place', /Gesetz an deinem Ort/],
