@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import type { DeviceSeen, DevicesView } from '../../shared/wire/devices.ts';
+import type { CueKind, StageView } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
 import { seatWords } from './language.ts';
 import { useNewWords } from './seat-devices.tsx';
@@ -29,8 +30,8 @@ function LetIn({ device: { device, number } }: { readonly device: DeviceSeen }) 
     if (await room.askAboutDevices({ type, device })) room.status.say(said);
   };
   return (
-    <section class="device-notice stack-tight" role="alert">
-      <p>
+    <aside class="device-notice stack-tight" aria-label={words.title}>
+      <p role="alert">
         <strong>{words.asks}</strong> {number !== null && words.shows(number)}
       </p>
       <div class="device-answers">
@@ -41,7 +42,7 @@ function LetIn({ device: { device, number } }: { readonly device: DeviceSeen }) 
           {words.no}
         </Button>
       </div>
-    </section>
+    </aside>
   );
 }
 
@@ -57,7 +58,7 @@ function AskForNotes({ view }: { readonly view: DevicesView }) {
     setBusy(false);
   };
   return (
-    <section class="device-notice stack-tight">
+    <aside class="device-notice stack-tight" aria-label={words.title}>
       <p>
         <strong>{words.waits}</strong>
       </p>
@@ -87,7 +88,7 @@ function AskForNotes({ view }: { readonly view: DevicesView }) {
         </details>
       )}
       <p class="soft small">{words.meanwhile}</p>
-    </section>
+    </aside>
   );
 }
 
@@ -101,14 +102,19 @@ function FirstWords({ view }: { readonly view: DevicesView }) {
   useEffect(() => {
     if (wanted) void makeWords();
   }, [wanted]);
-  if (made === undefined || wordsRead !== false) return null;
+  if (made === undefined || wordsRead !== false || !mayRead(room.lock.shown.value)) return null;
   return (
-    <section class="device-notice stack-tight">
+    <aside class="device-notice stack-tight" aria-label={words.title}>
       <p>
         <strong>{seatWords.fourWords.title}:</strong> <strong>{made.join(' ')}</strong>
       </p>
       <p class="small">{seatWords.fourWords.why}</p>
       <Button onPress={() => room.remember({ wordsRead: true })}>{seatWords.fourWords.seen}</Button>
-    </section>
+    </aside>
   );
 }
+
+/** While nobody tastes: eyes that are closed for the nose, or on a word, are not called to a notice. */
+const mayRead = (stage: StageView | null): boolean =>
+  stage?.status !== 'under-way' || quietKinds.includes(stage.cue.kind);
+const quietKinds: readonly CueKind[] = ['gathering', 'welcome', 'ground-rules', 'break', 'farewell'];

@@ -10,6 +10,7 @@ import { hostWords } from '../../shared/language/en/host.ts';
 import { recapWords } from '../../shared/language/en/recap.ts';
 import { seatWords } from '../../shared/language/en/seat.ts';
 import { createTasting } from '../support/tasting.ts';
+import { until } from '../support/until.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
 import { anything, like } from './like.ts';
@@ -171,7 +172,7 @@ describe('a guest at home', () => {
     await lark.isAt(cues[at] as never);
   });
 
-  it('[S1] moves to another phone by the square that the host shows, with every word', async () => {
+  it('[S1] [S4] moves to another phone by the square that the host shows, with every word once the old one says yes', async () => {
     await host.person.button(/^Lark/).click();
     await host.person.button(hostWords.table.newPhone).click();
     const square = host.person.page.getByRole('img', { name: hostWords.table.newPhoneLabel('Lark') });
@@ -184,8 +185,18 @@ describe('a guest at home', () => {
     await phone.button(words.cautions.accept).click();
     await phone.field(words.fields.palate).waitFor();
     expect(phone.page.url()).not.toContain('#');
+    const { devices } = seatWords;
+    await phone.text(devices.waits).waitFor();
+    await phone.look('seat-asks-for-notes', { whole: true });
     await phone.button(words.notes.open).click();
-    expect(await phone.field(words.fields.nose).inputValue()).toBe('cold apple cellar');
+    // Whoever made the link could be holding this phone.
+    expect(await phone.field(words.fields.nose).inputValue()).toBe('');
+    await lark.person.text(devices.asks).waitFor();
+    await lark.person.look('seat-asked-for-notes', { whole: true });
+    await lark.person.button(devices.yes).click();
+    await until('the notes are there', async () => {
+      return (await phone.field(words.fields.nose).inputValue()) === 'cold apple cellar';
+    });
   });
 
   it('reads on in another language in the same seat, with the word that was just being written', async () => {
