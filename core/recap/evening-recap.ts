@@ -115,7 +115,7 @@ function poursOf({ plan, dropped, reached, discussions }: Finished): RecapPour[]
 }
 
 /** The pours of each ranking that may be counted; one that lost all but one of its pours is no ranking any more. */
-const rankedTogether = ({ cues }: Finished, counted: readonly PourId[]): PourId[][] =>
+export const rankedTogether = ({ cues }: Finished, counted: readonly PourId[]): PourId[][] =>
   cues
     .flatMap((cue) => (cue.kind === 'ranking' ? [cue.pours.filter((pour) => counted.includes(pour))] : []))
     .filter((pours) => pours.length > 0);

@@ -11,12 +11,16 @@ export interface TableOfPages {
   readonly pageOf: (seat: Seat, pour: PourId) => PermittedPage | undefined;
 }
 
+/** Everybody who sat at the table and was not taken off it. */
+export const guestsOf = ({ seats }: Pick<Evening, 'seats'>): Seat[] =>
+  Object.values(seats).filter(({ presence }) => presence === 'seated' || presence === 'left');
+
 /** [Q1] Pages of a pour whose talk was never opened stay in their notebooks, whatever was chosen for them. */
 export function tableOfPages(
   { plan, seats, discussions }: Pick<Evening, 'plan' | 'seats' | 'discussions'>,
   pages: readonly PermittedPage[],
 ): TableOfPages {
-  const guests = Object.values(seats).filter(({ presence }) => presence === 'seated' || presence === 'left');
+  const guests = guestsOf({ seats });
   const opened = pages.filter(
     ({ seat, pour }) => discussions[pour] !== undefined && guests.some(({ id }) => id === seat),
   );

@@ -70,7 +70,8 @@ export function forgetAgain(db: Database, forgotten: readonly Forgotten[]): void
   const ofSeat = [
     ...tables.map((table) => `DELETE FROM ${table} WHERE tasting = ? AND seat = ?`),
     'DELETE FROM answers WHERE tasting = ? AND scope = ?',
-    "DELETE FROM sealed_notes WHERE tasting = ? AND ? IN (notebook, substr(notebook, 1, instr(notebook, '+') - 1))",
+    // [Q8] With the figures of recaps, which may have this seat in them.
+    "DELETE FROM sealed_notes WHERE tasting = ? AND (notebook = '+figures' OR ? IN (notebook, substr(notebook, 1, instr(notebook, '+') - 1)))",
   ].map((sql) => db.prepare<[string, string]>(sql));
   db.transaction(() => {
     for (const { tasting, seat } of forgotten) {

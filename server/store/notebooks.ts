@@ -4,6 +4,7 @@ import { epochMs } from '../../core/units.ts';
 import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { CommandAnswer } from '../../shared/wire/protocol.ts';
 import type { Forgettings } from './forgettings.ts';
+import { figuresNotebook } from './releases.ts';
 import type { Seals } from './seals/seals.ts';
 import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
 import { cutLog, type Writer } from './writer.ts';
@@ -168,14 +169,15 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       return typeof said === 'number' ? { revision: said } : (said as CommandAnswer);
     },
     async forget(tasting, seat) {
-      const aside = asides.all(tasting, seat, `${seat}+`).map(seatId);
+      // [Q8] The figures of a recap may have this guest in them.
+      const doomed = [seat, ...asides.all(tasting, seat, `${seat}+`).map(seatId), figuresNotebook];
       // First, so that a backup of before never brings back what was answered as gone.
       gone.add({ tasting, seat });
       await writer.write(() => {
-        for (const each of [seat, ...aside]) dropNow(tasting, each);
+        for (const each of doomed) dropNow(tasting, each);
         for (const removal of ofSeat) removal.run(tasting, seat);
       });
-      for (const each of [seat, ...aside]) seals.destroy(tasting, each);
+      for (const each of doomed) seals.destroy(tasting, each);
       cutLog(db);
     },
     async drop(tasting, aside) {

@@ -14,6 +14,7 @@ import { copyBeforeUpgrade, dropCopy, migrate, type Upgrade } from './migrate.ts
 import { notebooks } from './notebooks.ts';
 import { photoShelf } from './photos.ts';
 import { sealPlainNotes } from './plain-notes.ts';
+import { releaseShelf } from './releases.ts';
 import { notebooksIn, packKeys, unpackKeys } from './seals/packed-keys.ts';
 import { type Seals, sealsBeside, sealsInMemory } from './seals/seals.ts';
 import { sessionLog } from './sessions.ts';
@@ -67,6 +68,7 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
     notebooks: notes,
     keys,
     devices: deviceShelf(db, writer, { keys, notebooks: notes, seals }),
+    releases: releaseShelf(db, writer, seals),
     documents: documentShelf(db, writer),
     photos: photoShelf(db, writer),
     surveys: surveyShelf(db, writer),

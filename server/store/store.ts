@@ -27,6 +27,7 @@ export interface Store {
   readonly notebooks: Notebooks;
   readonly keys: KeyRing;
   readonly devices: DeviceShelf;
+  readonly releases: ReleaseShelf;
   readonly documents: DocumentShelf;
   readonly photos: PhotoShelf;
   readonly surveys: SurveyShelf;
@@ -218,6 +219,19 @@ export interface DocumentShelf {
   ): { readonly body: unknown; readonly revision: number } | undefined;
   /** The new revision, counted from 1; undefined when `base` (0 before the first) is not the stored one any more. */
   save(tasting: TastingId, name: DocumentName, body: unknown, base: number): Promise<number | undefined>;
+}
+
+/**
+ * What has been told in recaps, sealed as notes are. Figures hold what guests answered, added up: forgetting a seat removes
+ * them. What was shown names seats and versions, and no answer.
+ */
+export interface ReleaseShelf {
+  /** The body as it was given to `saveShown`; undefined before the first. */
+  shown(tasting: TastingId): unknown;
+  figures(tasting: TastingId): unknown;
+  saveShown(tasting: TastingId, body: unknown): Promise<void>;
+  /** Does nothing when one of the seats in it has been forgotten meanwhile. */
+  saveFigures(tasting: TastingId, body: unknown, seats: readonly SeatId[]): Promise<void>;
 }
 
 /** Label photos, re-encoded before they come here. Whoever knows an id may see the photo, so ids are not guessable. */

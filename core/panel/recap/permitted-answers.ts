@@ -15,7 +15,7 @@ export interface PermittedAnswer<Answer> {
  * With one or two anonymous answers in a sum, anyone who sees the shared ones can take them off and read the
  * rest. Below this number anonymous answers are left out.
  */
-const LEAST_ANONYMOUS = 3;
+export const LEAST_ANONYMOUS = 3;
 
 export interface UsableAnswers<Answer> {
   readonly answers: readonly Answer[];

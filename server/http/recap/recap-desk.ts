@@ -4,9 +4,9 @@ import type { RecapMaterial } from './recap-text.ts';
 import type { RecapReply } from './recap-worker.ts';
 
 /** Who comes after so many waits in vain for longer than a browser does. */
-const mostWaiting = 20;
+export const mostWaiting = 20;
 
-const busy = 'Many recaps are being made right now; ask for this one again in a minute.';
+export const busy = 'Many recaps are being made right now; ask for this one again in a minute.';
 
 interface Waiting {
   resolve(text: string): void;

@@ -15,7 +15,15 @@ export interface RecapMaterial {
   readonly planned: AsPlanned;
   /** Of the pours whose talk was opened, and of no others [Q1]. */
   readonly pages: readonly PermittedPage[];
+  /** What is shown in place of the figures of these pages [Q8]. */
+  readonly figures?: RecapFigures;
 }
+
+/** What a recap reckons from pages; all else comes from the log. */
+export type RecapFigures = Pick<
+  EveningRecap,
+  'rankings' | 'liking' | 'trials' | 'words' | 'structure' | 'colours'
+>;
 
 /** The recap for a page, or with the notes that guests share with their name for a file: JSON, or CSV. */
 export function recapText(material: RecapMaterial): string {
@@ -35,8 +43,10 @@ export function recapText(material: RecapMaterial): string {
 export const openedPours = ({ plan, discussions }: Finished): PourId[] =>
   [...plan.pours, ...plan.trials].map(({ id }) => id).filter((id) => discussions[id] !== undefined);
 
-const recapOf = ({ session, planned, pages }: RecapMaterial): EveningRecap =>
-  eveningRecap({ session, planned, pages: pages.map(marksOfPage) });
+const recapOf = ({ session, planned, pages, figures }: RecapMaterial): EveningRecap => ({
+  ...eveningRecap({ session, planned, pages: figures === undefined ? pages.map(marksOfPage) : [] }),
+  ...figures,
+});
 
 function exportOf(material: RecapMaterial): RecapExport {
   const { session, pages } = material;

@@ -4,13 +4,15 @@ import type { HttpParts } from '../parts.ts';
 import type { RecapDesk } from './recap-desk.ts';
 import { recapMaterial } from './recap-material.ts';
 import type { RecapMaterial } from './recap-text.ts';
+import { RecapReleases } from './release.ts';
 
 /** What a host takes home; nothing of a page that its guest keeps private. */
 export function recapRoutes(parts: HttpParts, desk: RecapDesk): Router {
   const router = Router();
+  const releases = new RecapReleases(parts.store.releases, desk);
   const made = async (request: Request, form: RecapMaterial['form']): Promise<string> => {
     const tasting = hostedTasting(request, parts.keyring);
-    return desk.make(await recapMaterial(parts, tasting, form));
+    return releases.make(tasting, () => recapMaterial(parts, tasting, form));
   };
   router.get('/tastings/:tasting/recap', async (request, response) => {
     response.type('json').send(await made(request, 'recap'));

@@ -126,6 +126,7 @@ export function diskStore(
           return base + 1;
         }),
     },
+    releases: { shown: never, figures: never, saveShown: never, saveFigures: never },
     photos: { add: never, find: () => undefined, count: () => 0, remove: never },
     surveys: { answer: never, count: () => 0, read: () => [] },
     close: async () => undefined,
