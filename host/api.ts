@@ -47,6 +47,10 @@ export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
     recapFile: (tasting: TastingId, kind: 'csv' | 'json') =>
       ask<string>(tasting, `/recap.${kind}`, { read: 'text' }),
     deleteTasting: (tasting: TastingId) => ask<null>(tasting, '', { method: 'DELETE' }),
+    /** What is stored of an evening that cannot be read: the text of a file. */
+    asItLies: (tasting: TastingId) => ask<string>(tasting, '/as-it-lies', { read: 'text' }),
+    /** An evening that rests after a fault tries again. */
+    wake: (tasting: TastingId) => ask<null>(tasting, '/wake', { method: 'POST' }),
     /** Lets a room screen in, or sends it away. */
     answerScreen: (tasting: TastingId, screen: string, admit: boolean) =>
       ask<null>(tasting, `/screens/${encodeURIComponent(screen)}`, { body: { admit } }),

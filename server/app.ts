@@ -10,6 +10,7 @@ import { Keyring } from './access/keys.ts';
 import { externalAddresses } from './addresses.ts';
 import { type Chance, realChance } from './chance.ts';
 import { type Clock, wallClock } from './clock.ts';
+import { guardedClock, reasonOf } from './guard.ts';
 import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
@@ -19,6 +20,7 @@ import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
 import { Metrics } from './ops/metrics.ts';
 import { startRetention } from './ops/retention.ts';
+import { startStoreCheck } from './ops/store-check.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
@@ -68,8 +70,12 @@ const fruitless = { perSecond: 50, burst: 1500 };
 
 /** Starts listening. Rejects with the system's error when the port cannot be had; the store is then still open. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { store, origins = [], clock = wallClock, chance = realChance } = options;
+  const { store, origins = [], chance = realChance } = options;
   const log = options.log ?? stderrLog('warn');
+  // Every alarm of the server goes through this clock, so that none can end the process.
+  const clock = guardedClock(options.clock ?? wallClock, (error) =>
+    log.error({ reason: reasonOf(error) }, 'an alarm failed'),
+  );
   const houseKey = options.houseKey ?? chance.key();
   const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
   const knocks = new Allowances(clock, fruitless);
@@ -139,6 +145,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     throw error;
   }
 
+  const endStoreCheck = startStoreCheck({ store, clock, log });
   const endRetention =
     options.keepFor === undefined
       ? () => undefined
@@ -146,6 +153,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 
   let stopped: Promise<void> | undefined;
   const stop = async () => {
+    endStoreCheck();
     endRetention();
     io.emit('dismissal', 'server-stopping');
     await conductors.stop();

@@ -9,6 +9,7 @@ import { stderrLog } from './log.ts';
 import { backUp } from './ops/backup.ts';
 import { openBackupDoor } from './ops/backup-door.ts';
 import { storeIn } from './ops/data-folder.ts';
+import { goOnWhateverHappens } from './ops/last-resort.ts';
 import { restore } from './ops/restore.ts';
 import { type Settings, settingsFrom } from './settings.ts';
 import { openSqliteStore } from './store/sqlite.ts';
@@ -38,6 +39,8 @@ async function main(): Promise<void> {
     await store.close();
     throw await withSentence(error, settings);
   });
+  // Only now: a fault before this is one sentence and the end.
+  goOnWhateverHappens(process, log);
   const closeDoor = await openBackupDoor(settings.data, store, log);
 
   const stop = async () => {

@@ -62,7 +62,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
                 <p>{words.home.noneHint}</p>
               </EmptyState>
             ) : (
-              <TastingList tastings={now.body} />
+              <TastingList tastings={now.body} app={app} onChanged={again} />
             ))}
         </section>
         {/* Not before the list, which would push it down. */}

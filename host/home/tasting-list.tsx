@@ -1,14 +1,41 @@
 import { recapWords } from '../../shared/language/en/recap.ts';
+import { lazyComponent, lazyPart } from '../../shared/page/lazy-part.ts';
 import type { ListedTasting } from '../../shared/wire/http.ts';
+import type { AppContext } from '../app-context.ts';
 import { dayOf, timeOfDay, words } from '../language.ts';
 import { hrefOf } from '../route.ts';
 
-export function TastingList({ tastings }: { readonly tastings: readonly ListedTasting[] }) {
+/** Apart, for most lists never show one. */
+const setAside = lazyPart(() => import('./set-aside-tasting.tsx'));
+const SetAsideTasting = lazyComponent(
+  setAside,
+  (part) => part.SetAsideTasting,
+  () => <li class="tasting soft">{words.loading}</li>,
+);
+
+interface TastingListProps {
+  readonly tastings: readonly ListedTasting[];
+  readonly app: AppContext;
+  /** The list is another one now. */
+  readonly onChanged: () => void;
+}
+
+export function TastingList({ tastings, app, onChanged }: TastingListProps) {
   return (
     <ul class="tastings">
-      {tastings.map((tasting) => (
-        <Listed key={tasting.tasting} tasting={tasting} />
-      ))}
+      {tastings.map((tasting) =>
+        tasting.trouble ? (
+          <SetAsideTasting
+            key={tasting.tasting}
+            tasting={tasting}
+            trouble={tasting.trouble}
+            app={app}
+            onChanged={onChanged}
+          />
+        ) : (
+          <Listed key={tasting.tasting} tasting={tasting} />
+        ),
+      )}
     </ul>
   );
 }

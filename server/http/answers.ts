@@ -2,11 +2,14 @@ import type { ErrorRequestHandler, Response } from 'express';
 import type { RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
+import { SetAside } from '../store/set-aside.ts';
 import { StoreFailure } from '../store/store.ts';
 
 const statuses: Partial<Record<RefusalCode, number>> = {
   malformed: 400,
   'plan-invalid': 422,
+  'doubled-id': 422,
+  'no-farewell': 422,
   'wrong-key': 401,
   'wrong-role': 403,
   'foreign-origin': 403,
@@ -22,6 +25,7 @@ const statuses: Partial<Record<RefusalCode, number>> = {
   'too-many-tries': 429,
   'too-fast': 429,
   'not-stored': 503,
+  'set-aside': 503,
 };
 
 /** A request that cannot be granted; becomes a `Refusal` with the status that fits it, 409 where none is named. */
@@ -52,7 +56,7 @@ export const answerErrors =
     if (error instanceof Refused) return sendRefusal(response, error.code, error.message);
     if (error instanceof StoreFailure) {
       log.error({ reason: error.message }, 'not stored');
-      return sendRefusal(response, 'not-stored');
+      return sendRefusal(response, error instanceof SetAside ? 'set-aside' : 'not-stored');
     }
     const status = statusOf(error);
     if (status === 413) return sendRefusal(response, 'too-large');

@@ -1,18 +1,18 @@
 import { Router } from 'express';
 import { z } from 'zod';
-import { adviseCrowd, type CrowdQuestion, crowdQuestions } from '../../core/planning/theme/crowd.ts';
+import { adviseCrowd } from '../../core/planning/theme/crowd.ts';
 import type { CrowdView } from '../../shared/wire/http.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';
+import { surveyAnswersSchema } from '../store/stored-survey.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
 import type { RowFor } from './row-for-code.ts';
 
-const answer = z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]);
 const surveySchema = z.strictObject({
   respondent: z.string().regex(/^[A-Za-z0-9_-]{20,40}$/),
-  answers: z.partialRecord(z.enum(crowdQuestions), answer),
+  answers: surveyAnswersSchema,
 });
 
 /**
@@ -31,8 +31,7 @@ export function surveyRoutes({ store, keyring, clock }: HttpParts, rowFor: RowFo
     const { respondent, answers } = parsed(surveySchema, request.body);
     const { tasting } = await rowFor(String(request.params.code), request);
     if (!answering.take(`${tasting} ${addressOf(request)}`)) throw new Refused('too-fast');
-    const given = answers as Partial<Record<CrowdQuestion, 0 | 1 | 2 | 3>>;
-    await store.surveys.answer(tasting, respondent, given, mostRespondents);
+    await store.surveys.answer(tasting, respondent, answers, mostRespondents);
     response.status(204).end();
   });
   router.get('/tastings/:tasting/crowd', (request, response) => {

@@ -1,10 +1,12 @@
-import { Router } from 'express';
+import { type Request, Router } from 'express';
 import { z } from 'zod';
 import { type TastingId, tastingId } from '../../core/ids.ts';
-import { planSchema } from '../../core/tasting.ts';
+import { planFault } from '../../core/session/plan-fault.ts';
+import { type Plan, planSchema } from '../../core/tasting.ts';
 import type { CreatedTasting, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
 import { codeLengths } from '../access/join-code.ts';
 import { hashOf } from '../access/keys.ts';
+import { SetAside } from '../store/set-aside.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, identityOf, parsed } from './asking.ts';
@@ -25,9 +27,17 @@ export function tastingRoutes(parts: HttpParts): Router {
     return row;
   };
 
+  /** Whether or not it can be read. */
+  const known = (request: Request): TastingId => {
+    const tasting = hostedTasting(request, keyring);
+    if (!store.tastings.has(tasting)) throw new Refused('no-such-tasting');
+    return tasting;
+  };
+
   router.post('/tastings', async (request, response) => {
     if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
     const { plan } = parsed(planBody, request.body, 'plan-invalid');
+    mustHaveAnEnd(plan);
     const tasting = tastingId(chance.id());
     const code = freeCode(parts);
     const hostKey = chance.key();
@@ -35,6 +45,16 @@ export function tastingRoutes(parts: HttpParts): Router {
     await store.keys.add({ role: 'host', hash: hashOf(hostKey), tasting, expiresAt: null });
     response.status(201).json({ tasting, code, hostKey } satisfies CreatedTasting);
   });
+
+  /** An evening that cannot be read is listed with why; the others are none the worse for it. */
+  const standingOf = (tasting: TastingId): Pick<ListedTasting, 'stage' | 'trouble'> => {
+    try {
+      return { stage: stages.of(tasting), trouble: conductors.troubleOf(tasting) ?? null };
+    } catch (error) {
+      if (!(error instanceof SetAside)) throw error;
+      return { stage: 'planned', trouble: error.trouble };
+    }
+  };
 
   router.get('/tastings', (request, response) => {
     if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
@@ -44,11 +64,14 @@ export function tastingRoutes(parts: HttpParts): Router {
         code,
         title: plan.title,
         startsAt: plan.startsAt ?? null,
-        stage: stages.of(tasting),
+        ...standingOf(tasting),
         createdAt,
       }),
     );
-    response.json(list);
+    const unreadable = store.tastings
+      .unreadable()
+      .map((row): ListedTasting => ({ ...row, startsAt: null, stage: 'planned' }));
+    response.json([...unreadable, ...list]);
   });
 
   router.get('/tastings/:tasting/plan', (request, response) => {
@@ -64,6 +87,7 @@ export function tastingRoutes(parts: HttpParts): Router {
     const tasting = hostedTasting(request, keyring);
     rowOf(tasting);
     const { plan, base } = parsed(savedPlanBody, request.body, 'plan-invalid');
+    mustHaveAnEnd(plan);
     // From the opening on the session has a plan of its own, which is changed by conducting.
     if (stages.of(tasting) !== 'planned') throw new Refused('already-open');
     const revision = await store.tastings.savePlan(tasting, plan, base);
@@ -72,13 +96,27 @@ export function tastingRoutes(parts: HttpParts): Router {
   });
 
   router.delete('/tastings/:tasting', async (request, response) => {
-    const tasting = hostedTasting(request, keyring);
-    rowOf(tasting);
-    await conductors.remove(tasting);
+    await conductors.remove(known(request));
+    response.status(204).end();
+  });
+
+  router.get('/tastings/:tasting/as-it-lies', (request, response) => {
+    const tasting = known(request);
+    response.attachment(`${tasting}.json`).json(store.asItLies(tasting));
+  });
+
+  router.post('/tastings/:tasting/wake', (request, response) => {
+    conductors.wake(known(request));
     response.status(204).end();
   });
 
   return router;
+}
+
+/** Throws `Refused`: what each field allows may still be an evening without an end. */
+function mustHaveAnEnd(plan: Plan): void {
+  const fault = planFault(plan);
+  if (fault !== undefined) throw new Refused(fault);
 }
 
 function freeCode({ chance, store, origins }: HttpParts): string {

@@ -9,34 +9,25 @@ import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
 import type { PouringCommand } from '../../shared/wire/pouring.ts';
 import type { CommandAnswer, NoteAnswer, Refusal } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
-import type { Log } from '../log.ts';
+import { reasonOf } from '../guard.ts';
 import { refusal } from '../refusal.ts';
-import { type KeyRow, type Store, StoreFailure } from '../store/store.ts';
+import { Diverged, type KeyRow, StoreFailure } from '../store/store.ts';
+import type { ConductorParts } from './conductor-parts.ts';
 import { Deadlines } from './deadlines.ts';
 import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
 import { neverBehind } from './evening-clock.ts';
 import { chairFor } from './full-table.ts';
 import { habitsOfHouse } from './habits.ts';
 import { leadFor } from './lead.ts';
+import { LostEnd } from './lost-end.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
 import { PourRun } from './pour-run.ts';
-import { type Graces, Presence, seatedIn } from './presence.ts';
-import { Publisher } from './publisher.ts';
-import type { LiveServer, LiveSocket } from './rooms.ts';
+import { Presence, seatedIn } from './presence.ts';
+import { Publisher, type Standing } from './publisher.ts';
+import type { LiveSocket } from './rooms.ts';
 import { ScreensAtDoor } from './screens-at-door.ts';
 import type { NotesPlace } from './seat-notes.ts';
-import { SerialQueue } from './serial-queue.ts';
-
-export interface ConductorParts {
-  readonly tasting: TastingId;
-  readonly store: Store;
-  readonly clock: Clock;
-  readonly io: LiveServer;
-  readonly log: Log;
-  readonly graces: Graces;
-  /** How many may sit at one table. */
-  readonly seatLimit: number;
-}
+import { SessionQueue } from './session-queue.ts';
 
 /** After the store has refused what the clock asked for. */
 const askAgainAfter = durationMs(1000);
@@ -54,14 +45,15 @@ export class Conductor {
   readonly publisher: Publisher;
   readonly pouring: PourRun;
   readonly devices: DeviceDesk;
+  readonly lostEnd: LostEnd;
   readonly #parts: ConductorParts;
-  readonly #queue = new SerialQueue();
+  readonly #queue: SessionQueue;
   readonly #deadlines: Deadlines;
   readonly #desk: NoteDesk;
   #session: Session;
   #version: number;
 
-  /** Replays what is stored. Throws `StoreFailure` when that cannot be read. */
+  /** Replays what is stored. Throws `SetAside` when that cannot be read. */
   constructor(given: ConductorParts) {
     const { tasting, store, graces } = given;
     const events = store.sessions.read(tasting);
@@ -70,8 +62,10 @@ export class Conductor {
     this.#parts = parts;
     this.tasting = tasting;
     this.clock = clock;
+    this.#queue = new SessionQueue(given.onFault);
     this.#session = evolveAll(unopened, events);
     this.#version = events.length;
+    this.lostEnd = new LostEnd(events.length, store.sessions.acknowledged(tasting));
     this.presence = new Presence(clock, graces, seatedIn(this.#session), {
       shown: () => this.publisher.presenceChanged(),
       counted: () => this.#weighRoom(),
@@ -90,7 +84,7 @@ export class Conductor {
     this.#deadlines.arm(this.#session);
   }
 
-  get standing(): { readonly session: Session; readonly version: number } {
+  get standing(): Standing {
     return { session: this.#session, version: this.#version };
   }
 
@@ -127,7 +121,8 @@ export class Conductor {
     key: KeyRow,
   ): Promise<{ readonly ok: true; readonly seat: SeatId } | Refusal> {
     return this.#queue.add(async () => {
-      const known = this.#parts.store.keys.find(key.hash);
+      const { keys } = this.#parts.store;
+      const known = keys.find(key.hash);
       if (known !== undefined) {
         const same = known.role === 'seat' && known.tasting === this.tasting;
         return same ? { ok: true, seat: known.seat } : refusal('wrong-key');
@@ -138,7 +133,8 @@ export class Conductor {
       const own = commandId(`${ask.seat}/${id}`);
       const answer = await this.#carryOut({ by: 'newcomer', ask: whole }, own, key);
       // Should the server fall in between, that key opens a seat that is not there any more.
-      if (answer.ok && chair !== 'free') await this.#endKeys(chair.inPlaceOf);
+      const gone = { role: 'seat', seat: chair === 'free' ? ask.seat : chair.inPlaceOf } as const;
+      if (answer.ok && chair !== 'free') await this.#keep(() => keys.revoke(this.tasting, gone));
       return answer.ok ? { ok: true, seat: ask.seat } : answer;
     });
   }
@@ -183,6 +179,12 @@ export class Conductor {
     return this.#queue.idle();
   }
 
+  /** What still waits is refused. */
+  end(): void {
+    this.#queue.end();
+    this.stop();
+  }
+
   stop(): void {
     this.#deadlines.stop();
     this.presence.stop();
@@ -219,13 +221,11 @@ export class Conductor {
     return answer;
   }
 
-  /** The guest's other devices follow, and the board if it is open. */
   #told<Answer>(where: NotesPlace, { answer, changed }: NoteOutcome<Answer>): Answer {
     if (changed !== undefined) this.#tell(() => this.publisher.notesChanged(where, changed));
     return answer;
   }
 
-  /** Whether it is on disk now. */
   async #keep(write: () => Promise<void>): Promise<boolean> {
     try {
       await write();
@@ -233,6 +233,7 @@ export class Conductor {
     } catch (error) {
       if (!(error instanceof StoreFailure)) throw error;
       this.#parts.log.error({ tasting: this.tasting, reason: error.message }, 'not stored');
+      if (error instanceof Diverged) this.#parts.onFault(error);
       return false;
     }
   }
@@ -243,6 +244,7 @@ export class Conductor {
       publish();
     } catch (error) {
       this.#parts.log.error({ tasting: this.tasting, reason: reasonOf(error) }, 'not published');
+      if (!(error instanceof StoreFailure)) this.#parts.onFault(error);
     }
   }
 
@@ -272,10 +274,6 @@ export class Conductor {
     return chairFor(this.#session, seatLimit, this.presence, hasNotes, clock.now());
   }
 
-  #endKeys(seat: SeatId): Promise<boolean> {
-    return this.#keep(() => this.#parts.store.keys.revoke(this.tasting, { role: 'seat', seat }));
-  }
-
   async #onClock(ask: ClockCommand): Promise<void> {
     const { clock, log } = this.#parts;
     try {
@@ -293,5 +291,3 @@ export class Conductor {
     void this.#onClock({ type: 'WeighRoom', cue: cueNow(session).id });
   }
 }
-
-const reasonOf = (error: unknown): string => (error instanceof Error ? error.name : 'unknown');

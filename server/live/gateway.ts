@@ -1,13 +1,17 @@
 import type { IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
-import { largestFrame, type RefusalCode } from '../../shared/wire/protocol.ts';
+import { largestFrame, protocolVersion, type RefusalCode } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';
 import type { Keyring } from '../access/keys.ts';
 import { originAllowed } from '../access/origin.ts';
 import type { Clock } from '../clock.ts';
+import { guarded, reasonOf } from '../guard.ts';
 import type { Log } from '../log.ts';
 import type { Metrics, Outcome } from '../ops/metrics.ts';
 import { refusal } from '../refusal.ts';
+import { SetAside } from '../store/set-aside.ts';
+import { StoreFailure } from '../store/store.ts';
+import type { Conductor } from './conductor.ts';
 import type { Conductors } from './conductors.ts';
 import { admit } from './handshake.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
@@ -74,7 +78,8 @@ export function openGateway(parts: GatewayParts): void {
   const devices = new SeatDevices(clock);
 
   io.use((socket, next) => {
-    const badge = tried(() => admit(socket.handshake.auth, keyring, conductors));
+    const { auth } = socket.handshake;
+    const badge = tried(auth.protocol, () => admit(auth, keyring, conductors));
     if (typeof badge === 'string') return next(refused(badge));
     if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
       return next(refused('too-fast'));
@@ -83,24 +88,42 @@ export function openGateway(parts: GatewayParts): void {
     next();
   });
 
-  io.on('connection', (socket) => {
-    const { tasting, bearer } = socket.data;
-    const conductor = conductors.of(tasting);
-    if (conductor === undefined) return void socket.disconnect(true);
-    socket.on('disconnect', () => {
-      conductor.presence.left(socket.id);
+  io.on(
+    'connection',
+    guarded((socket: LiveSocket) => {
+      const conductor = conductors.of(socket.data.tasting);
+      if (conductor === undefined) return void socket.disconnect(true);
+      welcome(socket, conductor);
+    }, unheard),
+  );
+
+  function welcome(socket: LiveSocket, conductor: Conductor): void {
+    const { tasting, bearer, known } = socket.data;
+    // A store that does not answer is asked again when the device comes back.
+    const onFault = (error: unknown) => {
+      if (error instanceof StoreFailure) log.error({ tasting, reason: error.message }, 'not welcomed');
+      else conductors.failed(conductor, error);
+      socket.disconnect(true);
+    };
+    const left = () => {
       devices.left(holderOf(socket.data), socket);
-    });
-    socket.on('error', (error) => log.debug({ tasting, reason: error.name }, 'socket error'));
-    socket.use((packet) => void receive(socket, packet));
-    if (bearer.role === 'guest') {
-      const surplus = devices.arrived(holderOf(socket.data), socket);
-      if (surplus !== undefined) letGo(surplus, 'too-many-devices');
-    }
-    conductor.presence.arrived(socket.id, bearer);
-    conductor.publisher.welcome(socket);
-    if (bearer.role === 'host') conductor.pouring.show(socket);
-  });
+      conductor.presence.left(socket.id);
+    };
+    const faulty = (error: Error) => log.debug({ tasting, reason: error.name }, 'socket error');
+    socket.on('disconnect', guarded(left, onFault));
+    socket.on('error', guarded(faulty, unheard));
+    socket.use(guarded((packet: readonly unknown[]) => receive(socket, packet), unheard));
+    guarded(() => {
+      if (bearer.role === 'guest') {
+        const surplus = devices.arrived(holderOf(socket.data), socket);
+        if (surplus !== undefined) letGo(surplus, 'too-many-devices');
+      }
+      conductor.presence.arrived(socket.id, bearer);
+      conductor.publisher.welcome(socket, conductor.lostEnd.heard(bearer, known, conductor.standing.version));
+      if (bearer.role === 'host') conductor.pouring.show(socket);
+      if (conductor.lostEnd.missing > 0) conductor.publisher.showLostEnd(conductor.lostEnd.missing);
+    }, onFault)();
+  }
 
   async function receive(socket: LiveSocket, packet: readonly unknown[]): Promise<void> {
     const [event, payload] = packet;
@@ -118,18 +141,25 @@ export function openGateway(parts: GatewayParts): void {
     if (!isKnown(event)) return answer(refusal('unknown-event'));
     if (packet.length !== 3) return answer(refusal('malformed'));
     const { tasting, hash } = socket.data;
+    let conductor: Conductor | undefined;
     try {
       if (!keyring.stands(hash)) {
         answer(refusal('wrong-key'));
         return letGo(socket, 'key-withdrawn');
       }
-      const conductor = conductors.of(tasting);
+      conductor = conductors.of(tasting);
       if (conductor === undefined) return answer(refusal('no-such-tasting'));
       answer(await answerTo(event, { socket, conductor, payload }));
     } catch (error) {
-      log.error({ tasting, event, reason: error instanceof Error ? error.name : 'unknown' }, 'not answered');
-      answer(refusal('not-stored'));
+      log.error({ tasting, event, reason: reasonOf(error) }, 'not answered');
+      if (conductor !== undefined && !(error instanceof StoreFailure)) conductors.failed(conductor, error);
+      answer(refusal(codeOf(error, socket.data.protocol)));
     }
+  }
+
+  /** Whatever goes wrong where no conductor is concerned. */
+  function unheard(error: unknown): void {
+    log.error({ reason: reasonOf(error) }, 'a device could not be heard');
   }
 
   function mayAsk(badge: Badge): boolean {
@@ -138,7 +168,7 @@ export function openGateway(parts: GatewayParts): void {
   }
 
   /** A session that cannot be read is refused like one that cannot be written. */
-  function tried<Result>(run: () => Result): Result | RefusalCode {
+  function tried<Result>(protocol: unknown, run: () => Result): Result | RefusalCode {
     try {
       return run();
     } catch (error) {
@@ -146,7 +176,7 @@ export function openGateway(parts: GatewayParts): void {
         { reason: error instanceof Error ? error.message : 'unknown' },
         'a session could not be read',
       );
-      return 'not-stored';
+      return codeOf(error, protocol);
     }
   }
 }
@@ -154,6 +184,10 @@ export function openGateway(parts: GatewayParts): void {
 /** Whose messages are counted together: a seat with all its keys, or one key. */
 const holderOf = ({ tasting, bearer, hash }: Badge): string =>
   bearer.role === 'guest' ? `${tasting}/${bearer.seat}` : `${tasting}/${hash}`;
+
+/** A page of before knows no evening that is set aside. */
+const codeOf = (error: unknown, protocol: unknown): RefusalCode =>
+  error instanceof SetAside && protocol === protocolVersion ? 'set-aside' : 'not-stored';
 
 function outcomeOf(said: Answer): Outcome {
   if (!('ok' in said) || said.ok) return 'done';

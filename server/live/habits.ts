@@ -1,6 +1,8 @@
+import type { TastingId } from '../../core/ids.ts';
 import { carriedOver, type Habits, learn, livedSoFar, noHabits } from '../../core/running-order/forecast.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
-import { unopened } from '../../core/session/state.ts';
+import { type Finished, unopened } from '../../core/session/state.ts';
+import { SetAside } from '../store/set-aside.ts';
 import type { Store } from '../store/store.ts';
 
 /** How many of the latest evenings teach the next one; older ones say little of today's host. */
@@ -12,10 +14,20 @@ const plansLookedAt = 25;
 export function habitsOfHouse({ tastings, sessions }: Pick<Store, 'tastings' | 'sessions'>): Habits {
   const finished = tastings
     .list(plansLookedAt)
-    .map(({ tasting }) => evolveAll(unopened, sessions.read(tasting)))
-    .flatMap((session) => (session.status === 'finished' ? [session] : []))
+    .flatMap(({ tasting }) => finishedSession(sessions, tasting))
     .slice(0, eveningsRemembered);
   return finished
     .toReversed()
     .reduce((habits, { cues, timeline }) => carriedOver(learn(habits, livedSoFar(cues, timeline))), noHabits);
+}
+
+/** An evening that cannot be read teaches nothing; that it cannot is told where it is asked for. */
+function finishedSession(sessions: Store['sessions'], tasting: TastingId): Finished[] {
+  try {
+    const session = evolveAll(unopened, sessions.read(tasting));
+    return session.status === 'finished' ? [session] : [];
+  } catch (error) {
+    if (error instanceof SetAside) return [];
+    throw error;
+  }
 }

@@ -16,6 +16,7 @@ const credentialsSchema = z.strictObject({
     .regex(/^[A-Za-z0-9_-]{1,40}$/)
     .transform(tastingId),
   key: z.string().min(1).max(128),
+  known: z.number().int().min(0).max(10_000_000).optional(),
 });
 
 /** Who stands at the door with these credentials, or why they may not come in. */
@@ -26,21 +27,19 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
   if (spoken < oldestProtocol || spoken > protocolVersion) return 'wrong-protocol';
   const credentials = credentialsSchema.safeParse(shown);
   if (!credentials.success) return 'malformed';
-  const { role, tasting, key } = credentials.data;
+  const { role, tasting, key, known = 0 } = credentials.data;
   const identity = keyring.identify(key);
   // Without a key that opens something nobody learns which tastings exist.
   if (identity === undefined || !isFor(identity, tasting)) return 'wrong-key';
-  const { hash } = identity;
+  const shownBy = { tasting, hash: identity.hash, protocol: spoken, known };
   const conductor = conductors.of(tasting);
   if (conductor === undefined) return 'no-such-tasting';
   switch (role) {
     case 'host':
-      return mayHost(identity, tasting)
-        ? { tasting, hash, protocol: spoken, bearer: { role } }
-        : 'wrong-role';
+      return mayHost(identity, tasting) ? { ...shownBy, bearer: { role } } : 'wrong-role';
     case 'screen':
       return identity.role === 'screen' || mayHost(identity, tasting)
-        ? { tasting, hash, protocol: spoken, bearer: { role } }
+        ? { ...shownBy, bearer: { role } }
         : 'wrong-role';
     case 'guest': {
       if (identity.role !== 'seat') return 'wrong-role';
@@ -49,7 +48,7 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
       if (seat === undefined) return 'no-such-seat';
       return seat.presence === 'removed'
         ? 'not-seated'
-        : { tasting, hash, protocol: spoken, bearer: { role, seat: identity.seat } };
+        : { ...shownBy, bearer: { role, seat: identity.seat } };
     }
     default:
       return role satisfies never;

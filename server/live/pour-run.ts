@@ -11,6 +11,7 @@ import type { CommandAnswer, RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type Store, StoreFailure } from '../store/store.ts';
+import { storedPouringSchema } from '../store/stored-pouring.ts';
 import { hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
 
 interface PourRunParts {
@@ -74,14 +75,16 @@ export class PourRun {
     }
   }
 
-  /** Only this class writes the document, so its body is what was parsed at the door. */
   #read(): Written {
     if (this.#known !== undefined) return this.#known;
     const stored = this.#parts.store.documents.read(this.#parts.tasting, 'pouring');
-    this.#known =
-      stored === undefined
-        ? { pouring: nothingPoured, revision: 0 }
-        : { pouring: stored.body as Pouring, revision: stored.revision };
+    const read = storedPouringSchema.safeParse(stored?.body);
+    if (stored !== undefined && !read.success)
+      this.#parts.log.error(
+        { tasting: this.#parts.tasting },
+        'what was poured cannot be read: nothing is ticked',
+      );
+    this.#known = { pouring: read.data ?? nothingPoured, revision: stored?.revision ?? 0 };
     return this.#known;
   }
 

@@ -102,9 +102,13 @@ export class Publisher {
     this.#shown.soon();
   }
 
-  /** Brings a device level in one burst, whatever it has missed [F2], and keeps it level from now on. */
-  welcome(socket: LiveSocket): void {
+  /**
+   * Brings a device level in one burst, whatever it has missed [F2], and keeps it level from now on.
+   * @param rewound it has seen more than there is now [F7]
+   */
+  welcome(socket: LiveSocket, rewound = false): void {
     const { bearer } = socket.data;
+    if (rewound) socket.emit('rewound');
     socket.join(everybodyAt(this.#tasting));
     switch (bearer.role) {
       case 'host':
@@ -125,6 +129,11 @@ export class Publisher {
       default:
         bearer satisfies never;
     }
+  }
+
+  /** [F7] */
+  showLostEnd(missing: number): void {
+    this.#io.to(hostsOf(this.#tasting)).emit('lost-end', { missing });
   }
 
   dismissScreens(): void {

@@ -11,6 +11,8 @@ export interface Badge {
   readonly protocol: number;
   /** Hash of the key that was shown. */
   readonly hash: string;
+  /** The newest version that it had seen when it came. */
+  readonly known: number;
 }
 
 export type LiveServer = Server<ClientToServer, ServerToClient, Record<never, never>, Badge>;

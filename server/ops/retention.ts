@@ -2,7 +2,7 @@ import type { TastingId } from '../../core/ids.ts';
 import { type DurationMs, durationMs, type EpochMs, epochMs, later } from '../../core/units.ts';
 import type { Cancel, Clock } from '../clock.ts';
 import type { Log } from '../log.ts';
-import type { Store, TastingRow } from '../store/store.ts';
+import type { Store, TastingRow, UnreadableTasting } from '../store/store.ts';
 
 export interface RetentionParts {
   readonly store: Store;
@@ -20,11 +20,15 @@ export function startRetention(parts: RetentionParts): Cancel {
   const { store, conductors, clock, log, keepFor } = parts;
   let next: Cancel = () => undefined;
 
+  const overdue = (): TastingId[] =>
+    [...store.tastings.list(), ...store.tastings.unreadable()]
+      .filter((row) => later(lastTouched(store, row), keepFor) <= clock.now())
+      .map(({ tasting }) => tasting);
+
   const sweep = async (): Promise<void> => {
-    for (const row of store.tastings.list()) {
-      if (later(lastTouched(store, row), keepFor) > clock.now()) continue;
-      await conductors.remove(row.tasting);
-      log.info({ tasting: row.tasting }, 'deleted, for its time was over');
+    for (const tasting of overdue()) {
+      await conductors.remove(tasting);
+      log.info({ tasting }, 'deleted, for its time was over');
     }
   };
   const plan = (at: EpochMs): void => {
@@ -39,14 +43,13 @@ export function startRetention(parts: RetentionParts): Cancel {
   return () => next();
 }
 
-function lastTouched(store: Store, { tasting, plan, createdAt }: TastingRow): EpochMs {
-  const planned = Date.parse(plan.startsAt ?? '');
+function lastTouched(store: Store, row: TastingRow | UnreadableTasting): EpochMs {
+  const { tasting, createdAt } = row;
+  const planned = Date.parse('plan' in row ? (row.plan.startsAt ?? '') : '');
   return latest([createdAt, lastEvent(store, tasting), Number.isNaN(planned) ? 0 : planned]);
 }
 
-function lastEvent(store: Store, tasting: TastingId): number {
-  const last = store.sessions.read(tasting).findLast((event) => 'at' in event);
-  return last !== undefined && 'at' in last ? last.at : 0;
-}
+/** Also of a log of which not everything can be read. */
+const lastEvent = (store: Store, tasting: TastingId): number => store.sessions.lastAt(tasting);
 
 const latest = (moments: readonly number[]): EpochMs => epochMs(Math.max(...moments));

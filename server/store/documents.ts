@@ -18,7 +18,7 @@ export function documentShelf(db: Database, writer: Writer): DocumentShelf {
   return {
     read(tasting, name) {
       const row = find.get(tasting, name);
-      return row && { body: JSON.parse(row.body), revision: row.revision };
+      return row && { body: bodyIn(row.body), revision: row.revision };
     },
     save: (tasting, name, body, base) =>
       writer.write(() => {
@@ -29,4 +29,13 @@ export function documentShelf(db: Database, writer: Writer): DocumentShelf {
         return base + 1;
       }),
   };
+}
+
+/** Undefined when it is no text of a document any more; whoever reads it knows its shape. */
+function bodyIn(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { firstTables } from './first-tables.ts';
 
@@ -19,6 +20,7 @@ export const migrations: readonly Migration[] = [
   { name: 'the tables of the first release', run: (db) => void db.exec(firstTables) },
   { name: 'what early files of version 1 lack', run: completeFirstTables },
   { name: 'sealed notes, and the devices and words of a seat', run: (db) => void db.exec(sealedNotes) },
+  { name: 'a digest for each event, over the one before it', run: chainEvents },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -81,3 +83,28 @@ const sealedNotes = `
 
 const columnsOf = (db: Database, table: string): string[] =>
   db.prepare<[string], string>('SELECT name FROM pragma_table_info(?)').pluck().all(table);
+
+/** What lies there now is taken as it is: from here on a change shows. */
+function chainEvents(db: Database): void {
+  db.exec(`
+    CREATE TABLE events_now (
+      tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+      seq INTEGER NOT NULL,
+      event TEXT NOT NULL,
+      digest TEXT NOT NULL,
+      PRIMARY KEY (tasting, seq)
+    ) STRICT, WITHOUT ROWID;
+  `);
+  const read = db.prepare<[string], { seq: number; event: string }>(
+    'SELECT seq, event FROM events WHERE tasting = ? ORDER BY seq',
+  );
+  const write = db.prepare('INSERT INTO events_now VALUES (?, ?, ?, ?)');
+  for (const tasting of db.prepare<[], string>('SELECT DISTINCT tasting FROM events').pluck().all()) {
+    let digest = tasting;
+    for (const { seq, event } of read.all(tasting)) {
+      digest = createHash('sha256').update(`${digest}\n${seq}\n${event}`).digest('hex').slice(0, 32);
+      write.run(tasting, seq, event, digest);
+    }
+  }
+  db.exec('DROP TABLE events; ALTER TABLE events_now RENAME TO events');
+}

@@ -1,12 +1,13 @@
 import type { Database } from 'better-sqlite3';
 import { pourId, type SeatId, seatId, type TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
-import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
+import type { NoteField } from '../../shared/notes/entry.ts';
 import type { CommandAnswer } from '../../shared/wire/protocol.ts';
 import type { Forgettings } from './forgettings.ts';
 import { figuresNotebook } from './releases.ts';
 import type { Seals } from './seals/seals.ts';
 import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
+import { noteIn } from './stored-note.ts';
 import { cutLog, type Writer } from './writer.ts';
 
 interface Row {
@@ -93,19 +94,10 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       // Its key is gone, or the disk has lost it: there is nothing to read, and the rest of the notebook can be.
       if (value === undefined) return [];
       const sealed =
-        row.sealed_value === null
-          ? undefined
-          : seals.open({ ...at, column: 'sealed_value' }, row.sealed_value);
-      return [
-        {
-          pour: at.pour,
-          field: at.field,
-          value: JSON.parse(value) as NoteValue,
-          ...(sealed === undefined ? {} : { sealedValue: JSON.parse(sealed) as NoteValue }),
-          revision: row.revision,
-          savedAt: epochMs(row.saved_at),
-        },
-      ];
+        row.sealed_value === null ? null : seals.open({ ...at, column: 'sealed_value' }, row.sealed_value);
+      const note = sealed === undefined ? undefined : noteIn(row.field, value, sealed);
+      if (note === undefined) return [];
+      return [{ pour: at.pour, ...note, revision: row.revision, savedAt: epochMs(row.saved_at) }];
     };
   const putNow = (tasting: TastingId, notebook: SeatId, entry: StoredEntry): void => {
     const { pour, field, value, sealedValue, revision, savedAt } = entry;

@@ -1,42 +1,70 @@
 import type { Database } from 'better-sqlite3';
-import type { SessionEvent } from '../../core/session/event.ts';
-import type { CommandAnswer } from '../../shared/wire/protocol.ts';
-import { type KeyRow, type SessionLog, StoreFailure } from './store.ts';
+import { linkOf } from './chain.ts';
+import { SetAside } from './set-aside.ts';
+import { Diverged, type KeyRow, type SessionLog } from './store.ts';
+import { answerIn } from './stored-answer.ts';
+import { eventsIn, type StoredEventRow } from './stored-log.ts';
 import type { Writer } from './writer.ts';
 
 export function sessionLog(db: Database, writer: Writer, addKey: (key: KeyRow) => void): SessionLog {
-  const count = db
-    .prepare<[string], number>('SELECT coalesce(max(seq), 0) FROM events WHERE tasting = ?')
-    .pluck();
-  const all = db.prepare<[string], string>('SELECT event FROM events WHERE tasting = ? ORDER BY seq').pluck();
-  const insert = db.prepare<[string, number, string]>('INSERT INTO events VALUES (?, ?, ?)');
+  const last = db.prepare<[string], Pick<StoredEventRow, 'seq' | 'digest'>>(
+    'SELECT seq, digest FROM events WHERE tasting = ? ORDER BY seq DESC LIMIT 1',
+  );
+  const all = db.prepare<[string], StoredEventRow>(
+    'SELECT seq, event, digest FROM events WHERE tasting = ? ORDER BY seq',
+  );
+  const insert = db.prepare<[string, number, string, string]>('INSERT INTO events VALUES (?, ?, ?, ?)');
   const answer = db.prepare<[string, string, string]>("INSERT INTO answers VALUES (?, '', ?, ?)");
   const answered = db
     .prepare<[string, string], string>(
       "SELECT answer FROM answers WHERE tasting = ? AND scope = '' AND command = ?",
     )
     .pluck();
+  const acknowledged = db
+    .prepare<[string], number | null>(
+      "SELECT max(json_extract(answer, '$.version')) FROM answers WHERE tasting = ? AND scope = '' AND json_valid(answer)",
+    )
+    .pluck();
+
+  const lastAt = db
+    .prepare<[string], number | null>(
+      "SELECT max(json_extract(event, '$.at')) FROM events WHERE tasting = ? AND json_valid(event)",
+    )
+    .pluck();
 
   return {
-    version: (tasting) => count.get(tasting) ?? 0,
-    read: (tasting) => all.all(tasting).map((event) => JSON.parse(event) as SessionEvent),
+    version: (tasting) => last.get(tasting)?.seq ?? 0,
+    read(tasting) {
+      let rows: StoredEventRow[];
+      try {
+        rows = all.all(tasting);
+      } catch (error) {
+        throw new SetAside(tasting, { kind: 'log-damaged', event: null }, { cause: error });
+      }
+      return eventsIn(tasting, rows);
+    },
+    lastAt: (tasting) => lastAt.get(tasting) ?? 0,
+    acknowledged: (tasting) => acknowledged.get(tasting) ?? 0,
     append: ({ tasting, expected, events, answered: said, key }) =>
       writer.write(() => {
-        const found = count.get(tasting) ?? 0;
-        if (found !== expected) {
-          throw new StoreFailure(
-            `Expected ${expected} events and found ${found}: two writers share one session.`,
+        const found = last.get(tasting);
+        if ((found?.seq ?? 0) !== expected) {
+          throw new Diverged(
+            `Expected ${expected} events and found ${found?.seq ?? 0}: two writers share one session.`,
           );
         }
+        let digest: string = found?.digest ?? tasting;
         events.forEach((event, index) => {
-          insert.run(tasting, expected + index + 1, JSON.stringify(event));
+          const [seq, text] = [expected + index + 1, JSON.stringify(event)];
+          digest = linkOf(digest, seq, text);
+          insert.run(tasting, seq, text, digest);
         });
         if (said !== undefined) answer.run(tasting, said.command, JSON.stringify(said.answer));
         if (key !== undefined) addKey(key);
       }),
     answerTo(tasting, command) {
       const found = answered.get(tasting, command);
-      return found === undefined ? undefined : (JSON.parse(found) as CommandAnswer);
+      return found === undefined ? undefined : answerIn(found);
     },
   };
 }

@@ -1,5 +1,6 @@
 import { accessSync, constants, existsSync } from 'node:fs';
 import SqliteDatabase, { type Database } from 'better-sqlite3';
+import { asItLies } from './as-it-lies.ts';
 import { deviceShelf } from './devices.ts';
 import { documentShelf } from './documents.ts';
 import {
@@ -60,18 +61,22 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
   const keys = keyRing(db, writer);
   const notes = notebooks(db, writer, seals, gone);
   return {
-    tastings: tastingShelf(db, writer, (tasting) => {
-      gone.add({ tasting, seat: null });
-      return () => seals.destroyAll(tasting);
-    }),
-    sessions: sessionLog(db, writer, keys.addNow),
-    notebooks: notes,
-    keys,
-    devices: deviceShelf(db, writer, { keys, notebooks: notes, seals }),
-    releases: releaseShelf(db, writer, seals),
-    documents: documentShelf(db, writer),
-    photos: photoShelf(db, writer),
-    surveys: surveyShelf(db, writer),
+    tastings: inSentences(
+      tastingShelf(db, writer, (tasting) => {
+        gone.add({ tasting, seat: null });
+        return () => seals.destroyAll(tasting);
+      }),
+    ),
+    sessions: inSentences(sessionLog(db, writer, keys.addNow)),
+    notebooks: inSentences(notes),
+    keys: inSentences(keys),
+    devices: inSentences(deviceShelf(db, writer, { keys, notebooks: notes, seals })),
+    releases: inSentences(releaseShelf(db, writer, seals)),
+    documents: inSentences(documentShelf(db, writer)),
+    photos: inSentences(photoShelf(db, writer)),
+    surveys: inSentences(surveyShelf(db, writer)),
+    asItLies: asItLies(db),
+    check: () => checked(db),
     async backup(copy) {
       try {
         await db.backup(copy);
@@ -90,6 +95,30 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
       seals.close();
     },
   };
+}
+
+/** What the database throws while reading becomes a `StoreFailure`, as it does while writing. */
+function inSentences<Shelf extends object>(shelf: Shelf): Shelf {
+  const told = Object.entries(shelf).map(([name, ask]) => [
+    name,
+    (...args: unknown[]) => {
+      try {
+        return ask(...args);
+      } catch (error) {
+        throw failure(error);
+      }
+    },
+  ]);
+  return Object.fromEntries(told) as Shelf;
+}
+
+function checked(db: Database): readonly string[] {
+  try {
+    const said = db.pragma('integrity_check(20)') as readonly { readonly integrity_check: string }[];
+    return said.map((each) => each.integrity_check).filter((each) => each !== 'ok');
+  } catch (error) {
+    return [failure(error).message];
+  }
 }
 
 function open(file: string): {

@@ -12,8 +12,10 @@ import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { CameBy, DeviceId } from '../../shared/wire/devices.ts';
+import type { TastingTrouble } from '../../shared/wire/http.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
+import type { AsItLies } from './as-it-lies.ts';
 
 /**
  * What must outlive the process. Reads answer at once; a write is done when its promise settles, and only then is it
@@ -31,6 +33,10 @@ export interface Store {
   readonly documents: DocumentShelf;
   readonly photos: PhotoShelf;
   readonly surveys: SurveyShelf;
+  /** What is stored of a tasting and is the host's to see, as text, for an evening that cannot be read. */
+  asItLies(tasting: TastingId): AsItLies;
+  /** Whether the whole file can be read; takes as long as reading it. Says what is wrong, in the database's words. */
+  check(): readonly string[];
   /** Waits for what is under way and closes the file. */
   close(): Promise<void>;
 }
@@ -38,6 +44,9 @@ export interface Store {
 export class StoreFailure extends Error {
   override readonly name = 'StoreFailure';
 }
+
+/** What is in memory is not what is on disk any more: whoever holds it must read again. */
+export class Diverged extends StoreFailure {}
 
 export interface TastingRow {
   readonly tasting: TastingId;
@@ -49,13 +58,25 @@ export interface TastingRow {
   readonly createdAt: EpochMs;
 }
 
-/** The plans that hosts write, each with its join code. */
+/** A tasting whose plan cannot be read, as far as it can be named. */
+export interface UnreadableTasting {
+  readonly tasting: TastingId;
+  readonly code: string;
+  readonly title: string;
+  readonly createdAt: EpochMs;
+  readonly trouble: TastingTrouble;
+}
+
+/** The plans that hosts write, each with its join code. What cannot be read throws `SetAside`, that one only. */
 export interface TastingShelf {
   create(row: TastingRow): Promise<void>;
+  has(tasting: TastingId): boolean;
   find(tasting: TastingId): TastingRow | undefined;
   findByCode(code: string): TastingRow | undefined;
-  /** Newest first; at most so many where a number is given. */
+  /** Those that can be read, newest first; at most so many are looked at where a number is given. */
   list(most?: number): TastingRow[];
+  /** Those that cannot. */
+  unreadable(): UnreadableTasting[];
   /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */
   savePlan(tasting: TastingId, plan: Plan, base: number): Promise<number | undefined>;
   /**
@@ -69,7 +90,12 @@ export interface TastingShelf {
 export interface SessionLog {
   /** Number of events stored. */
   version(tasting: TastingId): number;
+  /** Throws `SetAside` when an event is missing, changed or unreadable. */
   read(tasting: TastingId): SessionEvent[];
+  /** When the last thing happened, as far as the log can be read; 0 when nothing has. */
+  lastAt(tasting: TastingId): number;
+  /** The newest version that a command was answered with: more than there are events when the end of the log is lost. */
+  acknowledged(tasting: TastingId): number;
   /**
    * Appends the events of one command with the answer it was given. With no events it only remembers a refusal.
    * `expected` is the number of events that must be stored already: two writers never interleave.

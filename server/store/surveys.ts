@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { SurveyShelf } from './store.ts';
+import { surveyAnswersSchema } from './stored-survey.ts';
 import type { Writer } from './writer.ts';
 
 export function surveyShelf(db: Database, writer: Writer): SurveyShelf {
@@ -21,6 +22,15 @@ export function surveyShelf(db: Database, writer: Writer): SurveyShelf {
         if (surplus > 0) giveWay.run(tasting, respondent, surplus);
       }),
     count: (tasting) => count.get(tasting) ?? 0,
-    read: (tasting) => all.all(tasting).map((answers) => JSON.parse(answers) as SurveyAnswers),
+    read: (tasting) => all.all(tasting).flatMap((answers) => answersIn(answers) ?? []),
   };
+}
+
+/** One that cannot be read is one fewer: no name hangs on it. */
+function answersIn(text: string): SurveyAnswers | undefined {
+  try {
+    return surveyAnswersSchema.safeParse(JSON.parse(text)).data;
+  } catch {
+    return undefined;
+  }
 }

@@ -1,7 +1,10 @@
 import type { Database } from 'better-sqlite3';
 import { type TastingId, tastingId } from '../../core/ids.ts';
+import { planSchema } from '../../core/tasting.ts';
 import { epochMs } from '../../core/units.ts';
-import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
+import { SetAside } from './set-aside.ts';
+import { StoreFailure, type TastingRow, type TastingShelf, type UnreadableTasting } from './store.ts';
+import { planOfToday } from './upcasts.ts';
 import { cutLog, type Writer } from './writer.ts';
 
 interface Row {
@@ -22,6 +25,7 @@ export function tastingShelf(
     'INSERT INTO tastings VALUES (?, ?, ?, ?, ?)',
   );
   const byId = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
+  const known = db.prepare<[string], number>('SELECT 1 FROM tastings WHERE tasting = ?').pluck();
   const byCode = db.prepare<[string], Row>('SELECT * FROM tastings WHERE code = ?');
   // A limit below 0 is none.
   const newest = db.prepare<[number], Row>(
@@ -40,9 +44,19 @@ export function tastingShelf(
       writer.write(() => {
         insert.run(row.tasting, row.code, JSON.stringify(row.plan), row.revision, row.createdAt);
       }),
-    find: (tasting) => fromRow(byId.get(tasting)),
-    findByCode: (code) => fromRow(byCode.get(code)),
-    list: (most = -1) => newest.all(most).flatMap((row) => fromRow(row) ?? []),
+    has: (tasting) => known.get(tasting) !== undefined,
+    find: (tasting) => orThrow(byId.get(tasting)),
+    findByCode: (code) => orThrow(byCode.get(code)),
+    list: (most = -1) =>
+      newest.all(most).flatMap((row) => {
+        const read = fromRow(row);
+        return read instanceof SetAside ? [] : [read];
+      }),
+    unreadable: () =>
+      newest.all(-1).flatMap((row) => {
+        const read = fromRow(row);
+        return read instanceof SetAside ? [unreadable(row, read)] : [];
+      }),
     savePlan: (tasting, plan, base) =>
       writer.write(() =>
         update.run(JSON.stringify(plan), tasting, base).changes === 1 ? base + 1 : undefined,
@@ -69,12 +83,41 @@ const tablesOf = (db: Database): string[] =>
     .pluck()
     .all();
 
-/** Plans were parsed before they were stored, and only the current schema is ever stored. */
-const fromRow = (row: Row | undefined): TastingRow | undefined =>
-  row && {
-    tasting: tastingId(row.tasting),
-    code: row.code,
-    plan: JSON.parse(row.plan) as TastingRow['plan'],
-    revision: row.revision,
-    createdAt: epochMs(row.created_at),
-  };
+function fromRow(row: Row): TastingRow | SetAside {
+  const tasting = tastingId(row.tasting);
+  try {
+    return {
+      tasting,
+      code: row.code,
+      plan: planSchema.parse(planOfToday(JSON.parse(row.plan))),
+      revision: row.revision,
+      createdAt: epochMs(row.created_at),
+    };
+  } catch (error) {
+    return new SetAside(tasting, { kind: 'plan-unreadable', event: null }, { cause: error });
+  }
+}
+
+function orThrow(row: Row | undefined): TastingRow | undefined {
+  const read = row && fromRow(row);
+  if (read instanceof SetAside) throw read;
+  return read;
+}
+
+const unreadable = (row: Row, { tasting, trouble }: SetAside): UnreadableTasting => ({
+  tasting,
+  code: row.code,
+  title: titleIn(row.plan),
+  createdAt: epochMs(row.created_at),
+  trouble,
+});
+
+/** The title, where it still stands in what is left of the plan. */
+function titleIn(plan: string): string {
+  const quoted = /"title":("(?:[^"\\]|\\.){0,200}")/.exec(plan)?.[1];
+  try {
+    return String(JSON.parse(quoted ?? '""'));
+  } catch {
+    return '';
+  }
+}

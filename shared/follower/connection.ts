@@ -71,12 +71,17 @@ const patienceOfPeople = 10_000;
 /** Before asking again, in ms. */
 const beforeAnother = 250;
 
-export function connect(role: Credentials['role'], options: FollowerOptions): Connection {
+/** @param known the newest version that this device has seen, said each time it comes to the door [F7] */
+export function connect(
+  role: Credentials['role'],
+  options: FollowerOptions,
+  known: () => number | undefined = () => undefined,
+): Connection {
   const { local = deviceClock, after = afterMs, tasting, key } = options;
   const clock = createServerClock(local);
   const link = signal<LinkState>({ status: 'connecting' });
   const credentials: Credentials = { protocol: protocolVersion, role, tasting, key };
-  const socket = options.open?.(credentials) ?? overTheNetwork(credentials, options.origin);
+  const socket = options.open?.(credentials) ?? overTheNetwork(credentials, known, options.origin);
   options.onSocket?.(socket);
   let closed = false;
   const probing = createProbing({
@@ -149,9 +154,13 @@ export function connect(role: Credentials['role'], options: FollowerOptions): Co
   };
 }
 
-function overTheNetwork(credentials: Credentials, origin = window.location.origin): FollowerSocket {
+function overTheNetwork(
+  credentials: Credentials,
+  known: () => number | undefined,
+  origin = window.location.origin,
+): FollowerSocket {
   return io(origin, {
-    auth: { ...credentials },
+    auth: (show) => show({ ...credentials, known: known() }),
     transports: ['websocket', 'polling'],
     tryAllTransports: true,
     timeout: 5000,

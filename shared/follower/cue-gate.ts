@@ -10,6 +10,8 @@ export interface CueGate<View> {
   /** The view that waits for its moment, if one does. */
   coming(): View | null;
   receive(view: View): void;
+  /** The next view is let in whatever its version: the server knows less than it did [F7]. */
+  rewind(): void;
   close(): void;
 }
 
@@ -32,6 +34,8 @@ export function createCueGate<View extends { readonly version: number }>(
   const shown = signal<View | null>(null);
   let coming: View | null = null;
   let cancel: () => void = () => undefined;
+  /** Of the newest view that was let in. */
+  let newest = 0;
 
   const show = (view: View): void => {
     cancel();
@@ -50,13 +54,16 @@ export function createCueGate<View extends { readonly version: number }>(
     shown,
     coming: () => coming,
     receive(view) {
-      const newest = coming ?? shown.peek();
-      if (newest !== null && view.version < newest.version) return;
+      if (view.version < newest) return;
+      newest = view.version;
       const wait = waitFor(view);
       if (!(wait > 0) || wait > longestLead) return show(view);
       coming = view;
       cancel();
       cancel = after(wait, () => show(view));
+    },
+    rewind() {
+      newest = 0;
     },
     close: () => cancel(),
   };

@@ -42,7 +42,7 @@ export interface GuestFollowerOptions extends FollowerOptions {
 }
 
 export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
-  const connection = connect('guest', options);
+  const connection = connect('guest', options, () => gate.stage.peek()?.version);
   const { socket, clock } = connection;
   const after = options.after ?? afterMs;
   const gate = createStageGate({ now: clock.now, after });
@@ -57,6 +57,10 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     after,
   });
 
+  socket.on('rewound', () => {
+    gate.rewind();
+    seat.value = null;
+  });
   socket.on('stage', gate.receive);
   socket.on('seat', (view) => {
     if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;

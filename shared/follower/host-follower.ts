@@ -22,6 +22,8 @@ export interface HostFollower {
   readonly presence: ReadonlySignal<PresenceView>;
   readonly board: ReadonlySignal<BoardView | null>;
   readonly pouring: ReadonlySignal<PouringView | null>;
+  /** How many of the last things that were acknowledged are missing from the server's log; 0 when all is well [F7]. */
+  readonly lostEnd: ReadonlySignal<number>;
   send(command: SentHostCommand): Promise<CommandAnswer | NoAnswer>;
   /** `id` becomes the tick's, by which it can be undone. */
   sendPouringCommand(id: CommandId, command: PouringCommand): Promise<CommandAnswer | NoAnswer>;
@@ -34,13 +36,21 @@ export interface HostFollowerOptions extends FollowerOptions {
 }
 
 export function followAsHost(options: HostFollowerOptions): HostFollower {
-  const connection = connect('host', options);
+  const connection = connect('host', options, () => gate.view.peek()?.version);
   const { socket, clock } = connection;
   const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = followBoard(socket);
   const pouring = signal<PouringView | null>(null);
+  const lostEnd = signal(0);
 
+  socket.on('rewound', () => {
+    gate.rewind();
+    pouring.value = null;
+  });
+  socket.on('lost-end', ({ missing }) => {
+    lostEnd.value = missing;
+  });
   socket.on('host', gate.receiveView);
   socket.on('running-order', gate.receiveOrder);
   socket.on('presence', (next) => {
@@ -59,6 +69,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     presence,
     board,
     pouring,
+    lostEnd,
     send: (command) => connection.sendHostCommand(envelope(options.newId(), command)),
     sendPouringCommand: (id, command) => connection.sendPouringCommand(envelope(id, command)),
     wake: connection.wake,

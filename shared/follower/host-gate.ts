@@ -8,12 +8,14 @@ export interface HostGate {
   readonly runningOrder: ReadonlySignal<RunningOrderView | null>;
   receiveView(view: HostView): void;
   receiveOrder(order: RunningOrderView): void;
+  rewind(): void;
   close(): void;
 }
 
 export function createHostGate(options: GateOptions): HostGate {
   const runningOrder = signal<RunningOrderView | null>(null);
   let waiting: RunningOrderView | null = null;
+  let rewound = false;
 
   const showOrder = (order: RunningOrderView): void => {
     waiting = null;
@@ -32,11 +34,17 @@ export function createHostGate(options: GateOptions): HostGate {
     runningOrder,
     receiveView: gate.receive,
     receiveOrder(order) {
-      if (order.version < ((waiting ?? runningOrder.peek())?.version ?? 0)) return;
+      if (!rewound && order.version < ((waiting ?? runningOrder.peek())?.version ?? 0)) return;
+      rewound = false;
       // An order without the cue that still shows would leave the screen without words for it.
       const coming = gate.coming();
       if (coming !== null && order.version >= coming.version) waiting = order;
       else showOrder(order);
+    },
+    rewind() {
+      waiting = null;
+      rewound = true;
+      gate.rewind();
     },
     close: gate.close,
   };

@@ -19,9 +19,10 @@ export interface ScreenFollower {
 }
 
 export function followAsScreen(options: FollowerOptions): ScreenFollower {
-  const { socket, link, clock, wake, close } = connect('screen', options);
+  const { socket, link, clock, wake, close } = connect('screen', options, () => gate.stage.peek()?.version);
   const gate = createStageGate({ now: clock.now, after: options.after ?? afterMs });
   const board = followBoard(socket);
+  socket.on('rewound', gate.rewind);
   socket.on('stage', gate.receive);
   return {
     link,

@@ -6,6 +6,7 @@ import { createCueGate, type GateOptions } from './cue-gate.ts';
 export interface StageGate {
   readonly stage: ReadonlySignal<StageView | null>;
   receive(view: StageView): void;
+  rewind(): void;
   close(): void;
 }
 
@@ -14,5 +15,5 @@ export function createStageGate(options: GateOptions): StageGate {
     (view) => (view.status === 'under-way' ? { cue: view.cue.id, at: view.takesEffectAt } : null),
     options,
   );
-  return { stage: gate.shown, receive: gate.receive, close: gate.close };
+  return { ...gate, stage: gate.shown };
 }

@@ -16,6 +16,8 @@ import type { BoardNote } from './board.ts';
  *   GET    /api/tastings                     house key -> ListedTasting[]
  *   GET    /api/tastings/:tasting/plan       host key -> StoredPlan
  *   PUT    /api/tastings/:tasting/plan       host key; SavePlan -> { revision }; 409 `plan-changed`
+ *   GET    /api/tastings/:tasting/as-it-lies host key -> what is stored and the host's to see, as text, in a file
+ *   POST   /api/tastings/:tasting/wake       host key -> 204; an evening that rests after a fault tries again
  *   DELETE /api/tastings/:tasting            host key -> 204, with everything in it and once nothing of it is left
  *   GET    /api/tastings/:tasting/recap      host key -> EveningRecap; 409 `not-open`, `not-finished`
  *   GET    /api/tastings/:tasting/recap.json host key -> RecapExport, as a file
@@ -51,6 +53,20 @@ export interface CreatedTasting {
 
 export type TastingStage = 'planned' | 'under-way' | 'finished';
 
+/** Why an evening cannot go on, while all others do. */
+export interface TastingTrouble {
+  readonly kind:
+    | 'plan-unreadable'
+    | 'event-unreadable'
+    | 'event-altered'
+    | 'event-missing'
+    | 'log-damaged'
+    /** Its conductor failed twice; it may be woken. */
+    | 'faulty';
+  /** Which of the things that happened, from 1; null where it is none. */
+  readonly event: number | null;
+}
+
 export interface ListedTasting {
   readonly tasting: TastingId;
   readonly code: string;
@@ -58,6 +74,8 @@ export interface ListedTasting {
   readonly startsAt: string | null;
   readonly stage: TastingStage;
   readonly createdAt: EpochMs;
+  /** Null, or absent from older servers: all is well. */
+  readonly trouble?: TastingTrouble | null;
 }
 
 export interface StoredPlan {

@@ -10,7 +10,12 @@ import type { DeviceAsk, DevicesView } from './devices.ts';
 import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
 
-/** Raised when an old page could misread a new server. A page that differs is told to reload. */
+/**
+ * Raised when an old page could misread a new server. What a page of before would misread is not sent to it
+ * (`Badge.protocol`); a page that is older still is told to reload.
+ *
+ * 2: boards by what changed; the page says which version it knows, and follows a log that has lost its end (`rewound`).
+ */
 export const protocolVersion = 2;
 
 /** Whole boards go only to pages of before. */
@@ -38,6 +43,8 @@ export type RefusalCode =
   | 'no-such-tasting'
   | 'plan-changed'
   | 'plan-invalid'
+  | 'doubled-id'
+  | 'no-farewell'
   | 'table-full'
   | 'too-many-devices'
   | 'notes-closed'
@@ -45,7 +52,9 @@ export type RefusalCode =
   | 'wrong-words'
   | 'not-a-photo'
   | 'too-many-photos'
-  | 'not-stored';
+  | 'not-stored'
+  /** This one evening cannot go on; from protocol 2 on. */
+  | 'set-aside';
 
 export type CommandAnswer = { readonly ok: true; readonly version: number } | Refusal;
 export interface Refusal {
@@ -102,6 +111,11 @@ export interface WaitingScreen {
   readonly number: number;
 }
 
+/** To the host's devices only: the log has lost its end, for this many versions were acknowledged and are not there. */
+interface LostEndView {
+  readonly missing: number;
+}
+
 /** Said before the server lets go of a device. */
 export type Dismissal =
   | 'removed'
@@ -126,6 +140,9 @@ export interface ServerToClient {
   /** To the host's devices only. */
   pouring: (view: PouringView) => void;
   dismissal: (why: Dismissal) => void;
+  'lost-end': (view: LostEndView) => void;
+  /** Before the views of a server that knows less than this device: they are to be followed all the same [F7]. */
+  rewound: () => void;
 }
 
 export interface ClientToServer {
@@ -144,4 +161,6 @@ export interface Credentials {
   readonly role: 'host' | 'guest' | 'screen';
   readonly tasting: TastingId;
   readonly key: string;
+  /** The newest version that this device has seen; absent before the first, and from pages of protocol 1. */
+  readonly known?: number | undefined;
 }

@@ -15,6 +15,7 @@ const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
   faults: () => import('./faults/main.ts'),
   spoil: () => import('./spoil/main.ts'),
   residue: () => import('./residue/main.ts'),
+  rot: () => import('./rot/main.ts'),
 };
 
 async function main([name = '', ...words]: readonly string[]): Promise<number> {

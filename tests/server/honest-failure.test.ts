@@ -64,9 +64,9 @@ describe('a store that is damaged in one place', () => {
       () => 'let in',
       (error: Refusal) => error,
     );
-    expect(refusal).toMatchObject({ code: 'not-stored', message: expect.stringMatching(/could not be/) });
+    expect(refusal).toMatchObject({ code: 'set-aside', message: expect.stringMatching(/cannot go on/) });
     const seat = await again.takeSeat(made.code);
-    expect(seat).toMatchObject({ status: 503, body: { code: 'not-stored' } });
+    expect(seat).toMatchObject({ status: 503, body: { code: 'set-aside' } });
     expect(again.log.lines.length).toBeGreaterThan(0);
     expect((await again.plan(aPlan({ title: 'A new one' }))).code).toHaveLength(6);
     expect((await again.ask('GET', '/healthz')).status).toBe(200);

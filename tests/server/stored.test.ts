@@ -35,7 +35,7 @@ describe.each(releases)('the evenings that %s stored', (release) => {
     );
   });
 
-  it.each(evenings)('conduct "$name" to its end, and look back on it', async (evening) => {
+  it.each(evenings)('conduct $name to its end, and look back on it', async (evening) => {
     const host = await house.host(evening);
     if (evening.stands === 'planned') await opened(host);
     const guests = await Promise.all(

@@ -16,16 +16,25 @@ export function pack(files: ReadonlyMap<string, Buffer>): Buffer {
   return brotliCompressSync(JSON.stringify(listed), { params });
 }
 
-export function unpackInto(packed: Buffer, folder: string): void {
+export function unpack(packed: Buffer): ReadonlyMap<string, Buffer> {
   const listed = JSON.parse(brotliDecompressSync(packed).toString('utf8')) as readonly {
     readonly name: string;
     readonly text?: string;
     readonly base64?: string;
   }[];
-  for (const { name, text, base64 } of listed) {
+  return new Map(
+    listed.map(({ name, text, base64 }) => [
+      name,
+      text === undefined ? Buffer.from(base64 ?? '', 'base64') : Buffer.from(text),
+    ]),
+  );
+}
+
+export function unpackInto(packed: Buffer, folder: string): void {
+  for (const [name, content] of unpack(packed)) {
     const file = join(folder, name);
     mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text ?? Buffer.from(base64 ?? '', 'base64'));
+    writeFileSync(file, content);
   }
 }
 

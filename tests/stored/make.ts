@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { filesOf, pack } from './archive.ts';
 import { playEvenings } from './evenings.ts';
+import { storedShapes } from './shapes.ts';
 
 const root = new URL('../..', import.meta.url).pathname;
 
@@ -21,10 +22,8 @@ export async function makeFixture(pages: boolean): Promise<string> {
     const store = openSqliteStore(file);
     const evenings = await playEvenings(store);
     writeFileSync(join(place, 'evenings.json'), JSON.stringify(evenings));
-    writeFileSync(
-      join(folder, 'store.br'),
-      pack(filesOf(place, (name) => /^(quietpour\.db|evenings\.json)$/.test(name))),
-    );
+    writeFileSync(join(place, 'shapes.json'), storedShapes());
+    writeFileSync(join(folder, 'store.br'), pack(filesOf(place, (name) => !/-(wal|shm)$/.test(name))));
     if (pages) writeFileSync(join(folder, 'pages.br'), pack(builtPages()));
     return folder;
   } finally {

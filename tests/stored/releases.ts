@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { unpackInto } from './archive.ts';
+import { unpack, unpackInto } from './archive.ts';
 import type { StoredEvening } from './evenings.ts';
 
 const here = import.meta.dirname;
@@ -23,3 +23,9 @@ export function layStore(release: string, folder: string): readonly StoredEvenin
 
 export const layPages = (release: string, folder: string): void =>
   unpackInto(readFileSync(join(here, release, 'pages.br')), folder);
+
+/** What the newest fixture says of the stored shapes of its version. */
+export const shapesOf = (release: string): string | undefined =>
+  unpack(readFileSync(join(here, release, 'store.br')))
+    .get('shapes.json')
+    ?.toString('utf8');

@@ -8,6 +8,7 @@ import { clock } from '../../../shared/ui/strokes.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { ConnectionStatus } from '../../evening/connection-status.tsx';
 import type { EveningContext } from '../../evening/evening-context.ts';
+import { setAsideWords } from '../../evening/set-aside-words.ts';
 import { timeOfDay, words } from '../../language.ts';
 import type { OpenDrawer } from '../drawer.ts';
 import { endRange } from './end-range.ts';
@@ -40,6 +41,7 @@ export function RoomHead({ evening: { follower }, view, order, onOpen }: RoomHea
         </Button>
       </div>
       <ConnectionStatus link={link} hosts={follower.presence.value.hosts} />
+      {follower.lostEnd.value > 0 && <p class="room-lost">{setAsideWords.lostEnd(follower.lostEnd.value)}</p>}
       {link.status === 'lost' && <p class="room-lost">{words.link.lostLong}</p>}
     </header>
   );

@@ -18,6 +18,10 @@ export const refusals: Record<RefusalCode, string> = {
   'only-pour': 'Das ist die letzte Probe; beende die Verkostung, statt sie wegzulassen.',
   'not-in-discussion': 'Zu dieser Probe ist kein Gespräch offen.',
   'plan-changed': 'Jemand hat diesen Plan inzwischen geändert; lade ihn neu, bevor du speicherst.',
+  'doubled-id':
+    'Zwei Proben in diesem Plan sind dieselbe; nimm eine heraus, füg sie neu hinzu und sichere noch einmal.',
+  'no-farewell':
+    'Dieser Abend käme nie bei der Verabschiedung an; nimm heraus, was zuletzt dazukam, und sichere noch einmal.',
   'plan-invalid':
     'So lässt sich dieser Plan nicht speichern; prüfe die markierten Felder und versuch es erneut.',
   'no-words': 'Für diesen Platz gibt es keine Wörter; lass dieses Handy auf dem anderen herein.',

@@ -38,14 +38,18 @@ export function diskStore(
   return {
     tastings: {
       create: never,
+      has: (tasting) => tasting === disk.tasting,
       find: (tasting) => (tasting === disk.tasting ? row : undefined),
       findByCode: (code) => (code === row.code ? row : undefined),
       list: () => [row],
+      unreadable: () => [],
       savePlan: never,
       remove: never,
     },
     sessions: {
       version: () => disk.events.length,
+      lastAt: never,
+      acknowledged: () => disk.events.length,
       read: () => JSON.parse(JSON.stringify(disk.events)) as SessionEvent[],
       append({ expected, events, answered, key }) {
         const decided = stamp();
@@ -129,6 +133,8 @@ export function diskStore(
     releases: { shown: never, figures: never, saveShown: never, saveFigures: never },
     photos: { add: never, find: () => undefined, count: () => 0, remove: never },
     surveys: { answer: never, count: () => 0, read: () => [] },
+    asItLies: never,
+    check: () => [],
     close: async () => undefined,
   };
 }

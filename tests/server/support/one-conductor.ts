@@ -27,6 +27,7 @@ export class OneConductor {
   readonly clock = new ManualClock();
   readonly store: Store = memoryStore();
   readonly log = listeningLog();
+  readonly faults: unknown[] = [];
   readonly #live = overheardServer();
   #conductor: Conductor | undefined;
   #ids = 0;
@@ -64,7 +65,16 @@ export class OneConductor {
   working({ store = this.store, seatLimit = 10, of = tasting } = {}): Conductor {
     const graces = { host: durationMs(30_000), seat: durationMs(15_000) };
     const { clock, log } = this;
-    return new Conductor({ tasting: of, store, clock, io: this.#live.io, log, graces, seatLimit });
+    return new Conductor({
+      tasting: of,
+      store,
+      clock,
+      io: this.#live.io,
+      log,
+      graces,
+      seatLimit,
+      onFault: (error) => this.faults.push(error),
+    });
   }
 
   /** The server is started again. */

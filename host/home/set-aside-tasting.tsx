@@ -1,0 +1,86 @@
+import { useSignal } from '@preact/signals';
+import { Button } from '../../shared/ui/button.tsx';
+import { Dialog } from '../../shared/ui/dialog.tsx';
+import type { ListedTasting, TastingTrouble } from '../../shared/wire/http.ts';
+import type { AppContext } from '../app-context.ts';
+import { setAsideWords as words } from '../evening/set-aside-words.ts';
+import { words as hostWords, sentenceFor } from '../language.ts';
+import { saveAsFile } from '../save-as-file.ts';
+
+interface SetAsideTastingProps {
+  readonly tasting: ListedTasting;
+  readonly trouble: TastingTrouble;
+  readonly app: AppContext;
+  /** The list is another one now. */
+  readonly onChanged: () => void;
+}
+
+/** An evening that cannot go on: which, why, and what can be done about it. */
+export function SetAsideTasting({ tasting, trouble, app, onChanged }: SetAsideTastingProps) {
+  const asking = useSignal(false);
+  const title = tasting.title === '' ? hostWords.untitled : tasting.title;
+  const ask = (): void => {
+    asking.value = true;
+  };
+  const close = (): void => {
+    asking.value = false;
+  };
+  const save = async (): Promise<void> => {
+    const answer = await app.api.asItLies(tasting.tasting);
+    if (answer.ok) saveAsFile(`${title}.json`, 'application/json', answer.body);
+    app.status.say(answer.ok ? words.saved : sentenceFor(answer.code));
+  };
+  const retry = async (): Promise<void> => {
+    const answer = await app.api.wake(tasting.tasting);
+    app.status.say(answer.ok ? words.woken : sentenceFor(answer.code));
+    onChanged();
+  };
+  const remove = async (): Promise<void> => {
+    const answer = await app.api.deleteTasting(tasting.tasting);
+    close();
+    app.status.say(answer.ok ? words.gone : sentenceFor(answer.code));
+    onChanged();
+  };
+  const { kind, event } = trouble;
+  return (
+    <li class="tasting tasting-set-aside">
+      <div class="tasting-words">
+        <h3>{title}</h3>
+        <p>
+          <strong>{words.mark}.</strong> {words.why[kind](event ?? 0)}{' '}
+          {kind === 'faulty' ? words.faultyHint : words.others}
+        </p>
+        <p class="soft">
+          <span class="code-small">{hostWords.home.code(tasting.code)}</span>
+        </p>
+      </div>
+      <div class="thumb-bar">
+        <Button kind="danger" onPress={ask}>
+          {words.remove}
+        </Button>
+        {kind === 'faulty' && <Button onPress={() => void retry()}>{words.retry}</Button>}
+        <Button kind="primary" onPress={() => void save()}>
+          {words.save}
+        </Button>
+      </div>
+      {asking.value && (
+        <Dialog
+          title={title}
+          onClose={close}
+          actions={
+            <>
+              <Button kind="danger" onPress={() => void remove()}>
+                {words.removeGo}
+              </Button>
+              <Button kind="primary" onPress={close}>
+                {words.keep}
+              </Button>
+            </>
+          }
+        >
+          <p>{words.removeSure}</p>
+        </Dialog>
+      )}
+    </li>
+  );
+}

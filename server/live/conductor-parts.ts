@@ -1,0 +1,20 @@
+import type { TastingId } from '../../core/ids.ts';
+import type { Clock } from '../clock.ts';
+import type { OnFault } from '../guard.ts';
+import type { Log } from '../log.ts';
+import type { Store } from '../store/store.ts';
+import type { Graces } from './presence.ts';
+import type { LiveServer } from './rooms.ts';
+
+export interface ConductorParts {
+  readonly tasting: TastingId;
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly io: LiveServer;
+  readonly log: Log;
+  readonly graces: Graces;
+  /** How many may sit at one table. */
+  readonly seatLimit: number;
+  /** Told of what goes wrong and is not the store's: the conductor is then ended. */
+  readonly onFault: OnFault;
+}

@@ -1,0 +1,203 @@
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import SqliteDatabase from 'better-sqlite3';
+import type { TastingId } from '../../../core/ids.ts';
+import { openSqliteStore, type SqliteStore } from '../../../server/store/sqlite.ts';
+import { StoreFailure } from '../../../server/store/store.ts';
+import type { ListedTasting } from '../../../shared/wire/http.ts';
+import { credentials } from '../../server/support/device.ts';
+import { House, houseKey } from '../../server/support/house.ts';
+import { ManualClock } from '../../server/support/manual-clock.ts';
+import type { StoredEvening } from '../../stored/evenings.ts';
+import { layStore, releases } from '../../stored/releases.ts';
+import { Chances } from '../chances.ts';
+
+export interface RotReport {
+  flips: number;
+  cuts: number;
+  /** The file as a whole was refused, with a sentence. */
+  refused: number;
+  /** Evenings that were set aside or refused with a sentence. */
+  setAside: number;
+  /** Evenings that were opened and conducted on although the file had been harmed. */
+  wentOn: number;
+  /** Flips that SQLite's own check saw. */
+  seenByCheck: number;
+  /** A plan that reads otherwise than it was stored and that nothing tells of: no digest covers it. */
+  untold: number;
+  /** What breaks the promise. */
+  readonly faults: string[];
+}
+
+/** Rots copies of a store, one bit or one cut at a time, and looks what a server makes of each. */
+export async function rot(flips: number, cuts: number, seed: number): Promise<RotReport> {
+  const chances = new Chances(seed);
+  const place = mkdtempSync(join(tmpdir(), 'rot-'));
+  const report: RotReport = {
+    flips,
+    cuts,
+    refused: 0,
+    setAside: 0,
+    wentOn: 0,
+    seenByCheck: 0,
+    untold: 0,
+    faults: [],
+  };
+  try {
+    const sound = join(place, 'sound');
+    mkdirSync(sound);
+    const evenings = layStore(releases.at(-1) ?? '', sound);
+    const before = await readWhole(join(sound, 'quietpour.db'), evenings);
+    for (let each = 0; each < flips; each += 1) {
+      const folder = join(place, `flip-${each}`);
+      cpSync(sound, folder, { recursive: true });
+      const what = flipOne(join(folder, 'quietpour.db'), chances);
+      await lookAt(folder, what, evenings, before, report);
+      rmSync(folder, { recursive: true });
+    }
+    for (let each = 0; each < cuts; each += 1) {
+      const folder = join(place, `cut-${each}`);
+      cpSync(sound, folder, { recursive: true });
+      await cutOne(folder, evenings, chances, report);
+      rmSync(folder, { recursive: true });
+    }
+    return report;
+  } finally {
+    rmSync(place, { recursive: true, force: true });
+  }
+}
+
+interface Sound {
+  readonly plan: string;
+  readonly log: string;
+}
+
+/** Also brings the file up to date, so that each copy need not. */
+async function readWhole(
+  file: string,
+  evenings: readonly StoredEvening[],
+): Promise<ReadonlyMap<TastingId, Sound>> {
+  const store = openSqliteStore(file);
+  const read = evenings.map(({ tasting }) => [tasting, soundOf(store, tasting)] as const);
+  await store.close();
+  return new Map(read);
+}
+
+const soundOf = (store: SqliteStore, tasting: TastingId): Sound => ({
+  plan: JSON.stringify(store.tastings.find(tasting)?.plan),
+  log: JSON.stringify(store.sessions.read(tasting)),
+});
+
+function flipOne(file: string, chances: Chances): string {
+  const bytes = readFileSync(file);
+  const at = chances.below(bytes.length);
+  const bit = chances.below(8);
+  bytes.writeUInt8(bytes.readUInt8(at) ^ (1 << bit), at);
+  writeFileSync(file, bytes);
+  return `bit ${bit} of byte ${at}`;
+}
+
+async function lookAt(
+  folder: string,
+  what: string,
+  evenings: readonly StoredEvening[],
+  before: ReadonlyMap<TastingId, Sound>,
+  report: RotReport,
+): Promise<void> {
+  let store: SqliteStore;
+  try {
+    store = openSqliteStore(join(folder, 'quietpour.db'));
+  } catch (error) {
+    if (error instanceof StoreFailure && /\w+ .*[.:]/.test(error.message)) report.refused += 1;
+    else report.faults.push(`${what}: the file was refused without a sentence.`);
+    return;
+  }
+  if (store.check().length > 0) report.seenByCheck += 1;
+  for (const { tasting, name } of evenings) {
+    try {
+      const now = soundOf(store, tasting);
+      if (now.log !== before.get(tasting)?.log) report.faults.push(`${what}: the log of "${name}" lies.`);
+      if (now.plan !== before.get(tasting)?.plan) report.untold += 1;
+    } catch (error) {
+      if (!(error instanceof StoreFailure)) report.faults.push(`${what}: ${String(error)}`);
+    }
+  }
+  const house = await House.open({ store, clock: new ManualClock() });
+  try {
+    await house.ask<ListedTasting[]>('GET', '/api/tastings', { key: houseKey });
+    let broken = 0;
+    for (const evening of evenings) if (!(await goesOn(house, evening, what, report))) broken += 1;
+    report.setAside += broken;
+    report.wentOn += evenings.length - broken;
+  } catch (error) {
+    report.faults.push(`${what}: ${error instanceof Error ? error.message : 'the server fell over'}`);
+  } finally {
+    await house.close().catch(() => report.faults.push(`${what}: the server could not be stopped.`));
+  }
+}
+
+/** Whether it is conducted on; refused with a sentence it is not, and anything else is a fault. */
+async function goesOn(
+  house: House,
+  evening: StoredEvening,
+  what: string,
+  report: RotReport,
+): Promise<boolean> {
+  try {
+    const host = await house.host(evening);
+    await host.level();
+    const ask =
+      evening.stands === 'planned'
+        ? { type: 'OpenDoors' }
+        : evening.stands === 'under-way'
+          ? { type: 'GiveTime', seconds: 30 }
+          : { type: 'Reopen' };
+    const answer = await host.host(ask);
+    host.close();
+    return answer.ok;
+  } catch (refused) {
+    const said = (refused as { readonly message?: unknown }).message;
+    if (typeof said !== 'string' || !/\w+ \w+/.test(said))
+      report.faults.push(`${what}: "${evening.name}" was refused without a sentence.`);
+    return false;
+  }
+}
+
+/** Takes a stretch out of a log: from its middle it is told by what is left, at its end by what a device knows. */
+async function cutOne(
+  folder: string,
+  evenings: readonly StoredEvening[],
+  chances: Chances,
+  report: RotReport,
+): Promise<void> {
+  const file = join(folder, 'quietpour.db');
+  const evening = chances.anyOf(evenings.filter(({ stands }) => stands !== 'planned'));
+  if (evening === undefined) throw new Error('No evening has a log.');
+  const db = new SqliteDatabase(file);
+  const length = Number(
+    db.prepare('SELECT max(seq) FROM events WHERE tasting = ?').pluck().get(evening.tasting),
+  );
+  const from = 2 + chances.below(length - 2);
+  const to = Math.min(length, from + chances.below(5));
+  db.prepare('DELETE FROM events WHERE tasting = ? AND seq BETWEEN ? AND ?').run(evening.tasting, from, to);
+  db.close();
+  const what = `"${evening.name}" without events ${from} to ${to} of ${length}`;
+  const house = await House.open({ store: openSqliteStore(file), clock: new ManualClock() });
+  try {
+    const shown = { ...credentials('host', evening.tasting, evening.hostKey), known: length };
+    const entered = await house.enter(shown).catch((refused: { readonly code?: string }) => refused.code);
+    if (to < length) {
+      if (entered !== 'set-aside') report.faults.push(`${what}: the gap was not told.`);
+    } else if (typeof entered !== 'object') report.faults.push(`${what}: was refused as ${entered}.`);
+    else {
+      const { missing } = await entered.until('lost-end');
+      if (missing !== length - from + 1) report.faults.push(`${what}: ${missing} were said to be missing.`);
+    }
+    for (const other of evenings.filter((each) => each !== evening))
+      if (!(await goesOn(house, other, what, report)))
+        report.faults.push(`${what}: "${other.name}" did not go on.`);
+  } finally {
+    await house.close();
+  }
+}

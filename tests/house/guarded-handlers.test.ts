@@ -1,0 +1,45 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { trackedSources } from './tree.ts';
+
+const root = new URL('../..', import.meta.url).pathname;
+const server = trackedSources().filter((file) => /^server\/.*\.ts$/.test(file));
+const lines = server.flatMap((file) =>
+  readFileSync(join(root, file), 'utf8')
+    .split('\n')
+    .map((text, index, all) => ({ at: `${file}:${index + 1}`, file, text, next: all[index + 1] ?? '' })),
+);
+
+it('lets the server set alarms on its guarded clock only', () => {
+  const timers = /\b(setTimeout|setInterval|setImmediate)\(/;
+  const own: readonly RegExp[] = [
+    // The clock itself; what waits for a turn of the loop or the end of a connection runs no code of an evening.
+    /^server\/clock\.ts$/,
+    /^server\/store\/writer\.ts$/,
+    /^server\/app\.ts$/,
+    /^server\/http\/recap\/recap-material\.ts$/,
+  ];
+  const wild = lines.filter(({ file, text }) => timers.test(text) && !own.some((each) => each.test(file)));
+  expect(wild.map(({ at }) => at)).toEqual([]);
+  const app = readFileSync(join(root, 'server/app.ts'), 'utf8');
+  expect(app.match(/wallClock/g)).toHaveLength(2);
+  expect(app).toMatch(/const clock = guardedClock\(options\.clock \?\? wallClock/);
+});
+
+it('lets nothing hear a device but through a guard', () => {
+  const handlers = /\b(io|socket)\.(on|once|use|onAny)\(/;
+  const wild = lines
+    .filter(({ file }) => file.startsWith('server/live/'))
+    .filter(({ text, next, at }) => {
+      if (!handlers.test(text)) return false;
+      // Who is let in is asked in a guard of its own, which answers.
+      if (/io\.use\(/.test(text)) return false;
+      const [name = '', line = ''] = at.split(':');
+      const after = readFileSync(join(root, name), 'utf8')
+        .split('\n')
+        .slice(Number(line), Number(line) + 2);
+      return ![text, next, ...after].some((each) => each.includes('guarded('));
+    });
+  expect(wild.map(({ at, text }) => `${at} ${text.trim()}`)).toEqual([]);
+});
