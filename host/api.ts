@@ -9,10 +9,10 @@ import type {
   CrowdView,
   IssuedKey,
   KeptPhoto,
-  ListedTasting,
   NewKey,
   SavePlan,
   StoredPlan,
+  TastingPage,
 } from '../shared/wire/http.ts';
 import type { HostKeys } from './access/host-keys.ts';
 
@@ -31,7 +31,12 @@ export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
   const ask = <Body>(tasting: TastingId, path: string, more?: ServerRequest): Promise<HttpAnswer<Body>> =>
     send<Body>(keys.keyFor(tasting), `/${tasting}${path}`, more);
   return {
-    listTastings: () => send<readonly ListedTasting[]>(keys.house(), ''),
+    /** @param after `next` of the page before; null for the first */
+    listTastings: (find: string, after: string | null) =>
+      send<TastingPage>(
+        keys.house(),
+        `/list?${new URLSearchParams({ find, ...(after === null ? {} : { after }) })}`,
+      ),
     createTasting: (plan: Plan) =>
       send<CreatedTasting>(keys.house(), '', { body: { plan } satisfies CreateTasting }),
     plan: (tasting: TastingId) => ask<StoredPlan>(tasting, '/plan'),

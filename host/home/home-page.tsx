@@ -1,30 +1,33 @@
 import { useSignal } from '@preact/signals';
-import { useCallback, useEffect } from 'preact/hooks';
-import { epochMs } from '../../core/units.ts';
+import { useEffect } from 'preact/hooks';
+import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
-import type { HttpAnswer } from '../../shared/wire/answer.ts';
-import type { ListedTasting } from '../../shared/wire/http.ts';
+import { TextField } from '../../shared/ui/text-field.tsx';
 import type { AppContext } from '../app-context.ts';
 import { ErrorNotice } from '../error-notice.tsx';
 import { sentenceFor, words } from '../language.ts';
-import { useHostAnswer } from '../loaded-page.tsx';
 import { goTo } from '../route.ts';
 import { StartChoice } from './start-choice.tsx';
 import type { Beginning } from './starting-plan.ts';
 import { TastingList } from './tasting-list.tsx';
+import { useTastings } from './tasting-pages.ts';
 
+/** So many evenings fill a screen: with more, one searches. */
+const screenful = 5;
 const noAnswer = { ok: false, code: 'no-answer' } as const;
 
 /** All evenings of this server, and the ways to begin a new one. */
 export function HomePage({ app }: { readonly app: AppContext }) {
   const beginning = useSignal(false);
   const wholeHouse = app.keys.house() !== undefined;
-  const ask = useCallback(
-    () => (wholeHouse ? app.api.listTastings() : knownTastings(app)),
-    [app, wholeHouse],
-  );
-  const { now, again } = useHostAnswer(app, ask);
+  const find = useSignal('');
+  const { now, again, more } = useTastings(app, find.value);
+  const none = now.is === 'here' && now.tastings.length === 0 && now.found === '';
+  // Also while a search that found little is shown.
+  const searchable =
+    wholeHouse &&
+    (find.value !== '' || (now.is === 'here' && (now.found !== '' || now.tastings.length > screenful)));
 
   useEffect(() => {
     document.title = words.page('');
@@ -49,21 +52,40 @@ export function HomePage({ app }: { readonly app: AppContext }) {
   return (
     <main class="page">
       <h1>{words.home.title}</h1>
-      <div class={now.is === 'here' && now.body.length === 0 ? 'home home-first' : 'home'}>
+      <div class={none ? 'home home-first' : 'home'}>
         <section class="stack" aria-labelledby="listed">
           <h2 class="visually-hidden" id="listed">
             {words.home.list}
           </h2>
+          {searchable && (
+            <TextField
+              label={words.home.find}
+              hint={words.home.findHint}
+              type="search"
+              value={find.value}
+              maxLength={200}
+              onInput={(typed) => {
+                find.value = typed;
+              }}
+            />
+          )}
           {now.is === 'loading' && <p class="soft">{words.loading}</p>}
           {now.is === 'failed' && <ErrorNotice sentence={sentenceFor(now.code)} onRetry={again} />}
-          {now.is === 'here' &&
-            (now.body.length === 0 ? (
-              <EmptyState title={words.home.none}>
-                <p>{words.home.noneHint}</p>
-              </EmptyState>
-            ) : (
-              <TastingList tastings={now.body} app={app} onChanged={again} />
-            ))}
+          {now.is === 'here' && none && (
+            <EmptyState title={words.home.none}>
+              <p>{words.home.noneHint}</p>
+            </EmptyState>
+          )}
+          {now.is === 'here' && !none && (
+            <>
+              <p class="visually-hidden" role="status">
+                {now.found !== '' && words.home.found(now.tastings.length, now.next !== null)}
+              </p>
+              {now.tastings.length === 0 && <p class="soft">{words.home.notFound}</p>}
+              <TastingList tastings={now.tastings} app={app} onChanged={again} />
+              {now.next !== null && <Button onPress={more}>{words.home.more}</Button>}
+            </>
+          )}
         </section>
         {/* Not before the list, which would push it down. */}
         {now.is !== 'loading' &&
@@ -76,19 +98,4 @@ export function HomePage({ app }: { readonly app: AppContext }) {
       <LanguageChoice />
     </main>
   );
-}
-
-/** A helper's device lists the evenings that it has a key of their own for. */
-async function knownTastings({ keys, api }: AppContext): Promise<HttpAnswer<readonly ListedTasting[]>> {
-  const stored = await Promise.all(keys.tastings().map((tasting) => api.plan(tasting)));
-  const failed = stored.find((answer) => !answer.ok && answer.code === 'no-answer');
-  if (failed !== undefined && !failed.ok) return failed;
-  const body = stored.flatMap((answer): ListedTasting[] => {
-    if (!answer.ok) return [];
-    const { tasting, code, plan, stage } = answer.body;
-    return [
-      { tasting, code, title: plan.title, startsAt: plan.startsAt ?? null, stage, createdAt: epochMs(0) },
-    ];
-  });
-  return { ok: true, body };
 }

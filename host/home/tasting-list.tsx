@@ -41,7 +41,7 @@ export function TastingList({ tastings, app, onChanged }: TastingListProps) {
 }
 
 function Listed({ tasting }: { readonly tasting: ListedTasting }) {
-  const { stage, code, startsAt } = tasting;
+  const { stage, code } = tasting;
   const links = linksOf(tasting);
   return (
     <li class={`tasting tasting-${stage}`}>
@@ -50,8 +50,8 @@ function Listed({ tasting }: { readonly tasting: ListedTasting }) {
         <p class="soft">
           <span class={`stage stage-${stage}`}>{words.home.stages[stage]}</span>
           {' · '}
-          {startsAt !== null && `${whenOf(startsAt)} · `}
-          {startsAt === null && tasting.createdAt > 0 && `${words.home.made(dayOf(tasting.createdAt))} · `}
+          {dayWords(tasting)}
+          {tasting.pours > 0 && `${words.home.size(tasting.pours, tasting.guests)} · `}
           <span class="code-small">{words.home.code(code)}</span>
         </p>
       </div>
@@ -96,6 +96,14 @@ function linksOf({ tasting, stage }: ListedTasting): StageLink[] {
     default:
       return stage satisfies never;
   }
+}
+
+/** The day it is planned for; without one the day it ended, or was made. */
+function dayWords({ startsAt, finishedAt, createdAt }: ListedTasting): string {
+  if (startsAt !== null) return `${whenOf(startsAt)} · `;
+  if (finishedAt !== null) return `${words.home.ended(dayOf(finishedAt))} · `;
+  // Where this device knows no more of it than its plan.
+  return createdAt > 0 ? `${words.home.made(dayOf(createdAt))} · ` : '';
 }
 
 function whenOf(startsAt: string): string {

@@ -4,14 +4,11 @@ import { readCode } from '../access/join-code.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import type { HttpParts } from './parts.ts';
-import { Stages } from './stages.ts';
 
 /** The tasting that a code belongs to, as it was typed or as a link carries it. Throws `Refused`. */
 export type RowFor = (given: string, request: Request) => Promise<TastingRow>;
 
 export function rowForCode({ store, keyring, guesses }: HttpParts): RowFor {
-  const stages = new Stages(store);
-
   return async (given, request) => {
     const address = addressOf(request);
     const read = readCode(given);
@@ -23,7 +20,7 @@ export function rowForCode({ store, keyring, guesses }: HttpParts): RowFor {
     if (!(await guesses.turn(address))) throw new Refused('too-many-tries');
     const row = rowNow();
     // The same answer for a code that was and for one that never was.
-    if (row !== undefined && stages.of(row.tasting) !== 'finished') return row;
+    if (row !== undefined && store.tastings.summary(row.tasting)?.stage !== 'finished') return row;
     guesses.failed(address);
     throw new Refused('wrong-code');
   };

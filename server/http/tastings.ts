@@ -3,22 +3,27 @@ import { z } from 'zod';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import { planFault } from '../../core/session/plan-fault.ts';
 import { type Plan, planSchema } from '../../core/tasting.ts';
-import type { CreatedTasting, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
+import type {
+  CreatedTasting,
+  ListedTasting,
+  StoredPlan,
+  TastingPage,
+  TastingStage,
+} from '../../shared/wire/http.ts';
 import { codeLengths } from '../access/join-code.ts';
 import { hashOf } from '../access/keys.ts';
-import { SetAside } from '../store/set-aside.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, identityOf, parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
-import { Stages } from './stages.ts';
+import { searchQuery, TastingList } from './tasting-list.ts';
 
 const planBody = z.strictObject({ plan: planSchema });
 const savedPlanBody = z.strictObject({ plan: planSchema, base: z.number().int().min(0) });
 /** What hosts do with tastings. */
 export function tastingRoutes(parts: HttpParts): Router {
   const { store, keyring, conductors, chance, clock } = parts;
-  const stages = new Stages(store);
+  const list = new TastingList(parts);
   const router = Router();
 
   const rowOf = (tasting: TastingId): TastingRow => {
@@ -27,6 +32,10 @@ export function tastingRoutes(parts: HttpParts): Router {
     return row;
   };
 
+  const stageOf = (tasting: TastingId): TastingStage => store.tastings.summary(tasting)?.stage ?? 'planned';
+  const mustBeHouse = (request: Request): void => {
+    if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
+  };
   /** Whether or not it can be read. */
   const known = (request: Request): TastingId => {
     const tasting = hostedTasting(request, keyring);
@@ -35,7 +44,7 @@ export function tastingRoutes(parts: HttpParts): Router {
   };
 
   router.post('/tastings', async (request, response) => {
-    if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
+    mustBeHouse(request);
     const { plan } = parsed(planBody, request.body, 'plan-invalid');
     mustHaveAnEnd(plan);
     const tasting = tastingId(chance.id());
@@ -46,38 +55,20 @@ export function tastingRoutes(parts: HttpParts): Router {
     response.status(201).json({ tasting, code, hostKey } satisfies CreatedTasting);
   });
 
-  /** An evening that cannot be read is listed with why; the others are none the worse for it. */
-  const standingOf = (tasting: TastingId): Pick<ListedTasting, 'stage' | 'trouble'> => {
-    try {
-      return { stage: stages.of(tasting), trouble: conductors.troubleOf(tasting) ?? null };
-    } catch (error) {
-      if (!(error instanceof SetAside)) throw error;
-      return { stage: 'planned', trouble: error.trouble };
-    }
-  };
-
   router.get('/tastings', (request, response) => {
-    if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
-    const list = store.tastings.list().map(
-      ({ tasting, code, plan, createdAt }): ListedTasting => ({
-        tasting,
-        code,
-        title: plan.title,
-        startsAt: plan.startsAt ?? null,
-        ...standingOf(tasting),
-        createdAt,
-      }),
-    );
-    const unreadable = store.tastings
-      .unreadable()
-      .map((row): ListedTasting => ({ ...row, startsAt: null, stage: 'planned' }));
-    response.json([...unreadable, ...list]);
+    mustBeHouse(request);
+    response.json(list.page({ find: '' }).tastings satisfies readonly ListedTasting[]);
+  });
+
+  router.get('/tastings/list', (request, response) => {
+    mustBeHouse(request);
+    response.json(list.page(parsed(searchQuery, request.query)) satisfies TastingPage);
   });
 
   router.get('/tastings/:tasting/plan', (request, response) => {
     const tasting = hostedTasting(request, keyring);
     const { code, plan, revision } = rowOf(tasting);
-    const stage = stages.of(tasting);
+    const stage = stageOf(tasting);
     const guestOrigins = parts.guestOrigins();
     const linkCode = code + keyring.passOf(tasting);
     response.json({ tasting, code, linkCode, plan, revision, stage, guestOrigins } satisfies StoredPlan);
@@ -89,7 +80,7 @@ export function tastingRoutes(parts: HttpParts): Router {
     const { plan, base } = parsed(savedPlanBody, request.body, 'plan-invalid');
     mustHaveAnEnd(plan);
     // From the opening on the session has a plan of its own, which is changed by conducting.
-    if (stages.of(tasting) !== 'planned') throw new Refused('already-open');
+    if (stageOf(tasting) !== 'planned') throw new Refused('already-open');
     const revision = await store.tastings.savePlan(tasting, plan, base);
     if (revision === undefined) throw new Refused('plan-changed');
     response.json({ revision });

@@ -21,6 +21,7 @@ export const migrations: readonly Migration[] = [
   { name: 'what early files of version 1 lack', run: completeFirstTables },
   { name: 'sealed notes, and the devices and words of a seat', run: (db) => void db.exec(sealedNotes) },
   { name: 'a digest for each event, over the one before it', run: chainEvents },
+  { name: 'a summary of each tasting', run: (db) => void db.exec(summaries) },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -79,6 +80,23 @@ const sealedNotes = `
 
   UPDATE answers SET answer = json_extract(answer, '$.revision')
     WHERE scope <> '' AND json_type(answer, '$.revision') = 'integer';
+`;
+
+/** Empty at first: whichever are missing are written when the store is opened, see `addMissingSummaries`. */
+const summaries = `
+  CREATE TABLE summaries (
+    tasting TEXT PRIMARY KEY REFERENCES tastings ON DELETE CASCADE,
+    created_at INTEGER NOT NULL,
+    code TEXT NOT NULL,
+    title TEXT NOT NULL,
+    starts_at TEXT,
+    pours INTEGER NOT NULL,
+    guests INTEGER NOT NULL,
+    stage TEXT NOT NULL,
+    finished_at INTEGER,
+    words TEXT NOT NULL
+  ) STRICT;
+  CREATE INDEX summaries_newest ON summaries (created_at DESC, tasting);
 `;
 
 const columnsOf = (db: Database, table: string): string[] =>

@@ -4,9 +4,15 @@ import { SetAside } from './set-aside.ts';
 import { Diverged, type KeyRow, type SessionLog } from './store.ts';
 import { answerIn } from './stored-answer.ts';
 import { eventsIn, type StoredEventRow } from './stored-log.ts';
+import type { Summaries } from './summaries.ts';
 import type { Writer } from './writer.ts';
 
-export function sessionLog(db: Database, writer: Writer, addKey: (key: KeyRow) => void): SessionLog {
+export function sessionLog(
+  db: Database,
+  writer: Writer,
+  summaries: Summaries,
+  addKey: (key: KeyRow) => void,
+): SessionLog {
   const last = db.prepare<[string], Pick<StoredEventRow, 'seq' | 'digest'>>(
     'SELECT seq, digest FROM events WHERE tasting = ? ORDER BY seq DESC LIMIT 1',
   );
@@ -59,6 +65,7 @@ export function sessionLog(db: Database, writer: Writer, addKey: (key: KeyRow) =
           digest = linkOf(digest, seq, text);
           insert.run(tasting, seq, text, digest);
         });
+        summaries.happened(tasting, events);
         if (said !== undefined) answer.run(tasting, said.command, JSON.stringify(said.answer));
         if (key !== undefined) addKey(key);
       }),

@@ -1,5 +1,7 @@
 import { accessSync, constants, existsSync } from 'node:fs';
 import SqliteDatabase, { type Database } from 'better-sqlite3';
+import type { TastingId } from '../../core/ids.ts';
+import type { TastingTrouble } from '../../shared/wire/http.ts';
 import { asItLies } from './as-it-lies.ts';
 import { deviceShelf } from './devices.ts';
 import { documentShelf } from './documents.ts';
@@ -12,6 +14,7 @@ import {
 } from './forgettings.ts';
 import { keyRing } from './keys.ts';
 import { copyBeforeUpgrade, dropCopy, migrate, type Upgrade } from './migrate.ts';
+import { addMissingSummaries } from './missing-summaries.ts';
 import { notebooks } from './notebooks.ts';
 import { photoShelf } from './photos.ts';
 import { sealPlainNotes } from './plain-notes.ts';
@@ -19,7 +22,9 @@ import { releaseShelf } from './releases.ts';
 import { notebooksIn, packKeys, unpackKeys } from './seals/packed-keys.ts';
 import { type Seals, sealsBeside, sealsInMemory } from './seals/seals.ts';
 import { sessionLog } from './sessions.ts';
+import { SetAside } from './set-aside.ts';
 import { type Store, StoreFailure } from './store.ts';
+import { summariesIn } from './summaries.ts';
 import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
 import { createWriter, failure } from './writer.ts';
@@ -59,15 +64,27 @@ const inMemory = (file: string): boolean => file === ':memory:';
 function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteStore, 'upgrade'> {
   const writer = createWriter(db);
   const keys = keyRing(db, writer);
+  const summaries = summariesIn(db);
+  addMissingSummaries(db, summaries);
+  const troubles = new Map<TastingId, TastingTrouble>();
+  /** What the database throws while reading becomes a `StoreFailure`, as it does while writing; what is set aside is known from then on. */
+  const inSentences = <Shelf extends object>(shelf: Shelf): Shelf =>
+    told(shelf, (error) => {
+      if (error instanceof SetAside) troubles.set(error.tasting, error.trouble);
+      return failure(error);
+    });
   const notes = notebooks(db, writer, seals, gone);
   return {
     tastings: inSentences(
-      tastingShelf(db, writer, (tasting) => {
+      tastingShelf(db, writer, { summaries, troubles }, (tasting) => {
         gone.add({ tasting, seat: null });
-        return () => seals.destroyAll(tasting);
+        return () => {
+          seals.destroyAll(tasting);
+          troubles.delete(tasting);
+        };
       }),
     ),
-    sessions: inSentences(sessionLog(db, writer, keys.addNow)),
+    sessions: inSentences(sessionLog(db, writer, summaries, keys.addNow)),
     notebooks: inSentences(notes),
     keys: inSentences(keys),
     devices: inSentences(deviceShelf(db, writer, { keys, notebooks: notes, seals })),
@@ -97,19 +114,19 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
   };
 }
 
-/** What the database throws while reading becomes a `StoreFailure`, as it does while writing. */
-function inSentences<Shelf extends object>(shelf: Shelf): Shelf {
-  const told = Object.entries(shelf).map(([name, ask]) => [
+/** A shelf of which every method throws what `tell` makes of an error. */
+function told<Shelf extends object>(shelf: Shelf, tell: (error: unknown) => StoreFailure): Shelf {
+  const methods = Object.entries(shelf).map(([name, ask]) => [
     name,
     (...args: unknown[]) => {
       try {
         return ask(...args);
       } catch (error) {
-        throw failure(error);
+        throw tell(error);
       }
     },
   ]);
-  return Object.fromEntries(told) as Shelf;
+  return Object.fromEntries(methods) as Shelf;
 }
 
 function checked(db: Database): readonly string[] {

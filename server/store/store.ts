@@ -12,7 +12,7 @@ import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { CameBy, DeviceId } from '../../shared/wire/devices.ts';
-import type { TastingTrouble } from '../../shared/wire/http.ts';
+import type { ListedTasting, TastingTrouble } from '../../shared/wire/http.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { AsItLies } from './as-it-lies.ts';
@@ -58,6 +58,17 @@ export interface TastingRow {
   readonly createdAt: EpochMs;
 }
 
+/** What a list says of a tasting, from the last thing that was stored of it. */
+export type TastingSummary = Omit<ListedTasting, 'trouble'>;
+
+export interface TastingSearch {
+  /** Words, each of which is in the title, the place, the host's name, the day, the code or the stage; accents and case are nothing. */
+  readonly find: string;
+  /** The last one of the page before this one. */
+  readonly after?: Pick<TastingSummary, 'createdAt' | 'tasting'> | undefined;
+  readonly most: number;
+}
+
 /** A tasting whose plan cannot be read, as far as it can be named. */
 export interface UnreadableTasting {
   readonly tasting: TastingId;
@@ -75,6 +86,13 @@ export interface TastingShelf {
   findByCode(code: string): TastingRow | undefined;
   /** Those that can be read, newest first; at most so many are looked at where a number is given. */
   list(most?: number): TastingRow[];
+  /** Of all, whether or not they can be read. */
+  ids(): TastingId[];
+  summary(tasting: TastingId): TastingSummary | undefined;
+  /** Those that a search finds, newest first, also those that cannot be read. No plan and no log is read for it. */
+  page(search: TastingSearch): TastingSummary[];
+  /** Those of which reading has failed since the store was opened, with why. */
+  troubles(): ReadonlyMap<TastingId, TastingTrouble>;
   /** Those that cannot. */
   unreadable(): UnreadableTasting[];
   /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */

@@ -1,24 +1,22 @@
 import type { Database } from 'better-sqlite3';
 import { type TastingId, tastingId } from '../../core/ids.ts';
-import { planSchema } from '../../core/tasting.ts';
-import { epochMs } from '../../core/units.ts';
+import type { TastingTrouble } from '../../shared/wire/http.ts';
 import { SetAside } from './set-aside.ts';
-import { StoreFailure, type TastingRow, type TastingShelf, type UnreadableTasting } from './store.ts';
-import { planOfToday } from './upcasts.ts';
+import { StoreFailure, type TastingShelf } from './store.ts';
+import type { Summaries } from './summaries.ts';
+import { fromRow, orThrow, type Row, unreadable } from './tasting-row.ts';
 import { cutLog, type Writer } from './writer.ts';
 
-interface Row {
-  readonly tasting: string;
-  readonly code: string;
-  readonly plan: string;
-  readonly revision: number;
-  readonly created_at: number;
+interface Listed {
+  readonly summaries: Summaries;
+  readonly troubles: ReadonlyMap<TastingId, TastingTrouble>;
 }
 
 /** @param forget to be called before a removal; what it answers with, once the removal is on disk */
 export function tastingShelf(
   db: Database,
   writer: Writer,
+  { summaries, troubles }: Listed,
   forget: (tasting: TastingId) => () => void,
 ): TastingShelf {
   const insert = db.prepare<[string, string, string, number, number]>(
@@ -27,6 +25,7 @@ export function tastingShelf(
   const byId = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
   const known = db.prepare<[string], number>('SELECT 1 FROM tastings WHERE tasting = ?').pluck();
   const byCode = db.prepare<[string], Row>('SELECT * FROM tastings WHERE code = ?');
+  const ids = db.prepare<[], string>('SELECT tasting FROM tastings').pluck();
   // A limit below 0 is none.
   const newest = db.prepare<[number], Row>(
     'SELECT * FROM tastings ORDER BY created_at DESC, tasting LIMIT ?',
@@ -43,6 +42,7 @@ export function tastingShelf(
     create: (row) =>
       writer.write(() => {
         insert.run(row.tasting, row.code, JSON.stringify(row.plan), row.revision, row.createdAt);
+        summaries.add(row);
       }),
     has: (tasting) => known.get(tasting) !== undefined,
     find: (tasting) => orThrow(byId.get(tasting)),
@@ -52,15 +52,21 @@ export function tastingShelf(
         const read = fromRow(row);
         return read instanceof SetAside ? [] : [read];
       }),
+    ids: () => ids.all().map(tastingId),
+    summary: summaries.find,
+    page: summaries.page,
+    troubles: () => troubles,
     unreadable: () =>
       newest.all(-1).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [unreadable(row, read)] : [];
       }),
     savePlan: (tasting, plan, base) =>
-      writer.write(() =>
-        update.run(JSON.stringify(plan), tasting, base).changes === 1 ? base + 1 : undefined,
-      ),
+      writer.write(() => {
+        if (update.run(JSON.stringify(plan), tasting, base).changes !== 1) return undefined;
+        summaries.planned(tasting, plan);
+        return base + 1;
+      }),
     async remove(tasting) {
       const forgotten = forget(tasting);
       await writer.write(() => {
@@ -82,42 +88,3 @@ const tablesOf = (db: Database): string[] =>
     )
     .pluck()
     .all();
-
-function fromRow(row: Row): TastingRow | SetAside {
-  const tasting = tastingId(row.tasting);
-  try {
-    return {
-      tasting,
-      code: row.code,
-      plan: planSchema.parse(planOfToday(JSON.parse(row.plan))),
-      revision: row.revision,
-      createdAt: epochMs(row.created_at),
-    };
-  } catch (error) {
-    return new SetAside(tasting, { kind: 'plan-unreadable', event: null }, { cause: error });
-  }
-}
-
-function orThrow(row: Row | undefined): TastingRow | undefined {
-  const read = row && fromRow(row);
-  if (read instanceof SetAside) throw read;
-  return read;
-}
-
-const unreadable = (row: Row, { tasting, trouble }: SetAside): UnreadableTasting => ({
-  tasting,
-  code: row.code,
-  title: titleIn(row.plan),
-  createdAt: epochMs(row.created_at),
-  trouble,
-});
-
-/** The title, where it still stands in what is left of the plan. */
-function titleIn(plan: string): string {
-  const quoted = /"title":("(?:[^"\\]|\\.){0,200}")/.exec(plan)?.[1];
-  try {
-    return String(JSON.parse(quoted ?? '""'));
-  } catch {
-    return '';
-  }
-}

@@ -4,6 +4,7 @@ import { describedBy, Field, type FieldWords } from './field.tsx';
 /** A table, because the types of attributes know each kind of input by its literal. */
 const kinds = {
   text: { type: 'text' },
+  search: { type: 'search' },
   email: { type: 'email' },
   url: { type: 'url' },
   password: { type: 'password' },

@@ -13,7 +13,8 @@ import type { BoardNote } from './board.ts';
  *
  *   GET    /healthz                          -> 200
  *   POST   /api/tastings                     house key; CreateTasting -> CreatedTasting
- *   GET    /api/tastings                     house key -> ListedTasting[]
+ *   GET    /api/tastings                     house key -> ListedTasting[], the newest: for pages of earlier versions
+ *   GET    /api/tastings/list?find=&after=   house key -> TastingPage
  *   GET    /api/tastings/:tasting/plan       host key -> StoredPlan
  *   PUT    /api/tastings/:tasting/plan       host key; SavePlan -> { revision }; 409 `plan-changed`
  *   GET    /api/tastings/:tasting/as-it-lies host key -> what is stored and the host's to see, as text, in a file
@@ -51,7 +52,8 @@ export interface CreatedTasting {
   readonly hostKey: string;
 }
 
-export type TastingStage = 'planned' | 'under-way' | 'finished';
+export const tastingStages = ['planned', 'under-way', 'finished'] as const;
+export type TastingStage = (typeof tastingStages)[number];
 
 /** Why an evening cannot go on, while all others do. */
 export interface TastingTrouble {
@@ -74,8 +76,20 @@ export interface ListedTasting {
   readonly startsAt: string | null;
   readonly stage: TastingStage;
   readonly createdAt: EpochMs;
+  readonly finishedAt: EpochMs | null;
+  readonly pours: number;
+  /** As planned. */
+  readonly guests: number;
   /** Null, or absent from older servers: all is well. */
   readonly trouble?: TastingTrouble | null;
+}
+
+/** The tastings of a house that a search finds, newest first. */
+export interface TastingPage {
+  /** Without a search, those that cannot be read stand before the first page, and once more in their place. */
+  readonly tastings: readonly ListedTasting[];
+  /** To be sent as `after` for those that follow; null when there are none. */
+  readonly next: string | null;
 }
 
 export interface StoredPlan {

@@ -55,6 +55,19 @@ export const hostWords: HostWords = {
     stages: { planned: 'Geplant', 'under-way': 'Im Gange', finished: 'Beendet' },
     code: (code) => `Code ${code}`,
     made: (day) => `angelegt am ${day}`,
+    ended: (day) => `beendet am ${day}`,
+    size: (pours, guests) =>
+      `${pours === 1 ? '1 Probe' : `${pours} Proben`} für ${guests === 1 ? '1 Gast' : `${guests} Gäste`}`,
+    find: 'Einen Abend finden',
+    findHint: 'Nach Titel, Ort, Gastgeber, Code oder Datum, oder mit „geplant“, „im Gange“ oder „beendet“.',
+    found: (count, more) =>
+      more
+        ? `Die ersten ${count} passenden Abende`
+        : count === 1
+          ? '1 Abend passt'
+          : `${count} Abende passen`,
+    notFound: 'Kein Abend passt. Versuch es mit weniger Wörtern oder nur einem Teil eines Wortes.',
+    more: 'Weitere Abende zeigen',
     plan: 'Planen',
     doors: 'Einlass',
     room: 'Leiten',

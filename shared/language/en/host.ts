@@ -50,6 +50,15 @@ export const hostWords = {
     stages: { planned: 'Planned', 'under-way': 'Under way', finished: 'Finished' },
     code: (code: string) => `code ${code}`,
     made: (day: string) => `made ${day}`,
+    ended: (day: string) => `ended ${day}`,
+    size: (pours: number, guests: number) =>
+      `${several(pours, 'pour', 'pours')} for ${several(guests, 'guest', 'guests')}`,
+    find: 'Find an evening',
+    findHint: 'By title, place, host, code or date, or by “planned”, “under way” or “finished”.',
+    found: (count: number, more: boolean) =>
+      more ? `The first ${count} evenings that fit` : `${several(count, 'evening fits', 'evenings fit')}`,
+    notFound: 'No evening fits. Try fewer words, or only a part of one.',
+    more: 'Show more evenings',
     plan: 'Plan',
     doors: 'Doors',
     room: 'Conduct',

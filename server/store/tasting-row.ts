@@ -1,0 +1,54 @@
+import { tastingId } from '../../core/ids.ts';
+import { planSchema } from '../../core/tasting.ts';
+import { epochMs } from '../../core/units.ts';
+import { SetAside } from './set-aside.ts';
+import type { TastingRow, UnreadableTasting } from './store.ts';
+import { planOfToday } from './upcasts.ts';
+
+/** As it stands in the table. */
+export interface Row {
+  readonly tasting: string;
+  readonly code: string;
+  readonly plan: string;
+  readonly revision: number;
+  readonly created_at: number;
+}
+
+export function fromRow(row: Row): TastingRow | SetAside {
+  const tasting = tastingId(row.tasting);
+  try {
+    return {
+      tasting,
+      code: row.code,
+      plan: planSchema.parse(planOfToday(JSON.parse(row.plan))),
+      revision: row.revision,
+      createdAt: epochMs(row.created_at),
+    };
+  } catch (error) {
+    return new SetAside(tasting, { kind: 'plan-unreadable', event: null }, { cause: error });
+  }
+}
+
+export function orThrow(row: Row | undefined): TastingRow | undefined {
+  const read = row && fromRow(row);
+  if (read instanceof SetAside) throw read;
+  return read;
+}
+
+export const unreadable = (row: Row, { tasting, trouble }: SetAside): UnreadableTasting => ({
+  tasting,
+  code: row.code,
+  title: titleIn(row.plan),
+  createdAt: epochMs(row.created_at),
+  trouble,
+});
+
+/** The title, where it still stands in what is left of the plan. */
+export function titleIn(plan: string): string {
+  const quoted = /"title":("(?:[^"\\]|\\.){0,200}")/.exec(plan)?.[1];
+  try {
+    return String(JSON.parse(quoted ?? '""'));
+  } catch {
+    return '';
+  }
+}
