@@ -111,6 +111,8 @@ export type Pour = z.infer<typeof pourSchema>;
 export const pacingSchema = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('host') }),
   z.strictObject({ by: z.literal('clock') }),
+  /** The steps of a glass run by the clock and wait at its end; everything else by the host. */
+  z.strictObject({ by: z.literal('steps') }),
   /** `share` of the seats that are present, from 0.5 to 1. */
   z.strictObject({ by: z.literal('room'), share: z.number().min(0.5).max(1) }),
 ]);

@@ -12,6 +12,7 @@ import {
   type Rehearsed,
   rangeOf,
 } from './rehearsal.ts';
+import { tempoOfPlan } from './tempo.ts';
 
 /** A part of the evening whose end a host looks at the clock for. */
 export interface RehearsedPart {
@@ -99,13 +100,10 @@ export function* rehearse(
   { plan, evenings, wished, habits = noHabits }: RehearsalTask,
   random: Random,
 ): Generator<number, RehearsalReport> {
-  const guests = plan.guests + plan.remoteGuests;
   const rehearsed = (each: Plan): Rehearsed => ({
     cues: compile(each),
     habits,
-    pacing: plan.pacing,
-    level: plan.level,
-    guests,
+    ...tempoOfPlan(each),
   });
   const base = rehearsed(plan);
   const others = changes.flatMap((change) => {

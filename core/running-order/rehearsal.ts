@@ -1,29 +1,22 @@
-import type { Level, Pacing } from '../tasting.ts';
 import { seconds } from '../units.ts';
 import type { Cue } from './cue.ts';
 import { type Work, workOf, works } from './cue-traits.ts';
-import { cueVariance, type Habits } from './forecast.ts';
+import { doubtOf, eveningVariance, type Habits } from './forecast.ts';
 import { readySeatsNeeded } from './room-share.ts';
+import { cueTimeOf, cueVariance, endingOf, guestSpread, type Tempo } from './tempo.ts';
 
 /**
  * Evenings played with stand-ins, by the model of the forecast: a room takes for a cue its planned time times
  * exp(μ + ε), where μ is its habit for that kind of work, drawn once an evening, and ε ~ N(0, σ²) is drawn for each cue.
  *
- * The pace decides what becomes of that time. By the host it is taken as it is. By the clock a cue ends at its planned
- * time, and only gates take the room's. By the room each guest i is ready after planned · exp(μ + ε + δᵢ), and the cue
- * ends when the chosen share of them is, never before its floor; gates take the room's time.
+ * The tempo decides what becomes of that time. What the host ends takes it as it is; what ends by its time takes the
+ * planned time. Where the room ends a cue each guest i is ready after planned · exp(μ + ε + δᵢ), and it ends when the chosen
+ * share of them is, never before its floor.
  */
-export interface Rehearsed {
+export interface Rehearsed extends Tempo {
   readonly cues: readonly Cue[];
   readonly habits: Habits;
-  readonly pacing: Pacing;
-  readonly level: Level;
-  /** Guests, in the room and at home. */
-  readonly guests: number;
 }
-
-/** How far single guests are from their room, on the logarithmic scale: own estimates, no source. */
-const guestSpread: Readonly<Record<Level, number>> = { newcomers: 0.35, regulars: 0.25, devotees: 0.2 };
 
 /** Numbers from 0 up to but not including 1. */
 export type Random = () => number;
@@ -53,6 +46,8 @@ export function normalsFrom(random: Random): () => number {
  * what differs in them, so that their difference needs few evenings to be known.
  */
 export interface Luck {
+  /** Standard normal: a whole evening that is slow or quick. */
+  readonly evening: number;
   /** Standard normal, one for each kind of work. */
   readonly habits: Readonly<Record<Work, number>>;
   /** Standard normal, by cue id. */
@@ -63,43 +58,34 @@ export interface Luck {
 
 /** Draws for every cue of `cues`; a plan with fewer cues can be played with it too. */
 export function drawLuck({ cues, pacing, guests }: Rehearsed, normal: () => number): Luck {
+  const evening = normal();
   const habits = Object.fromEntries(works.map((work) => [work, normal()])) as Record<Work, number>;
   const room = new Map(cues.map(({ id }) => [id as string, normal()]));
   const lastNeeded = new Map<string, number>();
   if (pacing.by === 'room' && guests > 0) {
     const nth = readySeatsNeeded(pacing.share, guests) - 1;
-    for (const cue of cues) {
-      if (cue.gate) continue;
+    cues.forEach((cue, index) => {
+      if (endingOf(cue, cues[index + 1], pacing) !== 'room') return;
       const ready = Float64Array.from({ length: guests }, normal).sort();
       lastNeeded.set(cue.id, ready[nth] ?? 0);
-    }
+    });
   }
-  return { habits, room, lastNeeded };
+  return { evening, habits, room, lastNeeded };
 }
 
 /** Seconds that each cue took, in order. */
-export function playEvening({ cues, habits, pacing, level }: Rehearsed, luck: Luck): number[] {
+export function playEvening({ cues, habits, ...tempo }: Rehearsed, luck: Luck): number[] {
   const spread = Math.sqrt(cueVariance);
-  return cues.map((cue) => {
+  const whole = Math.sqrt(eveningVariance * doubtOf(habits)) * luck.evening;
+  return cues.map((cue, index) => {
+    const time = cueTimeOf(cue, cues[index + 1], tempo);
+    if (time.is === 'exact') return cue.ideal;
     const work = workOf(cue);
     const { mean, variance } = habits[work];
-    const mu = mean + Math.sqrt(variance) * luck.habits[work];
-    const own = mu + spread * (luck.room.get(cue.id) ?? 0);
-    const taken = cue.ideal * Math.exp(own);
-    if (cue.gate) return taken;
-    switch (pacing.by) {
-      case 'host':
-        return taken;
-      case 'clock':
-        return cue.ideal;
-      case 'room': {
-        const last = luck.lastNeeded.get(cue.id);
-        // Without guests nobody is waited for but the host.
-        return last === undefined ? taken : Math.max(cue.floor, taken * Math.exp(guestSpread[level] * last));
-      }
-      default:
-        return pacing satisfies never;
-    }
+    const mu = whole + mean + Math.sqrt(variance) * luck.habits[work];
+    const last = luck.lastNeeded.get(cue.id) ?? 0;
+    const own = mu + spread * (luck.room.get(cue.id) ?? 0) + guestSpread[tempo.level] * last;
+    return Math.max(time.least, cue.ideal * Math.exp(own));
   });
 }
 

@@ -31,8 +31,11 @@ export type Pace = (cue: Cue) => number;
 /**
  * @param remaining the cues still to come, without the current one
  * @param available seconds from the end of the current cue to the wanted end; negative when that is past
+ * @throws RangeError for what is no number of seconds
  */
 export function fitInto(remaining: readonly Cue[], available: number, pace: Pace = () => 1): Fit {
+  if (!Number.isFinite(available))
+    throw new RangeError(`What remains is fitted into a number of seconds, not into ${available}.`);
   const expectedAll = remaining.reduce((sum, cue) => sum + cue.ideal * pace(cue), 0);
   const need = expectedAll - available;
   if (need <= 0)

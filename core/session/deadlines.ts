@@ -1,6 +1,6 @@
-import { traitsOf } from '../running-order/cue-traits.ts';
 import { type EpochMs, later, toMs } from '../units.ts';
 import type { ClockCommand } from './command.ts';
+import { endingNow } from './position.ts';
 import { cueNow, type Session } from './state.ts';
 
 export interface Deadline {
@@ -14,6 +14,6 @@ export function deadlinesOf(session: Session): Deadline[] {
   const cue = cueNow(session);
   if (cue.gate) return [];
   const ends: Deadline = { at: session.clock.endsAt, ask: { type: 'ExpireCue', cue: cue.id } };
-  if (session.pacing.by !== 'room' || !traitsOf(cue).asksReady) return [ends];
+  if (endingNow(session) !== 'room') return [ends];
   return [ends, { at: later(session.enteredAt, toMs(cue.floor)), ask: { type: 'WeighRoom', cue: cue.id } }];
 }

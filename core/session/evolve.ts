@@ -62,7 +62,7 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
     case 'TastingReopened':
       return session;
     case 'CueEntered':
-      return entered(session, indexOfCue(session.cues, event.cue), event.at);
+      return entered(session, indexOfCue(session.cues, event.cue), event.at, event.by);
     case 'ClockHeld':
       return { ...session, clock: { kind: 'held', remaining: event.remaining, since: event.at } };
     case 'ClockResumed':
@@ -153,7 +153,12 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
 }
 
 /** The room is at `index` from `at` on: a fresh clock, no signals but calls for the host, no reminder of before. */
-function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
+function entered(
+  session: UnderWay,
+  index: number,
+  at: EpochMs,
+  by: 'host' | 'clock' | 'room' = 'host',
+): UnderWay {
   const cue = session.cues[index];
   if (cue === undefined) return session;
   const inFront = poursOf(cue).filter((pour) => !session.dropped.includes(pour));
@@ -167,7 +172,7 @@ function entered(session: UnderWay, index: number, at: EpochMs): UnderWay {
     reminder: null,
     // A host who jumps straight to the talk has had the glasses tasted some other way.
     reached: [...session.reached, ...inFront.filter((pour) => !session.reached.includes(pour))],
-    timeline: [...session.timeline, { cue: cue.id, at, planned: cue.ideal }],
+    timeline: [...session.timeline, { cue: cue.id, at, planned: cue.ideal, by }],
   };
 }
 

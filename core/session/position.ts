@@ -1,7 +1,8 @@
 import type { CueId } from '../ids.ts';
 import { type Cue, isClosing, pouredFor } from '../running-order/cue.ts';
 import { traitsOf } from '../running-order/cue-traits.ts';
-import type { UnderWay } from './state.ts';
+import { type Ending, endingOf } from '../running-order/tempo.ts';
+import { cueNow, type UnderWay } from './state.ts';
 
 type Dropping = Pick<UnderWay, 'dropped' | 'closingDropped'>;
 
@@ -28,6 +29,10 @@ export function playable(session: Pick<UnderWay, 'cues'> & Dropping): number[] {
 
 export const cueAfter = (session: UnderWay): Cue | undefined =>
   session.cues[playable(session).find((index) => index > session.at) ?? -1];
+
+/** [P2, P3, P18, P19] What ends the current cue. */
+export const endingNow = (session: UnderWay): Ending =>
+  endingOf(cueNow(session), cueAfter(session), session.pacing);
 
 export const cueBefore = (session: UnderWay): Cue | undefined =>
   session.cues[playable(session).findLast((index) => index < session.at) ?? -1];

@@ -122,6 +122,8 @@ export interface Entry {
   readonly at: EpochMs;
   /** Its length as it was when it was entered: a later fit must not change what the room is said to have taken. */
   readonly planned: Seconds;
+  /** Who ended the cue before it: what the clock ended says nothing of the room. */
+  readonly by: 'host' | 'clock' | 'room';
 }
 
 export const unopened: Unopened = { status: 'unopened' };

@@ -77,7 +77,15 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
   return (
     <main class="room">
       <RoomHead evening={evening} view={view} order={order} onOpen={open} />
-      <NowPanel evening={evening} view={view} cue={cue} step={step} table={table} actions={actions} />
+      <NowPanel
+        evening={evening}
+        view={view}
+        cue={cue}
+        order={order}
+        step={step}
+        table={table}
+        actions={actions}
+      />
       <Toolbar screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
       <TablePanel table={table} cue={cue} view={view} onOpen={open} actions={actions} />

@@ -2,6 +2,7 @@ import type { TastingId } from '../../core/ids.ts';
 import { carriedOver, type Habits, learn, livedSoFar, noHabits } from '../../core/running-order/forecast.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { type Finished, unopened } from '../../core/session/state.ts';
+import type { Pacing, Plan } from '../../core/tasting.ts';
 import { SetAside } from '../store/set-aside.ts';
 import type { Store } from '../store/store.ts';
 
@@ -11,23 +12,38 @@ const eveningsRemembered = 5;
 const plansLookedAt = 25;
 
 /** What the finished evenings of this house taught about how long a room takes, the latest counting most. */
-export function habitsOfHouse({ tastings, sessions }: Pick<Store, 'tastings' | 'sessions'>): Habits {
-  const finished = tastings
-    .list(plansLookedAt)
-    .flatMap(({ tasting }) => finishedSession(sessions, tasting))
-    .slice(0, eveningsRemembered);
-  return finished
+export function habitsOfHouse(store: Houses): Habits {
+  return [...latestEvenings(store)]
+    .slice(0, eveningsRemembered)
     .toReversed()
     .reduce((habits, { cues, timeline }) => carriedOver(learn(habits, livedSoFar(cues, timeline))), noHabits);
 }
 
+/**
+ * [P19] The pace with which an evening begins: as planned, but where that is by hand and the last evening ended with its
+ * steps running by themselves, so does this one begin.
+ */
+export function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Pacing {
+  if (pacing.by !== 'host') return pacing;
+  const [last] = latestEvenings(store);
+  return last?.pacing.by === 'steps' ? last.pacing : pacing;
+}
+
+type Houses = Pick<Store, 'tastings' | 'sessions'>;
+
+function* latestEvenings({ tastings, sessions }: Houses): Generator<Finished> {
+  for (const { tasting } of tastings.list(plansLookedAt)) {
+    const session = sessionOf(sessions, tasting);
+    if (session?.status === 'finished') yield session;
+  }
+}
+
 /** An evening that cannot be read teaches nothing; that it cannot is told where it is asked for. */
-function finishedSession(sessions: Store['sessions'], tasting: TastingId): Finished[] {
+function sessionOf(sessions: Store['sessions'], tasting: TastingId) {
   try {
-    const session = evolveAll(unopened, sessions.read(tasting));
-    return session.status === 'finished' ? [session] : [];
+    return evolveAll(unopened, sessions.read(tasting));
   } catch (error) {
-    if (error instanceof SetAside) return [];
+    if (error instanceof SetAside) return undefined;
     throw error;
   }
 }

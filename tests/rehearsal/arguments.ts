@@ -9,15 +9,21 @@ export interface RehearsalArguments {
   readonly json: boolean;
   /** A person conducts the stand-ins in a browser. */
   readonly watch: boolean;
+  /** The steps of a glass run by themselves. */
+  readonly stepsRun: boolean;
+  /** Instead of an evening: how often the range of the forecast holds the end. */
+  readonly calibration: boolean;
 }
 
 export const usage = [
-  'npm run rehearse -- [--guests 12] [--speed 60] [--seed 1] [--json] [--watch]',
+  'npm run rehearse -- [--guests 12] [--speed 60] [--seed 1] [--json] [--watch] [--steps-run] [--calibration]',
   '  --guests  how many stand-in guests, 1 to 500',
   '  --speed   how many times faster than a real evening, 1 to 1000',
   '  --seed    the same number gives the same evening again, 0 to 4294967295',
   '  --json    print the result as one JSON object on the last line',
   '  --watch   keep the server running and conduct the stand-ins yourself',
+  '  --steps-run    the steps of a glass run by themselves and wait at its end',
+  '  --calibration  no evening, but how often the range of the forecast holds the end of 2,000 simulated ones',
 ].join('\n');
 
 const ranges = {
@@ -45,6 +51,8 @@ export function readArguments(words: readonly string[], anySeed: number): Rehear
     seed: Number(seed),
     json: parsed.json === true,
     watch,
+    stepsRun: parsed['steps-run'] === true,
+    calibration: parsed.calibration === true,
   };
 }
 
@@ -58,6 +66,8 @@ function parsedOptions(words: readonly string[]) {
         seed: { type: 'string' },
         json: { type: 'boolean' },
         watch: { type: 'boolean' },
+        'steps-run': { type: 'boolean' },
+        calibration: { type: 'boolean' },
       },
     });
     return values;

@@ -19,6 +19,8 @@ export interface Rehearsal {
   readonly guests: number;
   readonly speed: number;
   readonly seed: number;
+  /** The steps of a glass run by themselves [P19]. */
+  readonly stepsRun?: boolean;
   /** Ms before something that does not come counts as missing; a busy machine needs its time. */
   readonly patience?: number;
   /** Plays a trick on the room before each cue: for tests that the rehearsal notices. */
@@ -52,6 +54,7 @@ export async function rehearse(rehearsal: Rehearsal): Promise<RehearsalReport> {
   const host = new StandInHost(room, hostKey, company, chance);
   try {
     await host.openDoors();
+    if (rehearsal.stepsRun === true) await host.mustDo({ type: 'ChoosePacing', pacing: { by: 'steps' } });
     roll.tap(host.view.cue);
     for (const trouble of careTrouble(host.cues)) ledger.break('C1', trouble);
     await seat(guests.filter(({ habit }) => habit !== 'late'));
@@ -64,6 +67,7 @@ export async function rehearse(rehearsal: Rehearsal): Promise<RehearsalReport> {
       guests: guests.length,
       cues,
       cuesSeenByAll: roll.seenByAll,
+      nextTaps: host.nextTaps,
       arrivals: roll.arrivals,
       delays: roll.delays,
       reconnects: guests.reduce((sum, guest) => sum + guest.reconnects, 0),

@@ -6,6 +6,8 @@ export interface RehearsalReport {
   readonly cues: number;
   /** Of these, how many showed on the device of every guest who was connected the whole time. */
   readonly cuesSeenByAll: number;
+  /** How often the host tapped the big button. */
+  readonly nextTaps: number;
   readonly notesWritten: number;
   readonly notesAcknowledged: number;
   /** Of those acknowledged, how many each guest got back when they asked anew after the end. */
@@ -27,6 +29,7 @@ export interface Watched {
   readonly guests: number;
   readonly cues: number;
   readonly cuesSeenByAll: number;
+  readonly nextTaps: number;
   readonly arrivals: readonly number[];
   readonly delays: readonly number[];
   readonly reconnects: number;

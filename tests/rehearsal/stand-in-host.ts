@@ -19,6 +19,8 @@ export class StandInHost {
   readonly #room: Room;
   readonly #company: Company;
   readonly #chance: () => number;
+  /** How often the big button was tapped: Next, the talk, the names, the end. */
+  nextTaps = 0;
 
   constructor(room: Room, key: string, company: Company, chance: () => number) {
     this.#room = room;
@@ -54,6 +56,8 @@ export class StandInHost {
     ledger.enters(cue);
     roll.tap(cue.id);
     const ask: SentHostCommand = { type: 'Advance', from };
+    // The server's clock is a real one, so that at more than its pace the stand-in moves on in its place, untapped.
+    if (this.view.endsBy === 'host') this.nextTaps += 1;
     const version = await (this.#chance() < 0.15 ? this.#tapTwice(ask) : this.mustDo(ask));
     await this.#arrive(cue.id, version);
   }
@@ -65,6 +69,7 @@ export class StandInHost {
     if (cue.kind === 'discussion') await this.#discuss(cue.pours, toMs(cue.ideal) / speed);
     if (cue.kind === 'reveal') {
       ledger.names(cue.pours);
+      this.nextTaps += 1;
       await this.mustDo({ type: 'Reveal', pours: [...cue.pours] });
     }
     if (cue.kind === 'step' && this.#chance() < 0.1) await this.#holdAndResume();
@@ -80,6 +85,7 @@ export class StandInHost {
 
   async finish(): Promise<void> {
     this.#room.ledger.ends();
+    this.nextTaps += 1;
     await this.mustDo({ type: 'Finish' });
   }
 
@@ -155,6 +161,7 @@ export class StandInHost {
   async #discuss(pours: readonly PourId[], length: number): Promise<void> {
     const { ledger } = this.#room;
     ledger.opens(pours);
+    this.nextTaps += 1;
     await this.mustDo({ type: 'OpenDiscussion', pours: [...pours] });
     await pause(length);
     // At high speed the talk is over before the phones have sent their words.

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { levels } from '../../core/drinks/drink-kinds.ts';
 import { pacingSchema } from '../../core/tasting.ts';
 
 /**
@@ -101,7 +102,7 @@ export const strictStage = z.discriminatedUnion('status', [
     takesEffectAt: number,
     clock,
     progress: z.strictObject({ cue: number, of: number }),
-    pacedBy: z.enum(['host', 'clock', 'room']),
+    pacedBy: z.enum(['host', 'steps', 'clock', 'room']),
     lastWaterAt: maybeNumber,
     reminder,
   }),
@@ -164,7 +165,9 @@ const hostBase = {
       discussion: z.enum(['silent', 'open', 'closed']),
     }),
   ),
-  timeline: z.array(z.strictObject({ cue: text, at: number, planned: number })),
+  timeline: z.array(
+    z.strictObject({ cue: text, at: number, planned: number, by: z.enum(['host', 'clock', 'room']) }),
+  ),
   openedAt: number,
   habits: z.record(text, z.strictObject({ mean: number, variance: number })),
 };
@@ -174,6 +177,8 @@ export const strictHost = z.discriminatedUnion('status', [
     status: z.literal('under-way'),
     cue: text,
     asksReady: z.boolean(),
+    endsBy: z.enum(['host', 'clock', 'room']),
+    tempo: z.strictObject({ pacing: pacingSchema, level: z.enum(levels), guests: number, awaited: number }),
     next: maybeText,
     previous: maybeText,
     takesEffectAt: number,

@@ -5,7 +5,7 @@ import { readySeatsNeeded } from '../../running-order/room-share.ts';
 import { between, durationMs, later, type Seconds, seconds, toMs } from '../../units.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, refused } from '../decision.ts';
-import { cueAfter, cueBefore, indexOfCue } from '../position.ts';
+import { cueAfter, cueBefore, endingNow, indexOfCue } from '../position.ts';
 import { seated } from '../seating.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { entering } from './entering.ts';
@@ -39,16 +39,12 @@ export function expire(session: UnderWay, cue: CueId, moment: Moment): Decision 
   if (now.gate || session.clock.kind === 'held' || moment.now < session.clock.endsAt)
     return refused('nothing-to-do');
   if (moment.overtimeWaits === true) return refused('nothing-to-do');
-  const paced = (endsByTime(session) && !remoteAwaited(session, moment)) || !moment.hostPresent;
+  const paced = (endingNow(session) === 'clock' && !remoteAwaited(session, moment)) || !moment.hostPresent;
   const next = cueAfter(session);
   return paced && next !== undefined
     ? happened(...entering(session, next, 'clock', moment))
     : refused('nothing-to-do');
 }
-
-/** [P3, P18] By the clock every cue ends at its time; by the room only one in which nobody is asked to be ready. */
-const endsByTime = (session: UnderWay): boolean =>
-  session.pacing.by === 'clock' || (session.pacing.by === 'room' && !traitsOf(cueNow(session)).asksReady);
 
 /**
  * [P12] Whether the host wants to wait for remote guests and one who is connected is not ready. Without the host
@@ -68,7 +64,7 @@ export function weighRoom(session: UnderWay, cue: CueId, moment: Moment): Decisi
   if (next === undefined) return refused('nothing-to-do');
   if (roomIsReady(session, moment)) return happened(...entering(session, next, 'room', moment));
   // A deadline that had to wait for remote guests falls due when the last of them is ready.
-  return session.pacing.by === 'clock' && session.waitForRemote
+  return endingNow(session) === 'clock' && session.waitForRemote
     ? expire(session, cue, moment)
     : refused('nothing-to-do');
 }
@@ -76,8 +72,8 @@ export function weighRoom(session: UnderWay, cue: CueId, moment: Moment): Decisi
 function roomIsReady(session: UnderWay, moment: Moment): boolean {
   const { now, present } = moment;
   const cue = cueNow(session);
-  if (session.pacing.by !== 'room' || cue.gate || session.clock.kind === 'held') return false;
-  if (!traitsOf(cue).asksReady) return false;
+  if (session.pacing.by !== 'room' || endingNow(session) !== 'room' || session.clock.kind === 'held')
+    return false;
   if (now < later(session.enteredAt, toMs(cue.floor)) || remoteAwaited(session, moment)) return false;
   const here = seated(session).filter((seat) => present.has(seat.id));
   const ready = here.filter((seat) => session.signals[seat.id] === 'ready');

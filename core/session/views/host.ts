@@ -3,10 +3,11 @@ import { type Cue, isClosing } from '../../running-order/cue.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { Habits } from '../../running-order/forecast.ts';
 import type { Lengths } from '../../running-order/repace.ts';
+import type { Ending, Tempo } from '../../running-order/tempo.ts';
 import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
-import { habitsNow, unfittedOf } from '../fitting.ts';
-import { playable } from '../position.ts';
+import { habitsNow, tempoOf, unfittedOf } from '../fitting.ts';
+import { endingNow, playable } from '../position.ts';
 import { metByAll } from '../serving.ts';
 import {
   cueNow,
@@ -44,6 +45,10 @@ export interface HostUnderWay extends HostBase {
   readonly cue: CueId;
   /** [P18] Guests are asked whether they are ready. */
   readonly asksReady: boolean;
+  /** What ends this cue; the clock and the room do so by themselves. */
+  readonly endsBy: Ending;
+  /** By what the end is forecast and fitted. */
+  readonly tempo: Tempo;
   readonly next: CueId | null;
   readonly previous: CueId | null;
   readonly takesEffectAt: EpochMs;
@@ -126,7 +131,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     trials: session.plan.trials.map((trial) => hostTrial(session, trial)),
     timeline: session.timeline,
     openedAt: session.openedAt,
-    habits: habitsNow(session),
+    habits: habitsNow(session, session.status === 'under-way' ? tempoOf(session) : undefined),
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }
@@ -148,6 +153,8 @@ function underWay(session: UnderWay, base: HostBase): HostUnderWay {
     status: 'under-way',
     cue: cueNow(session).id,
     asksReady: traitsOf(cueNow(session)).asksReady,
+    endsBy: endingNow(session),
+    tempo: tempoOf(session),
     next: after?.id ?? null,
     previous: before?.id ?? null,
     takesEffectAt: session.enteredAt,

@@ -9,7 +9,7 @@ import {
   type Step,
 } from '../../running-order/cue.ts';
 import { type ShownTraits, shownTraits, traitsOf } from '../../running-order/cue-traits.ts';
-import type { Drink } from '../../tasting.ts';
+import type { Drink, Pacing } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
 import { cueForGuests, inTellingOrder, placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
@@ -57,7 +57,7 @@ export interface StageUnderWay extends StageBase {
   readonly clock: ClockView;
   /** From 1, of those that are still to be played. */
   readonly progress: { readonly cue: number; readonly of: number };
-  readonly pacedBy: 'host' | 'clock' | 'room';
+  readonly pacedBy: Pacing['by'];
   /** When the room last had a rest with water; before the first, when it took up its first glass. */
   readonly lastWaterAt: EpochMs | null;
   readonly reminder: Reminder | null;

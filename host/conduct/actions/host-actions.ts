@@ -16,6 +16,8 @@ export interface HostActions {
   jump(to: Cue, name: string, from: CueId): void;
   holdOrResume(clock: HostUnderWay['clock']): void;
   minute(): void;
+  /** Whether the steps of a glass run by themselves, from now on and on the next evening. */
+  letStepsRun(run: boolean): void;
   callBreak(minutes: number, from: CueId): void;
   remind(kind: ReminderKind): void;
   openTalk(pours: readonly PourId[]): void;
@@ -89,6 +91,10 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
       void done({ type: 'JumpTo', cue: to.id }, words.room.jump.done(name), { type: 'JumpTo', cue: from }),
     holdOrResume: (clock) => just({ type: clock.kind === 'held' ? 'Resume' : 'Hold' }),
     minute: () => just({ type: 'GiveTime', seconds: seconds(60) }),
+    letStepsRun(run) {
+      if (run) void done({ type: 'ChoosePacing', pacing: { by: 'steps' } }, words.room.steps.chosen);
+      else just({ type: 'ChoosePacing', pacing: { by: 'host' } });
+    },
     callBreak: (minutes, from) =>
       void done({ type: 'CallBreak', seconds: seconds(minutes * 60) }, words.pause.called(minutes), {
         type: 'JumpTo',

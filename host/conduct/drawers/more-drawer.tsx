@@ -73,7 +73,7 @@ function PacingChoice({ pacing, here, onChoose, waitForRemote, onWait }: PacingC
         across
         value={pacing.by}
         onChoose={(by) => onChoose(by === 'room' ? { by, share: 0.75 } : { by })}
-        options={(['host', 'clock', 'room'] as const).map((by) => ({
+        options={(['host', 'steps', 'clock', 'room'] as const).map((by) => ({
           value: by,
           label: words.more.pacings[by],
           hint: words.more.pacingHints[by],

@@ -26,7 +26,10 @@ const place = 'quietpour.host-hints';
 
 export const hintsGiven = (): ReadonlySet<string> => new Set((keptText(place) ?? '').split(' '));
 
+/** What is told or offered once beside the hints of single cues. */
+export type OnceTold = FirstHint | 'steps-run';
+
 /** Where storage is refused it is told again after the next load of the page. */
-export function giveHint(hint: FirstHint): void {
+export function giveHint(hint: OnceTold): void {
   keepText(place, [...hintsGiven(), hint].join(' ').trim());
 }

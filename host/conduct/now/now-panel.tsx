@@ -18,18 +18,21 @@ import type { PrimaryAction } from '../actions/primary-action.ts';
 import { BoardPanel } from './board-panel.tsx';
 import { HintLine } from './hint-line.tsx';
 import { NudgeLine } from './nudge-line.tsx';
+import { SayLine } from './say-line.tsx';
+import { StepsOffer } from './steps-offer.tsx';
 
 interface NowPanelProps {
   readonly evening: EveningContext;
   readonly view: HostUnderWay;
   readonly cue: Cue | undefined;
+  readonly order: readonly Cue[];
   readonly step: PrimaryAction;
   readonly table: Table;
   readonly actions: HostActions;
 }
 
 /** What the room does now: the verb, the time, and what to say aloud; the board while a talk is open. */
-export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelProps) {
+export function NowPanel({ evening, view, cue, order, step, table, actions }: NowPanelProps) {
   const open = [...view.pours, ...view.trials].filter(({ discussion }) => discussion === 'open');
   const talks = open.length > 0;
   const showsBoard = useSignal(talks);
@@ -43,6 +46,7 @@ export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelP
   if (cue === undefined) return <section class="room-now">{words.loading}</section>;
 
   const pour = view.pours.find(({ id }) => id === pourOf(cue));
+  const next = order.find(({ id }) => id === view.next);
   const board = talks && showsBoard.value;
   return (
     <section class="room-now" aria-labelledby="now">
@@ -97,15 +101,19 @@ export function NowPanel({ evening, view, cue, step, table, actions }: NowPanelP
         />
       ) : (
         <div class="now-say">
-          <p class="now-label">{words.room.say}</p>
-          <blockquote class="say" key={cue.id}>
-            {sayOf(say, cue, hearers(evening, view, cue, step))}
-          </blockquote>
+          <SayLine
+            key={cue.id}
+            view={view}
+            now={evening.follower.clock.now}
+            said={sayOf(say, cue, hearers(evening, view, cue, step.does === 'open-discussion'))}
+            next={next === undefined ? null : sayOf(say, next, hearers(evening, view, next, false))}
+          />
           <HintLine key={`hint ${cue.id}`} cue={cue} />
           {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}
           {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
         </div>
       )}
+      <StepsOffer view={view} order={order} actions={actions} />
       <NudgeLine now={evening.follower.clock.now} view={view} counts={table.counts} actions={actions} />
     </section>
   );
@@ -121,11 +129,11 @@ function PourLine({ pour }: { readonly pour: HostPour }) {
 }
 
 /** Who listens: the crowd of the plan, and the drink in hand, or the evening's own. */
-function hearers({ stored: { plan } }: EveningContext, view: HostUnderWay, cue: Cue, step: PrimaryAction) {
+function hearers({ stored: { plan } }: EveningContext, view: HostUnderWay, cue: Cue, silent: boolean) {
   const pour = pourOf(cue);
   const drink: Drink = plan.pours.find(({ id }) => id === pour)?.drink ?? plan.drink;
   const glass = pour === undefined ? 1 : (placesOf(view.pours).get(pour) ?? 1);
-  return { drink, level: plan.level, glass, silent: step.does === 'open-discussion' };
+  return { drink, level: plan.level, glass, silent };
 }
 
 interface RoomTimeProps {

@@ -2,7 +2,7 @@ import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { back, hold, next, plus, resume, talk } from '../../../shared/ui/strokes.ts';
+import { back, clock, hold, next, plus, resume, talk } from '../../../shared/ui/strokes.ts';
 import type { SentHostCommand } from '../../../shared/wire/commands.ts';
 import { nameOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
@@ -45,6 +45,17 @@ export function ThumbControls({ view, order, step, waiting, settling, actions }:
       <Button busy={waiting.has('GiveTime')} label={words.room.minuteLabel} onPress={actions.minute}>
         {words.room.minute}
       </Button>
+      {(view.pacing.by === 'host' || view.pacing.by === 'steps') && (
+        <Button
+          busy={waiting.has('ChoosePacing')}
+          pressed={view.pacing.by === 'steps'}
+          label={words.room.steps.label}
+          onPress={() => actions.letStepsRun(view.pacing.by === 'host')}
+        >
+          <Icon of={clock} />
+          {words.room.steps.run}
+        </Button>
+      )}
       <Button kind="primary" size="big" busy={stepping} onPress={() => actions.takeStep(step)}>
         <BigWords view={view} order={order} step={step} />
         <Icon of={step.does === 'advance' ? next : step.does === 'finish' ? plus : talk} turns />

@@ -1,9 +1,9 @@
 import type { CueId } from '../../../core/ids.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
-import type { Ahead } from '../../../core/running-order/fit-ahead.ts';
-import { type ForecastTime, forecast } from '../../../core/running-order/forecast.ts';
+import { type Ahead, forecastAhead, leftOf } from '../../../core/running-order/fit-ahead.ts';
+import type { ForecastTime } from '../../../core/running-order/forecast.ts';
 import type { HostUnderWay, RunningOrderView } from '../../../core/session/views/host.ts';
-import { type EpochMs, epochMs } from '../../../core/units.ts';
+import { durationMs, type EpochMs, later } from '../../../core/units.ts';
 
 export interface Timetable {
   /** When each cue began, or is likely to begin. Unknown for skipped ones. */
@@ -11,14 +11,14 @@ export interface Timetable {
   readonly end: ForecastTime;
 }
 
-type Seen = Pick<HostUnderWay, 'cue' | 'next' | 'clock' | 'timeline' | 'habits'>;
+type Seen = Pick<HostUnderWay, 'cue' | 'next' | 'clock' | 'takesEffectAt' | 'timeline' | 'habits' | 'tempo'>;
 
 /** The times of the whole running order on the wall clock: those behind as they were, those ahead as forecast. */
 export function timetableOf(order: readonly Cue[], view: Seen, now: EpochMs): Timetable {
-  const { from, remaining, habits } = aheadOf({ cues: order, unfitted: [] }, view, now);
+  const ahead = aheadOf({ cues: order, unfitted: [] }, view, now);
   const entered = new Map(view.timeline.map((entry) => [entry.cue, entry.at]));
-  const { starts, end } = forecast(from, remaining, habits);
-  const coming = new Set(remaining.map(({ id }) => id));
+  const { starts, end } = forecastAhead(ahead);
+  const coming = new Set(ahead.remaining.map(({ id }) => id));
   const behind = order.flatMap(({ id }) => {
     const at = entered.get(id);
     return at === undefined || coming.has(id) ? [] : [[id, at] as const];
@@ -35,11 +35,15 @@ export function aheadOf(
   view: Seen,
   now: EpochMs,
 ): Ahead {
+  const left = leftOn(view.clock, now);
+  const current = cues.find(({ id }) => id === view.cue);
   return {
-    from: endOfCurrent(view.clock, now),
+    from: current === undefined ? later(now, durationMs(Math.max(0, left))) : now,
+    current: current === undefined ? null : leftOf(current, left, now - view.takesEffectAt),
     remaining: comingCues(cues, view),
     unfitted,
     habits: view.habits,
+    tempo: view.tempo,
   };
 }
 
@@ -49,14 +53,7 @@ function comingCues(order: readonly Cue[], { next }: Pick<HostUnderWay, 'next'>)
   return from < 0 ? [] : order.slice(from);
 }
 
-/** The current cue ends at its deadline, or now when it is over its time; a held one after what remains of it. */
-function endOfCurrent(clock: HostUnderWay['clock'], now: EpochMs): EpochMs {
-  switch (clock.kind) {
-    case 'running':
-      return epochMs(Math.max(clock.endsAt, now));
-    case 'held':
-      return epochMs(now + Math.max(0, clock.remaining));
-    default:
-      return clock satisfies never;
-  }
+/** Ms; below 0 when the cue is over its time. */
+function leftOn(clock: HostUnderWay['clock'], now: EpochMs): number {
+  return clock.kind === 'running' ? clock.endsAt - now : clock.remaining;
 }

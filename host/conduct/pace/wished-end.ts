@@ -1,6 +1,6 @@
 import type { Work } from '../../../core/running-order/cue-traits.ts';
-import { type Ahead, fitAhead, givenUp } from '../../../core/running-order/fit-ahead.ts';
-import { type ForecastTime, paceFrom } from '../../../core/running-order/forecast.ts';
+import { type Ahead, fitAhead, givenUp, paceOf } from '../../../core/running-order/fit-ahead.ts';
+import type { ForecastTime } from '../../../core/running-order/forecast.ts';
 import { type Offer, offersFor } from '../../../core/running-order/offers.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 
@@ -50,7 +50,7 @@ export function previewOf(ahead: Ahead, endsAt: EpochMs): Preview {
   const fit = fitAhead(ahead, endsAt);
   const work = givenUp(ahead, fit).map(([kind, seconds]) => ({ work: kind, seconds }));
   if (fit.status === 'too-long') {
-    const offers = offersFor(ahead.remaining, paceFrom(ahead.habits));
+    const offers = offersFor(ahead.remaining, paceOf(ahead));
     const pours = offers.filter(({ kind }) => kind === 'drop-pour').slice(0, poursOffered);
     return {
       is: 'too-long',

@@ -1,7 +1,10 @@
 import { compile } from '../../../core/running-order/compile.ts';
 import { type Work, workOf } from '../../../core/running-order/cue-traits.ts';
-import { fitInto } from '../../../core/running-order/repace.ts';
+import { fitAhead } from '../../../core/running-order/fit-ahead.ts';
+import { type Habits, noHabits } from '../../../core/running-order/forecast.ts';
+import { tempoOfPlan } from '../../../core/running-order/tempo.ts';
 import type { Plan } from '../../../core/tasting.ts';
+import { epochMs } from '../../../core/units.ts';
 
 export interface Fitted {
   readonly plan: Plan;
@@ -14,11 +17,16 @@ export interface Fitted {
 
 /**
  * The plan with its steps shortened so that the whole evening, from the opening of the doors, takes no more than
- * `available` seconds. What cares for people (spit, water, breaks) keeps its floor [C2].
+ * `available` seconds by the forecast that the host's head then shows. What cares for people (spit, water, breaks) keeps
+ * its floor [C2].
+ * @throws RangeError for what is no number of seconds
  */
-export function finishWithin(plan: Plan, available: number): Fitted {
+export function finishWithin(plan: Plan, available: number, habits: Habits = noHabits): Fitted {
+  if (!(available >= 0 && available < Number.POSITIVE_INFINITY))
+    throw new RangeError(`An evening is fitted into a number of seconds, 0 or more, not into ${available}.`);
   const cues = compile(plan);
-  const fit = fitInto(cues, available);
+  const doors = { from: epochMs(0), current: null, remaining: cues, unfitted: [] };
+  const fit = fitAhead({ ...doors, habits, tempo: tempoOfPlan(plan) }, epochMs(available * 1000));
   const lengths = new Map(fit.lengths.map(({ cue, seconds }) => [cue, seconds]));
   const cut = new Map<Work, number>();
   const edits = { ...plan.cueEdits };

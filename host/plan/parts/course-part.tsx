@@ -58,7 +58,7 @@ export function CoursePart({ editor }: { readonly editor: PlanEditor }) {
       <Fold title={said.pacing} summary={said.pacings[plan.pacing.by]}>
         <Choice
           legend={said.pacing}
-          options={optionsOf(['host', 'clock', 'room'], said.pacings, said.pacingHints)}
+          options={optionsOf(['host', 'steps', 'clock', 'room'], said.pacings, said.pacingHints)}
           value={plan.pacing.by}
           onChoose={(by) =>
             editor.edit((now) => ({ ...now, pacing: by === 'room' ? { by, share: 0.75 } : { by } }))

@@ -2,7 +2,6 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../../shared/ui/button.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { Fold } from '../fields/fold.tsx';
-import { courseOf, lengthOf } from '../figures/course.ts';
 import { finishWithin } from '../figures/finish-by.ts';
 import { secondsUntil } from '../figures/seconds-until.ts';
 import type { PlanEditor } from '../plan-editor.ts';
@@ -15,14 +14,13 @@ export function FinishBy({ editor }: { readonly editor: PlanEditor }) {
   const [wanted, setWanted] = useState('');
   if (plan.startsAt === undefined) return null;
   const available = secondsUntil(wanted, Date.parse(plan.startsAt), plan.timeZone);
-  const now = lengthOf(courseOf(plan));
   const fitted = available === undefined ? undefined : finishWithin(plan, available);
   const before = plan.cueEdits;
   return (
     <Fold title={said.finishBy} small>
       <TextField label={said.finishAt} type="time" value={wanted} onInput={setWanted} />
-      {available !== undefined && available >= now && <p>{said.fitsAlready}</p>}
-      {available !== undefined && fitted !== undefined && available < now && (
+      {fitted?.status === 'fits' && fitted.cut.length === 0 && <p>{said.fitsAlready}</p>}
+      {fitted !== undefined && (fitted.status === 'too-long' || fitted.cut.length > 0) && (
         <>
           {fitted.status === 'too-long' && <p class="field-error">{said.tooLong(length(fitted.over))}</p>}
           {fitted.cut.length > 0 && (

@@ -145,9 +145,10 @@ export const hostAtTable: HostAtTableWords = {
   more: {
     title: 'Mehr',
     pacing: 'Wer das Tempo vorgibt',
-    pacings: { host: 'Du', clock: 'Die Uhr', room: 'Der Raum' },
+    pacings: { host: 'Du', steps: 'Du, und die Schritte laufen', clock: 'Die Uhr', room: 'Der Raum' },
     pacingHints: {
       host: 'bis du es sagst',
+      steps: 'die Schritte eines Glases laufen von selbst und warten an seinem Ende',
       clock: 'bis die Zeit um ist',
       room: 'bis die meisten bereit sind',
     },

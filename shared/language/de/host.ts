@@ -234,9 +234,21 @@ export const hostWords: HostWords = {
     clearReminder: 'Wegnehmen',
     pacedBy: {
       host: 'du gibst das Tempo vor',
+      steps: 'die Schritte laufen',
       clock: 'die Uhr gibt das Tempo vor',
       room: 'der Raum gibt das Tempo vor',
     },
+    steps: {
+      run: 'Schritte laufen',
+      label: 'Die Schritte eines Glases laufen von selbst',
+      offer:
+        'Sollen die Schritte eines Glases von selbst laufen? An seinem Ende warten sie auf dich, und Weiter ist immer schneller.',
+      yes: 'Laufen lassen',
+      no: 'Von Hand',
+      chosen:
+        'Ab dem nächsten Glas laufen die Schritte. Mit Schritte laufen, neben Weiter, nimmst du sie wieder in die Hand.',
+    },
+    sayNext: 'Gleich sagst du',
     firstHints: {
       next: 'Der große Knopf nimmt jedes Handy mit. Tippe darauf, wenn alle sitzen.',
       table: 'Der Tisch zählt, wer zugestimmt hat. Geh weiter, wenn es alle getan oder dir gesagt haben.',

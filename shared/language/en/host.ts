@@ -218,7 +218,22 @@ export const hostWords = {
         nudge: 'Guests who are not ready have been nudged.',
       })[kind],
     clearReminder: 'Remove it',
-    pacedBy: { host: 'you set the pace', clock: 'the clock sets the pace', room: 'the room sets the pace' },
+    pacedBy: {
+      host: 'you set the pace',
+      steps: 'the steps run',
+      clock: 'the clock sets the pace',
+      room: 'the room sets the pace',
+    },
+    steps: {
+      run: 'Steps run',
+      label: 'The steps of a glass run by themselves',
+      offer:
+        'Shall the steps of a glass run by themselves? They wait for you at its end, and Next is always faster.',
+      yes: 'Let them run',
+      no: 'By hand',
+      chosen: 'The steps run from the next glass on. Steps run, beside Next, takes them back into your hand.',
+    },
+    sayNext: 'In a moment, say',
     firstHints: {
       next: 'The big button moves every phone on with you. Tap it when everybody is seated.',
       table: 'The table shows who has agreed. Move on when everybody has, or has told you so.',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compile } from '../../../core/running-order/compile.ts';
 import { workOf } from '../../../core/running-order/cue-traits.ts';
-import { cueVariance, forecast, noHabits } from '../../../core/running-order/forecast.ts';
+import { eveningVariance, forecast, noHabits } from '../../../core/running-order/forecast.ts';
 import {
   drawLuck,
   normalsFrom,
@@ -16,6 +16,7 @@ import {
   type RehearsalTask,
   rehearse,
 } from '../../../core/running-order/rehearsal-report.ts';
+import { cueVariance } from '../../../core/running-order/tempo.ts';
 import type { Pacing, Plan } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
 import { planOf } from '../../support/plans.ts';
@@ -30,6 +31,7 @@ const room = (more: Partial<Rehearsed> = {}): Rehearsed => ({
   pacing: { by: 'host' },
   level: 'regulars',
   guests: 8,
+  awaited: 0,
   ...more,
 });
 
@@ -83,12 +85,16 @@ describe('rehearsed evenings', () => {
       const own = cue.ideal * Math.exp((habit + cueVariance) / 2);
       byWork.set(workOf(cue), { sum: before.sum + own, squares: before.squares + own * own });
     }
-    const closed = total(
-      [...byWork.values()].map(
-        ({ sum, squares }) =>
-          Math.expm1(habit) * (sum * sum - squares) + Math.expm1(habit + cueVariance) * squares,
-      ),
-    );
+    // A whole evening that is slow moves every cue alike.
+    const ofEvening = eveningVariance * expected ** 2;
+    const closed =
+      ofEvening +
+      total(
+        [...byWork.values()].map(
+          ({ sum, squares }) =>
+            Math.expm1(habit) * (sum * sum - squares) + Math.expm1(habit + cueVariance) * squares,
+        ),
+      );
     const standardError = Math.sqrt(closed / lengths.length);
     expect(Math.abs(mean - expected)).toBeLessThan(4 * standardError);
     expect(variance / closed).toBeGreaterThan(0.9);
@@ -98,7 +104,7 @@ describe('rehearsed evenings', () => {
   it('paced by the host end within the range of the forecast', () => {
     const range = rangeOf(played(room(), 6000).map(total));
     const start = epochMs(0);
-    const { end } = forecast(start, cues, noHabits);
+    const { end } = forecast(start, cues, noHabits, room());
     // The forecast's log-normal is an approximation of the sum: its quantiles are met to one in a hundred.
     for (const which of ['early', 'likely', 'late'] as const)
       expect(range[which] / (end[which] / 1000), which).toBeCloseTo(1, 1.7);
@@ -218,7 +224,8 @@ describe('the report of a rehearsal', () => {
     for (const { change, saves, inTime: then } of advice) {
       const other = changed(plan, change);
       if (other === undefined) throw new Error('It can be changed.');
-      const expected = (length(plan) - length(other)) * Math.exp((0.25 ** 2 + cueVariance) / 2);
+      const expected =
+        (length(plan) - length(other)) * Math.exp((noHabits.senses.variance + cueVariance) / 2);
       expect(saves / expected, change).toBeGreaterThan(0.9);
       expect(saves / expected, change).toBeLessThan(1.1);
       expect(then).toBeGreaterThanOrEqual(inTime);

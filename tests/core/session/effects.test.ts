@@ -52,9 +52,9 @@ describe('entering a cue', () => {
     const evening = new EveningTold(planOf(6)).goTo('ash/first/nose').wait(60).next();
     expect(evening.underWay.reached).toEqual([ash]);
     expect(evening.underWay.timeline).toEqual([
-      { cue: 'gathering', at: doorsAt, planned: 600 },
-      { cue: 'ash/first/nose', at: doorsAt, planned: 40 },
-      { cue: 'ash/first/sip', at: doorsAt + 60_000, planned: 25 },
+      { cue: 'gathering', at: doorsAt, planned: 600, by: 'host' },
+      { cue: 'ash/first/nose', at: doorsAt, planned: 40, by: 'host' },
+      { cue: 'ash/first/sip', at: doorsAt + 60_000, planned: 25, by: 'host' },
     ]);
   });
 });

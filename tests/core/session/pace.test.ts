@@ -166,6 +166,41 @@ describe('pace', () => {
     expect(evening.clock('ExpireCue')).toBe('nothing-to-do');
   });
 
+  it('[P19] lets the steps of a glass run and waits at its end, with Next always ahead of the clock', () => {
+    const evening = new EveningTold(planOf(3, { pacing: { by: 'steps' } })).goTo('ash/first/nose');
+    evening.now += evening.idealMs - 1;
+    expect(evening.clock('ExpireCue')).toBe('nothing-to-do');
+    evening.now += 1;
+    expect(evening.clock('ExpireCue')).toBe('done');
+    expect(evening.cue).toBe('ash/first/sip');
+    evening.next();
+    expect(evening.clock('ExpireCue', 'ash/first/sip')).toBe('moved-on');
+    evening.host({ type: 'Hold' });
+    expect(evening.wait(600).clock('ExpireCue')).toBe('nothing-to-do');
+    evening.host({ type: 'Resume' });
+    evening.host({ type: 'GiveTime', seconds: seconds(60) });
+    evening.goTo('ash/water').wait(6000);
+    expect(evening.clock('ExpireCue')).toBe('nothing-to-do');
+    evening.goTo('welcome').wait(6000);
+    expect(evening.clock('ExpireCue')).toBe('nothing-to-do');
+  });
+
+  it("[P19] needs no more than 35 taps of the big button for regulars' six blind pours", () => {
+    const evening = new EveningTold(planOf(6, { pacing: { by: 'steps' }, blind: true }));
+    let taps = 0;
+    while (evening.cue !== 'farewell') {
+      const cue = evening.underWay.cues[evening.underWay.at];
+      // Before the big button goes on, it opens the talk and tells the names.
+      if (cue?.kind === 'discussion' || cue?.kind === 'reveal') taps += 1;
+      evening.now += evening.idealMs;
+      if (evening.clock('ExpireCue') === 'done') continue;
+      evening.next();
+      taps += 1;
+    }
+    expect(taps + 1).toBeLessThanOrEqual(35);
+    expect(taps).toBeGreaterThan(12);
+  });
+
   it('[P9] begins the interrupted cue again after a called break', () => {
     const evening = atNose().wait(20);
     expect(evening.host({ type: 'CallBreak', seconds: seconds(300) })).toBe('done');

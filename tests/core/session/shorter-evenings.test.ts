@@ -207,7 +207,10 @@ describe('an end that cannot be reached', () => {
 });
 
 describe('what is ahead of the room', () => {
-  const from = (told: EveningTold) => aheadOf(told.underWay, epochMs(told.now)).from;
+  const from = (told: EveningTold) => {
+    const { from: start, current } = aheadOf(told.underWay, epochMs(told.now));
+    return start + Math.round(1000 * (current?.ideal ?? 0));
+  };
 
   it('begins when the time of the cue is over, and now when it has been over for long', () => {
     const told = evening();

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { tastingId } from '../../../core/ids.ts';
 import { noHabits } from '../../../core/running-order/forecast.ts';
 import { epochMs } from '../../../core/units.ts';
-import { habitsOfHouse } from '../../../server/live/habits.ts';
+import { habitsOfHouse, openingPace } from '../../../server/live/habits.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
@@ -45,5 +45,24 @@ describe('habits of a house', () => {
     const many = Array.from({ length: 5 }, () => lived(1));
     const without = habitsOfHouse(await houseWith(...many));
     expect(habitsOfHouse(await houseWith(lived(3), ...many))).toEqual(without);
+  });
+});
+
+describe('the pace with which an evening begins', () => {
+  const ended = (by: 'host' | 'steps' | 'clock') => {
+    const evening = new EveningTold(planOf(3));
+    evening.host({ type: 'ChoosePacing', pacing: { by } });
+    evening.host({ type: 'Finish' });
+    return evening;
+  };
+
+  it('[P19] is the running steps of the last evening, unless the plan has another pace', async () => {
+    const byHand = planOf(3);
+    const byClock = planOf(3, { pacing: { by: 'clock' } });
+    expect(openingPace(byHand, await houseWith())).toEqual({ by: 'host' });
+    expect(openingPace(byHand, await houseWith(ended('steps')))).toEqual({ by: 'steps' });
+    expect(openingPace(byClock, await houseWith(ended('steps')))).toEqual({ by: 'clock' });
+    expect(openingPace(byHand, await houseWith(ended('steps'), ended('host')))).toEqual({ by: 'host' });
+    expect(openingPace(byHand, await houseWith(ended('clock')))).toEqual({ by: 'host' });
   });
 });

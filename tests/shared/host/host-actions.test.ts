@@ -94,7 +94,7 @@ describe('the big button', () => {
 
 describe('the end of an evening', () => {
   const [ash, birch] = [pour(first ?? ''), pour(second ?? '')];
-  const entry = (cue: Cue) => ({ cue: cue.id, at: epochMs(0), planned: cue.ideal });
+  const entry = (cue: Cue) => ({ cue: cue.id, at: epochMs(0), planned: cue.ideal, by: 'host' as const });
   const trial: HostTrial = {
     id: pourId('trial'),
     a: ash.id,

@@ -146,6 +146,8 @@ describe('times on the wall clock', () => {
     evening.goTo('elm/first/nose');
     expect(width()).toBeLessThan(wide / 2);
     evening.goTo('farewell');
+    expect(width()).toBeLessThan(wide / 10);
+    evening.wait(600);
     expect(width()).toBe(durationMs(0));
   });
 
