@@ -53,6 +53,9 @@ export function endingOf(cue: Cue, next: Cue | undefined, pacing: Pacing): Endin
 const glassOf = (cue: Cue): string | undefined =>
   pourOf(cue) ?? (cue.kind === 'practice' ? cue.kind : undefined);
 
+/** How much of that a guest keeps all evening; the rest differs from cue to cue: own estimate, no source. */
+const keptShare = 0.6;
+
 /** How far single guests are from their room, on the logarithmic scale: own estimates, no source. */
 export const guestSpread: Readonly<Record<Level, number>> = {
   newcomers: 0.35,
@@ -105,8 +108,8 @@ function slowestOf(nth: number, of: number, level: Level): Slowest | undefined {
   const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
   const own = of === 1 ? 1 : Math.min(1, (p * (1 - p)) / ((of + 2) * density * density));
   const spread = guestSpread[level];
-  const kept = spread * spread * own;
-  return { shift: spread * z, variance: cueVariance + kept, kept };
+  const guest = spread * spread * own;
+  return { shift: spread * z, variance: cueVariance + guest, kept: keptShare * guest };
 }
 type Slowest = Pick<Extract<CueTime, { is: 'drawn' }>, 'shift' | 'variance' | 'kept'>;
 

@@ -17,7 +17,7 @@ import { Deadlines } from './deadlines.ts';
 import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
 import { neverBehind } from './evening-clock.ts';
 import { chairFor } from './full-table.ts';
-import { habitsOfHouse, openingPace } from './habits.ts';
+import { openingDoors } from './habits.ts';
 import { leadFor } from './lead.ts';
 import { LostEnd } from './lost-end.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
@@ -262,14 +262,7 @@ export class Conductor {
   #withPlan(ask: SentHostCommand): HostCommand | undefined {
     if (ask.type !== 'OpenDoors') return ask;
     const plan = this.#parts.store.tastings.find(this.tasting)?.plan;
-    const { store } = this.#parts;
-    return (
-      plan && {
-        type: 'OpenDoors',
-        plan: { ...plan, pacing: openingPace(plan, store) },
-        habits: habitsOfHouse(store),
-      }
-    );
+    return plan && openingDoors(plan, this.#parts.store);
   }
 
   #chair() {

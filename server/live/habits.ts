@@ -1,5 +1,6 @@
 import type { TastingId } from '../../core/ids.ts';
 import { carriedOver, type Habits, learn, livedSoFar, noHabits } from '../../core/running-order/forecast.ts';
+import type { HostCommand } from '../../core/session/command.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { type Finished, unopened } from '../../core/session/state.ts';
 import type { Pacing, Plan } from '../../core/tasting.ts';
@@ -28,6 +29,13 @@ export function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Pa
   const [last] = latestEvenings(store);
   return last?.pacing.by === 'steps' ? last.pacing : pacing;
 }
+
+/** The doors of a plan, with what the evenings before have left for it. */
+export const openingDoors = (plan: Plan, store: Houses): Extract<HostCommand, { type: 'OpenDoors' }> => ({
+  type: 'OpenDoors',
+  plan: { ...plan, pacing: openingPace(plan, store) },
+  habits: habitsOfHouse(store),
+});
 
 type Houses = Pick<Store, 'tastings' | 'sessions'>;
 
