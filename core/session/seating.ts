@@ -1,4 +1,4 @@
-import type { PourId } from '../ids.ts';
+import type { CueId, PourId } from '../ids.ts';
 import { pourOf } from '../running-order/cue.ts';
 import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 
@@ -14,6 +14,19 @@ export const mayGiveWay = ({ signals }: UnderWay, seat: Seat): boolean =>
   !seat.groundRulesAccepted &&
   seat.kit.length === 0 &&
   signals[seat.id] === undefined;
+
+/**
+ * [S5] Somebody who sat down when the room had gone past the ground rules, and has not agreed to them: they read cautions and
+ * rules before anything else.
+ */
+export function readsRulesFirst(
+  { cues, timeline }: Pick<Evening, 'cues' | 'timeline'>,
+  { groundRulesAccepted, takenAt }: Pick<Seat, 'groundRulesAccepted' | 'takenAt'>,
+): boolean {
+  const place = (id: CueId | undefined) => cues.findIndex((cue) => cue.id === id);
+  const stoodAt = place(timeline.findLast(({ at }) => at <= takenAt)?.cue);
+  return !groundRulesAccepted && stoodAt > cues.findIndex(({ kind }) => kind === 'ground-rules');
+}
 
 /** [F3] What somebody who sits down now has missed: every pour the room has behind it. */
 export function missedBy(session: UnderWay): PourId[] {

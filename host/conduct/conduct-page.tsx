@@ -44,7 +44,7 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
   const step = primaryAction(view, cue);
   const waiting = commands.waiting.value;
   const settling = useSettling(view.cue);
-  const table = tableOf(view.seats, follower.presence.value);
+  const table = tableOf(view, follower.presence.value);
   const name = cue === undefined ? '' : nameOf(cue, view.pours);
 
   useKeys((ask) => {

@@ -1,6 +1,6 @@
 import type { SeatId } from '../../core/ids.ts';
 import type { KitItem } from '../../core/session/state.ts';
-import type { HostSeat } from '../../core/session/views/host.ts';
+import type { HostSeat, HostView } from '../../core/session/views/host.ts';
 import type { PresenceView } from '../../shared/wire/protocol.ts';
 
 /** What a host has to see of a seat, most urgent first. */
@@ -19,9 +19,13 @@ export interface Table {
   /** Those who want something of the host, in the order in which it presses. */
   readonly asking: readonly TableSeat[];
   readonly others: readonly TableSeat[];
+  /** Those in the room, of those who sit or are still to come. */
+  readonly room: { readonly here: number; readonly expected: number };
   /** Those at home, apart: one sees neither their hands nor their glasses. */
   readonly home: {
     readonly seated: number;
+    /** Who sits there, and who is still to come. */
+    readonly expected: number;
     readonly here: number;
     readonly ready: number;
     /** With everything laid ready. */
@@ -53,7 +57,10 @@ const urgency: Readonly<Record<SeatState, number>> = {
 const wantsHost = (state: SeatState): boolean => urgency[state] <= urgency['more-time'];
 
 /** Seats keep the order in which they were taken, so that nobody wanders about the table under the host's eye. */
-export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Table {
+export function tableOf(
+  { seats, expected }: Pick<HostView, 'seats' | 'expected'>,
+  presence: Pick<PresenceView, 'seats'>,
+): Table {
   const connected = new Map<SeatId, number | null>(
     presence.seats.map(({ seat, roundTrip }) => [seat, roundTrip]),
   );
@@ -68,11 +75,14 @@ export function tableOf(seats: readonly HostSeat[], presence: PresenceView): Tab
     .sort((one, other) => urgency[one.state] - urgency[other.state]);
   const seated = all.filter(({ seat }) => seat.presence === 'seated');
   const home = seated.filter(({ seat }) => seat.remote);
+  const room = seated.filter(({ seat }) => !seat.remote);
   return {
+    room: { here: room.filter(({ here }) => here).length, expected: Math.max(room.length, expected.room) },
     asking,
     others: all.filter(({ state }) => !wantsHost(state)),
     home: {
       seated: home.length,
+      expected: Math.max(home.length, expected.home),
       here: home.filter(({ here }) => here).length,
       ready: home.filter(({ seat, here }) => here && seat.signal === 'ready').length,
       kits: home.filter(({ seat }) => missingKit(seat).length === 0).length,

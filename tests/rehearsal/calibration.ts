@@ -28,7 +28,7 @@ const pacings: Readonly<Record<string, Pacing>> = {
   'room-0.75': { by: 'room', share: 0.75 },
   'room-1': { by: 'room', share: 1 },
 };
-export const sizes = [4, 8, 16, 40] as const;
+const sizes = [4, 8, 16, 40] as const;
 export const evenings = 2000;
 
 /**

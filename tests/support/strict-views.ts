@@ -117,6 +117,7 @@ export const strictSeat = z.strictObject({
   remote: z.boolean(),
   presence,
   groundRulesAccepted: z.boolean(),
+  readsRulesFirst: z.boolean(),
   signal,
   kit: z.array(text),
   served: z.array(strictPourCard.nullable()).nullable(),
@@ -129,6 +130,7 @@ const hostBase = {
   title: text,
   blind: z.boolean(),
   pacing: pacingSchema,
+  expected: z.strictObject({ room: number, home: number }),
   seats: z.array(
     z.strictObject({
       id: text,
@@ -137,6 +139,7 @@ const hostBase = {
       remote: z.boolean(),
       presence,
       groundRulesAccepted: z.boolean(),
+      readsRulesFirst: z.boolean(),
       signal,
       kit: z.array(text),
       missed: number,

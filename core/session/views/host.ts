@@ -8,6 +8,7 @@ import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
 import { habitsNow, tempoOf, unfittedOf } from '../fitting.ts';
 import { endingNow, playable } from '../position.ts';
+import { readsRulesFirst } from '../seating.ts';
 import { metByAll } from '../serving.ts';
 import {
   cueNow,
@@ -31,6 +32,8 @@ interface HostBase {
   readonly blind: boolean;
   readonly pacing: Pacing;
   readonly seats: readonly HostSeat[];
+  /** How many the plan reckons with, at the table and at home. */
+  readonly expected: { readonly room: number; readonly home: number };
   readonly pours: readonly HostPour[];
   readonly trials: readonly HostTrial[];
   /** When which cue was entered. */
@@ -77,6 +80,8 @@ export interface HostSeat {
   readonly remote: boolean;
   readonly presence: Seat['presence'];
   readonly groundRulesAccepted: boolean;
+  /** [S5] Came late, and is at the cautions and the rules. */
+  readonly readsRulesFirst: boolean;
   readonly signal: Signal | null;
   /** What a remote guest has laid ready. */
   readonly kit: readonly KitItem[];
@@ -127,6 +132,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     blind: session.plan.blind,
     pacing: session.pacing,
     seats: Object.values(session.seats).map((seat) => hostSeat(session, seat)),
+    expected: { room: session.plan.guests, home: session.plan.remoteGuests },
     pours: hostPours(session),
     trials: session.plan.trials.map((trial) => hostTrial(session, trial)),
     timeline: session.timeline,
@@ -182,6 +188,7 @@ function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
     remote: seat.remote,
     presence: seat.presence,
     groundRulesAccepted: seat.groundRulesAccepted,
+    readsRulesFirst: readsRulesFirst(session, seat),
     signal: session.status === 'under-way' ? (session.signals[seat.id] ?? null) : null,
     kit: seat.kit,
     missed: seat.missed.filter((pour) => !session.dropped.includes(pour)).length,

@@ -1,4 +1,5 @@
 import type { PourId, SeatId } from '../../ids.ts';
+import { readsRulesFirst } from '../seating.ts';
 import { placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
 import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
 import { cardOf, type PourCard } from './pour-card.ts';
@@ -12,6 +13,8 @@ export interface SeatView {
   readonly remote: boolean;
   readonly presence: Seat['presence'];
   readonly groundRulesAccepted: boolean;
+  /** [S5] Came late: cautions and rules come before anything else. */
+  readonly readsRulesFirst: boolean;
   readonly signal: Signal | null;
   readonly kit: readonly KitItem[];
   /** With own orders: this seat's pours by place, null where it has not been reached. Null in a common order. */
@@ -38,6 +41,7 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     remote: seat.remote,
     presence: seat.presence,
     groundRulesAccepted: seat.groundRulesAccepted,
+    readsRulesFirst: readsRulesFirst(session, seat),
     signal: session.status === 'under-way' ? (session.signals[id] ?? null) : null,
     kit: seat.kit,
     served: servedInOwnOrders(session.plan) ? ownCards(session, seat) : null,

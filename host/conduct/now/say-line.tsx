@@ -4,7 +4,7 @@ import { useTick } from '../../../shared/ui/use-tick.ts';
 import { words } from '../../language.ts';
 
 /** The words of a step that comes by itself are there so long before it that they can be said in time, in ms. */
-export const sayAhead = 5000;
+const sayAhead = 5000;
 
 interface SayLineProps {
   readonly view: Pick<HostUnderWay, 'clock' | 'endsBy'>;

@@ -30,7 +30,7 @@ export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProp
         <div class="table-words">
           <h2 id="table">{words.table.title}</h2>
           <p class="table-counts">
-            <span>{words.table.counts.here(counts.here, counts.seated)}</span>
+            <span>{words.table.counts.here(table.room.here, table.room.expected)}</span>
             {cue?.kind === 'ground-rules' && (
               <span>{words.table.counts.rules(counts.groundRules, counts.seated)}</span>
             )}
@@ -40,6 +40,7 @@ export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProp
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}
       </header>
+      <RulesLine table={table} asked={cue?.kind === 'ground-rules'} />
       <ReadinessBar counts={counts} view={view} gate={cue?.gate === true} slim={slim} />
       <div class="table-body">
         {table.asking.length > 0 && (
@@ -65,6 +66,31 @@ export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProp
   );
 }
 
+interface RulesLineProps {
+  readonly table: Table;
+  /** The room is at the ground rules. */
+  readonly asked: boolean;
+}
+
+/** By name, who came late and is reading, and at the rules who has not agreed yet when all but a few have. */
+function RulesLine({ table: { asking, others, counts }, asked }: RulesLineProps) {
+  const seated = [...asking, ...others].filter(({ seat }) => seat.presence === 'seated');
+  const late = seated.filter(({ seat }) => seat.readsRulesFirst);
+  const open = asked && counts.groundRules > 0 ? seated.filter(({ seat }) => !seat.groundRulesAccepted) : [];
+  const names = (those: readonly TableSeat[]) => those.map(({ seat }) => seat.name);
+  return (
+    <>
+      {late.length > 0 && <p class="table-rules">{words.table.readsFirst(names(late))}</p>}
+      {open.length > 0 && open.length <= mostNamed && (
+        <p class="table-rules">{words.table.notAgreed(names(open))}</p>
+      )}
+    </>
+  );
+}
+
+/** More names than this nobody reads at a glance. */
+const mostNamed = 5;
+
 interface AtHomeProps {
   readonly table: Table;
   readonly kitMatters: boolean;
@@ -82,7 +108,7 @@ function AtHome({ table: { others, home }, kitMatters, waits, slim, onOpen }: At
       <header>
         <h3 id="at-home">{title}</h3>
         <p class="table-counts">
-          <span>{here(home.here, home.seated)}</span>
+          <span>{here(home.here, home.expected)}</span>
           <span>{kitMatters ? kits(home.kits, home.seated) : ready(home.ready)}</span>
           {waits && <strong>{roomWaits}</strong>}
         </p>

@@ -10,6 +10,9 @@ const listed = new Intl.ListFormat('de', { type: 'conjunction' });
 export const hostAtTable: HostAtTableWords = {
   table: {
     title: 'Der Tisch',
+    readsFirst: (names) =>
+      `${listed.format(names)} ${names.length === 1 ? 'kam später und liest' : 'kamen später und lesen'} zuerst die Hinweise und die Regeln.`,
+    notAgreed: (names) => `Noch nicht zugestimmt: ${listed.format(names)}.`,
     counts: {
       here: (here, seated) => `${here} von ${seated} da`,
       asking: (asking) => several(asking, 'fragt', 'fragen'),

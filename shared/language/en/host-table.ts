@@ -1,11 +1,16 @@
 import type { KitItem } from '../../../core/session/state.ts';
 
+const list = new Intl.ListFormat('en', { type: 'conjunction' });
+
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** The host's words for the table and for what stands in the drawers of the conducting page. */
 export const hostAtTable = {
   table: {
     title: 'The table',
+    readsFirst: (names: readonly string[]) =>
+      `${list.format(names)} came late and ${names.length === 1 ? 'reads' : 'read'} the cautions and the rules first.`,
+    notAgreed: (names: readonly string[]) => `Not agreed yet: ${list.format(names)}.`,
     counts: {
       here: (here: number, seated: number) => `${here} of ${seated} here`,
       asking: (asking: number) => `${asking} ${asking === 1 ? 'needs' : 'need'} you`,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId, seatId } from '../../../core/ids.ts';
+import { hostView } from '../../../core/session/views/host.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { seconds } from '../../../core/units.ts';
 import { ash, birch, EveningTold } from '../../support/evening.ts';
@@ -135,5 +136,16 @@ describe('seats', () => {
       floor: 5,
       say: 'A short one.',
     });
+  });
+
+  it('[S5] has a latecomer read cautions and rules first, and tells the host so until they agree', () => {
+    const evening = new EveningTold().sit('ada');
+    evening.goTo('ash/first/nose').wait(5).sit('late');
+    const reads = (name: string) => seatView(evening.underWay, seatId(name), 1)?.readsRulesFirst;
+    const seen = () => hostView(evening.underWay, 1).seats.map(({ readsRulesFirst }) => readsRulesFirst);
+    expect([reads('ada'), reads('late')]).toEqual([false, true]);
+    expect(seen()).toEqual([false, true]);
+    expect(evening.guest('late', { type: 'AcceptGroundRules' })).toBe('done');
+    expect([reads('late'), seen()]).toEqual([false, [false, false]]);
   });
 });

@@ -21,6 +21,7 @@ const seat: SeatView = {
   remote: false,
   presence: 'seated',
   groundRulesAccepted: true,
+  readsRulesFirst: false,
   signal: null,
   missed: [],
   kit: [],

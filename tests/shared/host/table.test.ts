@@ -11,11 +11,13 @@ const seat = (id: string, more: Partial<HostSeat> = {}): HostSeat => ({
   remote: false,
   presence: 'seated',
   groundRulesAccepted: false,
+  readsRulesFirst: false,
   signal: null,
   kit: [],
   missed: 0,
   ...more,
 });
+const from = (seats: readonly HostSeat[], room = 0, home = 0) => ({ seats, expected: { room, home } });
 const here = (...ids: string[]) => ({
   hosts: 1,
   seats: ids.map((id) => ({ seat: seatId(id), roundTrip: null })),
@@ -31,7 +33,7 @@ describe('the table', () => {
       seat('c', { presence: 'waiting' }),
       seat('d', { signal: 'needs-host' }),
     ];
-    const table = tableOf(seats, here('a', 'b', 'c', 'd'));
+    const table = tableOf(from(seats), here('a', 'b', 'c', 'd'));
     expect(table.asking.map((each) => [each.seat.id, each.state])).toEqual([
       ['d', 'needs-host'],
       ['c', 'at-door'],
@@ -42,7 +44,7 @@ describe('the table', () => {
 
   it('keeps everybody else in the order in which they sat down, whatever their state', () => {
     const seats = [seat('a'), seat('b', { signal: 'ready' }), seat('c')];
-    const table = tableOf(seats, here('a', 'b'));
+    const table = tableOf(from(seats), here('a', 'b'));
     expect(table.others.map((each) => [each.seat.id, each.state])).toEqual([
       ['a', 'tasting'],
       ['b', 'ready'],
@@ -51,8 +53,8 @@ describe('the table', () => {
   });
 
   it('still hears a call for the host from a phone that has gone to sleep', () => {
-    expect(tableOf([seat('a', { signal: 'needs-host' })], here()).asking).toHaveLength(1);
-    expect(tableOf([seat('a', { signal: 'more-time' })], here()).asking).toHaveLength(0);
+    expect(tableOf(from([seat('a', { signal: 'needs-host' })]), here()).asking).toHaveLength(1);
+    expect(tableOf(from([seat('a', { signal: 'more-time' })]), here()).asking).toHaveLength(0);
   });
 
   it('counts those at home apart, with their kits and how far away they are', () => {
@@ -63,14 +65,18 @@ describe('the table', () => {
       seat('c', { remote: true, kit: ['water', 'vials'] }),
       seat('d', { remote: true, signal: 'ready' }),
     ];
-    const table = tableOf(seats, {
+    const table = tableOf(from(seats), {
       ...here('a', 'c'),
       seats: [
         { seat: seatId('b'), roundTrip: 82 },
         { seat: seatId('c'), roundTrip: null },
       ],
     });
-    expect(table.home).toEqual({ seated: 3, here: 2, ready: 1, kits: 1 });
+    expect(table.home).toEqual({ seated: 3, expected: 3, here: 2, ready: 1, kits: 1 });
+    // Those at home are counted there, and only there.
+    expect(table.room).toEqual({ here: 0, expected: 1 });
+    const planned = tableOf(from(seats, 8, 4), here('a', 'b'));
+    expect([planned.room, planned.home.expected]).toEqual([{ here: 1, expected: 8 }, 4]);
     expect(table.others.map(({ roundTrip }) => roundTrip)).toEqual([null, 82, null, null]);
     expect(missingKit(seats[1] ?? seat('x'))).toEqual([]);
     expect(missingKit(seats[2] ?? seat('x'))).toEqual(['lids', 'spit-cup', 'white-paper']);
@@ -84,7 +90,7 @@ describe('the table', () => {
       seat('d', { presence: 'left' }),
       seat('e', { presence: 'removed' }),
     ];
-    const table = tableOf(seats, here('a', 'c'));
+    const table = tableOf(from(seats), here('a', 'c'));
     expect(table.counts).toEqual({
       seated: 2,
       here: 1,
