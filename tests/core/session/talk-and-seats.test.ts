@@ -139,7 +139,7 @@ describe('seats', () => {
   });
 
   it('[S5] has a latecomer read cautions and rules first, and tells the host so until they agree', () => {
-    const evening = new EveningTold().sit('ada');
+    const evening = new EveningTold().sit('ada').wait(5);
     evening.goTo('ash/first/nose').wait(5).sit('late');
     const reads = (name: string) => seatView(evening.underWay, seatId(name), 1)?.readsRulesFirst;
     const seen = () => hostView(evening.underWay, 1).seats.map(({ readsRulesFirst }) => readsRulesFirst);
