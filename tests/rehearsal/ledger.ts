@@ -136,7 +136,7 @@ export class Ledger {
       this.break('Q1', `A note of ${note.author} reached ${device} before the discussion of ${note.pour}.`);
     } else if (!this.#everShared.has(pageOf(note.author, note.pour))) {
       this.break('Q2', `A note of ${note.author} reached ${device} although it was never shared.`);
-    } else if (!packet.startsWith('2["board",')) {
+    } else if (!/^2\["board(-change)?",/.test(packet)) {
       this.break('Q1', `A note of ${note.author} reached ${device} by another door than the board.`);
     }
   }

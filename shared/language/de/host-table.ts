@@ -148,7 +148,7 @@ export const hostAtTable: HostAtTableWords = {
   more: {
     title: 'Mehr',
     pacing: 'Wer das Tempo vorgibt',
-    pacings: { host: 'Du', steps: 'Du, und die Schritte laufen', clock: 'Die Uhr', room: 'Der Raum' },
+    pacings: { host: 'Du', steps: 'Schritte laufen', clock: 'Die Uhr', room: 'Der Raum' },
     pacingHints: {
       host: 'bis du es sagst',
       steps: 'die Schritte eines Glases laufen von selbst und warten an seinem Ende',

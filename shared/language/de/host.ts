@@ -240,7 +240,7 @@ export const hostWords: HostWords = {
     },
     steps: {
       run: 'Schritte laufen',
-      label: 'Die Schritte eines Glases laufen von selbst',
+      label: 'Schritte laufen von selbst bis ans Ende eines Glases',
       offer:
         'Sollen die Schritte eines Glases von selbst laufen? An seinem Ende warten sie auf dich, und Weiter ist immer schneller.',
       yes: 'Laufen lassen',

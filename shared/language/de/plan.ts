@@ -154,7 +154,7 @@ export const planWords: PlanWords = {
     breaks: 'Pause, Minuten',
     breaksWrong: 'Gib 5 bis 60 Minuten ein.',
     pacing: 'Wer das Tempo vorgibt',
-    pacings: { host: 'Du', steps: 'Du, und die Schritte laufen', clock: 'Die Uhr', room: 'Der Raum' },
+    pacings: { host: 'Du', steps: 'Schritte laufen', clock: 'Die Uhr', room: 'Der Raum' },
     pacingHints: {
       host: 'ein Schritt endet, wenn du es sagst',
       steps: 'die Schritte eines Glases enden mit ihrer Zeit, und an seinem Ende wird auf dich gewartet',

@@ -145,7 +145,7 @@ export const hostAtTable = {
   more: {
     title: 'More',
     pacing: 'Who sets the pace',
-    pacings: { host: 'You', steps: 'You, and the steps run', clock: 'The clock', room: 'The room' },
+    pacings: { host: 'You', steps: 'Steps run', clock: 'The clock', room: 'The room' },
     pacingHints: {
       host: 'until you say so',
       steps: 'the steps of a glass run by themselves and wait at its end',

@@ -226,7 +226,7 @@ export const hostWords = {
     },
     steps: {
       run: 'Steps run',
-      label: 'The steps of a glass run by themselves',
+      label: 'Steps run by themselves to the end of a glass',
       offer:
         'Shall the steps of a glass run by themselves? They wait for you at its end, and Next is always faster.',
       yes: 'Let them run',

@@ -149,7 +149,7 @@ export const planWords = {
     breaks: 'Break, minutes',
     breaksWrong: 'Enter 5 to 60 minutes.',
     pacing: 'Who sets the pace',
-    pacings: { host: 'You', steps: 'You, and the steps run', clock: 'The clock', room: 'The room' },
+    pacings: { host: 'You', steps: 'Steps run', clock: 'The clock', room: 'The room' },
     pacingHints: {
       host: 'a step ends when you say so',
       steps: 'the steps of a glass end with their time, and its end waits for you',
