@@ -4,9 +4,7 @@ import { lazyComponent } from '../shared/page/lazy-part.ts';
 import { Button } from '../shared/ui/button.tsx';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { keepAwake } from '../shared/ui/wake-lock.ts';
-import type { SeatView } from '../shared/wire/views.ts';
 import { GlassPage } from './glass/glass-page.tsx';
-import { AcceptRules, GroundRules } from './glass/ground-rules.tsx';
 import { words } from './language.ts';
 import { LoadingLine } from './page/loading-line.tsx';
 import { letNewVersionIn } from './page/offline-page.ts';
@@ -53,7 +51,7 @@ const DeviceNotices = lazyComponent(
 );
 
 function Inside({ onLeave, onEvenings }: RoomPageProps) {
-  const { follower, lock, page, seat, readCautions } = useRoom();
+  const { ask, follower, lock, page, seat, readCautions } = useRoom();
   const link = follower.link.value;
   const drink = follower.stage.value?.drink;
   useEffect(() => {
@@ -81,10 +79,20 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
       </>
     );
   }
-  if (stage.status === 'under-way' && !seat.value.cautioned) {
-    return <Cautions acceptLabel={words.cautions.accept} onAccept={readCautions} />;
+  // [S5] Who came late agrees to the rules of the table as well before the glass in hand.
+  const late = own.readsRulesFirst;
+  if (stage.status === 'under-way' && (late || !seat.value.cautioned)) {
+    return (
+      <Cautions
+        acceptLabel={late ? words.rules.accept : words.cautions.accept}
+        late={late}
+        onAccept={() => {
+          readCautions();
+          if (late) void ask({ type: 'AcceptGroundRules' });
+        }}
+      />
+    );
   }
-  if (stage.status === 'under-way' && own.readsRulesFirst) return <LateRules own={own} />;
   const at = page.value;
   switch (at.at) {
     case 'room':
@@ -102,19 +110,6 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
     default:
       return at satisfies never;
   }
-}
-
-/** [S5] Who came late agrees to the rules of the table before the glass in hand. */
-function LateRules({ own }: { readonly own: SeatView }) {
-  return (
-    <main class="page">
-      <PageTitle>{words.rules.title}</PageTitle>
-      <GroundRules own={own} />
-      <div class="foot">
-        <AcceptRules />
-      </div>
-    </main>
-  );
 }
 
 /** The room is not here yet, or cannot be reached: the own notes open without it. */

@@ -8,7 +8,6 @@ import { LoadingLine } from '../page/loading-line.tsx';
 import { boardPart, notebookPart, seatPart } from '../parts/lazy-parts.ts';
 import { useRoom } from '../room/room.ts';
 import { BreakBody, MissedNotice } from './break-body.tsx';
-import { GroundRules } from './ground-rules.tsx';
 import { KitList } from './kit-list.tsx';
 import { StepBody } from './step-body.tsx';
 
@@ -21,7 +20,6 @@ interface CueBodyProps {
 export function CueBody({ stage, own }: CueBodyProps) {
   switch (stage.cue.kind) {
     case 'step':
-      return <StepBody stage={stage} />;
     case 'practice':
       return <StepBody stage={stage} />;
     case 'gathering':
@@ -82,6 +80,7 @@ const Tone = lazyComponent(
   ({ seatPages }) => seatPages.ToneTest,
   () => null,
 );
+const GroundRules = lazyComponent(seatPart, ({ seatPages }) => seatPages.GroundRules, LoadingLine);
 const Ranking = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.RankingBody, LoadingLine);
 const OddOneOut = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.OddPick, LoadingLine);
 const Names = lazyComponent(boardPart, ({ boardPages }) => boardPages.Reveal, LoadingLine);

@@ -103,7 +103,6 @@ type Scene = 'plain' | 'look' | 'nose';
 
 /** Look wants a white card; nose wants the dark. With a field to write in, neither would serve. */
 function sceneOf({ cue }: StageUnderWay): Scene {
-  if (cue.kind !== 'step' && cue.kind !== 'practice') return 'plain';
   return cue.step === 'look' || cue.step === 'nose' ? cue.step : 'plain';
 }
 

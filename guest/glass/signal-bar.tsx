@@ -5,8 +5,8 @@ import { clock, hand, ready } from '../../shared/ui/strokes.ts';
 import type { SeatSignal, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
+import { AcceptRules } from './accept-rules.tsx';
 import { CallLink } from './call-link.tsx';
-import { AcceptRules } from './ground-rules.tsx';
 
 /** What a guest may tell the host without a word, and the way to their own things. */
 export function SignalBar({ stage, own }: { readonly stage: StageUnderWay; readonly own: SeatView }) {

@@ -34,6 +34,5 @@ const kinds: Readonly<Record<Exclude<CueKind, 'step' | 'practice'>, string>> = {
 };
 
 export function cueIcon({ kind, step }: CueView): string {
-  if (kind === 'step' || kind === 'practice') return steps[step ?? 'swirl'];
-  return kinds[kind];
+  return kind === 'step' || kind === 'practice' ? steps[step ?? 'swirl'] : kinds[kind];
 }

@@ -2,14 +2,9 @@ import { type CueTime, timeLeft } from '../../shared/ui/time-left.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 
 export function timeOf({ clock }: StageUnderWay): CueTime {
-  switch (clock.kind) {
-    case 'running':
-      return { status: 'running', startsAt: clock.startsAt, endsAt: clock.endsAt };
-    case 'held':
-      return { status: 'held', remaining: clock.remaining, total: Math.max(clock.remaining, 1) };
-    default:
-      return clock satisfies never;
-  }
+  return clock.kind === 'running'
+    ? { ...clock, status: 'running' }
+    : { status: 'held', remaining: clock.remaining, total: Math.max(clock.remaining, 1) };
 }
 
 export const secondsLeft = (stage: StageUnderWay, now: number): number =>

@@ -1,6 +1,8 @@
 import type { CueWordSheet, CueWords } from '../../shared/language/en/cues.ts';
 import type { CueView, Drink, StageView } from '../../shared/wire/views.ts';
 
+type Move = keyof CueWordSheet['practice'];
+
 /** As much of a cue as its words depend on. */
 export type WordedCue = Pick<CueView, 'kind' | 'step' | 'sense'> & Partial<Pick<CueView, 'pass'>>;
 
@@ -10,7 +12,7 @@ export function cueWordsFor(sheet: CueWordSheet, cue: WordedCue, drink: Drink): 
     case 'step':
       return stepWords(sheet, cue, drink);
     case 'practice':
-      return sheet.practice[practised(cue.step)];
+      return sheet.practice[(cue.step ?? 'swirl') as Move];
     default:
       return sheet[cue.kind];
   }
@@ -25,22 +27,8 @@ function stepWords(sheet: CueWordSheet, { step, sense, pass }: WordedCue, drink:
     case 'review':
     case 'reflect':
       return sheet.step[step];
-    case null:
-      return sheet.step.swirl[drink];
     default:
-      return sheet.step[step][drink];
-  }
-}
-
-function practised(step: CueView['step']): keyof CueWordSheet['practice'] {
-  switch (step) {
-    case 'look':
-    case 'nose':
-    case 'sip':
-    case 'spit':
-      return step;
-    default:
-      return 'swirl';
+      return sheet.step[step ?? 'swirl'][drink];
   }
 }
 

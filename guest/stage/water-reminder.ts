@@ -12,5 +12,5 @@ export function waterIsDue(
   { cue, lastWaterAt }: Pick<StageUnderWay, 'cue' | 'lastWaterAt'>,
   now: number,
 ): boolean {
-  return cue.remindsOfWater && lastWaterAt !== null && now - lastWaterAt >= waterEvery;
+  return cue.remindsOfWater && now - (lastWaterAt ?? now) >= waterEvery;
 }

@@ -2,22 +2,8 @@ import { useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { ready } from '../../shared/ui/strokes.ts';
-import type { SeatView } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
-
-export function GroundRules({ own }: { readonly own: SeatView }) {
-  return (
-    <div class="stack">
-      {own.groundRulesAccepted && <p class="accepted">{words.rules.accepted}</p>}
-      <ul class="plain-list" aria-label={words.rules.title}>
-        {words.rules.list.map((rule) => (
-          <li key={rule}>{rule}</li>
-        ))}
-      </ul>
-    </div>
-  );
-}
 
 /** Under the thumb, where nothing hides it. */
 export function AcceptRules() {
