@@ -9,7 +9,7 @@ import { LoadingPage } from './loading-page.tsx';
 type Ask<Body> = () => Promise<HttpAnswer<Body>>;
 
 /** What a page of the host has asked for; a key that turns out to be wrong leads to the page that asks for the link. */
-export function useHostAnswer<Body>(
+function useHostAnswer<Body>(
   app: AppContext,
   ask: Ask<Body>,
 ): { readonly now: Loading<Body>; readonly again: () => void } {
