@@ -1,6 +1,7 @@
 import { randomInt } from 'node:crypto';
 import { countOptions } from '../count-options.ts';
 import { seekSecrets } from './attack.ts';
+import { compareTwins } from './outsider.ts';
 
 export async function run(words: readonly string[]): Promise<number> {
   const { notes, seed } = countOptions(words, { notes: 10_000, seed: randomInt(1_000_000) });
@@ -19,5 +20,10 @@ export async function run(words: readonly string[]): Promise<number> {
       `(${(report.bytes / 1e6).toFixed(1)} MB) looked at in ${seconds} s, ` +
       `${report.aloud} words rightly on a board: ${report.findings.length} hits.`,
   );
-  return report.findings.length === 0 ? 0 : 1;
+  const twins = await compareTwins();
+  for (const finding of twins.findings) console.error(finding);
+  console.log(
+    `Twin evenings with and without notes: ${twins.frames} frames compared, ${twins.findings.length} differ.`,
+  );
+  return report.findings.length === 0 && twins.findings.length === 0 && twins.heardAloud ? 0 : 1;
 }
