@@ -62,7 +62,7 @@ describe('the door of the socket', () => {
     const refusal = await refusalOf(house.enter({ ...shown, protocol: 0, extra: 'from before' }));
     expect(refusal).toMatchObject({
       code: 'wrong-protocol',
-      message: expect.stringMatching(/load it again/),
+      message: expect.stringMatching(/reload the page/),
     });
     expect(await codeOf(house.enter({}))).toBe('malformed');
     expect(await codeOf(house.enter({ ...shown, tasting: { $ne: 1 } }))).toBe('malformed');
