@@ -116,16 +116,17 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
 
 /** A shelf of which every method throws what `tell` makes of an error. */
 function told<Shelf extends object>(shelf: Shelf, tell: (error: unknown) => StoreFailure): Shelf {
-  const methods = Object.entries(shelf).map(([name, ask]) => [
-    name,
-    (...args: unknown[]) => {
+  const methods = Object.entries(shelf).map(([name, ask]) => {
+    if (typeof ask !== 'function') return [name, ask];
+    const asked = (...args: unknown[]) => {
       try {
         return ask(...args);
       } catch (error) {
         throw tell(error);
       }
-    },
-  ]);
+    };
+    return [name, asked];
+  });
   return Object.fromEntries(methods) as Shelf;
 }
 
