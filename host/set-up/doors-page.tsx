@@ -20,6 +20,7 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
   const { stored, follower } = evening;
   const view = follower.view.value;
   const table = tableOf(view ?? { seats: [], expected: { room: 0, home: 0 } }, follower.presence.value);
+  const { room, home } = table;
   const seated = [...table.asking, ...table.others];
   // Known before the room is, so that nothing jumps when it comes.
   const planned = view === null && stored.stage === 'planned';
@@ -52,7 +53,10 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
           <h2 id="at-table">
             {words.doors.seats}
             {seated.length > 0 && (
-              <span class="soft"> · {words.table.counts.here(table.room.here, table.room.expected)}</span>
+              <span class="soft">
+                {' '}
+                · {words.table.counts.here(room.here + home.here, room.expected + home.expected)}
+              </span>
             )}
           </h2>
           {seated.length === 0 ? (

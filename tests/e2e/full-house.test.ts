@@ -106,7 +106,7 @@ describe('a full house', () => {
 
   it('fits at the doors', async () => {
     await open('doors');
-    await host.text(new RegExp(words.table.counts.here(40, 40))).waitFor();
+    await host.text(new RegExp(words.table.counts.here(40, 48))).waitFor();
     await fits(host, 'doors', tablets);
   });
 

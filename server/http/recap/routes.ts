@@ -18,16 +18,13 @@ export function recapRoutes(parts: HttpParts, desk: RecapDesk): Router {
     response.type('json').send(await made(request, 'recap'));
   });
   router.get('/tastings/:tasting/recap.json', async (request, response) => {
-    response
-      .attachment('recap.json')
-      .type('json')
-      .send(await made(request, 'json'));
+    // Made before anything is said of a file: a refusal is no attachment.
+    const json = await made(request, 'json');
+    response.attachment('recap.json').type('json').send(json);
   });
   router.get('/tastings/:tasting/recap.csv', async (request, response) => {
-    response
-      .attachment('recap.csv')
-      .type('text/csv')
-      .send(await made(request, 'csv'));
+    const csv = await made(request, 'csv');
+    response.attachment('recap.csv').type('text/csv').send(csv);
   });
   return router;
 }

@@ -40,7 +40,7 @@ export const hostWords = {
     list: 'Planned, under way and past',
     begin: 'Start a new one',
     demo: 'Look around with the demo evening',
-    demoHint: 'An invented evening with six pours. You cannot break anything, and nobody is invited.',
+    demoHint: 'An invented evening with six pours. You cannot break anything.',
     blank: { spirit: 'Blank, for spirits', wine: 'Blank, for wine', beer: 'Blank, for beer' },
     blankHint: 'You add the pours one by one.',
     paste: 'Paste a list of pours',
