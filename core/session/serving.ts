@@ -47,6 +47,16 @@ export function servedTo(evening: Pick<Evening, 'plan' | 'dropped'>, seat: Pick<
   });
 }
 
+/** The pour that this seat has where the running order names `named`; of an odd-one-out, itself. */
+export function ownPourAt(
+  evening: Pick<Evening, 'plan' | 'dropped'>,
+  seat: Pick<Seat, 'row'>,
+  named: PourId,
+): PourId {
+  const place = placesOf(evening).findIndex((each) => each.named === named);
+  return servedTo(evening, seat)[place] ?? named;
+}
+
 /**
  * What guests' devices call the current cue. A cue's own id begins with the pour that the plan has in that place, which
  * with own orders is another one in each hand: there the place stands for it [Q4, F6].

@@ -4,7 +4,7 @@ import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts'
 import { type Decision, happened, refused } from '../decision.ts';
 import { evolveAll } from '../evolve.ts';
 import { mayGiveWay, missedBy } from '../seating.ts';
-import { cueForGuests } from '../serving.ts';
+import { cueForGuests, ownPourAt } from '../serving.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { weighRoom } from './pace.ts';
 
@@ -84,10 +84,12 @@ export function decideForGuest(session: UnderWay, id: SeatId, ask: GuestCommand,
       return giveSignal(session, id, ask, moment);
     case 'ChangeSeat':
       return changeSeat(id, ask);
-    case 'CatchUp':
-      return seat.missed.includes(ask.pour)
-        ? happened({ type: 'PourCaughtUp', seat: id, pour: ask.pour })
-        : refused('nothing-to-do');
+    case 'CatchUp': {
+      const pour = seat.missed.find((missed) => ownPourAt(session, seat, missed) === ask.pour);
+      return pour === undefined
+        ? refused('nothing-to-do')
+        : happened({ type: 'PourCaughtUp', seat: id, pour });
+    }
     case 'CheckKit':
       return seat.kit.includes(ask.item) === ask.ready
         ? refused('nothing-to-do')

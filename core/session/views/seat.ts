@@ -1,6 +1,6 @@
 import type { PourId, SeatId } from '../../ids.ts';
 import { readsRulesFirst } from '../seating.ts';
-import { placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
+import { ownPourAt, placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
 import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
 import { cardOf, type PourCard } from './pour-card.ts';
 
@@ -46,7 +46,9 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     kit: seat.kit,
     served: servedInOwnOrders(session.plan) ? ownCards(session, seat) : null,
     trials: trialsOf(session, seat),
-    missed: seat.missed.filter((pour) => !session.dropped.includes(pour)),
+    missed: seat.missed
+      .filter((pour) => !session.dropped.includes(pour))
+      .map((pour) => ownPourAt(session, seat, pour)),
   };
 }
 

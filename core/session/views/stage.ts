@@ -14,7 +14,7 @@ import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
 import { cueForGuests, inTellingOrder, placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
 import { cueNow, type Evening, type Finished, type Reminder, type UnderWay } from '../state.ts';
-import { cardOf, type PourCard, pourCard } from './pour-card.ts';
+import { cardOf, type PourCard } from './pour-card.ts';
 
 /**
  * What every follower may see, the same for all: serialised once per change and broadcast. Built field by field;
@@ -162,7 +162,12 @@ function cueView(session: UnderWay): CueView {
     step: 'step' in cue ? cue.step : null,
     sense: cue.kind === 'step' ? (cue.sense ?? null) : null,
     position: positionNow(session) ?? null,
-    pours: hidden ? [] : poursOf(cue).filter((pour) => !session.dropped.includes(pour)),
+    pours: hidden
+      ? []
+      : inTellingOrder(
+          session.plan,
+          poursOf(cue).filter((pour) => !session.dropped.includes(pour)),
+        ),
     say: cue.say ?? null,
     gate: cue.gate,
     ...shownTraits(cue),
@@ -189,10 +194,8 @@ function commonGlasses(session: Evening): GlassView[] {
 
 function placelessCards(session: Evening): PourCard[] {
   if (!servedInOwnOrders(session.plan)) return [];
-  const told = session.plan.pours.filter(
-    ({ id }) => session.discussions[id]?.open === true || session.revealed.includes(id),
-  );
-  return told
-    .map((pour) => pourCard(session, pour))
-    .sort((one, other) => Number(one.code) - Number(other.code));
+  const told = session.plan.pours
+    .map(({ id }) => id)
+    .filter((id) => session.discussions[id]?.open === true || session.revealed.includes(id));
+  return inTellingOrder(session.plan, told).flatMap((id) => cardOf(session, id) ?? []);
 }
