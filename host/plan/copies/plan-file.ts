@@ -1,4 +1,6 @@
+import { withDrawnIds } from '../../../core/planning/serving/drawn-ids.ts';
 import { type Plan, planSchema } from '../../../core/tasting.ts';
+import { newPourId } from '../pours/new-pour-id.ts';
 import { words } from '../words.ts';
 
 export interface FileProblem {
@@ -46,10 +48,8 @@ export function readPlanFile(text: string): OpenedPlan {
       problems: [{ where: `pours ${doubled + 1} id`, what: words.copies.issues.doubled }],
     };
   }
-  return {
-    is: 'plan',
-    plan: { ...parsed.data, pours: parsed.data.pours.map(({ photos: _, ...pour }) => pour) },
-  };
+  const pours = parsed.data.pours.map(({ photos: _, ...pour }) => pour);
+  return { is: 'plan', plan: withDrawnIds({ ...parsed.data, pours }, newPourId) };
 }
 
 type Issue = NonNullable<ReturnType<typeof planSchema.safeParse>['error']>['issues'][number];
@@ -74,8 +74,8 @@ function sentenceOf(issue: Issue): string {
   }
 }
 
-/** The same evening to host again: without its date, and with cue edits that still fit, for they go by pour. */
+/** The same evening to host again: without its date, and with pours that nobody knows by their ids. */
 export function againOf(plan: Plan, title: string): Plan {
   const { startsAt: _, ...rest } = plan;
-  return { ...rest, title: [...title].slice(0, 120).join('') };
+  return withDrawnIds({ ...rest, title: [...title].slice(0, 120).join('') }, newPourId);
 }

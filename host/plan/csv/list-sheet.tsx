@@ -1,4 +1,3 @@
-import { nanoid } from 'nanoid';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
@@ -9,6 +8,7 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
 import { addPours } from '../pour-edits.ts';
+import { newPourId } from '../pours/new-pour-id.ts';
 import { minorDigits, words } from '../words.ts';
 import { ColumnMeanings } from './column-meanings.tsx';
 import { decodeFile } from './decode-file.ts';
@@ -104,7 +104,7 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
     const used = new Set(replace ? [] : plan.pours.map(({ id }) => String(id)));
     const pours = taken.flatMap((row): Pour[] => {
       const own = row.facts.get('id');
-      const id = typeof own === 'string' && !used.has(own) ? own : nanoid(8);
+      const id = plan.pours.find((pour) => pour.id === own && !used.has(pour.id))?.id ?? newPourId();
       used.add(id);
       const pour = pourFromRow(row, id, plan.drink, leftOverNote(row, list.columns));
       return pour === undefined ? [] : [pour];

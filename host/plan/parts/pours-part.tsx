@@ -1,7 +1,6 @@
-import { nanoid } from 'nanoid';
 import { useState } from 'preact/hooks';
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
-import { pourId, type TastingId } from '../../../core/ids.ts';
+import type { TastingId } from '../../../core/ids.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
 import { useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
@@ -18,6 +17,7 @@ import type { PlanEditor } from '../plan-editor.ts';
 import { addPours, insertPour, placeOf, removePour, replacePour } from '../pour-edits.ts';
 import { BlindChoice } from '../pours/blind-choice.tsx';
 import { Lineup } from '../pours/lineup.tsx';
+import { newPourId } from '../pours/new-pour-id.ts';
 import { OrderBar, OrderDetails } from '../pours/order-advice.tsx';
 import { PourSheet } from '../pours/pour-sheet.tsx';
 import { ThemeChoice } from '../pours/theme-choice.tsx';
@@ -107,7 +107,7 @@ export function PoursPart({ editor, tasting, asksForList, onAsked }: PoursPartPr
         <PourSheet
           key={sheet.count}
           plan={plan}
-          pour={{ id: pourId(nanoid(8)), drink: plan.drink, name: '' }}
+          pour={{ id: newPourId(), drink: plan.drink, name: '' }}
           isNew
           onDone={(pour, another) => {
             editor.edit((now) => addPours(now, [pour]));
@@ -153,7 +153,7 @@ function OpenedPour({ editor, pour, onClose }: OpenedPourProps) {
         plan.pours.length >= limits.pours
           ? undefined
           : () => {
-              const copy = { ...pour, id: pourId(nanoid(8)) };
+              const copy = { ...pour, id: newPourId() };
               const place = placeOf(plan, pour.id);
               editor.change(
                 said.duplicated(pour.name),

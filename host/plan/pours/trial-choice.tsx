@@ -1,4 +1,3 @@
-import { nanoid } from 'nanoid';
 import { pourId } from '../../../core/ids.ts';
 import { drawTrial, mostTrials, type TrialChoice } from '../../../core/planning/serving/trials.ts';
 import { flightsOf, type Plan, type Trial } from '../../../core/tasting.ts';
@@ -9,6 +8,7 @@ import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import { cryptoRandom, type PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
+import { newPourId } from './new-pour-id.ts';
 
 /** Odd-ones-out: which two pours of the lineup, and when. Codes and orders are drawn, never chosen. */
 export function TrialFold({ editor }: { readonly editor: PlanEditor }) {
@@ -49,7 +49,7 @@ function firstChoice(plan: Plan): TrialChoice | undefined {
   const flight = flightsOf(plan).find(({ pours }) => pours.length > 1);
   const [a, b] = (flight?.pours ?? plan.pours).slice(-2);
   if (a === undefined || b === undefined) return undefined;
-  return { id: pourId(nanoid(8)), flight: flight?.index ?? 0, a: a.id, b: b.id };
+  return { id: newPourId(), flight: flight?.index ?? 0, a: a.id, b: b.id };
 }
 
 /** Draws codes and orders for the choice, in the place of the odd-one-out of the same id or behind the others. */

@@ -17,8 +17,13 @@ describe('a plan as a file', () => {
       ...plan,
       pours: plan.pours.map((pour) => ({ ...pour, photos: { front: photoId('p') } })),
     };
-    expect(readPlanFile(writePlanFile(withPhoto))).toEqual({ is: 'plan', plan });
-    expect(readPlanFile(`\uFEFF${writePlanFile(plan)}`)).toEqual({ is: 'plan', plan });
+    for (const text of [writePlanFile(withPhoto), `\uFEFF${writePlanFile(plan)}`]) {
+      const opened = readPlanFile(text);
+      if (opened.is !== 'plan') throw new Error(opened.is);
+      // But for the ids of its pours, which are drawn anew each time [Q4].
+      const pours = opened.plan.pours.map((pour, index) => ({ ...pour, id: plan.pours[index]?.id }));
+      expect({ ...opened.plan, pours }).toEqual(plan);
+    }
   });
 
   it('names each problem by its place', () => {
