@@ -38,7 +38,7 @@ export interface NamedPour {
 }
 
 /** A pour of an open tasting has its name as soon as it is reached; a blind one waits for its reveal. */
-export function pourCard(session: Evening, pour: Pour): PourCard {
+function pourCard(session: Evening, pour: Pour): PourCard {
   const mayBeNamed = !session.plan.blind || session.revealed.includes(pour.id);
   const code = session.plan.codes[pour.id] ?? null;
   return mayBeNamed ? namedPour(pour, code) : { kind: 'coded', id: pour.id, drink: pour.drink, code };
