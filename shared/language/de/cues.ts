@@ -2,21 +2,21 @@
 import type { CueWordSheet } from '../en/cues.ts';
 
 export const cueWords: CueWordSheet = {
-  gathering: { verb: 'Willkommen', hint: 'Setz dich und lass die Gläser stehen. Wir fangen zusammen an.' },
+  gathering: { verb: 'Ankommen', hint: 'Setz dich und lass die Gläser noch stehen. Wir fangen zusammen an.' },
   welcome: { verb: 'Zuhören', hint: 'Dein Gastgeber eröffnet den Abend.' },
   'ground-rules': { verb: 'Zustimmen', hint: 'Ein paar Regeln, damit alle eigene Worte finden.' },
-  water: { verb: 'Wasser', hint: 'Trink etwas und spül den Mund. Ein Bissen Brot hilft.' },
+  water: { verb: 'Wasser', hint: 'Trink etwas und spül den Mund aus. Ein Bissen Brot hilft.' },
   break: { verb: 'Pause', hint: 'Wasser, etwas zu essen, frische Luft. Lass die vollen Gläser stehen.' },
-  ranking: { verb: 'Wählen', hint: 'Was hat dir am besten gefallen? Behalt es noch für dich.' },
+  ranking: { verb: 'Rangfolge', hint: 'Was hat dir am besten gefallen? Behalt es noch für dich.' },
   'odd-one-out': { verb: 'Vergleichen', hint: 'Zwei sind gleich, eins nicht. Behalt es noch für dich.' },
-  discussion: { verb: 'Reden', hint: 'Sag es mit deinen Worten, oder hör einfach zu.' },
-  reveal: { verb: 'Namen', hint: 'Das stand vor dir.' },
+  discussion: { verb: 'Gespräch', hint: 'Sag es mit deinen Worten, oder hör einfach zu.' },
+  reveal: { verb: 'Namen', hint: 'Das hattest du im Glas.' },
   farewell: { verb: 'Abschied', hint: 'Trink ein Glas Wasser, und komm gut heim, ohne selbst zu fahren.' },
   practice: {
     swirl: { verb: 'Schwenken', hint: 'Nur Wasser. Lass den Fuß auf dem Tisch und zieh kleine Kreise.' },
     look: { verb: 'Schauen', hint: 'Nur Wasser. Halt es etwas schräg vor diese weiße Karte.' },
-    nose: { verb: 'Riechen', hint: 'Nur Wasser. Augen zu, kurze Züge. Ein leiser Ton beendet es.' },
-    sip: { verb: 'Nippen', hint: 'Nur Wasser. Ein kleiner Schluck, im Mund bewegt, mit etwas Luft.' },
+    nose: { verb: 'Riechen', hint: 'Nur Wasser. Augen zu, kurze Züge. Ein leiser Ton holt dich zurück.' },
+    sip: { verb: 'Probieren', hint: 'Nur Wasser. Ein kleiner Schluck, im Mund bewegt, mit etwas Luft.' },
     spit: { verb: 'Spucken', hint: 'In den Becher, mit Schwung. Alle tun es, den ganzen Abend.' },
   },
   step: {
@@ -32,12 +32,15 @@ export const cueWords: CueWordSheet = {
       beer: { verb: 'Schauen', hint: 'Halt es vor das Weiß. Farbe, Trübung, Schaum.' },
     },
     nose: {
-      spirit: { verb: 'Riechen', hint: 'Augen zu, Lippen leicht offen. Komm Stück für Stück näher.' },
-      wine: { verb: 'Riechen', hint: 'Augen zu. Kurze Züge, dann eine Pause, dann wieder.' },
+      spirit: { verb: 'Riechen', hint: 'Augen zu, Lippen leicht offen. Komm langsam näher.' },
+      wine: { verb: 'Riechen', hint: 'Augen zu. Ein langer, ruhiger Zug, dann ein paar kurze.' },
       beer: { verb: 'Riechen', hint: 'Augen zu. Kurze Züge, knapp über dem Schaum.' },
     },
     sip: {
-      spirit: { verb: 'Nippen', hint: 'Ein ganz kleiner Schluck. Beweg ihn im Mund, zieh etwas Luft ein.' },
+      spirit: {
+        verb: 'Probieren',
+        hint: 'Ein ganz kleiner Schluck. Beweg ihn im Mund, zieh etwas Luft ein.',
+      },
       wine: { verb: 'Probieren', hint: 'Beweg den Schluck im Mund und zieh etwas Luft ein.' },
       beer: { verb: 'Probieren', hint: 'Lass es über die ganze Zunge laufen, und atme langsam aus.' },
     },
@@ -46,13 +49,13 @@ export const cueWords: CueWordSheet = {
       wine: { verb: 'Spucken', hint: 'In den Becher. Dann spür nach, was bleibt.' },
       beer: { verb: 'Spucken', hint: 'In den Becher. Dann spür nach, was bleibt.' },
     },
-    review: { verb: 'Lesen', hint: 'Deine eigene Seite, von oben. Ist das noch im Glas?' },
+    review: { verb: 'Nachlesen', hint: 'Deine Seite, von oben bis unten. Ist das alles noch im Glas?' },
     reflect: { verb: 'Nachdenken', hint: 'Woran erinnert dich dieses Glas? Wie geht es dir damit?' },
   },
   write: {
-    look: { verb: 'Schreiben', hint: 'Nimm das Glas noch einmal. Was siehst du?' },
-    nose: { verb: 'Schreiben', hint: 'Riech noch einmal. Was riechst du?' },
-    palate: { verb: 'Schreiben', hint: 'Wie war es im Mund?' },
-    finish: { verb: 'Schreiben', hint: 'Was bleibt jetzt, und wie lange?' },
+    look: { verb: 'Notieren', hint: 'Nimm das Glas noch einmal in die Hand. Was siehst du?' },
+    nose: { verb: 'Notieren', hint: 'Noch einmal die Nase ins Glas. Was riechst du?' },
+    palate: { verb: 'Notieren', hint: 'Wie war es im Mund?' },
+    finish: { verb: 'Notieren', hint: 'Was bleibt jetzt, und wie lange?' },
   },
 };

@@ -11,27 +11,27 @@ export const guestRefusals: GuestRefusals = {
   'doors-closed': 'Der Gastgeber hat die Türen geschlossen; bitte ihn, sie dir zu öffnen.',
   'table-full': 'Alle Plätze an diesem Tisch sind besetzt; bitte den Gastgeber um Hilfe.',
   'not-seated': 'Du hast gerade keinen Platz an diesem Tisch; bitte den Gastgeber, dich einzulassen.',
-  'nothing-to-do': 'Es hat sich nichts geändert; es ist schon so.',
+  'nothing-to-do': 'Das ist schon erledigt; es hat sich nichts geändert.',
   'too-long': 'Dieser Text ist zu lang; kürze ihn, dann wird er gespeichert.',
   malformed: 'Der Server hat das nicht verstanden; lade die Seite neu und versuch es noch einmal.',
   'too-large': 'Das ist zu viel auf einmal; kürze es und versuch es noch einmal.',
   'unknown-event': 'Der Server kennt diese Anfrage nicht; lade die Seite neu.',
   'wrong-role':
-    'Dieses Gerät darf das nicht; nimm den Link des Gastgebers zum Leiten oder deinen eigenen für deine Notizen.',
+    'Dieses Gerät darf das nicht; nimm den Gastgeber-Link zum Leiten oder deinen eigenen für deine Notizen.',
   'wrong-key': 'Dieser Link öffnet die Verkostung nicht mehr; bitte den Gastgeber um einen neuen.',
   'wrong-code':
     'Keine Verkostung hat diesen Code; prüfe ihn mit deinem Gastgeber. Ein Code endet mit seinem Abend.',
   'too-many-tries':
-    'Gerade werden zu viele falsche Codes versucht; öffne den Link, scanne den Code oder warte einen Moment.',
+    'Gerade werden zu viele falsche Codes eingegeben; öffne den Link, scann den QR-Code oder warte einen Moment.',
   'too-fast': 'Das ging sehr schnell; warte eine Sekunde und versuch es noch einmal.',
   'wrong-protocol': 'Diese Seite ist älter oder neuer als der Server; lade sie neu.',
   'foreign-origin':
     'Diese Anfrage kam von einer anderen Seite; öffne die Adresse, die du vom Gastgeber hast.',
   'no-such-tasting':
     'Diese Verkostung gibt es nicht, oder sie ist gelöscht; bitte den Gastgeber um den richtigen Link.',
-  'too-many-devices': 'Dieser Platz hat fünf Geräte; beende erst eines unter „Mein Platz“.',
+  'too-many-devices': 'Dieser Platz hat fünf Geräte; melde erst eines unter „Mein Platz“ ab.',
   'notes-closed': 'Dieses Handy hat deine Notizen noch nicht.',
   'wrong-words': 'Das sind nicht die vier Wörter; sieh noch einmal nach.',
   'not-stored': 'Der Server konnte das nicht speichern; lass diese Seite offen und versuch es gleich wieder.',
-  'set-aside': 'Diese Verkostung ruht; bitte den Gastgeber um Hilfe.',
+  'set-aside': 'Diese Verkostung kann nicht weitergehen; frag den Gastgeber, seine Liste sagt, warum.',
 };

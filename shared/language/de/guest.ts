@@ -24,7 +24,7 @@ export const guestWords: GuestWords = {
     brokenLink:
       'Dieser Link zum Platz ist unvollständig. Lass ihn dir auf dem anderen Handy noch einmal zeigen, oder komm mit dem Code herein.',
     noSeat: 'Dieses Handy hat noch keinen Platz. Komm mit dem Code herein.',
-    looking: 'Deine Verkostung wird gesucht …',
+    looking: 'Deine Verkostung wird gesucht\u00a0…',
   },
 
   invitation: {
@@ -44,7 +44,7 @@ export const guestWords: GuestWords = {
     notYet: 'Die Türen sind noch zu. Bleib auf dieser Seite; sie schaut von selbst wieder nach.',
     closed: 'Die Türen sind zu. Bitte deinen Gastgeber, sie dir zu öffnen.',
     finished:
-      'Diese Verkostung ist vorbei. Wenn du einen Platz hattest, öffne ihn auf dem Handy, das du dabei hattest.',
+      'Diese Verkostung ist vorbei. Wenn du einen Platz hattest, öffne diese Seite auf dem Handy, das du benutzt hast.',
     ask: 'Dein Gastgeber lässt alle einzeln ein.',
   },
 
@@ -71,7 +71,7 @@ export const guestWords: GuestWords = {
         ? `Dein Platz: ${counted(total, 'Glas', 'Gläser')}`
         : `Dein Platz: Glas ${current} von ${total} ist in deiner Hand`,
     timeLabel: 'Zeit für diesen Schritt',
-    time: { running: 'übrig', held: 'von deinem Gastgeber angehalten', over: 'vorbei, und keine Eile' },
+    time: { running: 'übrig', held: 'von deinem Gastgeber angehalten', over: 'Zeit um, aber keine Eile' },
     noTime: 'Dein Gastgeber geht weiter, wenn alle so weit sind.',
     say: 'Dein Gastgeber sagt',
     spitAndWater: 'Spuck in den Becher, dann ein Schluck Wasser.',
@@ -88,8 +88,8 @@ export const guestWords: GuestWords = {
     callLink: 'Videoanruf',
     waitingRoom: 'Dein Gastgeber lässt dich gleich ein. Lass diese Seite offen.',
     left: 'Du hast den Tisch verlassen. Deine Notizen bleiben.',
-    comeBack: 'Wenn du zurück willst, sag es deinem Gastgeber.',
-    starting: 'Wir bringen dich an deinen Platz …',
+    comeBack: 'Möchtest du zurück? Sag es deinem Gastgeber.',
+    starting: 'Wir bringen dich an deinen Platz\u00a0…',
   },
 
   kit: {
@@ -107,7 +107,7 @@ export const guestWords: GuestWords = {
     title: 'Die Regeln am Tisch',
     list: [
       'Alle spucken.',
-      'Niemand spricht über das, was er sieht, riecht oder schmeckt, bis das Gespräch eröffnet ist.',
+      'Über Aussehen, Geruch und Geschmack spricht niemand, bis der Gastgeber das Gespräch eröffnet.',
       'Es gibt keine falschen Wörter.',
       'Niemand liest deine Notizen, außer du teilst sie.',
     ],
@@ -128,7 +128,7 @@ export const guestWords: GuestWords = {
   },
 
   banner: {
-    roomAt: (where) => `Der Tisch ist jetzt hier: ${where}`,
+    roomAt: (where) => `Der Raum ist jetzt hier: ${where}`,
     keepWriting: 'Deine Worte bleiben.',
     go: 'Dorthin',
   },
@@ -152,7 +152,7 @@ export const guestWords: GuestWords = {
     nose: 'Was dir in den Sinn kommt; es gibt keine falschen Wörter',
     palate: 'Geschmack, Gefühl im Mund, Wärme',
     finish: 'Was bleibt, und wie lange',
-    thoughts: 'Eine Erinnerung, eine Stimmung, wer das kosten sollte',
+    thoughts: 'Eine Erinnerung, eine Stimmung, wer das probieren sollte',
   },
   inField: (field, glass) => `${field}, ${glass}`,
 
@@ -162,37 +162,36 @@ export const guestWords: GuestWords = {
     onPhone: 'Auf diesem Handy, noch nicht gespeichert',
     waiting: 'Noch nicht gespeichert: Lass diese Seite offen',
     tooLong: (over) =>
-      `Zum Speichern um ${counted(over, 'Zeichen', 'Zeichen')} zu lang. Bitte kürze es; es bleibt auf diesem Handy.`,
+      `Um ${counted(over, 'Zeichen', 'Zeichen')} zu lang zum Speichern. Bitte kürze den Text; er bleibt auf diesem Handy.`,
     refused: (why) => `Nicht gespeichert; es bleibt auf diesem Handy. ${why}`,
-    later: 'Das Gespräch hat begonnen: Was du jetzt ergänzt, gilt als später ergänzt.',
+    later: 'Das Gespräch hat begonnen: Was du jetzt schreibst, wird als später ergänzt gekennzeichnet.',
   },
 
   notes: {
     title: 'Meine Notizen',
     open: 'Meine Notizen',
-    back: 'Zurück zum Tisch',
+    back: 'Zurück in den Raum',
     none: 'Noch kein Glas',
-    noneHint: 'Jedes Glas bekommt hier seine Seite, sobald der Tisch bei ihm ist.',
+    noneHint: 'Jedes Glas bekommt hier seine Seite, sobald der Raum dort ist.',
     private: 'Diese Seite siehst nur du.',
     choose: 'Welches Glas?',
   },
 
   missed: {
     title: 'Nachholen',
-    notice: (positions) =>
-      `Als du kamst, ${positions.length === 1 ? 'war' : 'waren'} ${list(positions)} schon vorbei. In einer Pause ist Zeit dafür.`,
-    inBreak: 'Das hast du verpasst. Wenn du magst, koste es jetzt, langsam, mit Spucken und Wasser.',
+    notice: (positions) => `Du hast ${list(positions)} verpasst; in einer Pause ist Zeit dafür.`,
+    inBreak: 'Das hast du verpasst. Wenn du magst, probier es jetzt: langsam, mit Spucken und Wasser.',
     tick: (glass) => `${glass}: erledigt`,
-    write: 'Schreiben',
+    write: 'Notieren',
   },
 
   pour: {
     years: (years) => `${counted(years, 'Jahr', 'Jahre')} alt`,
-    abv: (abv) => `${new Intl.NumberFormat('de', { maximumFractionDigits: 1 }).format(abv)} % vol`,
+    abv: (abv) => `${new Intl.NumberFormat('de', { maximumFractionDigits: 1 }).format(abv)}\u00a0%\u00a0vol`,
     more: 'Mehr darüber',
     labels: {
-      front: (name) => `Vorderes Etikett von ${name}`,
-      back: (name) => `Rückseitiges Etikett von ${name}`,
+      front: (name) => `Frontetikett von ${name}`,
+      back: (name) => `Rückenetikett von ${name}`,
     },
   },
 
@@ -206,25 +205,24 @@ export const guestWords: GuestWords = {
   seat: { open: 'Mein Platz', spoken: 'Gesprochene Hinweise' },
 
   link: {
-    connecting: 'Der Raum wird gesucht …',
-    lost: 'Keine Verbindung. Es wird wieder versucht; deine Worte bleiben auf diesem Handy.',
-    lostKeepsNothing: 'Keine Verbindung. Es wird wieder versucht; lass diese Seite offen.',
+    connecting: 'Der Raum wird gesucht\u00a0…',
+    lost: 'Keine Verbindung, neuer Versuch. Deine Worte bleiben auf diesem Handy.',
+    lostKeepsNothing: 'Keine Verbindung, neuer Versuch. Lass diese Seite offen.',
     noAnswer: 'Der Raum antwortet nicht. Bitte versuch es gleich noch einmal.',
-    refusedTitle: 'Dieser Platz öffnet sich nicht',
-    wrongProtocol: 'Diese Seite ist älter als der Raum. Lade sie neu; deine Worte bleiben.',
+    refusedTitle: 'Dieser Platz lässt sich nicht öffnen',
+    wrongProtocol: 'Diese Seite ist veraltet. Lade sie neu; deine Worte bleiben.',
     reload: 'Neu laden',
-    toDoor: 'Mit dem Code herein',
+    toDoor: 'Mit dem Code hereinkommen',
     dismissed: {
-      removed:
-        'Dein Gastgeber hat diesen Platz vergeben. Deine Notizen bleiben; bitte sprich deinen Gastgeber an.',
+      removed: 'Dein Gastgeber hat diesen Platz geschlossen. Deine Notizen bleiben; bitte sprich ihn an.',
       'key-withdrawn': 'Dieser Link öffnet den Platz nicht mehr. Bitte deinen Gastgeber um einen neuen.',
-      'tasting-deleted': 'Der Gastgeber hat diese Verkostung gelöscht, mit allem, was darin war.',
+      'tasting-deleted': 'Der Gastgeber hat diese Verkostung gelöscht, mit allem, was dazugehört.',
       'too-many-devices':
         'Dein Platz ist auf fünf neueren Geräten offen. Lade diese Seite neu, um hier weiterzumachen.',
-      'server-stopping': 'Der Raum pausiert einen Moment. Lass diese Seite offen.',
+      'server-stopping': 'Eine kurze technische Pause. Lass diese Seite offen.',
     },
   },
 
-  close: 'Weglegen',
-  crash: 'Auf dieser Seite ging etwas schief. Lade sie neu; was du geschrieben hast, bleibt.',
+  close: 'Schließen',
+  crash: 'Auf dieser Seite ist etwas schiefgegangen. Lade sie neu; was du geschrieben hast, bleibt.',
 };

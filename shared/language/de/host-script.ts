@@ -14,7 +14,7 @@ export const say: HostScript = {
     },
     welcome: {
       newcomers:
-        'Herzlich willkommen. Heute Abend verkosten wir langsam, ein Glas nach dem anderen, und ich sage euch jeden Schritt. Was ihr im Glas findet, ist richtig, weil ihr es gefunden habt.',
+        'Herzlich willkommen. Heute Abend verkosten wir langsam, ein Glas nach dem anderen, und ich sage euch jeden Schritt an. Was ihr wahrnehmt, ist richtig, weil ihr es wahrnehmt.',
       regulars:
         'Willkommen. Wir gehen Glas für Glas: erst die Sinne, dann der Stift, dann das Gespräch. Lasst euch Zeit, der Raum wartet auf euch.',
       devotees:
@@ -22,7 +22,7 @@ export const say: HostScript = {
     },
     'ground-rules': {
       newcomers:
-        'Ein paar freundliche Regeln. Alle spucken, ich auch. Bis ich das Gespräch eröffne, sagt niemand, was er sieht, riecht oder schmeckt. Kein Wort ist falsch, und eure Notizen liest niemand, wenn ihr sie nicht teilt.',
+        'Ein paar freundliche Regeln. Alle spucken, ich auch. Bis ich das Gespräch eröffne, behaltet ihr für euch, was ihr seht, riecht und schmeckt. Kein Wort ist falsch, und eure Notizen liest niemand, solange ihr sie nicht teilt.',
       regulars:
         'Die Regeln kennt ihr: Alle spucken, wir schweigen bis zum Gespräch, kein Wort ist falsch, und eure Notizen gehören euch. Stimmt bitte auf dem Handy zu.',
       devotees:
@@ -30,23 +30,23 @@ export const say: HostScript = {
     },
     farewell: {
       newcomers:
-        'Danke, dass ihr mit mir verkostet habt. Eure Notizen gehören euch; sichert sie auf dem Handy, bevor ihr geht. Heute setzt sich niemand mehr ans Steuer, also schauen wir, dass alle einen Heimweg haben.',
+        'Danke, dass ihr mit mir verkostet habt. Eure Notizen gehören euch; speichert sie auf dem Handy, bevor ihr geht. Heute setzt sich niemand mehr ans Steuer, also schauen wir, dass alle gut nach Hause kommen.',
       regulars:
-        'Danke für eure Gesellschaft und eure Ruhe. Sichert eure Notizen, bevor ihr geht. Heute setzt sich niemand mehr ans Steuer: Sagt mir, wenn ihr einen Heimweg braucht.',
+        'Danke für eure Gesellschaft und eure Ruhe. Speichert eure Notizen, bevor ihr geht. Heute setzt sich niemand mehr ans Steuer: Sagt mir, wenn ihr nicht wisst, wie ihr heimkommt.',
       devotees:
-        'Danke für eure Aufmerksamkeit für diese Gläser. Hebt eure Notizen auf; in einem Jahr liest man sie gern wieder. Heute setzt sich niemand mehr ans Steuer, also sagt mir, wenn ihr einen Heimweg braucht.',
+        'Danke für so viel Aufmerksamkeit. Hebt eure Notizen auf; in einem Jahr liest man sie gern wieder. Heute setzt sich niemand mehr ans Steuer, also sagt mir, wenn ihr nicht wisst, wie ihr heimkommt.',
     },
     ranking: {
       newcomers:
-        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Reihenfolge, das Beste zuerst. Es geht nur darum, was euch gefällt.',
+        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Es geht nur darum, was euch gefällt.',
       regulars:
-        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Reihenfolge, das Beste zuerst. Kostet noch einmal, wenn ihr müsst.',
+        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Probiert noch einmal, wenn ihr müsst.',
       devotees:
-        'Bevor jemand spricht: eure Reihenfolge auf dem Handy, das Beste zuerst. Geht zurück zu den Gläsern und entscheidet euch.',
+        'Bevor jemand spricht: eure Rangfolge auf dem Handy, das beste Glas zuerst. Geht zurück zu den Gläsern und entscheidet euch.',
     },
     'odd-one-out': {
       newcomers:
-        'Drei Gläser mit Codes: Zwei sind gleich, eines nicht. Wählt das andere; wenn ihr es nicht merkt, ratet. Auch Geratenes zählt.',
+        'Drei Gläser mit Codes: Zwei sind gleich, eines nicht. Wählt das abweichende; wenn ihr unsicher seid, ratet. Auch Geratenes zählt.',
       regulars:
         'Drei Gläser mit Codes, und eines ist anders. Wählt es, und ratet, wenn ihr müsst: Auch Geratenes zählt.',
       devotees:
@@ -54,9 +54,9 @@ export const say: HostScript = {
     },
     discussion: {
       newcomers:
-        'Jetzt dürft ihr reden! Gezeigt wird nur, was ihr teilen wollt. Wer möchte ein Wort vorlesen, das ihm lieb ist?',
+        'Jetzt dürft ihr reden! Gezeigt wird nur, was ihr teilen wollt. Wir gehen nach der Reihenfolge auf eurem Handy, und wer nicht mag, gibt weiter: Welches eine Wort ist euch lieb?',
       regulars:
-        'Das Gespräch ist eröffnet. Teilt von eurer Seite, was ihr mögt, und behaltet den Rest. Wer fängt an, und wer hat etwas ganz anderes gefunden?',
+        'Das Gespräch ist eröffnet. Teilt von eurer Seite, was ihr mögt, und behaltet den Rest. Wir gehen nach der Reihenfolge auf eurem Handy; sagt, wenn euch etwas ganz anderes aufgefallen ist.',
       devotees: 'Das Gespräch ist eröffnet. Teilt, wozu ihr steht. Fangen wir da an, wo wir uns uneins sind.',
     },
     reveal: {
@@ -70,7 +70,7 @@ export const say: HostScript = {
   practice: {
     swirl:
       'Üben wir mit klarem Wasser, da kann nichts schiefgehen. Fasst das Glas am Stiel, lasst den Fuß auf dem Tisch und zieht kleine Kreise.',
-    look: 'Haltet das Wasser jetzt vor etwas Weißes und neigt es ein wenig. Mehr ist das Schauen nicht: Licht dahinter und ein Moment Geduld.',
+    look: 'Haltet das Wasser jetzt vor etwas Weißes und neigt es ein wenig. Mehr braucht das Schauen nicht: Licht dahinter und ein Moment Geduld.',
     nose: 'Führt das Glas zur Nase und schließt die Augen. Kurze, sanfte Züge, der Mund ein wenig offen. Wasser riecht nach fast nichts, und damit vergleichen wir.',
     sip: 'Nehmt einen kleinen Schluck, nicht mehr als einen Teelöffel. Bewegt ihn durch den ganzen Mund und zieht ein wenig Luft darüber. Das klingt vielleicht albern, und das soll es auch.',
     spit: 'Und ausspucken, nah am Becher und mit etwas Mut. So: Das Schwerste an diesem Abend liegt hinter euch.',
@@ -82,17 +82,17 @@ export const say: HostScript = {
       'first/look':
         'Haltet es vor die weiße Karte und schaut. Wie tief ist die Farbe, und wie läuft es am Glas herunter?',
       'first/nose':
-        'Schließt die Augen und führt das Glas von unten zur Nase. Kleine Züge, der Mund leicht offen, und geht vor und zurück. Sagt nichts, nehmt nur wahr.',
+        'Schließt die Augen und führt das Glas von unten zur Nase. Kleine Züge, der Mund leicht offen, und geht damit vor und zurück. Sagt nichts, nehmt nur wahr.',
       'first/sip':
         'Ein kleiner Schluck, gerade genug, um die Zunge zu benetzen. Bewegt ihn überallhin, lasst ihn warm werden und zieht ein wenig Luft darüber.',
       'first/spit':
-        'Und ausspucken, bitte, wir alle. Dann atmet langsam durch die Nase aus und merkt, was bleibt.',
+        'Und ausspucken, bitte, wir alle. Dann atmet langsam durch die Nase aus und spürt nach, was bleibt.',
       'writing/look':
         'Jetzt die Stifte. Schaut noch einmal hin und schreibt vor allem anderen auf, was ihr seht.',
       'writing/nose':
         'Geht mit dem Glas zurück zur Nase, so oft ihr mögt. Schreibt auf, was kommt: eine Frucht, ein Zimmer, ein Sommer, ein fremder Mantel.',
       'writing/sip':
-        'Noch ein kleiner Schluck, und lasst ihn ganz herumgehen. Achtet diesmal darauf, wie er sich verändert.',
+        'Noch ein kleiner Schluck, und lasst ihn durch den ganzen Mund gehen. Achtet diesmal darauf, wie er sich verändert.',
       'writing/spit': 'Spuckt aus, und behaltet eure Worte noch einen Moment im Kopf.',
       'writing/palate':
         'Schreibt den Geschmack auf: was zuerst kam, was danach, und wie es sich im Mund angefühlt hat.',
@@ -121,7 +121,7 @@ export const say: HostScript = {
         'Noch ein Schluck und etwas Luft. Achtet diesmal auf Frische, auf Süße und darauf, wie er zupackt.',
       'writing/spit': 'Spuckt aus, und behaltet eure Worte noch einen Moment im Kopf.',
       'writing/palate':
-        'Schreibt den Geschmack auf und das Gefühl: was frisch ist, was trocken, was rund, und in welcher Folge.',
+        'Schreibt den Geschmack auf und das Gefühl: was frisch ist, was trocken, was rund, und in welcher Reihenfolge.',
       'writing/finish':
         'Und nun der Abgang. Wie lange bleibt er, und macht er Lust, etwas zu essen? Schreibt das auf.',
       'closing/review':
@@ -131,15 +131,15 @@ export const say: HostScript = {
     },
     beer: {
       'first/swirl':
-        'Dreht das Glas sanft, zwei-, dreimal, damit der Schaum wieder aufsteht. Seid flink: Was jetzt aufsteigt, ist bald fort.',
+        'Dreht das Glas sanft, zwei-, dreimal, um den Schaum zu wecken. Seid schnell: Was jetzt aufsteigt, ist bald fort.',
       'first/look':
-        'Haltet es vor die weiße Karte. Wie klar ist es, wie tief, und wie hält sich der Schaum am Glas?',
+        'Haltet es vor die weiße Karte. Wie klar ist es, wie tief, und wie haftet der Schaum am Glas?',
       'first/nose':
         'Gleich mit der Nase über den Schaum, kurze Züge, Augen zu. Dann noch einmal aus größerem Abstand. Sagt nichts, nehmt nur wahr.',
       'first/sip':
         'Ein Schluck, groß genug, um die Kohlensäure zu spüren, einmal ganz herum. Wartet auf die Bittere, sie kommt zuletzt.',
       'first/spit':
-        'Und ausspucken, bitte, wir alle, auch beim Bier. Dann atmet durch die Nase aus: Da ist noch viel.',
+        'Und ausspucken, bitte, wir alle, auch beim Bier. Dann atmet durch die Nase aus: Da kommt noch viel.',
       'writing/look':
         'Jetzt die Stifte. Farbe, Trübung und Schaum: Schreibt auf, was ihr seht, bevor er sich setzt.',
       'writing/nose':
@@ -153,20 +153,20 @@ export const say: HostScript = {
       'closing/review':
         'Lest eure Seite von oben bis unten und geht zurück zum Glas, das jetzt wärmer ist. Ist das alles noch da? Ändert, was nicht mehr stimmt.',
       'closing/reflect':
-        'Stellt das Glas ab. Eine Zeile über den Ort oder das Wetter, zu dem ihr dieses Bier haben wolltet.',
+        'Stellt das Glas ab. Eine Zeile über den Ort oder das Wetter, bei dem ihr dieses Bier gern hättet.',
     },
   },
   more: {
     newcomers: {
       'first/look': 'Eine richtige Antwort gibt es nicht; das erste Wort ist gut genug.',
-      'first/nose': 'Wenn ihr gar nichts riecht, ruht euch aus und kommt wieder: Das geht allen so.',
+      'first/nose': 'Wenn ihr gar nichts riecht, macht eine Pause und versucht es wieder: Das geht allen so.',
       'first/sip': 'Erst ist es vielleicht stark oder fremd; der zweite Moment sagt euch mehr.',
       'writing/nose': 'Ihr könnt aus den Wörtern auf eurem Handy wählen, wenn die eigenen nicht kommen.',
       'writing/palate': 'Drei Wörter sind reichlich.',
     },
     regulars: {
       'first/nose': 'Versucht abwechselnd das linke und das rechte Nasenloch.',
-      'writing/palate': 'Bringt die Momente in eine Folge, wenn ihr könnt.',
+      'writing/palate': 'Schreibt es in der Reihenfolge auf, in der es kam, wenn ihr könnt.',
     },
     devotees: {
       'first/look': 'Merkt es euch still; der Stift wartet auf den zweiten Durchgang.',
@@ -187,7 +187,7 @@ export const say: HostScript = {
     planned:
       'Jetzt eine Pause. Steht auf, öffnet ein Fenster, trinkt Wasser und esst eine Kleinigkeit. Lasst die nächsten Gläser stehen, wie sie sind; ich rufe euch zurück.',
     called:
-      'Machen wir hier ein paar Minuten Pause. Wasser, Luft, was ihr braucht. Nichts geht verloren: Danach nehmen wir diesen Schritt wieder auf.',
+      'Machen wir hier ein paar Minuten Pause. Wasser, Luft, was ihr braucht. Nichts geht verloren: Danach beginnen wir diesen Schritt von vorn.',
   },
   beforeTalk: {
     newcomers:
@@ -195,7 +195,7 @@ export const say: HostScript = {
     regulars:
       'Schreibt bitte euren Satz zu Ende, und dann die Stifte weg. Gleich reden wir; schaut noch ein letztes Mal auf eure Seite.',
     devotees:
-      'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an stehen eure Notizen, wie sie sind.',
+      'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an bleiben eure Notizen, wie sie sind.',
   },
   drops:
     'Jetzt das Wasser: drei Tropfen, nicht mehr, und eine langsame Drehung. Gebt ihm einen Moment, dann vergleicht mit dem, was ihr pur bemerkt habt.',

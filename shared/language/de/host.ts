@@ -26,32 +26,31 @@ export const hostWords: HostWords = {
 
   key: {
     title: 'Öffne deine Abende auf diesem Tablet',
-    lead: 'Der Server hat beim Start den Link für Gastgeber ausgegeben. Öffne ihn hier oder füge ihn ein.',
-    field: 'Der Link für Gastgeber',
-    hint: 'Er endet mit #key= und einer Reihe von Buchstaben.',
+    lead: 'Beim Start hat der Server den Gastgeber-Link ausgegeben. Öffne ihn hier oder füge ihn ein.',
+    field: 'Der Gastgeber-Link',
+    hint: 'An seinem Ende stehen #key= und eine Reihe von Buchstaben.',
     open: 'Öffnen',
     notALink:
-      'In dem, was du eingefügt hast, ist kein Schlüssel. Kopiere den ganzen Link für Gastgeber, von http bis zum letzten Buchstaben.',
+      'Das Eingefügte enthält keinen Schlüssel. Kopiere den ganzen Gastgeber-Link, von http bis zum letzten Buchstaben.',
     wrong:
-      'Dieser Schlüssel passt nicht zu diesem Server. Sieh nach, was der Server beim Start ausgegeben hat, und füge den Link für Gastgeber von dort ein.',
+      'Dieser Schlüssel passt nicht zu diesem Server. Füge den Gastgeber-Link ein, den der Server beim Start ausgegeben hat.',
     notKept:
-      'Dieser Browser merkt sich nichts. Bewahre den Link für Gastgeber auf: Du brauchst ihn wieder, wenn du diese Seite geschlossen hast.',
+      'Dieser Browser kann nichts speichern. Bewahre den Gastgeber-Link auf: Du brauchst ihn wieder, wenn du diese Seite geschlossen hast.',
   },
 
   home: {
     title: 'Deine Abende',
     list: 'Geplant, im Gange und vergangen',
-    begin: 'Einen neuen beginnen',
-    demo: 'Mit dem Beispielabend umsehen',
-    demoHint: 'Ein erfundener Abend mit sechs Proben. Nichts kann kaputtgehen, und niemand wird eingeladen.',
+    begin: 'Einen neuen anlegen',
+    demo: 'Im Beispielabend umsehen',
+    demoHint: 'Ein erfundener Abend mit sechs Proben. Du kannst nichts kaputt machen.',
     blank: { spirit: 'Leer, für Spirituosen', wine: 'Leer, für Wein', beer: 'Leer, für Bier' },
     blankHint: 'Du trägst die Proben eine nach der anderen ein.',
     paste: 'Eine Liste von Proben einfügen',
     pasteHint:
       'Aus einer Tabelle oder Datei: Name, Erzeuger, Alkoholgehalt und so weiter, die Spalten in beliebiger Reihenfolge.',
     none: 'Noch kein Abend',
-    noneHint:
-      'Beginne mit dem Beispiel: Es dauert eine Minute und zeigt dir alles, was deine Gäste sehen werden.',
+    noneHint: 'Beginne mit dem Beispiel: In einer Minute siehst du alles, was deine Gäste sehen werden.',
     stages: { planned: 'Geplant', 'under-way': 'Im Gange', finished: 'Beendet' },
     code: (code) => `Code ${code}`,
     made: (day) => `angelegt am ${day}`,
@@ -73,7 +72,7 @@ export const hostWords: HostWords = {
     room: 'Leiten',
     recap: 'Rückblick',
     oneOnly:
-      'Dieses Gerät hat nur den Schlüssel zu einzelnen Abenden. Für alle öffne den Link für Gastgeber dieses Servers.',
+      'Dieses Gerät öffnet nur einzelne Abende. Um alle zu sehen, öffne den Gastgeber-Link dieses Servers.',
   },
 
   doors: {
@@ -88,41 +87,40 @@ export const hostWords: HostWords = {
     how: 'Gäste scannen den QR-Code mit ihrer Kamera oder tippen Adresse und Code ein.',
     sameNetwork: 'Die Handys müssen im selben Netz sein wie dieser Server.',
     plainHttp:
-      'Diese Seite kam über einfaches http: Wer im selben Netz ist, könnte mitlesen, auch Notizen und Schlüssel. Nimm ein eigenes Netz mit Passwort, oder gib dem Server ein Zertifikat für https.',
+      'Diese Seite kam über unverschlüsseltes http: Wer im selben Netz ist, könnte mitlesen, auch Notizen und Schlüssel. Nimm ein eigenes Netz mit Passwort, oder gib dem Server ein Zertifikat für https.',
     open: 'Die Türen öffnen',
     opening: 'Die Türen gehen auf',
-    notOpen:
-      'Gäste können Platz nehmen, sobald die Türen offen sind. Bis dahin kannst du den Plan noch ändern.',
+    notOpen: 'Gäste können Platz nehmen, sobald die Türen offen sind.',
     noPours: 'Im Plan steht noch keine Probe. Trag eine ein, bevor du die Türen öffnest.',
     addPours: 'Zum Plan',
     isOpen:
-      'Die Türen sind offen. Beginne, wenn deine Runde vollständig ist; wer später kommt, wird auch eingelassen.',
+      'Die Türen sind offen. Beginne, wenn deine Runde vollständig ist; Nachzügler kommen auch dann noch herein.',
     toRoom: 'Den Abend leiten',
     isFinished: 'Dieser Abend ist beendet.',
     seats: 'Am Tisch',
     nobody: 'Noch hat niemand Platz genommen.',
-    nobodyHint: 'Sobald jemand die Seite öffnet und einen Namen angibt, erscheint er hier.',
-    places: 'Was auf jedem Platz liegt',
+    nobodyHint: 'Wer die Seite öffnet und einen Namen angibt, erscheint hier.',
+    places: 'Was an jeden Platz gehört',
     placeItems: {
-      glass: 'ein Glas für jede Probe eines Flights, gefüllt und an seiner Stelle',
+      glass: 'für jede Probe eines Flights ein Glas, eingeschenkt und an seiner Stelle',
       lids: 'ein Deckel auf jedem Glas',
-      water: 'ein Glas Wasser und ein Krug in Reichweite',
+      water: 'ein Glas Wasser, dazu ein Krug in Reichweite',
       spit: 'ein eigener Spuckbecher',
-      white: 'etwas Weißes zum Dagegenhalten: eine Serviette oder ein Blatt Papier',
+      white: 'etwas Weißes als Hintergrund: eine Serviette oder ein Blatt Papier',
       paper: 'Papier und Stift für alle ohne Handy',
       bread: 'einfaches Brot oder Cracker, nichts mit starkem Geruch',
     },
-    care: 'Deine Sorgfalt als Gastgeber',
+    care: 'Gut für die Gäste sorgen',
     careItems: {
-      spit: 'Alle spucken. Sag es zu Beginn, mach es selbst vor, dann ist es niemandem peinlich.',
-      water: 'Auf jedem Platz steht Wasser, und vorher wurde gegessen.',
-      drive: 'Wer verkostet hat, fährt nicht. Wisse vor dem Beginn, wie alle nach Hause kommen.',
-      age: 'Schenke nur an Menschen aus, die bei dir das gesetzliche Mindestalter haben.',
+      spit: 'Alle spucken. Sag es zu Beginn und mach es vor, dann ist es niemandem peinlich.',
+      water: 'An jedem Platz steht Wasser, und alle haben vorher gegessen.',
+      drive: 'Wer verkostet hat, fährt nicht. Klär vor dem Beginn, wie alle nach Hause kommen.',
+      age: 'Schenk nur Gästen ein, die das gesetzliche Mindestalter an deinem Ort erreicht haben.',
       not: 'Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben.',
-      law: 'Das Recht bei dir vor Ort und die Auflagen deiner Genehmigung gehen allem vor, was auf dieser Seite steht.',
+      law: 'Das Recht an deinem Ort und die Auflagen deiner Genehmigung gehen allem vor, was hier steht.',
     },
     screen:
-      'Dieses Tablet lässt sich von hier aus nicht wach halten. Stell seinen Bildschirm für den Abend auf „immer an“.',
+      'Diese Seite kann das Tablet nicht wach halten. Stell seinen Bildschirm für den Abend auf „immer an“.',
   },
 
   link: {
@@ -130,43 +128,43 @@ export const hostWords: HostWords = {
     live: 'Verbunden',
     lost: 'Verbindung weg, neuer Versuch',
     lostLong:
-      'Die Verbindung zum Server ist weg und wird von selbst wieder gesucht. Gäste behalten, was sie sehen; der Raum wartet am nächsten Halt.',
+      'Verbindung weg, neuer Versuch. Die Gäste behalten, was sie sehen; der Raum wartet dort, wo er dich braucht.',
     dismissed: {
       removed:
-        'Dieses Gerät wurde von einem anderen Gastgeber abgemeldet. Öffne den Link für Gastgeber wieder, um weiterzumachen.',
+        'Dieses Gerät wurde von einem anderen Gastgeber abgemeldet. Öffne den Gastgeber-Link wieder, um weiterzumachen.',
       'key-withdrawn':
-        'Der Schlüssel dieses Geräts wurde zurückgezogen. Bitte um einen neuen Link für Gastgeber.',
-      'server-stopping': 'Der Server hält an. Warte einen Moment und lade dann diese Seite neu.',
+        'Der Schlüssel dieses Geräts wurde zurückgezogen. Bitte um einen neuen Gastgeber-Link.',
+      'server-stopping': 'Der Server wird beendet. Warte einen Moment und lade diese Seite dann neu.',
       'tasting-deleted': 'Diese Verkostung wurde gelöscht.',
-      'too-many-devices': 'Es sind zu viele Geräte offen. Lade diese Seite neu, um hier weiterzumachen.',
+      'too-many-devices': 'Es sind zu viele Geräte verbunden. Lade diese Seite neu, um hier weiterzumachen.',
     },
-    hosts: (hosts) => `${hosts} Geräte leiten`,
+    hosts: (hosts) => `${hosts} Geräte leiten mit`,
   },
 
   cue: {
     kinds: {
       gathering: 'Ankommen',
       welcome: 'Begrüßung',
-      'ground-rules': 'Die Regeln',
+      'ground-rules': 'Regeln',
       water: 'Wasser',
       break: 'Pause',
-      farewell: 'Verabschiedung',
+      farewell: 'Abschied',
       ranking: 'Rangfolge',
       'odd-one-out': 'Das abweichende Glas finden',
       discussion: 'Gespräch',
-      reveal: 'Die Namen',
+      reveal: 'Namen',
     },
-    calledBreak: 'Pause, ausgerufen',
+    calledBreak: 'Extrapause',
     drops: '3 Tropfen dazu',
     steps: {
       swirl: 'Schwenken',
       look: 'Schauen',
       nose: 'Riechen',
-      sip: 'Nippen',
+      sip: 'Probieren',
       spit: 'Spucken',
-      write: 'Schreiben',
+      write: 'Notieren',
       review: 'Nachlesen',
-      reflect: 'Gedanken',
+      reflect: 'Nachdenken',
     },
     writes: {
       look: 'Aussehen notieren',
@@ -181,7 +179,7 @@ export const hostWords: HostWords = {
         swirl: 'Üben: schwenken',
         look: 'Üben: schauen',
         nose: 'Üben: riechen',
-        sip: 'Üben: nippen',
+        sip: 'Üben: probieren',
         spit: 'Üben: spucken',
       })[move],
     practiceAll: 'Üben mit Wasser',
@@ -200,14 +198,14 @@ export const hostWords: HostWords = {
   room: {
     say: 'Laut sagen',
     time: 'Zeit für diesen Schritt',
-    phasesAtGate: { running: 'übrig, dann Halt', held: 'angehalten', over: 'vorbei, wartet auf dich' },
-    phases: { running: 'übrig', held: 'angehalten', over: 'über der Zeit' },
+    phasesAtGate: { running: 'übrig, dann wartet es', held: 'angehalten', over: 'Zeit um, wartet auf dich' },
+    phases: { running: 'übrig', held: 'angehalten', over: 'überzogen' },
     order: 'Der Abend',
     now: 'jetzt',
     next: 'Weiter',
     openTalk: 'Gespräch eröffnen',
     openTalkHint:
-      'Eröffne es, wenn alle Stifte liegen. Die Worte aller werden versiegelt, so wie sie dastehen.',
+      'Eröffne es, wenn alle Stifte liegen. Alles Geschriebene wird versiegelt, so wie es dasteht.',
     tellNames: 'Namen nennen',
     tellNamesHint: 'Die Namen erscheinen auf jedem Handy. Das lässt sich nicht zurücknehmen.',
     finish: 'Den Abend beenden',
@@ -226,12 +224,12 @@ export const hostWords: HostWords = {
     },
     reminder: (kind) =>
       ({
-        water: 'Die Erinnerung an das Wasser steht auf jedem Handy.',
+        water: 'Die Erinnerung ans Wasser steht auf jedem Handy.',
         spit: 'Die Erinnerung ans Spucken steht auf jedem Handy.',
         quiet: 'Die Bitte um Ruhe steht auf jedem Handy.',
-        nudge: 'Wer noch nicht bereit ist, wird gebeten mitzukommen.',
+        nudge: 'Wer noch nicht bereit ist, wurde erinnert.',
       })[kind],
-    clearReminder: 'Wegnehmen',
+    clearReminder: 'Entfernen',
     pacedBy: {
       host: 'du gibst das Tempo vor',
       steps: 'die Schritte laufen',
@@ -242,20 +240,20 @@ export const hostWords: HostWords = {
       run: 'Schritte laufen',
       label: 'Schritte laufen von selbst bis ans Ende eines Glases',
       offer:
-        'Sollen die Schritte eines Glases von selbst laufen? An seinem Ende warten sie auf dich, und Weiter ist immer schneller.',
+        'Sollen die Schritte eines Glases von selbst laufen? Am Ende des Glases warten sie auf dich, und mit „Weiter“ geht es jederzeit schneller.',
       yes: 'Laufen lassen',
       no: 'Von Hand',
       chosen:
-        'Ab dem nächsten Glas laufen die Schritte. Mit Schritte laufen, neben Weiter, nimmst du sie wieder in die Hand.',
+        'Ab dem nächsten Glas laufen die Schritte. Mit „Schritte laufen“ neben „Weiter“ übernimmst du wieder selbst.',
     },
     sayNext: 'Gleich sagst du',
     firstHints: {
       next: 'Der große Knopf nimmt jedes Handy mit. Tippe darauf, wenn alle sitzen.',
-      table: 'Der Tisch zählt, wer zugestimmt hat. Geh weiter, wenn es alle getan oder dir gesagt haben.',
-      time: 'Die Zeit ist nur ein Richtwert: Anhalten stoppt sie, +1 min gibt mehr, auf jedem Handy.',
-      back: 'Zu früh gedrückt? Zurück nimmt alle mit, und niemand verliert ein Wort.',
+      table: 'Der Tisch zeigt, wer zugestimmt hat. Geh weiter, wenn alle es getan oder dir gesagt haben.',
+      time: 'Die Zeit ist nur ein Richtwert: „Anhalten“ stoppt sie, „+1 min“ gibt mehr dazu, auf jedem Handy.',
+      back: 'Zu früh getippt? „Zurück“ nimmt alle mit, und niemand verliert ein Wort.',
       tools:
-        'Wasser, eine Pause, ein Glas weglassen: Das haben die kleinen Tasten, und alles lässt sich rückgängig machen.',
+        'Wasser, eine Pause, ein Glas weglassen: Dafür sind die kleinen Knöpfe da. Alles lässt sich rückgängig machen.',
     },
     moved: (what) => `Jetzt: ${what}.`,
   },
@@ -272,10 +270,10 @@ export const hostWords: HostWords = {
 
   finished: {
     title: 'Der Abend ist beendet',
-    body: 'Deine Gäste haben ihre Notizen mit den Namen der Proben. Danke, dass du Gastgeber warst.',
+    body: 'Deine Gäste haben ihre Notizen mit den Namen der Proben. Danke, dass du eingeladen hast.',
     home: 'Verabschiede alle: Wer verkostet hat, fährt nicht.',
     reopen: 'Wieder öffnen',
-    reopenHint: 'Falls es ein Versehen war: Der Raum steht, wo er stand, und nichts ist verloren.',
+    reopenHint: 'War es ein Versehen? Der Raum macht weiter, wo er war, und nichts ist verloren.',
     toHome: 'Alle Abende',
     tasted: (glasses) => several(glasses, 'Glas verkostet', 'Gläser verkostet'),
     guests: (guests) => several(guests, 'Gast', 'Gäste'),

@@ -19,12 +19,12 @@ export const refusals: Record<RefusalCode, string> = {
   'not-in-discussion': 'Zu dieser Probe ist kein Gespräch offen.',
   'plan-changed': 'Jemand hat diesen Plan inzwischen geändert; lade ihn neu, bevor du speicherst.',
   'doubled-id':
-    'Zwei Proben in diesem Plan sind dieselbe; nimm eine heraus, füg sie neu hinzu und sichere noch einmal.',
+    'Zwei Proben in diesem Plan sind dieselbe; nimm eine heraus, füg sie neu hinzu und speichere noch einmal.',
   'no-farewell':
-    'Dieser Abend käme nie bei der Verabschiedung an; nimm heraus, was zuletzt dazukam, und sichere noch einmal.',
+    'Dieser Abend käme nie beim Abschied an; nimm heraus, was zuletzt dazukam, und speichere noch einmal.',
   'plan-invalid':
     'So lässt sich dieser Plan nicht speichern; prüfe die markierten Felder und versuch es erneut.',
-  'no-words': 'Für diesen Platz gibt es keine Wörter; lass dieses Handy auf dem anderen herein.',
+  'no-words': 'Für diesen Platz gibt es keine Wörter; bestätige dieses Handy auf dem anderen.',
   'not-a-photo': 'Diese Datei ist nicht als Foto lesbar: Nimm es neu auf, oder wähle ein JPEG oder PNG.',
   'too-many-photos': 'Mehr Fotos fasst diese Verkostung nicht: Entferne einige und versuch es noch einmal.',
 };

@@ -25,11 +25,11 @@ export const guestRefusals = {
   'wrong-protocol': 'This page and the server are different versions; reload the page.',
   'foreign-origin': 'This request came from another site; open the address your host gave you.',
   'no-such-tasting': 'This tasting does not exist or has been deleted; ask the host for the right link.',
-  'too-many-devices': 'This seat has five devices; end one under “My seat” first.',
+  'too-many-devices': 'This seat has five devices; remove one under “My seat” first.',
   'notes-closed': 'This phone does not have your notes yet.',
   'wrong-words': 'Those are not the four words; look again and take your time.',
   'not-stored': 'This could not be saved; keep this page open and try again in a moment.',
-  'set-aside': 'This tasting cannot go on, while all others do; the host’s list says why.',
+  'set-aside': 'This tasting cannot go on; ask the host, whose list says why.',
 } satisfies Partial<Record<RefusalCode, string>>;
 
 export type GuestRefusals = Readonly<Record<keyof typeof guestRefusals, string>>;

@@ -13,7 +13,7 @@ export const guestWords = {
     title: 'Come in',
     code: 'Code of the tasting',
     codeHint: 'Letters and numbers, from your host or the table card.',
-    codeShort: 'That code is not complete. It has six or nine letters and figures.',
+    codeShort: 'That code is not complete. It has six or nine letters and numbers.',
     go: 'Go in',
     keptTitle: 'Your seat is kept',
     keptUntitled: 'A tasting on this phone',
@@ -185,7 +185,8 @@ export const guestWords = {
 
   pour: {
     years: (years: number) => `${counted(years, 'year', 'years')} old`,
-    abv: (abv: number) => `${new Intl.NumberFormat('en', { maximumFractionDigits: 1 }).format(abv)} % vol`,
+    abv: (abv: number) =>
+      `${new Intl.NumberFormat('en', { maximumFractionDigits: 1 }).format(abv)}\u00a0%\u00a0vol`,
     more: 'More about it',
     labels: {
       front: (name: string) => `Front label of ${name}`,

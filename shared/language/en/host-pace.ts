@@ -3,7 +3,7 @@ import type { Work } from '../../../core/running-order/cue-traits.ts';
 const minutes = (count: number): string => `${count} ${count === 1 ? 'minute' : 'minutes'}`;
 /** Under a minute in seconds, for that is what a talk of a few words takes. */
 const span = (seconds: number): string =>
-  seconds < 60 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
+  seconds < 60 ? `${Math.round(seconds)}\u00a0s` : `${Math.round(seconds / 60)}\u00a0min`;
 
 /** The host's words for time: when it ends, how sure that is, and what makes it shorter. */
 export const hostPace = {
@@ -12,8 +12,8 @@ export const hostPace = {
     about: (likely: string) => `ends about ${likely}`,
     open: 'When it ends, and how to finish sooner',
     inTime: (wished: string) => `on track for ${wished}`,
-    tight: (count: number, wished: string) => `may run ${count} min past ${wished}`,
-    late: (count: number, wished: string) => `likely ${count} min past ${wished}`,
+    tight: (count: number, wished: string) => `may run ${count}\u00a0min past ${wished}`,
+    late: (count: number, wished: string) => `likely ${count}\u00a0min past ${wished}`,
 
     title: 'Finish by',
     field: 'End at',
@@ -68,11 +68,11 @@ export const hostPace = {
 
   readiness: {
     of: (ready: number, here: number) => `${ready} of ${here} ready`,
-    moreTime: (count: number) => `${count} more time`,
+    moreTime: (count: number) => `${count === 1 ? '1 wants' : `${count} want`} more time`,
     needHost: (count: number) => `${count === 1 ? '1 needs' : `${count} need`} you`,
     goesOn: (needed: number, here: number) => `goes on at ${needed} of ${here}`,
     waiting: (ready: number, here: number) => `${ready} of ${here} are ready.`,
-    nudge: 'Ask the last ones',
+    nudge: 'Nudge the last ones',
     shareNow: (needed: number, here: number) => `${needed} of ${here}`,
   },
 };

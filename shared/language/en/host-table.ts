@@ -33,7 +33,7 @@ export const hostAtTable = {
       kits: (kits: number, seated: number) => `${kits} of ${seated} kits ready`,
       waits: 'the room waits for them',
       kitReady: 'kit ready',
-      kitMisses: (items: readonly string[]) => `still missing: ${items.join(', ')}`,
+      kitMisses: (items: readonly string[]) => `still missing: ${list.format(items)}`,
       items: {
         vials: 'vials',
         lids: 'lids',
@@ -41,7 +41,7 @@ export const hostAtTable = {
         'spit-cup': 'spit cup',
         'white-paper': 'white paper',
       } satisfies Record<KitItem, string>,
-      line: (ms: number) => `line ${ms} ms`,
+      line: (ms: number) => `line ${ms}\u00a0ms`,
     },
     leftHanded: 'left hand',
     missed: (glasses: number) => `missed ${glasses}`,
@@ -53,12 +53,12 @@ export const hostAtTable = {
     newPhoneHint:
       'Scan this with the other phone, once. It then has this seat; only the guest opens its notes, on the old phone or with four words.',
     newPhoneLabel: (name: string) => `A QR code that opens the seat of ${name} on another phone`,
-    remove: 'Remove from the table',
-    removed: (name: string) => `${name} was removed and keeps their notes.`,
+    remove: 'Close this seat',
+    removed: (name: string) => `The seat of ${name} is closed; they keep their notes.`,
     restore: 'Back to the table',
     gone: 'No longer at the table',
     left: 'left',
-    takenOff: 'removed',
+    takenOff: 'seat closed',
     more: (name: string) => `${name}: more`,
     nobody: 'The table is empty. Tap Doors for the QR code and the address.',
   },
@@ -78,7 +78,7 @@ export const hostAtTable = {
     water: 'Drink some water',
     spit: 'Spit, please',
     quiet: 'Quiet, please',
-    nudge: 'Ask the last ones',
+    nudge: 'Nudge the last ones',
   },
 
   pause: {
@@ -174,7 +174,7 @@ export const hostAtTable = {
     untasted: (glasses: number) => `${several(glasses, 'glass has', 'glasses have')} not been tasted.`,
     talked: 'Did the table talk about a glass whose talk was never opened?',
     talkedHint:
-      'Your summary includes only glasses with an open talk. Turn on the ones the table talked about: their notes are sealed as they are, and what guests share or let count is included. Private pages stay private.',
+      'Your look back includes only glasses with an open talk. Turn on the ones the table talked about: their notes are sealed as they are, and what guests share or let count is included. Private pages stay private.',
     go: 'Finish',
     stay: 'Not yet',
   },

@@ -106,7 +106,7 @@ export const hostWords = {
       water: 'Put water at every place, and make sure everybody has eaten.',
       drive: 'Nobody who has tasted drives. Before you start, know how everybody gets home.',
       age: 'Pour only for people of legal age where you are.',
-      not: 'Who is pregnant, takes medicines or would rather not drink is welcome to look, nose and write.',
+      not: 'Anyone who is pregnant or breastfeeding, takes medicines or would rather not drink is welcome to look, nose and write.',
       law: 'Local law and the terms of your licence come before anything on this page.',
     },
     screen: 'This page cannot keep the tablet awake. Set its screen to stay on for the evening.',
@@ -228,10 +228,10 @@ export const hostWords = {
       run: 'Steps run',
       label: 'Steps run by themselves to the end of a glass',
       offer:
-        'Shall the steps of a glass run by themselves? They wait for you at its end, and Next is always faster.',
+        'Shall the steps of a glass run by themselves? They wait for you at its end, and Next always works.',
       yes: 'Let them run',
       no: 'By hand',
-      chosen: 'The steps run from the next glass on. Steps run, beside Next, takes them back into your hand.',
+      chosen: 'The steps run from the next glass on. To take over again, tap Steps run beside Next.',
     },
     sayNext: 'In a moment, say',
     firstHints: {

@@ -137,7 +137,11 @@ describe.each(compared)('$language $file', ({ language, pairs, strays }) => {
         // One and none are often words ("ein Glas"), and arithmetic may meet them by chance.
         if (lost.some((mark) => !/^[0-2]$/.test(mark))) return `“${said}” lacks ${lost.join(', ')}`;
         const left = ownWords(said, each);
-        if (left === ownWords(inEnglish, each) && hasWords(left) && !alike.includes(left.trim()))
+        if (
+          left === ownWords(inEnglish, each) &&
+          hasWords(left) &&
+          !alike.includes(left.trim().replaceAll('\u00a0', ' '))
+        )
           return `“${said}” is English`;
       }
       return undefined;

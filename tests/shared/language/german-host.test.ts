@@ -102,7 +102,7 @@ describe('German figures for the host', () => {
     expect(paperWords.shopping.unpriced(1)).toBe('ohne 1 Probe, die noch keinen Preis hat');
     expect(paperWords.shopping.unpriced(2)).toBe('ohne 2 Proben, die noch keinen Preis haben');
     expect(invitationWords.lasts(2, 1)).toBe('Es dauert etwa 2 Stunden 1 Minute.');
-    expect(hostWords.table.counts.rules(1, 6)).toBe('1 von 6 nimmt die Regeln an');
+    expect(hostWords.table.counts.rules(1, 6)).toBe('1 von 6 hat den Regeln zugestimmt');
     expect(hostWords.cue.glasses([1, 2, 4])).toBe('Gläser 1, 2 und 4');
     expect(paperWords.labels.strength(57.1)).toBe('57,1 % vol');
   });
