@@ -33,5 +33,5 @@ export const guestRefusals: GuestRefusals = {
   'notes-closed': 'Dieses Handy hat deine Notizen noch nicht.',
   'wrong-words': 'Das sind nicht die vier Wörter; sieh noch einmal nach.',
   'not-stored': 'Der Server konnte das nicht speichern; lass diese Seite offen und versuch es gleich wieder.',
-  'set-aside': 'Diese Verkostung kann nicht weitergehen; frag den Gastgeber, seine Liste sagt, warum.',
+  'set-aside': 'Diese Verkostung kann nicht weitergehen; bitte den Gastgeber um Hilfe.',
 };

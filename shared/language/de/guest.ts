@@ -107,7 +107,7 @@ export const guestWords: GuestWords = {
     title: 'Die Regeln am Tisch',
     list: [
       'Alle spucken.',
-      'Über Aussehen, Geruch und Geschmack spricht niemand, bis der Gastgeber das Gespräch eröffnet.',
+      'Über Aussehen, Geruch und Geschmack spricht niemand vor dem Gespräch.',
       'Es gibt keine falschen Wörter.',
       'Niemand liest deine Notizen, außer du teilst sie.',
     ],
@@ -162,9 +162,9 @@ export const guestWords: GuestWords = {
     onPhone: 'Auf diesem Handy, noch nicht gespeichert',
     waiting: 'Noch nicht gespeichert: Lass diese Seite offen',
     tooLong: (over) =>
-      `Um ${counted(over, 'Zeichen', 'Zeichen')} zu lang zum Speichern. Bitte kürze den Text; er bleibt auf diesem Handy.`,
+      `Um ${counted(over, 'Zeichen', 'Zeichen')} zu lang. Bitte kürze es; es bleibt auf diesem Handy.`,
     refused: (why) => `Nicht gespeichert; es bleibt auf diesem Handy. ${why}`,
-    later: 'Das Gespräch hat begonnen: Was du jetzt schreibst, wird als später ergänzt gekennzeichnet.',
+    later: 'Das Gespräch hat begonnen: Neues wird als später ergänzt gekennzeichnet.',
   },
 
   notes: {

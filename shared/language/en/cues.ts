@@ -8,7 +8,7 @@ export interface CueWords {
 }
 
 export const cueWords = {
-  gathering: { verb: 'Settle in', hint: 'Sit down and leave the glasses alone for now. We begin together.' },
+  gathering: { verb: 'Arrive', hint: 'Sit down and leave the glasses alone for now. We begin together.' },
   welcome: { verb: 'Listen', hint: 'Your host opens the evening.' },
   'ground-rules': { verb: 'Agree', hint: 'A few rules, so that we each find our own words.' },
   water: { verb: 'Water', hint: 'Drink some, and rinse your mouth. A bite of plain bread helps.' },

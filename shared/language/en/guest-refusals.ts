@@ -29,7 +29,7 @@ export const guestRefusals = {
   'notes-closed': 'This phone does not have your notes yet.',
   'wrong-words': 'Those are not the four words; look again and take your time.',
   'not-stored': 'This could not be saved; keep this page open and try again in a moment.',
-  'set-aside': 'This tasting cannot go on; ask the host, whose list says why.',
+  'set-aside': 'This tasting cannot go on; ask the host for help.',
 } satisfies Partial<Record<RefusalCode, string>>;
 
 export type GuestRefusals = Readonly<Record<keyof typeof guestRefusals, string>>;

@@ -57,7 +57,7 @@ Notes of Ingrid · with Maren · The Net Loft · November 26, 2026
 
 ## Glass 1: No. 417, Gorse Point
 
-House of Marram · 12 years old · 46.3 % vol
+House of Marram · 12 years old · 46.3\u00a0%\u00a0vol
 
 ### Look
 

@@ -61,7 +61,9 @@ const isText = (leaf: Leaf | undefined): leaf is string => typeof leaf === 'stri
 
 /** Whether a text has a word that a language would say in its own way; a single letter is a symbol or a key. */
 const hasWords = (text: string): boolean =>
-  /\p{L}{2}/u.test(international.reduce((left, symbol) => left.replaceAll(symbol, ' '), text));
+  /\p{L}{2}/u.test(
+    international.reduce((left, symbol) => left.replaceAll(symbol, ' '), text.replaceAll('\u00a0', ' ')),
+  );
 
 /** Arguments for the English function, made up or set apart for it. */
 const givenTo = (saying: Exclude<Leaf, string>) => samples.get(saying) ?? samplesFor(saying);
@@ -137,11 +139,7 @@ describe.each(compared)('$language $file', ({ language, pairs, strays }) => {
         // One and none are often words ("ein Glas"), and arithmetic may meet them by chance.
         if (lost.some((mark) => !/^[0-2]$/.test(mark))) return `“${said}” lacks ${lost.join(', ')}`;
         const left = ownWords(said, each);
-        if (
-          left === ownWords(inEnglish, each) &&
-          hasWords(left) &&
-          !alike.includes(left.trim().replaceAll('\u00a0', ' '))
-        )
+        if (left === ownWords(inEnglish, each) && hasWords(left) && !alike.includes(left.trim()))
           return `“${said}” is English`;
       }
       return undefined;
