@@ -1,6 +1,8 @@
+import '../shared/page/missing-methods.ts';
 import { render } from 'preact';
 import '../shared/ui/styles.css';
 import './guest.css';
+import { newEnough } from '../shared/page/new-enough.ts';
 import { keepFocus } from '../shared/ui/focus-keeper.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { App } from './app.tsx';
@@ -14,7 +16,7 @@ document.title = words.app;
 unlockSound();
 keepPageOffline();
 const page = document.getElementById('page');
-if (page !== null) {
+if (page !== null && newEnough()) {
   page.replaceChildren();
   keepFocus(page);
   render(<App />, page);

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
+import { browserFloor, olderStyle, televisionFloor } from '../shared/build/browser-floor.ts';
 import { installable } from '../shared/build/installable.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
@@ -37,7 +38,9 @@ export default defineConfig(({ mode }) => {
       !beside.includes(page) &&
         installable({ app: 'guest', language, base: '/', worker: join(root, 'worker/main.ts') }),
     ],
+    css: { postcss: { plugins: [olderStyle] } },
     build: {
+      target: page === 'screen' ? televisionFloor : browserFloor,
       outDir: '../dist/guest',
       // The script that builds everything has emptied it: each page and language adds its own.
       emptyOutDir: false,

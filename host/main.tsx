@@ -1,3 +1,4 @@
+import '../shared/page/missing-methods.ts';
 import { render } from 'preact';
 import { config } from 'zod/v4/core';
 import '../shared/ui/styles.css';
@@ -18,6 +19,7 @@ import './print/lists.css';
 import './print/paper.css';
 import './recap/recap.css';
 import './recap/timeline.css';
+import { newEnough } from '../shared/page/new-enough.ts';
 import { keepFocus } from '../shared/ui/focus-keeper.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { type HostKeys, openHostKeys } from './access/host-keys.ts';
@@ -44,7 +46,7 @@ applyHandedness(readHandedness(), document.documentElement);
 const keys = openHostKeys();
 const taken = takeKeyFromAddress(keys);
 const page = document.getElementById('host');
-if (page) {
+if (page && newEnough()) {
   page.replaceChildren();
   keepFocus(page);
   render(

@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import { browserFloor, olderStyle } from '../shared/build/browser-floor.ts';
 import { installable } from '../shared/build/installable.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
@@ -9,7 +10,9 @@ export default defineConfig(({ mode }) => {
     worker: { plugins: () => [oneLanguage(language)] },
     root: import.meta.dirname,
     base: '/host/',
+    css: { postcss: { plugins: [olderStyle] } },
     build: {
+      target: browserFloor,
       outDir: '../dist/host',
       // The script that builds everything has emptied it: each language adds its own.
       emptyOutDir: false,

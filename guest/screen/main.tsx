@@ -1,3 +1,4 @@
+import '../../shared/page/missing-methods.ts';
 import { render } from 'preact';
 import '../../shared/ui/styles.css';
 import './screen.css';

@@ -91,7 +91,11 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
         .join(' · ');
   const water = waterLine(plan, pour);
   return (
-    <article class="note-glass">
+    <article
+      class={['note-glass', water !== '' && 'note-glass-water', plan.liking && 'note-glass-liking']
+        .filter(Boolean)
+        .join(' ')}
+    >
       <h2>
         {paperWords.glass(position)}
         {facts !== '' && <span class="note-facts">{facts}</span>}

@@ -20,11 +20,13 @@ export function Dialog({ title, children, actions, onClose }: DialogProps) {
   const leaving = useRef(false);
   useLayoutEffect(() => {
     const element = dialog.current;
-    element?.showModal();
+    // iOS before 15.4 and Firefox before 98 know no dialogs: there it is a box over the page.
+    if (typeof element?.showModal === 'function') element.showModal();
+    else element?.classList.add('dialog-plain');
     return () => {
       // Until it is closed everything else is inert and could not take the focus; closing gives it back.
       leaving.current = true;
-      element?.close();
+      element?.close?.();
     };
   }, []);
   return (

@@ -5,6 +5,7 @@ const root = new URL('../..', import.meta.url).pathname;
 /** SPDX names of licences that ask for no more than that their text and the authors are kept. */
 const permissive = new Set([
   '0BSD',
+  'CC0-1.0',
   'Apache-2.0',
   'BSD-2-Clause',
   'BSD-3-Clause',

@@ -10,9 +10,10 @@ const root = new URL('../..', import.meta.url).pathname;
 /**
  * Bytes after gzip. A drawer of words or pictures more should be a decision, not an accident. The first script would be
  * 40 kB if its line to the server were our own: more than a quarter of it is the Socket.IO client, which knows poor
- * networks better. What a phone must know of its seat's devices before anything else costs 0.4.
+ * networks better. What a phone must know of its seat's devices before anything else costs 0.4, and what phones of 2015
+ * lack, methods, syntax and older words of style, 0.6 and 0.2.
  */
-const budget = { script: 46_900, style: 6_500, later: 36_000 };
+const budget = { script: 47_600, style: 6_700, later: 36_000 };
 
 interface Shipped {
   readonly name: string;

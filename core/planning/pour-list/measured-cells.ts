@@ -67,7 +67,8 @@ export function ageCell(cell: string): CellReading {
 /** The one year in a cell, alone or in a date; two different years are no vintage. */
 export function vintageCell(cell: string): CellReading {
   if (saysNothing(cell)) return empty;
-  const years = [...new Set([...cell.matchAll(/(?<!\d)\d{4}(?!\d)/g)].map(([year]) => Number(year)))];
+  const numbers = cell.match(/\d+/g) ?? [];
+  const years = [...new Set(numbers.filter(({ length }) => length === 4).map(Number))];
   const [year] = years;
   if (year === undefined || years.length > 1) return problem({ code: 'no-year' });
   return ranged(year, 1700, 2200);

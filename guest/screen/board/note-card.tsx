@@ -10,7 +10,7 @@ export function NoteCard({ note: { name, remote, sealed, later } }: { readonly n
         {remote && <span class="soft"> · {words.talk.remote}</span>}
       </p>
       {sealed !== '' && (
-        <p class="board-said" dir="auto">
+        <p class={later === '' ? 'board-said' : 'board-said board-earlier'} dir="auto">
           {sealed}
         </p>
       )}

@@ -142,6 +142,6 @@ function When({ editor }: { readonly editor: PlanEditor }) {
 let zones: readonly string[] | undefined;
 
 function zonesWith(own: string): readonly string[] {
-  zones ??= [...new Set(['UTC', ...Intl.supportedValuesOf('timeZone')])].filter(zoneIsKnown);
+  zones ??= [...new Set(['UTC', ...(Intl.supportedValuesOf?.('timeZone') ?? [])])].filter(zoneIsKnown);
   return zones.includes(own) ? zones : [own, ...zones];
 }

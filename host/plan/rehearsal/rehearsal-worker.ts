@@ -1,3 +1,4 @@
+import '../../../shared/page/missing-methods.ts';
 import { rehearse } from '../../../core/running-order/rehearsal-report.ts';
 import { seededRandom } from './seeded-random.ts';
 import type { FromWorker, ToWorker } from './worker-messages.ts';
