@@ -10,7 +10,8 @@ export type HostCommand =
   /** Names the cue it leaves, so that two taps never skip one [P1]. */
   | { readonly type: 'Advance'; readonly from: CueId }
   | { readonly type: 'GoBack'; readonly from: CueId }
-  | { readonly type: 'JumpTo'; readonly cue: CueId }
+  /** `takesBack` names the cue that the room was sent to by mistake: its glass has then not been tasted [P20]. */
+  | { readonly type: 'JumpTo'; readonly cue: CueId; readonly takesBack?: CueId | undefined }
   | { readonly type: 'Hold' }
   | { readonly type: 'Resume' }
   | { readonly type: 'GiveTime'; readonly seconds: Seconds }

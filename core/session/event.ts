@@ -24,6 +24,8 @@ export type SessionEvent =
       /** Server time at which it takes effect on every screen. */
       readonly at: EpochMs;
       readonly by: 'host' | 'clock' | 'room';
+      /** Takes back the jump that led to the cue it leaves [P20]. */
+      readonly takesBack?: true | undefined;
     }
   | { readonly type: 'ClockHeld'; readonly remaining: DurationMs; readonly at: EpochMs }
   | { readonly type: 'ClockResumed'; readonly endsAt: EpochMs }

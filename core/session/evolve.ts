@@ -11,7 +11,15 @@ import {
 } from './evolve/lengths.ts';
 import { type OwnRecords, withEntry, withoutEntry } from './evolve/own-record.ts';
 import { indexOfCue } from './position.ts';
-import type { Evening, Finished, Seat, Session, Signal, UnderWay } from './state.ts';
+import {
+  cueNow,
+  type Evening,
+  type Finished,
+  type Seat,
+  type Session,
+  type Signal,
+  type UnderWay,
+} from './state.ts';
 
 /** What is true after these events, oldest first. Never refuses: what stands in the log has happened. What it is given stays as it is. */
 export function evolveAll(session: Session, events: readonly SessionEvent[]): Session {
@@ -62,7 +70,12 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
     case 'TastingReopened':
       return session;
     case 'CueEntered':
-      return entered(session, indexOfCue(session.cues, event.cue), event.at, event.by);
+      return entered(
+        event.takesBack === true ? jumpTakenBack(session) : session,
+        indexOfCue(session.cues, event.cue),
+        event.at,
+        event.by,
+      );
     case 'ClockHeld':
       return { ...session, clock: { kind: 'held', remaining: event.remaining, since: event.at } };
     case 'ClockResumed':
@@ -174,6 +187,21 @@ function entered(
     reached: [...session.reached, ...inFront.filter((pour) => !session.reached.includes(pour))],
     timeline: [...session.timeline, { cue: cue.id, at, planned: cue.ideal, by }],
   };
+}
+
+/**
+ * [P20] Glasses that only the cue entered last has brought in front of the room were not, but for those that the room has
+ * since talked about or knows by name.
+ */
+function jumpTakenBack(session: UnderWay): UnderWay {
+  const before = session.timeline.slice(0, -1).flatMap(({ cue }) => {
+    const passed = session.cues[indexOfCue(session.cues, cue)];
+    return passed === undefined ? [] : poursOf(passed);
+  });
+  const stays = (pour: PourId): boolean =>
+    before.includes(pour) || session.discussions[pour] !== undefined || session.revealed.includes(pour);
+  const undone = poursOf(cueNow(session)).filter((pour) => !stays(pour));
+  return { ...session, reached: session.reached.filter((pour) => !undone.includes(pour)) };
 }
 
 function timeGiven(session: UnderWay, by: number): UnderWay {

@@ -42,7 +42,12 @@ export const storedEventSchema = z.discriminatedUnion('type', [
     habits: z.record(z.enum(works), habit),
     at,
   }),
-  event('CueEntered', { cue: aCue, at, by: z.enum(['host', 'clock', 'room']) }),
+  event('CueEntered', {
+    cue: aCue,
+    at,
+    by: z.enum(['host', 'clock', 'room']),
+    takesBack: z.literal(true).optional(),
+  }),
   event('ClockHeld', { remaining: ms, at }),
   event('ClockResumed', { endsAt: at }),
   event('TimeGiven', { by: ms }),

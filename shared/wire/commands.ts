@@ -45,7 +45,7 @@ const hostCommandSchema = z.discriminatedUnion('type', [
   noDetails('OpenDoors'),
   z.strictObject({ type: z.literal('Advance'), from: aCue }),
   z.strictObject({ type: z.literal('GoBack'), from: aCue }),
-  z.strictObject({ type: z.literal('JumpTo'), cue: aCue }),
+  z.strictObject({ type: z.literal('JumpTo'), cue: aCue, takesBack: aCue.optional() }),
   noDetails('Hold'),
   noDetails('Resume'),
   z.strictObject({ type: z.literal('GiveTime'), seconds: length(5, 3600) }),

@@ -14,8 +14,15 @@ export function entering(
   cue: Cue,
   by: 'host' | 'clock' | 'room',
   { now, lead }: Moment,
+  takesBack = false,
 ): SessionEvent[] {
-  const entered: SessionEvent = { type: 'CueEntered', cue: cue.id, at: later(now, lead), by };
+  const entered: SessionEvent = {
+    type: 'CueEntered',
+    cue: cue.id,
+    at: later(now, lead),
+    by,
+    ...(takesBack && { takesBack }),
+  };
   const { pours, trials } = session.plan;
   const open = [...pours, ...trials].map(({ id }) => id).filter((id) => session.discussions[id]?.open);
   return traitsOf(cue).closesTalk && open.length > 0

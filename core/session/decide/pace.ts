@@ -91,9 +91,9 @@ export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment):
     }
     case 'JumpTo': {
       const target = session.cues[indexOfCue(session.cues, ask.cue)];
-      return target === undefined
-        ? refused('no-such-cue')
-        : happened(...entering(session, target, 'host', moment));
+      if (target === undefined) return refused('no-such-cue');
+      const takesBack = ask.takesBack === cueNow(session).id;
+      return happened(...entering(session, target, 'host', moment, takesBack));
     }
     case 'Hold':
       if (session.clock.kind === 'held') return refused('already-held');

@@ -88,7 +88,11 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
       just({ type: 'GoBack', from });
     },
     jump: (to, name, from) =>
-      void done({ type: 'JumpTo', cue: to.id }, words.room.jump.done(name), { type: 'JumpTo', cue: from }),
+      void done({ type: 'JumpTo', cue: to.id }, words.room.jump.done(name), {
+        type: 'JumpTo',
+        cue: from,
+        takesBack: to.id,
+      }),
     holdOrResume: (clock) => just({ type: clock.kind === 'held' ? 'Resume' : 'Hold' }),
     minute: () => just({ type: 'GiveTime', seconds: seconds(60) }),
     letStepsRun(run) {

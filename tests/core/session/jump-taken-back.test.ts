@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { cueId } from '../../../core/ids.ts';
+import { evolveAll } from '../../../core/session/evolve.ts';
+import { unopened } from '../../../core/session/state.ts';
+import { ash, birch, cedar, EveningTold } from '../../support/evening.ts';
+import { planOf } from '../../support/plans.ts';
+
+describe('a jump that is taken back', () => {
+  it('[P20] forgets the glass of a jump that is taken back, and keeps what was there before', () => {
+    const evening = new EveningTold(planOf(3, { blind: true })).goTo('ash/first/nose');
+    evening.goTo('cedar/first/nose');
+    expect(evening.underWay.reached).toEqual([ash, cedar]);
+    const back = { type: 'JumpTo', cue: cueId('ash/first/nose') } as const;
+    expect(evening.host({ ...back, takesBack: cueId('cedar/first/nose') })).toBe('done');
+    expect(evening.underWay.reached).toEqual([ash]);
+    expect(evening.host({ type: 'Reveal', pours: [cedar] })).toBe('not-reached');
+    expect(evening.host({ type: 'OpenDiscussion', pours: [cedar] })).toBe('not-reached');
+    evening.host({ type: 'Finish' });
+    expect(evening.session).toMatchObject({ status: 'finished', revealed: [ash] });
+    expect(evolveAll(unopened, evening.events)).toEqual(evening.session);
+  });
+
+  it('[P20] takes back a jump to many glasses, but not one that stood in front of the room before', () => {
+    const evening = new EveningTold(planOf(3)).goTo('birch/first/nose').goTo('ash/first/nose');
+    evening.goTo('farewell').goTo('ash/first/nose');
+    const talk = evening.underWay.cues.find(({ kind }) => kind === 'discussion')?.id ?? cueId('none');
+    evening.goTo(talk);
+    expect(evening.underWay.reached).toEqual([birch, ash, cedar]);
+    evening.host({ type: 'JumpTo', cue: cueId('ash/first/nose'), takesBack: talk });
+    expect(evening.underWay.reached).toEqual([birch, ash]);
+  });
+
+  it('[P20] takes back nothing of a glass that was talked about or named, or of a cue the room has left', () => {
+    const opened = new EveningTold(planOf(3, { blind: true })).goTo('cedar/first/nose');
+    opened.host({ type: 'Reveal', pours: [cedar] });
+    opened.host({ type: 'JumpTo', cue: cueId('gathering'), takesBack: cueId('cedar/first/nose') });
+    expect(opened.underWay.reached).toEqual([cedar]);
+    const left = new EveningTold(planOf(3)).goTo('cedar/first/nose').next();
+    left.host({ type: 'JumpTo', cue: cueId('gathering'), takesBack: cueId('cedar/first/nose') });
+    expect(left.underWay.reached).toEqual([cedar]);
+  });
+});
