@@ -3,13 +3,16 @@ import type { PlannedPour } from '../order/axes/pour-facts.ts';
 /** A fact by which pours are held together or set apart. */
 export type SharedFact = 'country' | 'region' | 'style' | 'producer';
 
+/** What may be the same in all pours of a horizontal. */
+export type HeldFact = SharedFact | 'vintage';
+
 /** What sets the sides of a comparison apart; strength and price are cut into steps from low to high. */
 export type ComparedFact = SharedFact | 'strength' | 'price';
 
 const plain = (value: string): string => value.trim().toLowerCase();
 
-export const tells = (pour: PlannedPour, fact: SharedFact): string | undefined => {
-  const value = pour[fact]?.trim();
+export const tells = (pour: PlannedPour, fact: HeldFact): string | undefined => {
+  const value = pour[fact]?.toString().trim();
   return value === undefined || value === '' ? undefined : value;
 };
 
@@ -26,7 +29,7 @@ export function grouped<K>(
   return groups;
 }
 
-export const byFact = (pours: readonly PlannedPour[], fact: SharedFact): PlannedPour[][] => [
+export const byFact = (pours: readonly PlannedPour[], fact: HeldFact): PlannedPour[][] => [
   ...grouped(pours, (pour) => {
     const value = tells(pour, fact);
     return value && plain(value);

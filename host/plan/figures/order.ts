@@ -1,7 +1,7 @@
 import { bestLineup, type FlightCut, type Lineup, weighOrder } from '../../../core/planning/order/lineup.ts';
 import { checkTheme, type ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import { cutFlights, orderOptions } from '../../../core/planning/theme/theme-flights.ts';
-import type { Plan } from '../../../core/tasting.ts';
+import { flightsOf, type Plan } from '../../../core/tasting.ts';
 import { sizesOf } from '../pour-edits.ts';
 import { words } from '../words.ts';
 
@@ -33,7 +33,11 @@ export function orderOf(plan: Plan): OrderFigures {
   return {
     now: weighOrder(plan.pours, options),
     best: bestLineup(plan.pours, options),
-    checks: checkTheme(plan.theme, plan.pours),
+    checks: checkTheme(
+      plan.theme,
+      plan.pours,
+      flightsOf(plan).map(({ pours }) => pours),
+    ),
   };
 }
 

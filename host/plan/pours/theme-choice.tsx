@@ -1,10 +1,20 @@
 import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
+import { Switch } from '../../../shared/ui/switch.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
-import { heldOptions, holding, type Theme, type Turn, themeOfKind, turned, turnsOf } from './theme-turns.ts';
+import {
+  heldOptions,
+  holding,
+  inEachFlight,
+  type Theme,
+  type Turn,
+  themeOfKind,
+  turned,
+  turnsOf,
+} from './theme-turns.ts';
 
 const kinds = ['free', 'horizontal', 'vertical', 'versus'] as const;
 
@@ -37,6 +47,13 @@ export function ThemeChoice({ editor, checks }: ThemeChoiceProps) {
         />
       )}
       <MoreOfTheme theme={theme} set={set} />
+      {(theme.kind === 'horizontal' || theme.kind === 'vertical') && (
+        <Switch
+          label={words.themeMore.each}
+          on={theme.each !== undefined}
+          onTurn={(on) => set((now) => inEachFlight(now, on))}
+        />
+      )}
       {theme.kind !== 'free' && <Checks editor={editor} checks={checks} />}
     </Fold>
   );
@@ -109,7 +126,9 @@ function Checks({ editor, checks }: ThemeChoiceProps) {
       <h3>{said.themeChecks}</h3>
       <ul class="hints">
         {checks.map((check) => {
-          const sentence = words.themeSentence(check, name);
+          const fault = words.themeSentence(check, name);
+          const sentence =
+            check.flight === undefined ? fault : words.themeMore.inFlight(check.flight + 1, fault);
           return <li key={sentence}>{sentence}</li>;
         })}
       </ul>

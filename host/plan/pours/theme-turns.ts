@@ -5,6 +5,7 @@ export type ThemeKind = Theme['kind'];
 
 const shared = ['producer', 'region', 'country', 'style'] as const;
 export type SharedFact = (typeof shared)[number];
+export type HeldFact = SharedFact | 'vintage';
 
 /** What a theme of each kind may turn on, the most usual first. */
 export const turnsOf = {
@@ -59,10 +60,21 @@ export function turned(theme: Theme, by: Turn): Theme {
 /** A horizontal in which this fact is the same in all pours, or none in particular: what differs from pour to pour is never. */
 export function holding(
   { held: _, ...theme }: Extract<Theme, { kind: 'horizontal' }>,
-  held: SharedFact | undefined,
+  held: HeldFact | undefined,
 ): Theme {
   return held === undefined || held === theme.by ? theme : { ...theme, held };
 }
 
 /** What a horizontal may hold: everything but what it goes across. */
-export const heldOptions = (by: SharedFact): readonly SharedFact[] => shared.filter((fact) => fact !== by);
+export const heldOptions = (by: SharedFact): readonly HeldFact[] => [
+  ...shared.filter((fact) => fact !== by),
+  'vintage',
+];
+
+/** A theme that holds in each flight by itself, or in the whole evening; the sides of a comparison meet as they say. */
+export function inEachFlight(theme: Theme, each: boolean): Theme {
+  if (theme.kind !== 'horizontal' && theme.kind !== 'vertical') return theme;
+  if (each) return { ...theme, each: 'flight' };
+  const { each: _, ...whole } = theme;
+  return whole;
+}

@@ -95,6 +95,8 @@ export const planBefore: PlanBeforeWords = {
       matched: 'die leichtesten beider zusammen, dann die nächsten',
     },
     cut: 'Bring die Proben in Reihenfolge, damit die Flights so geteilt werden.',
+    each: 'Jeder Flight für sich',
+    inFlight: (flight, fault) => `Im ${flight}. Flight: ${fault}`,
   },
 
   ahead: {

@@ -162,6 +162,10 @@ function themeSentence(check: ThemeCheck, name: (id: string) => string): string 
       return 'Ein Vergleich braucht zwei Seiten. Nimm Proben der anderen Seite dazu, oder wähle ein anderes Thema.';
     case 'uneven-sides':
       return `Die Seiten sind verschieden groß: ${conjunction.format(check.sizes.map(String))}. Die größere zeigt mehr von sich.`;
+    case 'sides-mixed':
+      return `Ein Flight sollte nur eine Seite zeigen: ${listed(check.pours)} gehören zu verschiedenen.`;
+    case 'side-missing':
+      return 'Eine der Seiten fehlt.';
     case 'too-few-pours':
       return 'Ein Thema braucht mindestens zwei Proben.';
     default:

@@ -89,6 +89,8 @@ export const planBefore = {
       matched: 'the lightest of both together, then the next',
     },
     cut: 'Put the pours in order to split the flights this way.',
+    each: 'Each flight by itself',
+    inFlight: (flight: number, fault: string) => `Flight ${flight}: ${fault}`,
   },
 
   ahead: {

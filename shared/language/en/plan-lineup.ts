@@ -157,6 +157,10 @@ function themeSentence(check: ThemeCheck, name: (id: string) => string): string 
       return 'A comparison needs two sides. Add pours of the other side, or choose another theme.';
     case 'uneven-sides':
       return `The sides are uneven: ${check.sizes.join(' and ')}. The larger one gets more attention.`;
+    case 'sides-mixed':
+      return `One side should be alone in a flight: ${listed(check.pours)} are of different sides.`;
+    case 'side-missing':
+      return 'One of the sides is missing.';
     case 'too-few-pours':
       return 'A theme needs at least two pours.';
     default:

@@ -114,6 +114,8 @@ const themes: OneOfEach<ThemeCheck> = {
   'fact-missing': { code: 'fact-missing', fact: 'abv', pour: 'Quitte' },
   'one-side-only': { code: 'one-side-only' },
   'uneven-sides': { code: 'uneven-sides', sizes: [4, 2] },
+  'sides-mixed': { code: 'sides-mixed', pours: ['Quitte', 'Feige'] },
+  'side-missing': { code: 'side-missing' },
   'too-few-pours': { code: 'too-few-pours', pours: 1 },
 };
 

@@ -4,6 +4,7 @@ import { themeSchema } from '../../../core/tasting.ts';
 import {
   heldOptions,
   holding,
+  inEachFlight,
   type Theme,
   type Turn,
   themeOfKind,
@@ -25,6 +26,8 @@ describe('a theme', () => {
     expect(turned(horizontal, 'region')).toEqual({ kind: 'horizontal', by: 'region' });
     expect(holding(horizontal, 'producer')).toEqual({ kind: 'horizontal', by: 'producer' });
     for (const by of turnsOf.horizontal) expect(heldOptions(by)).not.toContain(by);
+    expect(heldOptions('producer')).toContain('vintage');
+    expect(holding(horizontal, 'vintage')).toEqual({ ...horizontal, held: 'vintage' });
   });
 
   it('keeps how its sides meet when they are set apart by something else', () => {
@@ -38,6 +41,7 @@ describe('a theme', () => {
     const step = fc.oneof(
       fc.constantFrom(...kinds).map((kind) => (theme: Theme) => themeOfKind(kind, theme)),
       fc.constantFrom(...turns).map((by) => (theme: Theme) => turned(theme, by)),
+      fc.boolean().map((each) => (theme: Theme) => inEachFlight(theme, each)),
     );
     fc.assert(
       fc.property(fc.array(step, { maxLength: 12 }), (steps) => {

@@ -71,6 +71,66 @@ describe('what a theme asks of its pours', () => {
   });
 });
 
+describe('a theme for flights', () => {
+  const [a, b, c, d] = [
+    pour('a', { producer: 'Elder Still', vintage: 2018, region: 'North' }),
+    pour('b', { producer: 'Hollow Hill', vintage: 2018, region: 'South' }),
+    pour('c', { producer: 'Elder Still', vintage: 2020, region: 'North' }),
+    pour('d', { producer: 'Hollow Hill', vintage: 2021, region: 'South' }),
+  ];
+  const all = [a, b, c, d];
+  const inPairs = [
+    [a, b],
+    [c, d],
+  ];
+
+  it('holds one vintage, in the whole evening or in each flight by itself', () => {
+    const theme: Theme = { kind: 'horizontal', by: 'producer', held: 'vintage' };
+    expect(checkTheme(theme, all, inPairs)).toContainEqual(
+      expect.objectContaining({ code: 'does-not-share', fact: 'vintage', pour: 'c', expected: '2018' }),
+    );
+    expect(checkTheme({ ...theme, each: 'flight' }, all, inPairs)).toEqual([
+      { code: 'does-not-share', fact: 'vintage', pour: 'd', value: '2021', expected: '2020', flight: 1 },
+    ]);
+  });
+
+  it('steps through the years of one producer in each flight', () => {
+    const byProducer = [
+      [a, c],
+      [b, d],
+    ];
+    const theme: Theme = { kind: 'vertical', by: 'vintage', each: 'flight' };
+    expect(checkTheme(theme, all, byProducer)).toEqual([]);
+    expect(checkTheme({ kind: 'vertical', by: 'vintage' }, all, byProducer)).not.toEqual([]);
+    expect(checkTheme(theme, all, [[a, c, b], [d]])).toEqual([
+      { code: 'another-producer', pour: 'b', producer: 'Hollow Hill', expected: 'Elder Still', flight: 0 },
+      { code: 'same-step', pours: ['a', 'b'], step: 2018, flight: 0 },
+      { code: 'too-few-pours', pours: 1, flight: 1 },
+    ]);
+  });
+
+  it('wants the sides of a comparison in its flights as they were chosen to meet', () => {
+    const sides: Theme = { kind: 'versus', by: 'region' };
+    const matched: Theme = { ...sides, flights: 'matched' };
+    expect(checkTheme(matched, all, inPairs)).toEqual([]);
+    expect(checkTheme(sides, all, inPairs)).toEqual([
+      { code: 'sides-mixed', pours: ['a', 'b'], flight: 0 },
+      { code: 'sides-mixed', pours: ['c', 'd'], flight: 1 },
+    ]);
+    const apart = [
+      [a, c],
+      [b, d],
+    ];
+    expect(checkTheme(sides, all, apart)).toEqual([]);
+    expect(checkTheme(matched, all, apart)).toEqual([
+      { code: 'side-missing', flight: 0 },
+      { code: 'side-missing', flight: 1 },
+    ]);
+    // One flight alone is no order of flights.
+    expect(checkTheme(sides, all, [all])).toEqual([]);
+  });
+});
+
 describe('flights', () => {
   it.each([
     [0, 'newcomers', []],
