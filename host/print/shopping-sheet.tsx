@@ -132,7 +132,7 @@ function homeItems(plan: Plan, { kit, vialsOf }: ShoppingFigures): string[] {
   return [...[...bySize].map(([size, count]) => words.vials(count, size)), ...tooLarge];
 }
 
-function costOf(plan: Plan, { cost, unpriced }: ShoppingFigures): string {
+function costOf(plan: Plan, { cost, unpriced, uncounted }: ShoppingFigures): string {
   if (cost.kind !== 'seat-cost' || cost.total === 0) return '';
   const format = new Intl.NumberFormat(locale, {
     style: 'currency',
@@ -140,5 +140,9 @@ function costOf(plan: Plan, { cost, unpriced }: ShoppingFigures): string {
   });
   const major = 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2);
   const sum = words.cost(format.format(cost.total / major), format.format(cost.perSeat / major));
-  return ` ${sum}${unpriced.length > 0 ? `, ${words.unpriced(unpriced.length)}` : ''}.`;
+  const without = [
+    ...(unpriced.length > 0 ? [words.unpriced(unpriced.length)] : []),
+    ...(uncounted.length > 0 ? [words.uncounted(uncounted.length)] : []),
+  ];
+  return ` ${[sum, ...without].join(', ')}.`;
 }

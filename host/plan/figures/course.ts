@@ -45,5 +45,17 @@ export function courseOf(plan: Plan): readonly CourseStretch[] {
   return stretches;
 }
 
+/** To the whole minute, in seconds. */
+const toMinute = (seconds: number): number => Math.round(seconds / 60) * 60;
+
+/** Start and length in seconds of whole minutes, cut so that what is shown adds up to the whole as it is shown. */
+export function shownTimes({ startSeconds, seconds }: Pick<CourseStretch, 'startSeconds' | 'seconds'>): {
+  readonly start: number;
+  readonly length: number;
+} {
+  const start = toMinute(startSeconds);
+  return { start, length: toMinute(startSeconds + seconds) - start };
+}
+
 export const lengthOf = (course: readonly CourseStretch[]): number =>
   course.reduce((sum, { seconds }) => sum + seconds, 0);

@@ -38,6 +38,8 @@ export interface ShoppingFigures {
   readonly vialsOf: readonly Pour[];
   readonly cost: SeatCost;
   readonly unpriced: readonly Pour[];
+  /** Priced, and larger than their bottle, so that nobody knows how many bottles to pay. */
+  readonly uncounted: readonly Pour[];
 }
 
 const glassesOfTrial = 3;
@@ -103,5 +105,8 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
       guests,
     ),
     unpriced: plan.pours.filter((pour) => pour.priceMinor === undefined),
+    uncounted: bottles
+      .filter(({ pour, order }) => pour.priceMinor !== undefined && order.kind === 'bottle-below-pour')
+      .map(({ pour }) => pour),
   };
 }

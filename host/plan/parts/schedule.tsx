@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Plan } from '../../../core/tasting.ts';
 import { timeOfDay } from '../../language.ts';
 import { Fold } from '../fields/fold.tsx';
-import { type CourseStretch, courseOf, lengthOf } from '../figures/course.ts';
+import { type CourseStretch, courseOf, lengthOf, shownTimes } from '../figures/course.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { length, words } from '../words.ts';
 import { FinishBy } from './finish-by.tsx';
@@ -23,13 +23,14 @@ export function Schedule({ editor }: { readonly editor: PlanEditor }) {
     <div class="plan-group">
       <p class="lead">
         {said.total(length(seconds))}
-        {starts !== undefined && `, ${said.until(timeOfDay(starts + seconds * 1000, plan.timeZone))}`}
+        {starts !== undefined && `, ${said.until(at(shownTimes({ startSeconds: 0, seconds }).length))}`}
       </p>
       <Fold title={said.schedule}>
         {starts === undefined && <p class="soft">{said.noClock}</p>}
         <ol class="schedule">
           {course.map((each) => {
             const name = nameOf(each, plan);
+            const shown = shownTimes(each);
             return (
               <li key={each.key}>
                 <button
@@ -38,9 +39,9 @@ export function Schedule({ editor }: { readonly editor: PlanEditor }) {
                   title={said.stepsOf(name)}
                   onClick={() => setOpened(each.key)}
                 >
-                  <span class="figures soft">{at(each.startSeconds)}</span>
+                  <span class="figures soft">{at(shown.start)}</span>
                   <span>{name}</span>
-                  <span class="figures soft">{length(each.seconds)}</span>
+                  <span class="figures soft">{length(shown.length)}</span>
                 </button>
               </li>
             );

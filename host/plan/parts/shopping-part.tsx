@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { KitVial } from '../../../core/planning/shopping/remote-kit.ts';
 import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
-import type { Plan } from '../../../core/tasting.ts';
+import type { Plan, Pour } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
@@ -113,9 +113,9 @@ function Bottles({ line, plan }: { readonly line: BottleLine; readonly plan: Pla
 }
 
 function Cost({ plan, figures }: OfPlan) {
-  const { cost, unpriced } = figures;
+  const { cost, unpriced, uncounted } = figures;
   const said = words.figures.shopping;
-  const names = unpriced.map(({ name }) => name).join(', ');
+  const names = (pours: readonly Pour[]): string => pours.map(({ name }) => name).join(', ');
   return (
     <section class="plan-group" aria-label={said.cost}>
       <h3>{said.cost}</h3>
@@ -129,10 +129,11 @@ function Cost({ plan, figures }: OfPlan) {
               : said.total(money(cost.total, plan.currency))}
           </p>
           {cost.kind === 'no-seats' && <p class="soft">{said.noSeats}</p>}
-          {unpriced.length > 0 && <p class="soft">{said.unpriced(names)}</p>}
+          {unpriced.length > 0 && <p class="soft">{said.unpriced(names(unpriced))}</p>}
           {cost.kind === 'seat-cost' && <ReckoningSteps of={said.cost} steps={cost.reckoning} plan={plan} />}
         </>
       )}
+      {uncounted.length > 0 && <p class="field-error">{said.uncounted(names(uncounted))}</p>}
     </section>
   );
 }

@@ -154,6 +154,8 @@ export const paperWords: PaperWords = {
     noteSheets: (count) => `Notizblätter für alle ohne Handy, bis zu ${count}`,
     labels: (count) => several(count, 'Etikett', 'Etiketten'),
     cost: (total, seat) => `${total} insgesamt, ${seat} je Gast`,
+    uncounted: (count) =>
+      `ohne ${several(count, 'Probe, die', 'Proben, die')} größer ${count === 1 ? 'ist' : 'sind'} als die Flasche`,
     unpriced: (count) =>
       `ohne ${several(count, 'Probe, die', 'Proben, die')} noch keinen Preis ${count === 1 ? 'hat' : 'haben'}`,
     care: 'Spuckbecher, Wasser und Essen sind keine Extras. Für das Ausschenken und Verschicken von Alkohol gilt das örtliche Recht.',

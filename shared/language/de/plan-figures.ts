@@ -234,6 +234,8 @@ export const planFigures: PlanFigureWords = {
     perSeat: (money) => `${money} je Platz`,
     total: (money) => `${money} insgesamt`,
     noSeats: 'Noch wird niemand erwartet, also lässt sich nichts aufteilen.',
+    uncounted: (pours) =>
+      `Nicht in den Kosten, weil die Menge im Glas größer ist als die Flasche: ${pours}. Prüfe beide Größen.`,
     unpriced: (pours) => `Ohne Preis und deshalb nicht gezählt: ${pours}.`,
     noPrices: 'Noch hat keine Probe einen Preis. Trag einen in den Angaben einer Probe ein.',
     units: 'Mengen in',

@@ -147,6 +147,8 @@ export const paperWords = {
     noteSheets: (count: number) => `Note sheets for anyone without a phone, up to ${count}`,
     labels: (count: number) => several(count, 'label', 'labels'),
     cost: (total: string, seat: string) => `${total} in all, ${seat} for each guest`,
+    uncounted: (count: number) =>
+      `without ${several(count, 'pour that is', 'pours that are')} larger than the bottle`,
     unpriced: (count: number) => `without ${several(count, 'pour that has', 'pours that have')} no price yet`,
     care: 'Spit cups, water and food are essentials. Local law governs serving and sending alcohol.',
   },

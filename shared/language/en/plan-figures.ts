@@ -230,6 +230,8 @@ export const planFigures = {
     perSeat: (money: string) => `${money} for each seat`,
     total: (money: string) => `${money} in all`,
     noSeats: 'No guests yet, so there is nobody to share the cost.',
+    uncounted: (pours: string) =>
+      `Not in the cost, because the pour is larger than its bottle: ${pours}. Check both sizes.`,
     unpriced: (pours: string) => `Not counted, because the price is missing: ${pours}.`,
     noPrices: 'No pour has a price yet. Add one in the facts of a pour.',
     units: 'Volumes in',

@@ -8,7 +8,7 @@ import { noHabits } from '../../../core/running-order/forecast.ts';
 import { tempoOfPlan } from '../../../core/running-order/tempo.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
-import { courseOf, lengthOf } from '../../../host/plan/figures/course.ts';
+import { courseOf, lengthOf, shownTimes } from '../../../host/plan/figures/course.ts';
 import { finishWithin } from '../../../host/plan/figures/finish-by.ts';
 import { orderOf } from '../../../host/plan/figures/order.ts';
 import { shoppingFor } from '../../../host/plan/figures/shopping.ts';
@@ -94,13 +94,46 @@ describe('the numbers of a plan', () => {
           expect(order.bottles * order.fullPoursPerBottle).toBeGreaterThanOrEqual(guests + remoteGuests + 2);
         }
         expect(supplies.tastingGlasses).toBeGreaterThanOrEqual((guests + 1) * 2);
+        // Who is at home drinks from their own glasses.
+        expect(supplies).toEqual(shoppingFor(planOf(2, { guests }), false).supplies);
         expect(kit.total).toBe(remoteGuests * 2);
       }),
     );
   });
 });
 
+it('names the priced pour that is larger than its bottle, for no number of bottles can be paid for it', () => {
+  const plan = planOf(3, { guests: 4 });
+  const [ash, ...others] = plan.pours;
+  if (ash === undefined) throw new Error('There are three.');
+  const priced = { ...plan, pours: [{ ...ash, priceMinor: 900, bottleMl: 50, pourMl: 60 }, ...others] };
+  expect(shoppingFor(priced, false).uncounted.map(({ id }) => id)).toEqual(['ash']);
+  const small = { ...plan, pours: [{ ...ash, priceMinor: 900, bottleMl: 50, pourMl: 20 }, ...others] };
+  expect(shoppingFor(small, false).uncounted).toEqual([]);
+});
+
 describe('the course of the evening', () => {
+  it('shows minutes that add up to the whole as it is shown', () => {
+    const fields = { discussion: fc.constantFrom('each-pour', 'each-flight', 'at-the-end') } as const;
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9 }), fc.record(fields), (pours, choices) => {
+        const course = courseOf(planOf(pours, choices));
+        const minutes = (seconds: number) => Math.round(seconds / 60);
+        const shown = course.map(shownTimes);
+        const sum = shown.reduce((all, { length }) => all + length / 60, 0);
+        expect(sum).toBe(minutes(lengthOf(course)));
+        let at = 0;
+        for (const { start, length } of shown) {
+          expect(start).toBe(at);
+          at += length;
+        }
+        // No line is off by more than rounding at its two ends can make it.
+        for (const [index, { length }] of shown.entries())
+          expect(Math.abs(length - (course[index]?.seconds ?? 0))).toBeLessThanOrEqual(60);
+      }),
+    );
+  });
+
   it('has all the time of the running order, stretch after stretch', () => {
     const plan = planOf(7, { flightSizes: [4, 3], ranking: 'each-flight', blind: true });
     const course = courseOf(plan);
