@@ -3,6 +3,7 @@ import { courseOf, lengthOf } from './figures/course.ts';
 import { shoppingFor } from './figures/shopping.ts';
 import { strengthOf } from './figures/strength.ts';
 import { sizesOf } from './pour-edits.ts';
+import { isLongPast } from './wall-time.ts';
 import { dayAndTime, length, money, number, words } from './words.ts';
 
 /** The parts of a plan, in the order in which a host mostly fills them. */
@@ -35,9 +36,10 @@ export function summaryOf(part: Part, plan: Plan): PartSummary {
     case 'guests':
       return { text: said.guests(plan.guests, plan.remoteGuests, words.levels[plan.level]) };
     case 'evening':
+      if (plan.startsAt === undefined) return { text: said.noDate };
       return {
-        text:
-          plan.startsAt === undefined ? said.noDate : dayAndTime(Date.parse(plan.startsAt), plan.timeZone),
+        text: dayAndTime(Date.parse(plan.startsAt), plan.timeZone),
+        loud: isLongPast(plan.startsAt, Date.now()),
       };
     case 'course':
       return { text: length(lengthOf(courseOf(plan))) };

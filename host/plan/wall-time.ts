@@ -42,6 +42,9 @@ export function wallAt(epoch: number, zone: string): WallTime {
 
 const asIfUtc = ({ date, time }: WallTime): number => Date.parse(`${date}T${time}:00Z`);
 
+/** Whether an evening was planned for more than a day ago: a year was mistyped, or a plan taken from an older one. */
+export const isLongPast = (startsAt: string, now: number): boolean => now - Date.parse(startsAt) > 86_400_000;
+
 export type Instant =
   | { readonly is: 'instant'; readonly startsAt: string }
   /** The clocks jump over this time on that day. */

@@ -7,21 +7,20 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { leftHandedPlaces } from '../evening/taken-places.ts';
+import { keepGlassFoot, readGlassFoot } from '../glass-foot.ts';
+import { plainNumber } from '../plan/words.ts';
 import { MatDrawing } from './mat-drawing.tsx';
 import { type MatsToPrint, type MatToPrint, matsFor, placesIn } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';
 
 const words = paperWords.mats;
 
-/** A usual foot of a tasting glass in mm (common practice, no source). */
-const usualFoot = '60';
-
 const millimetres = (typed: string): number => Number(typed.trim().replace(',', '.'));
 
 /** Mats at true size, with what the host decides about them. */
 export function PlaceMats({ evening, paper, title }: SheetProps) {
   const { plan } = evening.stored;
-  const foot = useSignal(usualFoot);
+  const foot = useSignal(plainNumber(readGlassFoot()));
   const bowl = useSignal('');
   const set = useSignal<'evening' | 'flight'>('evening');
   const each = useSignal(true);
@@ -52,6 +51,7 @@ export function PlaceMats({ evening, paper, title }: SheetProps) {
           error={found === 'wrong-size' ? words.wrong : undefined}
           onInput={(typed) => {
             foot.value = typed;
+            keepGlassFoot(millimetres(typed));
           }}
         />
         <TextField

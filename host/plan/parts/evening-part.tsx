@@ -7,7 +7,7 @@ import { Fold } from '../fields/fold.tsx';
 import { LinkField } from '../fields/link-field.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
-import { instantOf, type WallTime, wallAt, zoneIsKnown } from '../wall-time.ts';
+import { instantOf, isLongPast, type WallTime, wallAt, zoneIsKnown } from '../wall-time.ts';
 import { words } from '../words.ts';
 
 export function EveningPart({ editor }: { readonly editor: PlanEditor }) {
@@ -99,7 +99,13 @@ function When({ editor }: { readonly editor: PlanEditor }) {
           label={said.date}
           type="date"
           value={wall.date}
-          error={instant?.is === 'not-a-date' ? said.notADate : undefined}
+          error={
+            instant?.is === 'not-a-date'
+              ? said.notADate
+              : instant?.is === 'instant' && isLongPast(instant.startsAt, Date.now())
+                ? said.past
+                : undefined
+          }
           onInput={(date) => set({ date })}
         />
         <TextField

@@ -5,6 +5,7 @@ import { placesAtTable, type Table, tablesFor } from '../../../core/planning/tab
 import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
+import { footRange, keepGlassFoot, readGlassFoot } from '../../glass-foot.ts';
 import { NumberField } from '../fields/number-field.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
 import { number, words } from '../words.ts';
@@ -35,7 +36,7 @@ function Place({ editor, computer, onComputer }: PlaceProps) {
   const said = words.figures.table;
   const [hand, setHand] = useState<'right' | 'left'>('right');
   const [sheet, setSheet] = useState<MatSheet>('A4');
-  const [footMm, setFoot] = useState(65);
+  const [footMm, setFoot] = useState(readGlassFoot);
   const flights = flightsOf(plan);
   const longest = flights.reduce(
     (most, flight) => (flight.pours.length > most.pours.length ? flight : most),
@@ -85,10 +86,13 @@ function Place({ editor, computer, onComputer }: PlaceProps) {
       <NumberField
         label={said.foot}
         value={footMm}
-        least={20}
-        most={150}
+        {...footRange}
         wrong={said.footWrong}
-        onNumber={(mm) => mm !== undefined && setFoot(mm)}
+        onNumber={(mm) => {
+          if (mm === undefined) return;
+          setFoot(mm);
+          keepGlassFoot(mm);
+        }}
       />
       <Switch label={said.computer} on={computer} onTurn={onComputer} />
     </section>

@@ -85,6 +85,7 @@ export const planWords: PlanWords = {
     time: 'Einlass ab',
     clear: 'Noch kein Datum',
     noSuchTime: 'An diesem Tag überspringt die Uhr diese Zeit. Wähle eine andere.',
+    past: 'Dieser Tag ist schon vorbei. Prüfe das Datum und das Jahr.',
     notADate: 'Gib das Datum mit Jahr, Monat und Tag an.',
     zone: 'Zeitzone',
     zoneNow: (zone) => `Zeit von ${zone}`,

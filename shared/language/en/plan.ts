@@ -78,6 +78,7 @@ export const planWords = {
     time: 'Doors open at',
     clear: 'No date yet',
     noSuchTime: 'The clocks skip this time on that day. Choose another.',
+    past: 'This day has passed. Check the date and its year.',
     notADate: 'Give the date with year, month and day.',
     zone: 'Time zone',
     zoneNow: (zone: string) => `Time of ${zone}`,

@@ -1,8 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { instantOf, wallAt } from '../../../host/plan/wall-time.ts';
+import { instantOf, isLongPast, wallAt } from '../../../host/plan/wall-time.ts';
 
 const at = (date: string, time: string, zone: string) => instantOf({ date, time }, zone);
+
+it.each([
+  ['2020-11-27T19:00:00+01:00', true],
+  ['2026-11-26T18:59:00+00:00', true],
+  // The evening itself, and the night after it.
+  ['2026-11-27T19:00:00+00:00', false],
+  ['2026-11-26T22:00:00+00:00', false],
+  ['2027-01-01T19:00:00+00:00', false],
+])('an evening planned for %s is told to be past: %s', (startsAt, past) => {
+  expect(isLongPast(startsAt, Date.parse('2026-11-27T20:00:00Z'))).toBe(past);
+});
 
 describe('a time on the wall of a zone', () => {
   // Rules of the tz database: the European Union changes at 01:00 UTC on the last Sundays of March and October.

@@ -12,6 +12,10 @@ import { toScreen } from '../../support/colour/srgb.ts';
 import { d65White } from '../../support/colour/tristimulus.ts';
 import { wineAbsorbance, wineColour, wineReadings } from '../../support/colour/wine-colour.ts';
 
+it.each([-1, Number.NaN, Number.POSITIVE_INFINITY])('a beer of %s has a colour by neither scale', (none) => {
+  for (const turned of [srmToEbc, ebcToSrm]) expect(() => turned(none)).toThrow(RangeError);
+});
+
 describe('the amber range of spirits', () => {
   it('has the absorbance and the hue index that it is given', () => {
     fc.assert(

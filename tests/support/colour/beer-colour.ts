@@ -9,8 +9,15 @@ const ebcPerA430 = 25;
 
 export const srmFromA430 = (a430: number): number => srmPerA430 * a430;
 export const a430FromSrm = (srm: number): number => srm / srmPerA430;
-export const srmToEbc = (srm: number): number => a430FromSrm(srm) * ebcPerA430;
-export const ebcToSrm = (ebc: number): number => srmFromA430(ebc / ebcPerA430);
+/** Throws a RangeError where SRM is negative or no number. */
+export const srmToEbc = (srm: number): number => a430FromSrm(aColour(srm)) * ebcPerA430;
+/** Throws a RangeError where EBC is negative or no number. */
+export const ebcToSrm = (ebc: number): number => srmFromA430(aColour(ebc) / ebcPerA430);
+
+function aColour(value: number): number {
+  if (value >= 0 && value < Number.POSITIVE_INFINITY) return value;
+  throw new RangeError('A beer colour must be a number of 0 or more.');
+}
 
 /** Degrees Lovibond to SRM, a line fitted to malts (value from memory). Below 0.56 °L it is not valid: 0. */
 export const lovibondToSrm = (lovibond: number): number => Math.max(0, 1.3546 * lovibond - 0.76);
@@ -26,9 +33,7 @@ export const averageBeer: BeerSpectrum = [0.02465, 17.591, 0.97535, 82.122];
 
 /** Throws a RangeError where SRM is negative or no number. */
 export function beerAbsorbance(srm: number, spectrum: BeerSpectrum = averageBeer): AbsorbancePerCm {
-  if (!(srm >= 0) || srm === Number.POSITIVE_INFINITY) {
-    throw new RangeError('A beer colour must be a number of 0 SRM or more.');
-  }
+  aColour(srm);
   const [share1, fall1, share2, fall2] = spectrum;
   return (wavelengthNm) => {
     const beyond = wavelengthNm - 430;
