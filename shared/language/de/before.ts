@@ -7,8 +7,8 @@ export const beforeWords: BeforeWords = {
   noDate: 'Der Termin folgt.',
   where: 'Wo',
   pours: 'Was es gibt',
-  blind: 'Blind serviert: Was in den Gläsern ist, wird danach verraten.',
+  blind: 'Blind serviert: Was in den Gläsern war, erfährst du danach.',
   noPours: 'Die Liste folgt.',
   care: 'Iss, bevor du kommst, und plane deinen Heimweg: Nach einer Verkostung fährt niemand selbst.',
-  atHome: 'Zu Hause leg dir das bereit',
+  atHome: 'Leg dir zu Hause bereit',
 };

@@ -12,10 +12,10 @@ export const documentWords: DocumentWords = {
   surveyNoScript:
     'Diese Seite braucht JavaScript, um ihre Fragen zu stellen. Schalte es bitte ein, oder sag einfach, wie viel du schon verkostet hast.',
   screenNoScript: 'Diese Seite zeigt dem Raum den Abend und braucht JavaScript.',
-  styleNoScript: 'Diese Seite zeigt die Bausteine in Bewegung und braucht JavaScript.',
-  hostTitle: 'Quietpour, für den Abend am Tisch',
+  styleNoScript: 'Diese Seite zeigt die Bausteine bei der Arbeit und braucht JavaScript.',
+  hostTitle: 'Quietpour, für Gastgeber',
   hostTooOld:
-    'Diese Seite wird geladen. Wenn nichts kommt, ist der Browser dieses Geräts zu alt: Nimm einen neueren.',
+    'Diese Seite wird geladen. Erscheint nichts, ist der Browser dieses Geräts zu alt: Nimm einen neueren.',
   hostNoScript:
     'Ohne JavaScript lässt sich kein Abend leiten. Schalte es für diese Adresse ein, oder nimm einen anderen Browser.',
 };

@@ -52,7 +52,7 @@ export const pouringWords = {
   toPlan: 'Plan',
   helper: 'A helper’s phone',
   helperHint:
-    'Scan this with the helper’s phone. It may do everything that this device may, for this evening only; the pour run is behind the doors.',
+    'Scan this with the helper’s phone. It can do everything this device can, for this evening only; it finds Pouring under Doors.',
   helperLabel: 'A QR code that opens this evening on a helper’s phone',
 };
 export type PouringWords = typeof pouringWords;

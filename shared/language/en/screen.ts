@@ -9,7 +9,7 @@ export const screenWords = {
     lead: 'This screen is for everybody in the room. It shows nobody’s notes unless they are shared.',
     code: 'Code of the tasting',
     codeHint: 'Letters and numbers, from the host’s tablet.',
-    codeShort: 'That code is not complete. It has six or nine letters and figures.',
+    codeShort: 'That code is not complete. It has six or nine letters and numbers.',
     go: 'Ask the host',
   },
   waiting: {

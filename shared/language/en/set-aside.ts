@@ -7,26 +7,26 @@ export const setAsideWords = {
   why: {
     'plan-unreadable': () => 'Its plan cannot be read.',
     'event-unreadable': (number: number) => `Step ${number} of its log cannot be read.`,
-    'event-altered': (number: number) => `Step ${number} of its log is not as it was stored.`,
+    'event-altered': (number: number) => `Step ${number} of its log is not as it was saved.`,
     'event-missing': (number: number) => `Step ${number} of its log is missing.`,
-    'log-damaged': () => 'Its log lies on a damaged part of the disk.',
-    faulty: () => 'A fault of the program showed twice while it was conducted.',
+    'log-damaged': () => 'Its log is on a damaged part of the disk.',
+    faulty: () => 'The program failed twice while you were hosting it.',
   } satisfies Record<TastingTrouble['kind'], (number: number) => string>,
-  others: 'All other evenings go on. Save it as it lies, or put a backup in the place of the store.',
+  others: 'All other evenings go on. Save it as it is, or restore a backup of all evenings.',
   faultyHint:
-    'Nothing that was saved is lost. Try again; if it comes back, save it and tell who runs this server.',
-  save: 'Save it as it lies',
+    'Nothing that was saved is lost. Try again; if it fails again, save it and tell the person who runs this server.',
+  save: 'Save it as it is',
   retry: 'Try again',
   remove: 'Delete it',
-  removeSure: 'Delete this evening with everything in it, its guests’ notes too? There is no way back.',
+  removeSure: 'Delete this evening with everything in it, guests’ notes too? You cannot undo this.',
   removeGo: 'Delete for good',
   keep: 'Keep it',
   gone: 'The evening is deleted.',
   saved: 'Saved. Guests’ notes are not in the file.',
-  woken: 'It may be opened again.',
+  woken: 'You can open it again.',
   lostEnd: (steps: number) =>
     steps === 1
-      ? 'The last step of this evening is missing from the store. Look where the room stands, then go on.'
-      : `The last ${steps} steps of this evening are missing from the store. Look where the room stands, then go on.`,
+      ? 'The last step of this evening is missing. Look where the room is, then go on.'
+      : `The last ${steps} steps of this evening are missing. Look where the room is, then go on.`,
 };
 export type SetAsideWords = typeof setAsideWords;

@@ -16,5 +16,5 @@ export const serveAt = (range: Range): string => `serve at ${temperatures(range)
 /** Who says so. */
 export const temperatureSource = {
   OIV: 'Source: OIV standard for wine and spirit competitions, 332A/2009, article 10.',
-  trade: 'Habit of the trade, no source.',
+  trade: 'Common practice, no source.',
 };
