@@ -14,9 +14,9 @@ function limitSentence(limit: OrderLimit, least: number, most: number): string {
       return `${flight}: Bei ${several(limit.seats, 'Gast', 'Gästen')} steht jede Probe ${often} an jeder Stelle, und die Nachbarschaften sind fast gleich verteilt. Mit ${limit.needed} wäre alles genau ausgeglichen.`;
     }
     case 'nothing-to-vary':
-      return `${flight}: Eine einzelne Probe hat nichts, womit sie tauschen könnte.`;
+      return `${flight}: Eine einzelne Probe hat keine, mit der sie tauschen könnte.`;
     case 'forced-place-breaks-balance':
-      return `${flight}: Eine Probe, die bei allen an derselben Stelle steht, lässt sich von ihrer Stelle nicht trennen.`;
+      return `${flight}: Steht eine Probe bei allen an derselben Stelle, lässt sich ihre Wirkung nicht von der Stelle trennen.`;
     default:
       return limit satisfies never;
   }
@@ -30,7 +30,7 @@ export const planBefore: PlanBeforeWords = {
     link: 'Der Link zur Umfrage',
     copy: 'Kopieren',
     copied: 'Kopiert. Füge ihn in deine Nachricht ein.',
-    selected: 'Der Link ist markiert. Kopiere ihn mit dem Befehl deines Geräts.',
+    selected: 'Der Link ist markiert. Kopiere ihn jetzt.',
     square: 'Als QR-Code',
     scan: 'Ein QR-Code, der ein Handy zur Umfrage führt',
     answered: (answered, guests) =>
@@ -39,7 +39,7 @@ export const planBefore: PlanBeforeWords = {
         : guests === 0
           ? `${answered} ${answered === 1 ? 'hat' : 'haben'} geantwortet.`
           : `${answered} ${answered === 1 ? 'hat' : 'haben'} geantwortet, ${several(guests, 'Gast wird', 'Gäste werden')} erwartet.`,
-    noAnswer: 'Die Antworten ließen sich nicht holen. Es wird von selbst wieder versucht.',
+    noAnswer: 'Die Antworten ließen sich nicht laden, neuer Versuch.',
     spread: 'Wie sich die Antworten verteilen',
     notPlaced: 'Nicht genug Antworten',
     standsSo: 'So steht es im Plan.',
@@ -50,22 +50,22 @@ export const planBefore: PlanBeforeWords = {
     draw: 'Die Reihenfolgen neu auslosen',
     drawn: 'Neue Reihenfolgen sind ausgelost.',
     level:
-      'Jede Probe steht gleich oft an jeder Stelle und folgt gleich oft auf jede andere, sodass sich die Reihenfolge herausmittelt.',
+      'Jede Probe steht gleich oft an jeder Stelle und folgt gleich oft auf jede andere; so gleicht sich der Einfluss der Reihenfolge aus.',
     limitSentence,
     nobody: 'Gib an, wie viele Gäste kommen; dann stehen hier die Reihenfolgen, Platz für Platz.',
     caption: 'Codes in der Reihenfolge des Verkostens, Platz für Platz',
     place: 'Platz',
-    places: 'Die Plätze sind nummeriert, wie die Gäste sich setzen.',
+    places: 'Die Plätze sind in der Reihenfolge nummeriert, in der sich die Gäste setzen.',
   },
 
   trials: {
     title: 'Das abweichende Glas finden',
-    lead: 'Drei Gläser mit Codes, zwei davon gleich. Alle zeigen auf das andere; der Zufall allein findet es in einem von drei Fällen.',
+    lead: 'Drei Gläser mit Codes, zwei davon gleich. Alle wählen das abweichende; reines Raten trifft es in einem von drei Fällen.',
     none: 'keins',
     some: (trials) => String(trials),
     needsTwo: 'Dafür braucht es zwei Proben im Plan.',
     add: 'Eine solche Runde hinzufügen',
-    full: 'Ein Abend fasst drei davon.',
+    full: 'Mehr als drei davon fasst ein Abend nicht.',
     one: 'Das eine Getränk',
     other: 'Das andere',
     after: 'Serviert nach',
@@ -73,10 +73,10 @@ export const planBefore: PlanBeforeWords = {
     codes: (a, aCodes, b, bCodes) => `${a}: ${aCodes}. ${b}: ${bCodes}.`,
     and: ' und ',
     orders: (orders) =>
-      `Die sechs Reihenfolgen sind für ${several(orders, 'Platz', 'Plätze')} ausgelost: In je sechs kommt jede einmal vor.`,
+      `Die sechs Reihenfolgen sind für ${several(orders, 'Platz', 'Plätze')} ausgelost: Auf je sechs Plätzen kommt jede einmal vor.`,
     number: (number) => `Das abweichende Glas, Runde ${number}`,
     away: 'Herausnehmen',
-    gone: 'Die Runde mit dem anderen Glas ist herausgenommen.',
+    gone: 'Die Runde mit dem abweichenden Glas ist herausgenommen.',
     draw: 'Codes und Reihenfolgen neu auslosen',
     drawn: 'Codes und Reihenfolgen sind neu ausgelost.',
     counted: 'Ihre drei Gläser sind beim Alkohol und beim Einkauf mitgezählt.',
@@ -85,16 +85,16 @@ export const planBefore: PlanBeforeWords = {
   themeMore: {
     held: 'Gleich bei allen',
     nothingHeld: 'Nichts Bestimmtes',
-    flights: 'Wie die Seiten sich begegnen',
+    flights: 'Wie die Seiten aufeinandertreffen',
     flightsOf: {
       'side-by-side': 'Ein Flight für jede Seite',
       matched: 'In jedem Flight eine von jeder Seite',
     },
     flightHints: {
       'side-by-side': 'erst die eine Seite, dann die andere',
-      matched: 'die leichtesten beider zusammen, dann die nächsten',
+      matched: 'von beiden Seiten erst die leichtesten, dann die nächsten',
     },
-    cut: 'Bring die Proben in Reihenfolge, damit die Flights so geteilt werden.',
+    cut: 'Bring die Proben in Reihenfolge, um die Flights so zu teilen.',
     each: 'Jeder Flight für sich',
     inFlight: (flight, fault) => `Im ${flight}. Flight: ${fault}`,
   },
@@ -105,47 +105,47 @@ export const planBefore: PlanBeforeWords = {
     openHint:
       'Auf deinem Handy, mit der Flasche vor dir: Etikettenfotos, Punkte, Alkoholgehalt und eine Zeile.',
     toPlan: 'Zum Plan',
-    care: 'Du verkostest sie alle vor allen anderen: spuck aus, trink Wasser, iss etwas, und fahr danach nicht.',
+    care: 'Du verkostest sie alle vor allen anderen: Spuck aus, trink Wasser, iss etwas, und fahr danach nicht.',
     none: 'Noch keine Proben',
     noneHint: 'Trag die Flaschen in den Plan ein; dann verkoste sie hier, eine nach der anderen.',
     which: 'Probe',
     option: (number, name, tasted) => `${number} · ${name}${tasted ? ' ✓' : ''}`,
     labels: 'Etikettenfotos',
-    labelsHint: 'Gäste sehen sie, sobald die Probe bekannt sein darf.',
-    sides: { front: 'Etikett vorn', back: 'Etikett hinten' },
+    labelsHint: 'Gäste sehen sie, sobald der Name genannt ist.',
+    sides: { front: 'Frontetikett', back: 'Rückenetikett' },
     photoOf: (side, name) => `${side}, ${name}`,
     take: 'Foto machen',
     takeOf: (side) => `Foto machen: ${side}`,
     choose: 'Auswählen',
     chooseOf: (side) => `Auswählen: ${side}`,
-    sending: 'Wird gesendet …',
-    sendingOf: (side) => `Wird gesendet … ${side}`,
+    sending: 'Wird gesendet\u00a0…',
+    sendingOf: (side) => `Wird gesendet\u00a0… ${side}`,
     away: 'Entfernen',
     awayOf: (side) => `Entfernen: ${side}`,
     gone: 'Das Foto ist entfernt.',
-    kept: (side) => `${side}: Das Foto ist gesichert.`,
-    noPhoto: 'Diese Datei ist kein lesbares Foto. Mach es noch einmal, oder wähle ein JPEG oder PNG.',
+    kept: (side) => `${side}: Das Foto ist gespeichert.`,
+    noPhoto: 'Diese Datei ist nicht als Foto lesbar. Nimm es neu auf, oder wähle ein JPEG oder PNG.',
     enlarge: (what) => `${what}, größer`,
-    marks: 'Deine schnellen Punkte',
+    marks: 'Deine Punkte',
     pungency: { name: 'Zart bis kräftig', low: 'zart', high: 'kräftig' },
     dryness: { name: 'Süß bis trocken', low: 'süß', high: 'trocken' },
     mark: (value) => `${value} von 10`,
     noMark: 'keine Punkte',
     less: (name) => `${name}: weniger`,
     more: (name) => `${name}: mehr`,
-    noMarkAgain: 'Die Punkte wegnehmen',
-    noMarkAgainOf: (name) => `Die Punkte wegnehmen: ${name}`,
-    order: 'Was die Reihenfolge wissen will',
+    noMarkAgain: 'Punkte entfernen',
+    noMarkAgainOf: (name) => `Punkte entfernen: ${name}`,
+    order: 'Was die Reihenfolge braucht',
     orderMissing: (facts) => `Die Reihenfolge wäre sicherer mit: ${facts}.`,
-    orderKnown: 'Die Reihenfolge weiß von dieser Probe, was sie braucht.',
+    orderKnown: 'Für die Reihenfolge ist über diese Probe alles bekannt.',
     line: 'Eine Zeile',
     lineHint: 'Nur für dich; Gäste sehen sie nie.',
-    before: 'Die davor',
-    next: 'Die nächste',
+    before: 'Vorige',
+    next: 'Nächste',
     done: 'Fertig',
-    fixed: 'Die Türen sind geöffnet, also steht der Plan, wie er ist.',
+    fixed: 'Die Türen sind offen, der Plan steht also fest.',
     onPhone: 'Auf deinem Handy',
-    onPhoneHint: 'Öffnet diese Verkostung auf deinem Handy als Gastgeber. Gib es niemandem sonst.',
+    onPhoneHint: 'Öffnet diese Verkostung auf deinem Handy, als Gastgeber. Zeig den Code niemand anderem.',
     onPhoneLabel: 'Ein QR-Code, der diese Verkostung auf deinem Handy als Gastgeber öffnet',
   },
 };

@@ -15,19 +15,19 @@ const conjunction = new Intl.ListFormat('de', { type: 'conjunction' });
 
 /** What there is more or less of along each axis. */
 const axes: Record<AxisCode, { readonly more: string; readonly less: string; readonly noun: string }> = {
-  drink: { more: 'von stärkerer Art', less: 'von leichterer Art', noun: 'Art des Getränks' },
+  drink: { more: 'ein stärkeres Getränk', less: 'ein leichteres Getränk', noun: 'Art des Getränks' },
   smoke: { more: 'mehr Rauch', less: 'weniger Rauch', noun: 'Rauch' },
   strength: { more: 'mehr Alkohol', less: 'weniger Alkohol', noun: 'Alkohol' },
-  pungency: { more: 'schärfer', less: 'milder', noun: 'Schärfe' },
+  pungency: { more: 'kräftiger', less: 'zarter', noun: 'Kraft' },
   dryness: { more: 'trockener', less: 'süßer', noun: 'Trockenheit' },
   sweetness: { more: 'süßer', less: 'trockener', noun: 'Süße' },
-  category: { more: 'der Sorte nach später', less: 'der Sorte nach früher', noun: 'Sorte' },
+  category: { more: 'von der Art her später', less: 'von der Art her früher', noun: 'Art' },
   body: { more: 'mehr Körper', less: 'weniger Körper', noun: 'Körper' },
-  cask: { more: 'mehr Fass', less: 'weniger Fass', noun: 'Fass' },
+  cask: { more: 'mehr Fassnote', less: 'weniger Fassnote', noun: 'Fassnote' },
   age: { more: 'älter', less: 'jünger', noun: 'Alter' },
   bitterness: { more: 'bitterer', less: 'weniger bitter', noun: 'Bittere' },
   colour: { more: 'dunkler', less: 'heller', noun: 'Farbe' },
-  sourness: { more: 'saurer', less: 'weniger sauer', noun: 'Säure' },
+  sourness: { more: 'mehr Säure', less: 'weniger Säure', noun: 'Säure' },
 };
 
 const facts: Record<FactName, string> = {
@@ -56,7 +56,7 @@ const facts: Record<FactName, string> = {
 };
 
 const labelClashes: Record<LabelClash, string> = {
-  'vintage-in-the-future': 'Dieser Jahrgang kommt erst noch. Prüfe das Jahr.',
+  'vintage-in-the-future': 'Dieser Jahrgang liegt in der Zukunft. Prüfe das Jahr.',
   'older-than-its-vintage': 'Das Alter ist höher, als der Jahrgang zulässt. Prüfe beides.',
   'pour-larger-than-bottle': 'Die Portion ist größer als die Flasche. Prüfe beides.',
 };
@@ -80,11 +80,11 @@ function clashSentence(clash: FactClash, drink: Drink, number: (value: number) =
 }
 
 const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], string> = {
-  drink: 'Schreib Spirituose, Wein oder Bier.',
-  colour: 'Schreib weiß, rosé, orange oder rot.',
-  peat: 'Schreib 0 für keinen bis 3 für kräftig.',
-  body: 'Schreib 1 für leicht bis 5 für voll.',
-  'wine-kind': 'Schreib Florhefe, natursüß, Eiswein, Likörwein oder Mistelle, oder leere das Feld.',
+  drink: 'Möglich sind Spirituose, Wein oder Bier.',
+  colour: 'Möglich sind weiß, rosé, orange oder rot.',
+  peat: 'Gib 0 (keiner) bis 3 (kräftig) ein.',
+  body: 'Gib 1 (leicht) bis 5 (voll) ein.',
+  'wine-kind': 'Möglich sind Florhefe, natursüß, Eiswein, Likörwein, Mistelle oder ein leeres Feld.',
 };
 
 /** Why a cell cannot be kept, and what to write instead. `cell` is its text, `number` writes as the page does. */
@@ -93,33 +93,33 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
     case 'name-missing':
       return 'Es fehlt ein Name. Gib einen an, oder lass diese Zeile weg.';
     case 'too-long':
-      return `Das hat ${problem.letters} Zeichen; kürze es auf ${problem.most}.`;
+      return `Das sind ${problem.letters} Zeichen; kürze es auf ${problem.most}.`;
     case 'not-a-number':
-      return `„${cell}“ ist keine Zahl. Schreib eine, oder leere das Feld.`;
+      return `„${cell}“ ist keine Zahl. Gib eine ein, oder leere das Feld.`;
     case 'unit-unknown':
-      return `„${problem.rest}“ nach der Zahl wird nicht verstanden. Schreib die Zahl mit ihrer üblichen Einheit.`;
+      return `„${problem.rest}“ nach der Zahl verstehen wir nicht. Nimm die übliche Einheit.`;
     case 'unit-missing':
-      return `„${cell}“ wovon? Schreib ${cell.trim()} cl oder ${cell.trim()} ml.`;
+      return `„${cell}“ wovon? Gib ${cell.trim()}\u00a0cl oder ${cell.trim()}\u00a0ml an.`;
     case 'out-of-range':
-      return `${number(problem.value)} liegt nicht zwischen ${number(problem.least)} und ${number(problem.most)}. Prüfe es.`;
+      return `${number(problem.value)} liegt nicht zwischen ${number(problem.least)} und ${number(problem.most)}. Prüfe die Zahl.`;
     case 'above-any-drink':
       return problem.asProof === undefined
         ? `${number(problem.value)} ist mehr, als irgendein Getränk enthält. Prüfe das Etikett.`
         : `${number(problem.value)} ist mehr, als irgendein Getränk enthält; als US-Proof wären es ${number(problem.asProof)} % vol.`;
     case 'not-whole':
-      return `${number(problem.value)} ist keine ganze Zahl. Schreib eine ohne Nachkommastellen.`;
+      return `${number(problem.value)} ist keine ganze Zahl. Gib eine ohne Nachkommastellen ein.`;
     case 'not-yes-or-no':
-      return `„${cell}“ ist weder ja noch nein. Schreib eines von beiden.`;
+      return `„${cell}“ ist weder ja noch nein. Gib eines von beiden ein.`;
     case 'not-one-of':
-      return `„${cell}“ ist hier nicht bekannt. ${choices[problem.meaning]}`;
+      return `„${cell}“ kennen wir hier nicht. ${choices[problem.meaning]}`;
     case 'no-year':
-      return `„${cell}“ nennt kein einzelnes Jahr. Schreib es mit vier Ziffern.`;
+      return `„${cell}“ nennt kein einzelnes Jahr. Gib es mit vier Ziffern an.`;
     case 'not-a-link':
       return 'Ein Link beginnt mit http:// oder https://.';
     case 'not-an-id':
-      return 'Das kann keine Kennung sein. Leere das Feld, dann wird eine neue gemacht.';
+      return 'Das kann keine Kennung sein. Leere das Feld, dann entsteht eine neue.';
     case 'which-number':
-      return `„${cell}“ könnte ein Alkoholgehalt oder ein Alter sein. Schreib ${cell.trim()} % oder ${cell.trim()} Jahre.`;
+      return `„${cell}“ könnte ein Alkoholgehalt oder ein Alter sein. Gib ${cell.trim()}\u00a0% oder ${cell.trim()} Jahre an.`;
     default:
       return problem satisfies never;
   }
@@ -134,9 +134,9 @@ function noteSentence(note: CellNote, number: (value: number) => string): string
     case 'ppm-as-peat':
       return `${number(note.ppm)} ppm gelten als Torf ${note.peat} von 3.`;
     case 'litres-taken':
-      return `Als Liter genommen: ${number(note.ml)} ml.`;
+      return `Als Liter gelesen: ${number(note.ml)} ml.`;
     case 'other-currency':
-      return `Der Preis ist in ${note.currency}, nicht in der Währung des Abends; seine Zahl wird genommen, wie sie ist.`;
+      return `Der Preis ist in ${note.currency}, nicht in der Währung des Abends; die Zahl wird so übernommen.`;
     case 'same-as-line':
       return `Dieselbe Probe steht in Zeile ${note.line}.`;
     default:
@@ -149,9 +149,9 @@ function themeSentence(check: ThemeCheck, name: (id: string) => string): string 
   const listed = (ids: readonly string[]) => conjunction.format(ids.map(name));
   switch (check.code) {
     case 'another-producer':
-      return `„Durch die Jahre“ braucht einen einzigen Erzeuger: ${name(check.pour)} ist von ${check.producer}, die anderen sind von ${check.expected}.`;
+      return `Eine Vertikale braucht einen einzigen Erzeuger: ${name(check.pour)} ist von ${check.producer}, die anderen sind von ${check.expected}.`;
     case 'same-step':
-      return `„Durch die Jahre“ geht von Stufe zu Stufe: ${listed(check.pours)} stehen auf derselben, ${check.step}.`;
+      return `Eine Vertikale geht Schritt für Schritt durch die Jahre: ${listed(check.pours)} haben dasselbe, ${check.step}.`;
     case 'does-not-share':
       return `${name(check.pour)} weicht von den anderen ab (${facts[check.fact]}): ${check.value} und nicht ${check.expected}.`;
     case 'not-apart':
@@ -161,7 +161,7 @@ function themeSentence(check: ThemeCheck, name: (id: string) => string): string 
     case 'one-side-only':
       return 'Ein Vergleich braucht zwei Seiten. Nimm Proben der anderen Seite dazu, oder wähle ein anderes Thema.';
     case 'uneven-sides':
-      return `Die Seiten sind verschieden groß: ${conjunction.format(check.sizes.map(String))}. Die größere zeigt mehr von sich.`;
+      return `Die Seiten sind verschieden groß: ${conjunction.format(check.sizes.map(String))}. Die größere bekommt mehr Aufmerksamkeit.`;
     case 'sides-mixed':
       return `Ein Flight sollte nur eine Seite zeigen: ${listed(check.pours)} gehören zu verschiedenen.`;
     case 'side-missing':
@@ -184,34 +184,33 @@ export const planLineup: PlanLineupWords = {
     rises: (axis) => axes[axis].more,
     assumed: (axis) => `vielleicht ${axes[axis].more}: Eine Angabe fehlt`,
     again: (axis) => `nach der Pause wieder ${axes[axis].less}`,
-    gives: (axis) => `${axes[axis].less}, und im Ganzen hier doch am besten`,
+    gives: (axis) => `${axes[axis].less}, insgesamt hier aber am besten`,
     givesByHand: (axis) => `${axes[axis].less} als die Probe davor`,
     equal: 'nichts Bekanntes unterscheidet die beiden',
   },
   cost: {
     none: 'Eine Reihenfolge braucht zwei Proben.',
-    best: 'In dieser Reihenfolge wird am wenigsten von Glas zu Glas mitgenommen.',
-    bestCost: (cost) => `Was ein Glas über das nächste legt, ergibt zusammen ${cost}.`,
-    more: (cost, best) =>
-      `Was ein Glas über das nächste legt, ergibt zusammen ${cost}; in der besten Reihenfolge wären es ${best}.`,
+    best: 'Diese Reihenfolge hat die geringste Nachwirkung.',
+    bestCost: (cost) => `Nachwirkung: ${cost}.`,
+    more: (cost, best) => `Nachwirkung: ${cost}. In der besten Reihenfolge: ${best}.`,
     putInOrder: 'In Reihenfolge bringen',
-    inOrder: 'Die Proben stehen so, dass am wenigsten von Glas zu Glas mitgenommen wird.',
+    inOrder: 'Die Proben stehen jetzt in der Reihenfolge mit der geringsten Nachwirkung.',
     already: 'Die Proben stehen schon in der besten Reihenfolge.',
-    explain: 'Was diese Punkte sind',
+    explain: 'Was Nachwirkung heißt',
     explained:
-      'Für jedes Paar von Proben wird gezählt, wie viel Rauch, Alkohol, Schärfe, Süße und so weiter die frühere der späteren hinterlässt. Nachbarn zählen voll, mit einer Pause dazwischen etwas mehr als halb, frühere Proben zu einem Fünftel. Unter allen Reihenfolgen wird die mit der kleinsten Summe genau gefunden. Hinter den Gewichten steht keine Messung: Sie sind offengelegt, und du darfst ihnen widersprechen.',
+      'Für jedes Paar von Proben zählen wir, wie viel Rauch, Alkohol, Kraft, Süße und so weiter von der früheren in die spätere nachwirkt. Nachbarn zählen voll, mit einer Pause dazwischen etwas mehr als halb, frühere Proben zu einem Fünftel. Dann suchen wir die Reihenfolge mit der kleinsten Summe. Die Gewichte sind unsere eigene Einschätzung, keine Messung, und du darfst ihnen widersprechen.',
   },
   risks: {
-    title: 'Was dem Gaumen noch zugemutet wird',
+    title: 'Proben, die die nächste überdecken können',
     risk: (axis, earlier, later) => `${axes[axis].noun} von ${earlier} vor ${later}`,
     assumed: 'weil eine Angabe fehlt',
     remedies: {
-      'longer-water': 'länger Wasser',
-      'longer-water-or-move': 'länger Wasser, oder eine der beiden verschieben',
+      'longer-water': 'mehr Zeit für Wasser',
+      'longer-water-or-move': 'mehr Zeit für Wasser, oder eine der beiden verschieben',
     },
   },
   missing: {
-    title: 'Angaben, mit denen die Reihenfolge sicherer wäre',
+    title: 'Angaben, die diese Reihenfolge sicherer machen',
     line: (name, missing) => `${name}: ${missing}`,
     or: ' oder ',
   },
@@ -224,17 +223,18 @@ export const planLineup: PlanLineupWords = {
       'Eine Probe je Zeile, zum Beispiel: Obstgartenmauer, 46%. Überschriften dürfen in beliebiger Reihenfolge stehen.',
     file: 'Eine Datei wählen',
     workbook:
-      'Das ist die eigene Datei einer Tabellenkalkulation. Sichere sie dort als CSV, oder kopiere die Zellen und füge sie hier ein.',
+      'Das ist eine Datei aus einer Tabellenkalkulation. Speichere sie dort als CSV, oder kopiere die Zellen und füge sie hier ein.',
     notText: 'In dieser Datei ist kein Text. Wähle eine CSV-Datei, oder füge die Zeilen ein.',
-    tooLarge: 'Diese Datei ist größer als 2 MB. Kopiere die Zeilen, die du brauchst, und füge sie hier ein.',
-    cut: (most) => `Nur die ersten ${most} Zeilen werden gelesen.`,
+    tooLarge:
+      'Diese Datei ist größer als 2\u00a0MB. Kopiere die Zeilen, die du brauchst, und füge sie hier ein.',
+    cut: (most) => `Wir lesen nur die ersten ${most} Zeilen.`,
     nothing: 'Es gibt noch nichts zu lesen.',
     headed: 'Die erste Zeile enthält Überschriften',
     columns: 'Was die Spalten bedeuten',
     column: (index) => `Spalte ${index}`,
     skip: 'Als Notiz behalten',
     doubled: 'Eine Spalte davor bedeutet dasselbe.',
-    noName: 'Keine Spalte gilt als Name. Wähle die, in der er steht.',
+    noName: 'Keine Spalte ist der Name. Wähle die, in der er steht.',
     ...planList,
     line: (line) => `Zeile ${line}`,
     found: (pours, bad) =>
@@ -249,7 +249,7 @@ export const planLineup: PlanLineupWords = {
         : `Gewählt: ${taken}; Platz ist für ${room}.`,
     asides:
       'Was zu keiner Angabe passt oder nicht zu lesen ist, kommt in deine eigene Notiz zur Probe, so geht nichts verloren.',
-    replace: 'Anstelle der Proben, die da sind',
+    replace: 'Die vorhandenen Proben ersetzen',
     keep: (pours) => `${several(pours, 'Probe', 'Proben')} übernehmen`,
     kept: (pours) => `${several(pours, 'Probe steht', 'Proben stehen')} im Plan.`,
     read: 'Die Liste lesen',

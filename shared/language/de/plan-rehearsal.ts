@@ -6,19 +6,19 @@ export const planRehearsal: PlanRehearsalWords = {
   rehearsal: {
     title: 'Durchspielen',
     lead: (evenings) =>
-      `Statisten spielen diesen Abend ${evenings}-mal im Zeitraffer, und du siehst, wo die Zeit knapp wird.`,
+      `Statisten spielen diesen Abend ${evenings}-mal im Zeitraffer durch, und du siehst, wo die Zeit knapp wird.`,
     go: 'Durchspielen',
     again: 'Noch einmal durchspielen',
     cancel: 'Abbrechen',
     playing: (done, of) => `Abend ${done} von ${of}`,
-    failed: 'Das Durchspielen kam nicht zu Ende. Lade die Seite neu und versuch es noch einmal.',
+    failed: 'Das Durchspielen ist fehlgeschlagen. Lade die Seite neu und versuch es noch einmal.',
     stale: 'Der Plan hat sich seit diesem Durchspielen geändert.',
     wished: 'Alle sollen gehen können um',
     wishedHint: 'Ohne Angabe gilt das geplante Ende.',
     noSuchTime: 'In dieser Nacht überspringt die Uhr diese Zeit. Wähle eine andere.',
     length: (early, late, likely) => `${early} bis ${late}, wohl ${likely}`,
     ends: (early, late, likely) => `Endet ${early} bis ${late}, wohl um ${likely}.`,
-    planned: (planned) => `Nach Plan wären es ${planned}.`,
+    planned: (planned) => `Geplant: ${planned}.`,
     inTime: (tenths, by) => `Rechtzeitig bis ${by}: ${tenths} Abenden.`,
     inTimeWithin: (tenths, length) => `Nach spätestens ${length} zu Ende: ${tenths} Abenden.`,
     inTen: (tenths) =>
@@ -29,7 +29,7 @@ export const planRehearsal: PlanRehearsalWords = {
     parts: {
       opening: 'Bis zum ersten Glas',
       flight: (flight) => (flight === 1 ? 'Flight 1' : `Pause und Flight ${flight}`),
-      closing: 'Bis zur Verabschiedung',
+      closing: 'Bis zum Abschied',
     },
     table: {
       caption: 'Wann jeder Teil endet',
@@ -45,8 +45,8 @@ export const planRehearsal: PlanRehearsalWords = {
     advice: 'Was helfen würde',
     changes: {
       'closing-pass': 'Den Schlussdurchgang weglassen',
-      'shorter-writing': 'Ein Viertel weniger Zeit zum Schreiben',
-      'shorter-talk': 'Ein Viertel weniger Zeit zum Reden',
+      'shorter-writing': 'Ein Viertel weniger Zeit zum Notieren',
+      'shorter-talk': 'Ein Viertel weniger Zeit für Gespräche',
       'last-pour': 'Eine Probe weniger, die letzte',
       practice: 'Kein Üben mit Wasser',
     },
@@ -57,8 +57,8 @@ export const planRehearsal: PlanRehearsalWords = {
     made: 'Der Plan ist geändert.',
     how: 'Wie durchgespielt wird',
     method: [
-      'Wie lange ein Raum braucht, weicht vom Plan ab: durch seine Gewohnheit bei jeder Art von Tätigkeit (Sinne, Schreiben, Gespräch, Ruhe) und durch Zufall von Schritt zu Schritt, um etwa ein Viertel und um etwa ein Drittel. Im Mittel brauchen Räume rund 8 von 100 länger als geplant.',
-      'Gibst du das Tempo vor, dauert jeder Schritt so lange, wie der Raum braucht. Bei der Uhr dauert er seine geplante Zeit. Beim Raum dauert er, bis genug Statisten bereit sind; am stärksten unterscheiden sie sich bei Neulingen. Pausen, Gespräche und Namen warten in jedem Fall auf dich.',
+      'Kein Raum hält sich genau an den Plan. Seine Gewohnheiten machen jede Art von Tätigkeit (Sinne, Notieren, Gespräch, Ruhe) um etwa ein Viertel länger oder kürzer, der Zufall jeden Schritt um etwa ein Drittel. Im Mittel brauchen Räume rund 8 Prozent länger als geplant.',
+      'Gibst du das Tempo vor, dauert jeder Schritt so lange, wie der Raum braucht. Gibt es die Uhr vor, dauert er seine geplante Zeit. Gibt es der Raum vor, dauert er, bis genug Statisten bereit sind; Neulinge unterscheiden sich dabei am stärksten. Pausen, Gespräche und Namen warten immer auf dich.',
       'Diese Streuungen sind unsere eigenen Schätzungen. Die Vorhersage am Abend selbst lernt aus deinem Raum und aus deinen früheren Abenden.',
     ],
   },

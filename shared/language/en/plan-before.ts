@@ -8,7 +8,7 @@ function limitSentence(limit: OrderLimit, least: number, most: number): string {
   switch (limit.code) {
     case 'seats-do-not-fill-design': {
       const often = least === most ? several(least, 'time', 'times') : `${least} or ${most} times`;
-      return `${flight}: with ${several(limit.seats, 'guest', 'guests')} each pour stands ${often} in each position, and neighbours are nearly even. With ${limit.needed} all of it would be exact.`;
+      return `${flight}: with ${several(limit.seats, 'guest', 'guests')} each pour stands ${often} in each position, and neighbours are nearly even. With ${limit.needed} it would be exact.`;
     }
     case 'nothing-to-vary':
       return `${flight}: a single pour has nothing to swap places with.`;
@@ -39,7 +39,7 @@ export const planBefore = {
     noAnswer: 'Could not load the answers. Trying again.',
     spread: 'How the answers spread',
     notPlaced: 'Not enough answers',
-    standsSo: 'The plan has it so.',
+    standsSo: 'This is already in the plan.',
   },
 
   orders: {
@@ -132,7 +132,7 @@ export const planBefore = {
     orderMissing: (facts: string) => `To be surer of the order, add: ${facts}.`,
     orderKnown: 'The order has all it needs for this pour.',
     line: 'A line',
-    lineHint: 'Yours alone; guests never see it.',
+    lineHint: 'For you only; guests never see it.',
     before: 'Previous',
     next: 'Next',
     done: 'Done',

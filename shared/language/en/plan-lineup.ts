@@ -6,6 +6,8 @@ import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import type { Drink } from '../../../core/tasting.ts';
 import { planList } from './plan-list.ts';
 
+const conjunction = new Intl.ListFormat('en', { type: 'conjunction' });
+
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** What there is more or less of along each axis. */
@@ -75,11 +77,11 @@ function clashSentence(clash: FactClash, drink: Drink, number: (value: number) =
 }
 
 const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], string> = {
-  drink: 'Write spirit, wine or beer.',
-  colour: 'Write white, rosé, orange or red.',
-  peat: 'Write 0 for none to 3 for heavy.',
-  body: 'Write 1 for light to 5 for full.',
-  'wine-kind': 'Write film yeast, naturally sweet, ice, liqueur or mistelle, or empty the cell.',
+  drink: 'Enter spirit, wine or beer.',
+  colour: 'Enter white, rosé, orange or red.',
+  peat: 'Enter 0 (none) to 3 (heavy).',
+  body: 'Enter 1 (light) to 5 (full).',
+  'wine-kind': 'Enter film yeast, naturally sweet, ice, liqueur or mistelle, or clear the cell.',
 };
 
 /** Why a cell cannot be kept, and what to write instead. `cell` is its text, `number` writes as the page does. */
@@ -94,7 +96,7 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
     case 'unit-unknown':
       return `We do not understand “${problem.rest}” after the number. Use the usual unit.`;
     case 'unit-missing':
-      return `“${cell}” of what? Write ${cell.trim()} cl or ${cell.trim()} ml.`;
+      return `“${cell}” of what? Enter ${cell.trim()}\u00a0cl or ${cell.trim()}\u00a0ml.`;
     case 'out-of-range':
       return `${number(problem.value)} is not between ${number(problem.least)} and ${number(problem.most)}. Check it.`;
     case 'above-any-drink':
@@ -102,9 +104,9 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
         ? `${number(problem.value)} is more than any drink holds. Check the label.`
         : `${number(problem.value)} is more than any drink holds; as US proof it would be ${number(problem.asProof)} % vol.`;
     case 'not-whole':
-      return `${number(problem.value)} is not a whole number. Write one without decimals.`;
+      return `${number(problem.value)} is not a whole number. Enter one without decimals.`;
     case 'not-yes-or-no':
-      return `“${cell}” is neither yes nor no. Write one of the two.`;
+      return `“${cell}” is neither yes nor no. Enter one of the two.`;
     case 'not-one-of':
       return `We do not know “${cell}”. ${choices[problem.meaning]}`;
     case 'no-year':
@@ -114,7 +116,7 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
     case 'not-an-id':
       return 'This cannot be an id. Clear the cell to get a new one.';
     case 'which-number':
-      return `“${cell}” could be a strength or an age. Write ${cell.trim()} % or ${cell.trim()} years.`;
+      return `“${cell}” could be a strength or an age. Enter ${cell.trim()}\u00a0% or ${cell.trim()} years.`;
     default:
       return problem satisfies never;
   }
@@ -141,12 +143,12 @@ function noteSentence(note: CellNote, number: (value: number) => string): string
 
 /** What goes against the theme; `name` tells a pour by its id. */
 function themeSentence(check: ThemeCheck, name: (id: string) => string): string {
-  const listed = (ids: readonly string[]) => ids.map(name).join(', ');
+  const listed = (ids: readonly string[]) => conjunction.format(ids.map(name));
   switch (check.code) {
     case 'another-producer':
       return `A vertical needs one producer: ${name(check.pour)} is from ${check.producer}, the others are from ${check.expected}.`;
     case 'same-step':
-      return `A vertical steps through the years: ${listed(check.pours)} stand on the same step, ${check.step}.`;
+      return `A vertical steps through the years: ${listed(check.pours)} share the same one, ${check.step}.`;
     case 'does-not-share':
       return `${name(check.pour)} has a different ${facts[check.fact]} from the others: ${check.value}, not ${check.expected}.`;
     case 'not-apart':
@@ -201,8 +203,8 @@ export const planLineup = {
       `${axes[axis].noun} of ${earlier} before ${later}`,
     assumed: 'a fact is missing',
     remedies: {
-      'longer-water': 'longer water',
-      'longer-water-or-move': 'longer water, or move one of the two',
+      'longer-water': 'more time for water',
+      'longer-water-or-move': 'more time for water, or move one of the two',
     },
   },
   missing: {
@@ -219,7 +221,7 @@ export const planLineup = {
     file: 'Choose a file',
     workbook: 'This is a spreadsheet file. Save it as CSV, or copy the cells and paste them here.',
     notText: 'This file has no text in it. Choose a CSV file, or paste the lines.',
-    tooLarge: 'This file is larger than 2 MB. Copy the lines you need and paste them here.',
+    tooLarge: 'This file is larger than 2\u00a0MB. Copy the lines you need and paste them here.',
     cut: (most: number) => `We only read the first ${most} lines.`,
     nothing: 'There is nothing to read yet.',
     headed: 'The first line has headings',

@@ -10,14 +10,14 @@ export const planPours = {
     theme: 'Theme',
     themes: {
       free: 'Free',
-      horizontal: 'Side by side',
-      vertical: 'Through the years',
+      horizontal: 'Horizontal',
+      vertical: 'Vertical',
       versus: 'One against another',
     },
     themeHints: {
       free: 'whatever goes well together',
-      horizontal: 'neighbours of one time that differ in one thing',
-      vertical: 'one producer, by vintage or age',
+      horizontal: 'side by side: of one time, different in one thing',
+      vertical: 'through the years: one producer, by vintage or age',
       versus: 'a flight for each side',
     },
     themeBy: 'By',

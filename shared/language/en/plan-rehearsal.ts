@@ -56,8 +56,8 @@ export const planRehearsal = {
     made: 'Plan changed.',
     how: 'How the rehearsal works',
     method: [
-      'How long a room takes differs from the plan by its habit for each kind of work (senses, writing, talk, rest) and by chance from step to step: by about a quarter and by about a third. Rooms on average take some 8 in 100 longer than planned.',
-      'With the pace set by you, each step takes what the room takes. With the clock, it takes its planned time. With the room, it takes until enough stand-ins are ready; they differ most among newcomers. Breaks, talks and names wait for you in any case.',
+      'No room keeps exactly to the plan. Its habits make each kind of work (senses, writing, talk, rest) about a quarter longer or shorter, and chance changes each step by about a third. On average a room takes about 8 percent longer than planned.',
+      'If you set the pace, each step takes as long as the room needs. If the clock does, it takes its planned time. If the room does, it lasts until enough stand-ins are ready; newcomers differ most. Breaks, talks and names always wait for you.',
       'These spreads are our own estimates. The forecast on the evening itself learns from your room and from your earlier evenings.',
     ],
   },

@@ -12,8 +12,8 @@ export const waterWords = {
   drops: (drops: number, volume: string, from: string, to: string) =>
     `${drops} drops in ${volume}: ${from} % becomes ${to} % vol.`,
   wish: 'Bring it down to, % vol',
-  wishHint: 'Stands on the note sheets too. Leave it empty for the drops alone.',
-  wishWrong: (most: string) => `Write a strength from 1 to ${most} % vol; water cannot raise it.`,
+  wishHint: 'The note sheets say so too. Leave it empty for the drops alone.',
+  wishWrong: (most: string) => `Enter a strength from 1 to ${most} % vol; water cannot raise it.`,
   reach: (water: string, volume: string, strength: string) =>
     `${water} of water in ${volume} brings it to ${strength} % vol.`,
   sheet: (drops: number, strength: string) => `${drops} drops of water: ${strength} % vol`,

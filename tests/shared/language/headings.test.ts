@@ -15,8 +15,8 @@ describe.each([
   const asked = (meaning: 'drink' | 'colour' | 'wine-kind'): string[] =>
     words.list
       .problemSentence({ code: 'not-one-of', meaning }, '?', String)
-      .replace(/^.*?(Write|Schreib) /, '')
-      .replace(/, (or|oder) (empty|leere).*$|\.$/, '')
+      .replace(/^.*?(Enter|Möglich sind) /, '')
+      .replace(/,? (or clear|oder ein leeres).*$|\.$/, '')
       .split(/, | or | oder /);
 
   it('takes the words that it asks for', () => {
