@@ -42,8 +42,9 @@ export function deviceRoutes({ store, keyring, conductors, chance, clock }: Http
     if (presence === undefined) throw new Refused('no-such-seat');
     if (presence === 'removed') throw new Refused('not-seated');
     const others = store.devices.of(tasting, seat, clock.now());
-    if (others.filter((each) => each.device?.own === true).length >= mostDevices)
-      throw new Refused('too-many-devices');
+    // Those without the notes do not keep out whom the guest brings.
+    const alike = others.filter(({ device }) => device?.own === true && device.opens === linked.opens);
+    if (alike.length >= mostDevices) throw new Refused('too-many-devices');
     if (!linked.opens && linked.own) throw new Refused('wrong-key');
     const device = {
       id: linked.opens ? freeId(chance, others) : linked.id,

@@ -75,7 +75,9 @@ export function openGateway(parts: GatewayParts): void {
   const bearersAsking = new Allowances(clock, messages);
   const bearersTold = new Allowances(clock, patience);
   const eveningsAsking = new Allowances(clock, ofEvening(conductors.seatLimit));
-  const devices = new SeatDevices(clock);
+  const devices = new SeatDevices(clock, ({ data: { tasting, bearer, hash } }) =>
+    bearer.role === 'guest' ? conductors.of(tasting)?.devices.opens(bearer.seat, hash) === true : false,
+  );
 
   io.use((socket, next) => {
     const { auth } = socket.handshake;
@@ -106,7 +108,7 @@ export function openGateway(parts: GatewayParts): void {
       socket.disconnect(true);
     };
     const left = () => {
-      devices.left(holderOf(socket.data), socket);
+      devices.left(seatOf(socket.data), socket);
       conductor.presence.left(socket.id);
     };
     const faulty = (error: Error) => log.debug({ tasting, reason: error.name }, 'socket error');
@@ -115,7 +117,7 @@ export function openGateway(parts: GatewayParts): void {
     socket.use(guarded((packet: readonly unknown[]) => receive(socket, packet), unheard));
     guarded(() => {
       if (bearer.role === 'guest') {
-        const surplus = devices.arrived(holderOf(socket.data), socket);
+        const surplus = devices.arrived(seatOf(socket.data), socket);
         if (surplus !== undefined) letGo(surplus, 'too-many-devices');
       }
       conductor.presence.arrived(socket.id, bearer);
@@ -181,8 +183,10 @@ export function openGateway(parts: GatewayParts): void {
   }
 }
 
-/** Whose messages are counted together: a seat with all its keys, or one key. */
-const holderOf = ({ tasting, bearer, hash }: Badge): string =>
+/** Whose messages are counted together: a seat with all its keys that open its notes, or all that do not, or one key. */
+const holderOf = (badge: Badge): string => `${seatOf(badge)}${badge.opens ? '' : '/aside'}`;
+
+const seatOf = ({ tasting, bearer, hash }: Badge): string =>
   bearer.role === 'guest' ? `${tasting}/${bearer.seat}` : `${tasting}/${hash}`;
 
 /** A page of before knows no evening that is set aside. */

@@ -31,7 +31,8 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
   const identity = keyring.identify(key);
   // Without a key that opens something nobody learns which tastings exist.
   if (identity === undefined || !isFor(identity, tasting)) return 'wrong-key';
-  const shownBy = { tasting, hash: identity.hash, protocol: spoken, known };
+  const opens = identity.role !== 'seat' || identity.device?.opens === true;
+  const shownBy = { tasting, hash: identity.hash, opens, protocol: spoken, known };
   const conductor = conductors.of(tasting);
   if (conductor === undefined) return 'no-such-tasting';
   switch (role) {

@@ -11,6 +11,8 @@ export interface Badge {
   readonly protocol: number;
   /** Hash of the key that was shown. */
   readonly hash: string;
+  /** Of a guest: whether that key opened the notes of the seat when it came [S4]; true of everybody else. */
+  readonly opens: boolean;
   /** The newest version that it had seen when it came. */
   readonly known: number;
 }

@@ -215,4 +215,28 @@ describe('[S4] a link of the guest’s own', () => {
     for (let more = 0; more < 3; more += 1) expect((await join(body.key)).status).toBe(201);
     expect(await join(body.key)).toMatchObject({ status: 409, body: { code: 'too-many-devices' } });
   });
+
+  it('has its place whoever else was given a link: those without the notes push nobody off who has them', async () => {
+    const strangers: Device[] = [];
+    for (let count = 0; count < 5; count += 1) {
+      strangers.push(await newPhone(await hostLink()));
+      await clock.advance(2000);
+    }
+    expect(await join(await hostLink())).toMatchObject({ status: 409, body: { code: 'too-many-devices' } });
+    // They come back all together, again and again, and ask as fast as they can.
+    const sitting = credentials('guest', made.tasting, await hostLink());
+    await clock.advance(60_000);
+    for (let count = 0; count < 30; count += 1) await house.enter(sitting).catch(() => undefined);
+    expect(await strangers[0]?.dismissed()).toBe('too-many-devices');
+    for (let count = 0; count < 150; count += 1)
+      void strangers[4]?.raw('probe', { roundTrip: null }).catch(() => undefined);
+    expect(await noor.save({ value: 'wet slate, hay', base: 1 })).toMatchObject({ ok: true });
+    // The guest's own laptop has room, and the phone comes back as ever.
+    const { body } = await house.ask<IssuedKey>('POST', '/api/devices/links', { key: noor.key });
+    const laptop = await newPhone(body.key);
+    expect(laptop.last('devices')).toMatchObject({ opens: true });
+    expect((await enter(noor.key)).closed).toBe(false);
+    await noor.level();
+    expect(noor.closed).toBe(false);
+  });
 });
