@@ -19,7 +19,7 @@ export const invitationWords: InvitationWords = {
     beer: (pours) =>
       `Wir verkosten ${several(pours, 'Bier', 'Biere')}, langsam und ein Glas nach dem anderen.`,
   },
-  blind: 'Was in den Gläsern ist, erfahrt ihr hinterher.',
+  blind: 'Was in den Gläsern war, erfahrt ihr hinterher.',
   when: ({ day, time, zone, offset }) =>
     zone === offset || zone.startsWith('GMT')
       ? `Wann: ${day}, ${time} (${offset})`
@@ -33,7 +33,7 @@ export const invitationWords: InvitationWords = {
       ...(minutes > 0 || hours === 0 ? [several(minutes, 'Minute', 'Minuten')] : []),
     ].join(' ')}.`,
   where: (place) => `Wo: ${place}`,
-  atHome: 'Wenn ihr zu Hause mitverkostet, bekommt ihr eure kleinen Gläser vorher.',
+  atHome: 'Wenn ihr zu Hause mitverkostet, bekommt ihr eure Fläschchen vorher.',
   call: (link) => `Videoanruf: ${link}`,
   way: ({ link, code }) =>
     `Öffnet am Abend ${link} auf eurem Handy (Code ${code}). Ihr müsst nichts installieren.`,
@@ -48,19 +48,19 @@ export const invitationWords: InvitationWords = {
   ],
   rulesTitle: 'Wie es geht',
   rules: [
-    'Wir schauen, riechen, nippen, spucken und schreiben, und zwar schweigend.',
-    'Niemand sagt, was er bemerkt, bis das Gespräch eröffnet ist; dann dürfen alle, und niemand muss.',
-    'Was ihr schreibt, gehört euch, es sei denn, ihr wollt es teilen.',
+    'Wir schauen, riechen, probieren, spucken und notieren, und zwar schweigend.',
+    'Was euch auffällt, behaltet ihr für euch, bis das Gespräch eröffnet ist; dann dürfen alle reden, und niemand muss.',
+    'Was ihr notiert, bleibt bei euch, solange ihr es nicht teilt.',
   ],
   careTitle: 'Passt auf euch auf',
   care: [
     'Alle spucken, trinken zwischen den Gläsern Wasser und dürfen jedes Glas auslassen. Etwas Alkohol nimmt man trotzdem auf.',
     'Fahrt nach einer Verkostung nicht. Klärt euren Heimweg, bevor ihr kommt.',
-    'Verkostet nicht, wenn ihr schwanger seid oder sein könntet, wenn ihr stillt, wenn ihr Medikamente nehmt oder wenn ein Arzt davon abrät. Schauen, riechen und schreiben dürft ihr gern.',
+    'Verkostet nicht, wenn ihr schwanger seid oder sein könntet, wenn ihr stillt, wenn ihr Medikamente nehmt oder wenn man euch ärztlich davon abrät. Schauen, riechen und schreiben dürft ihr gern.',
   ],
-  age: (age) => `Für Menschen ab ${age} Jahren; wo ihr lebt, entscheidet das örtliche Recht.`,
+  age: (age) => `Für Menschen ab ${age} Jahren; bei euch zu Hause entscheidet das örtliche Recht.`,
   ageByLaw:
-    'Nur für Menschen, die das gesetzliche Mindestalter haben: dort, wo verkostet wird, und dort, wo sie leben.',
+    'Nur für Menschen, die das gesetzliche Mindestalter erreicht haben: dort, wo verkostet wird, und dort, wo sie leben.',
   withoutAlcohol: 'Nichts von dem, was eingeschenkt wird, enthält Alkohol.',
   sign: (host) => `Bis dann\n${host}`,
 };
@@ -73,13 +73,12 @@ export const inviteWords: InviteWords = {
   textHint: 'Ändere, was du magst, bevor du sie verschickst; der Plan bleibt, wie er ist.',
   copy: 'Den Text kopieren',
   copied: 'Kopiert. Füge ihn in deine Nachricht ein.',
-  selected:
-    'Der Text ist markiert. Kopiere ihn mit dem Befehl deines Geräts und füge ihn dann in deine Nachricht ein.',
+  selected: 'Der Text ist markiert. Kopiere ihn und füge ihn dann in deine Nachricht ein.',
   fresh: 'Neu aus dem Plan schreiben',
   calendar: 'Für Kalender',
   calendarHint:
     'Eine Datei für jeden Kalender. Schick sie mit der Einladung mit, oder öffne sie, um den Abend in deinen eigenen einzutragen.',
-  download: 'Die Kalenderdatei sichern',
+  download: 'Die Kalenderdatei speichern',
   noDate: 'Leg im Plan das Datum fest; dann gibt es eine Datei für Kalender.',
   link: 'Der Link für Gäste',
   linkHint:
@@ -89,9 +88,9 @@ export const inviteWords: InviteWords = {
   code: 'Code',
   call: 'Videoanruf',
   tryCall: 'Den Videoanruf ausprobieren',
-  tryCallHint: 'Es öffnet sich auf einer eigenen Seite. Prüfe Bild und Ton, bevor es deine Gäste tun.',
+  tryCallHint: 'Er öffnet sich auf einer neuen Seite. Prüfe Bild und Ton, bevor es deine Gäste tun.',
   noCall: 'Es gibt Gäste zu Hause, aber noch keinen Link zu einem Videoanruf im Plan.',
   toPlan: 'Zum Plan',
   otherNetwork:
-    'Dieser Link geht im Netz dieses Servers. Gäste zu Hause brauchen eine Adresse, die von außen erreichbar ist.',
+    'Dieser Link funktioniert nur im Netz dieses Servers. Gäste zu Hause brauchen eine Adresse, die von außen erreichbar ist.',
 };

@@ -19,9 +19,9 @@ export const paperWords: PaperWords = {
   back: 'Zurück zum Einlass',
   print: 'Drucken',
   printHow: {
-    mats: 'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine eigenen Ränder. Miss dann die Linie nach: Sie muss 100 mm lang sein.',
+    mats: 'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine zusätzlichen Ränder. Miss dann die Linie nach: Sie muss 100 mm lang sein.',
     labels:
-      'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine eigenen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
+      'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine zusätzlichen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
   },
   printFlow: 'Das Druckfenster deines Geräts zeigt die Seiten, bevor sie gedruckt werden.',
   sheet: (kind, sheet) => `${kind}, Blatt ${sheet}`,
@@ -83,7 +83,7 @@ export const paperWords: PaperWords = {
       '9 gefällt außerordentlich',
     ],
     quiet:
-      'Spuck jeden Schluck aus, trink zwischen den Gläsern Wasser, und behalte deine Worte für dich, bis das Gespräch eröffnet ist. Jedes Glas darf ausgelassen werden. Nach einer Verkostung fährt niemand.',
+      'Spuck jeden Schluck aus, trink zwischen den Gläsern Wasser, und behalte deine Worte für dich, bis das Gespräch eröffnet ist. Jedes Glas darfst du auslassen. Nach einer Verkostung fährt niemand.',
   },
 
   labels: {
@@ -94,8 +94,8 @@ export const paperWords: PaperWords = {
     presets: 'Größe',
     sizes: { small: '38 × 21 mm', middle: '50 × 25 mm', large: '63,5 × 38,1 mm', own: 'Andere Größe' },
     edges: 'Schnittlinien',
-    edgesHint: 'Aus, wenn die Bogen schon gestanzt sind.',
-    none: 'Niemand verkostet zu Hause',
+    edgesHint: 'Ausschalten bei vorgestanzten Bögen.',
+    none: 'Keine Gäste zu Hause',
     noneHint: 'Im Plan sind keine Gäste zu Hause, also gibt es kein Fläschchen zu beschriften.',
     count: (labels, guests) =>
       `${several(labels, 'Etikett', 'Etiketten')}: eines für jede Probe und jeden Gast zu Hause (${several(guests, 'Gast', 'Gäste')}).`,
@@ -110,14 +110,14 @@ export const paperWords: PaperWords = {
 
   runSheet: {
     columns: { at: 'Um', lasts: 'Dauer', what: 'Was', say: 'Laut sagen' },
-    say: 'Mit dem, was zu sagen ist',
+    say: 'Mit Sprechtext',
     sayHint: 'Die Schritte sind nur beim ersten Glas ganz ausgeschrieben.',
     eyes: 'Nur für dich als Gastgeber: Hier stehen die Namen der Proben.',
     gate: 'wartet auf dich',
     ends: (time) => `Endet etwa um ${time}.`,
     fromDoors: 'Die Zeiten zählen ab dem Öffnen der Türen.',
     practice: 'Üben mit Wasser',
-    care: 'Alle spucken. Auf jedem Platz steht Wasser, und vorher wurde gegessen. Wer verkostet hat, fährt nicht: Wisse, wie alle nach Hause kommen. Schenke nur an Menschen aus, die das gesetzliche Mindestalter haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht bei dir vor Ort und die Auflagen deiner Genehmigung gehen vor.',
+    care: 'Alle spucken. An jedem Platz steht Wasser, und alle haben vorher gegessen. Wer verkostet hat, fährt nicht: Klär, wie alle nach Hause kommen. Schenk nur Gästen ein, die das gesetzliche Mindestalter erreicht haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht an deinem Ort und die Auflagen deiner Genehmigung gehen vor.',
     seconds: (seconds) =>
       seconds < 60
         ? `${seconds} s`
@@ -137,7 +137,7 @@ export const paperWords: PaperWords = {
     pours: (pours, each) => `${several(pours, 'Portion', 'Portionen')} zu ${each}`,
     tooSmall: (bottle, pour) => `Eine Flasche mit ${bottle} ist kleiner als eine Portion von ${pour}.`,
     reckoned:
-      'Gezählt für jeden Gast, im Raum und zu Hause, dazu eine Portion für dich zum Vorkosten, eine zum Mitverkosten und eine Reserve von einem Zehntel.',
+      'Gezählt für alle Gäste, im Raum und zu Hause, dazu eine Portion für dich zum Vorkosten, eine zum Mitverkosten und ein Zehntel als Reserve.',
     items: {
       tastingGlasses: (count) => several(count, 'Verkostungsglas', 'Verkostungsgläser'),
       lids: (count) => several(count, 'Deckel', 'Deckel'),
@@ -158,7 +158,7 @@ export const paperWords: PaperWords = {
       `ohne ${several(count, 'Probe, die', 'Proben, die')} größer ${count === 1 ? 'ist' : 'sind'} als die Flasche`,
     unpriced: (count) =>
       `ohne ${several(count, 'Probe, die', 'Proben, die')} noch keinen Preis ${count === 1 ? 'hat' : 'haben'}`,
-    care: 'Spuckbecher, Wasser und Essen sind keine Extras. Für das Ausschenken und Verschicken von Alkohol gilt das örtliche Recht.',
+    care: 'Spuckbecher, Wasser und Essen gehören immer dazu. Für das Ausschenken und Verschicken von Alkohol gilt das örtliche Recht.',
   },
 
   drinks: { spirit: 'Spirituose', wine: 'Wein', beer: 'Bier' },

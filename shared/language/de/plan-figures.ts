@@ -124,23 +124,23 @@ const inputs: Record<StepInputs[StepCode], string> = {
 const cautions: Record<CautionCode, string> = {
   'spit-every-sip': 'Jeder Schluck wird ausgespuckt, auch vom Gastgeber.',
   'spitting-still-leaves-some': 'Etwas nimmt auch auf, wer spuckt.',
-  'water-between-pours': 'Wasser zwischen den Proben, so viel jeder mag.',
+  'water-between-pours': 'Wasser zwischen den Proben, so viel alle mögen.',
   'eat-first': 'Alle haben vor dem ersten Glas gegessen.',
-  'anyone-may-skip-a-pour': 'Jeder darf jede Probe auslassen, ohne ein Wort.',
+  'anyone-may-skip-a-pour': 'Alle dürfen jede Probe auslassen, ohne Begründung.',
   'nobody-drives-after-tasting': 'Wer verkostet hat, fährt nicht.',
   'no-sum-tells-when-to-drive': 'Keine Rechnung, auch diese nicht, sagt, wann jemand wieder fahren darf.',
-  'arrange-the-way-home': 'Wisse vor dem ersten Glas, wie alle nach Hause kommen.',
-  'no-alcohol-below-age': 'Wer das gesetzliche Mindestalter nicht hat, bekommt nichts ausgeschenkt.',
-  'ask-local-law-for-age': 'Über das Alter entscheidet das Recht bei dir vor Ort; frag dort nach.',
+  'arrange-the-way-home': 'Klär vor dem ersten Glas, wie alle nach Hause kommen.',
+  'no-alcohol-below-age': 'Wer das gesetzliche Mindestalter nicht erreicht hat, bekommt keinen Alkohol.',
+  'ask-local-law-for-age': 'Das Mindestalter bestimmt das örtliche Recht; sieh dort nach.',
   'no-alcohol-in-pregnancy': 'Kein Alkohol in der Schwangerschaft.',
   'no-alcohol-when-breastfeeding': 'Kein Alkohol in der Stillzeit.',
   'no-alcohol-with-medicines':
-    'Kein Alkohol zu Medikamenten, die sich nicht damit vertragen; die Apotheke weiß es.',
+    'Kein Alkohol zu Medikamenten, die sich nicht damit vertragen; die Apotheke weiß Bescheid.',
   'no-alcohol-with-dangerous-work': 'Kein Alkohol vor der Arbeit an Maschinen oder in der Höhe.',
   'no-alcohol-when-others-depend-on-you': 'Kein Alkohol, solange jemand auf deine Obhut angewiesen ist.',
   'no-alcohol-before-important-decisions': 'Kein Alkohol vor Entscheidungen, auf die es ankommt.',
   'no-safe-amount-known': 'Es ist keine Menge Alkohol bekannt, die unbedenklich wäre.',
-  'law-on-serving': 'Alkohol auszuschenken kann bei dir eine Genehmigung brauchen.',
+  'law-on-serving': 'Für den Ausschank von Alkohol brauchst du vielleicht eine Genehmigung.',
   'law-on-shipping':
     'Alkohol mit Post oder Kurier zu verschicken ist vielerorts verboten oder geregelt; frag vorher.',
   'follow-published-guide': 'ASTM E1879 ist der veröffentlichte Leitfaden für das Verkosten von Alkohol.',
@@ -159,7 +159,7 @@ const standards: Record<DrinkStandard, string> = {
   DK: 'Standardgläser (Dänemark)',
   AT: 'Standardgläser (Österreich)',
   JP: 'japanische Einheiten',
-  WHO: 'Gläser zu 10 g',
+  WHO: 'Gläser zu 10\u00a0g',
 };
 
 const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
@@ -182,36 +182,36 @@ export const planFigures: PlanFigureWords = {
   steps,
   inputs,
   strength: {
-    none: 'Trag Proben mit ihrem Alkoholgehalt ein, dann wird hier berechnet, was jeder Person eingeschenkt wird.',
-    total: 'Eingeschenkt je Person, wenn alles geschluckt würde',
+    none: 'Trag Proben mit ihrem Alkoholgehalt ein, dann siehst du hier, wie viel Alkohol jeder Person eingeschenkt wird.',
+    total: 'Je Person eingeschenkt, falls alles geschluckt wird',
     grams: (grams) => `${grams} g Ethanol`,
     standards,
     standIn:
-      'Es ist kein Land gewählt, oder es hat hier kein eigenes Standardglas: Gezählt werden Gläser zu 10 g.',
+      'Kein Land ist gewählt, oder wir kennen kein Standardglas dafür: Wir zählen Gläser zu 10\u00a0g.',
     unknown: (pours, count) =>
       `Nicht gezählt, weil ${count === 1 ? 'der Alkoholgehalt' : 'ihr Alkoholgehalt'} nicht bekannt ist: ${pours}.`,
     loudTitle: 'Das ist zu viel für einen Abend',
     loud: (grams, drinks, line) =>
-      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Das liegt über ${line} g, der Grenze, die Gesundheitsbehörden für einen Tag ziehen. Biete kleinere Portionen an, und sorge dafür, dass alle spucken.`,
-    noticeTitle: 'Mehr als die niedrigste Grenze für einen Anlass',
+      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Das liegt über ${line}\u00a0g, der höchsten Menge, die Gesundheitsbehörden für einen Tag nennen. Schenk weniger ein, und achte darauf, dass alle spucken.`,
+    noticeTitle: 'Über der niedrigsten amtlichen Grenze für einen Anlass',
     notice: (grams, drinks, line) =>
-      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Die niedrigste veröffentlichte Grenze für einen Anlass liegt bei ${line} g. Kleinere Portionen bleiben darunter.`,
+      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Die niedrigste amtliche Grenze für einen Anlass liegt bei ${line} g. Kleinere Portionen bleiben darunter.`,
     quiet:
-      'Das liegt unter der niedrigsten veröffentlichten Grenze für einen Anlass. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
+      'Das liegt unter der niedrigsten amtlichen Grenze für einen Anlass. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
     smaller: (grams) => `Von jeder weniger einschenken: insgesamt ${grams} g`,
     smallerTaken: 'Die Portionen sind jetzt kleiner.',
     fewer: (least, keep, grams) =>
-      `Selbst Portionen von ${least} sind zusammen zu viel. ${keep === 1 ? 'Die erste Probe wäre' : `Die ersten ${keep} Proben wären`} ${grams} g: Nimm Proben heraus, oder verteile sie auf zwei Abende.`,
+      `Selbst Portionen von ${least} sind zusammen zu viel. ${keep === 1 ? 'Die erste Probe ergäbe' : `Die ersten ${keep} Proben ergäben`} ${grams}\u00a0g: Nimm Proben heraus, oder verteile sie auf zwei Abende.`,
     eachPour: 'Probe für Probe',
-    inTrial: (name) => `${name}, in der Runde mit dem anderen Glas`,
+    inTrial: (name) => `${name}, in der Runde mit dem abweichenden Glas`,
     pourLine: (ml, grams, soFar) => `${ml}: ${grams} g, bisher ${soFar} g`,
-    cautions: 'Was zu jeder Verkostung gehört',
+    cautions: 'Für jede Verkostung',
     cautionWords: cautions,
     ageIs: (age) =>
-      `Wer jünger als ${age} ist, bekommt nichts ausgeschenkt; das ist das höchste Alter, das das Recht dieses Landes nennt.`,
+      `Wer jünger als ${age} ist, bekommt keinen Alkohol; das ist das höchste Alter, das das Recht dieses Landes nennt.`,
   },
   shopping: {
-    none: 'Trag Proben ein, dann wird hier gezählt, was zu besorgen ist.',
+    none: 'Trag Proben ein, dann siehst du hier, was du brauchst.',
     bottles: 'Flaschen',
     bottleLine: (bottles, size) => `${several(bottles, 'Flasche', 'Flaschen')} zu ${size}`,
     assumed: 'übliche Größe',
@@ -221,7 +221,7 @@ export const planFigures: PlanFigureWords = {
       `Eine Flasche mit ${bottle} reicht nicht für eine Portion von ${pour}. Prüfe beides bei der Probe.`,
     people: (guests) =>
       `Für ${several(guests, 'Gast', 'Gäste')}, zwei Portionen für dich und ein Zehntel als Reserve.`,
-    nobody: 'Noch wird niemand erwartet, also sind nur deine eigenen Portionen gezählt.',
+    nobody: 'Noch keine Gäste, also zählen nur deine eigenen Portionen.',
     table: 'Für den Tisch',
     supplies,
     washed: 'Gläser werden zwischen den Flights gespült',
@@ -229,11 +229,11 @@ export const planFigures: PlanFigureWords = {
     vialLine: (count, size) => `${count} Fläschchen zu ${size}`,
     noVial: (pour) => `Kein übliches Fläschchen fasst ${pour}. Fülle zwei, oder schenk weniger ein.`,
     vials: (count) =>
-      `${count} Fläschchen zu füllen und zu beschriften. Frag nach dem Recht, bevor du sie verschickst.`,
+      `${count} Fläschchen zu füllen und zu beschriften. Prüf die Rechtslage, bevor du sie verschickst.`,
     cost: 'Kosten der Getränke',
     perSeat: (money) => `${money} je Platz`,
     total: (money) => `${money} insgesamt`,
-    noSeats: 'Noch wird niemand erwartet, also lässt sich nichts aufteilen.',
+    noSeats: 'Noch keine Gäste, also lässt sich nichts aufteilen.',
     uncounted: (pours) =>
       `Nicht in den Kosten, weil die Menge im Glas größer ist als die Flasche: ${pours}. Prüfe beide Größen.`,
     unpriced: (pours) => `Ohne Preis und deshalb nicht gezählt: ${pours}.`,
@@ -269,7 +269,7 @@ export const planFigures: PlanFigureWords = {
       writing: 'Notizen',
       computer: 'Computer',
     },
-    light: 'Neutrales Licht um 6500 K ohne Schatten, und etwas Weißes, um das Glas davorzuhalten.',
+    light: 'Neutrales, gleichmäßiges Licht um 6500\u00a0K, und etwas Weißes, um das Glas davorzuhalten.',
     which: 'Dein Tisch',
     shape: 'Form',
     shapes: { rectangle: 'Lang', round: 'Rund', horseshoe: 'Hufeisen' },
@@ -282,12 +282,12 @@ export const planFigures: PlanFigureWords = {
     sizeWrong: 'Gib 30 bis 3000 cm ein.',
     seated: 'Sitzordnung',
     seatings: { 'one-side': 'Eine Seite', 'both-sides': 'Beide Seiten', 'all-round': 'Rundherum' },
-    holds: (places) => `Er fasst ${several(places, 'Platz', 'Plätze')}.`,
-    holdsNobody: 'Mit einer Matte kann niemand daran sitzen; er ist zu klein.',
+    holds: (places) => `Daran ${places === 1 ? 'hat 1 Gast' : `haben ${places} Gäste`} Platz.`,
+    holdsNobody: 'Er ist sogar für einen einzigen Platz mit Matte zu klein.',
     need: (guests, tables) =>
       `Für ${several(guests, 'Gast', 'Gäste')} brauchst du ${several(tables, 'solchen Tisch', 'solche Tische')}.`,
     enough: (guests) => `Genug für ${several(guests, 'Gast', 'Gäste')}.`,
-    notKept: 'Die Tische sind hier zum Ausprobieren; sie werden nicht mit dem Plan gesichert.',
-    noGlasses: 'Trag Proben ein, dann wird der Platz mit seinen Gläsern gezeichnet.',
+    notKept: 'Hier kannst du Tische ausprobieren; sie werden nicht mit dem Plan gespeichert.',
+    noGlasses: 'Trag Proben ein, dann siehst du den Platz mit seinen Gläsern.',
   },
 };

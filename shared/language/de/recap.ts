@@ -24,12 +24,12 @@ export const recapWords: RecapWords = {
   toHome: 'Alle Abende',
   toRoom: 'Der Raum',
   open: 'Auf den Abend zurückblicken',
-  notYet: 'Den Rückblick gibt es, wenn der Abend beendet ist. Beende ihn im Raum, dann blick zurück.',
+  notYet: 'Den Rückblick gibt es, sobald der Abend beendet ist.',
   guests: (guests, remote) =>
     `${several(guests, 'Gast', 'Gäste')}${remote > 0 ? `, davon ${remote} zu Hause` : ''}`,
   when: (day, from, to) => `${day}, ${from} bis ${to}`,
   onlyPermitted:
-    'Hier steht nur, was Gäste geteilt haben oder zählen lassen. Seiten, die sie für sich behalten, stehen nicht hier.',
+    'Hier steht nur, was Gäste geteilt haben oder zählen lassen. Private Seiten gehören nicht dazu.',
   silent: (names) =>
     `Das Gespräch über ${inRow(names)} wurde nie eröffnet, deshalb bleiben diese Notizen bei den Gästen.`,
   glass: (position) => `Glas ${position}`,
@@ -60,19 +60,20 @@ export const recapWords: RecapWords = {
     },
     sure: {
       'clear-favourite': (p) =>
-        `Der Raum war sich einig: Der Zufall allein ergäbe so viel Einigkeit ${byLuck(p)}. Die erste hebt sich von jeder anderen Probe ab.`,
+        `Der Raum war sich einig: Der Zufall allein ergäbe so viel Einigkeit ${byLuck(p)}. Die erste liegt klar vor jeder anderen Probe.`,
       'favourites-share': (p) =>
-        `Der Raum war sich in etwas einig: Der Zufall allein brächte das ${byLuck(p)} zustande. Aber die erste hebt sich nicht von allen anderen ab.`,
+        `Der Raum war sich in etwas einig: Der Zufall allein brächte das ${byLuck(p)} zustande. Aber die erste liegt nicht klar vor allen anderen.`,
       'no-agreement-shown': (p) =>
         `Die Geschmäcker gingen auseinander: Der Zufall allein ergäbe so viel Einigkeit ${byLuck(p)}.`,
     },
-    apart: (better, worse) => `${better} hebt sich ab von ${inRow(worse)}.`,
+    apart: (better, worse) => `${better} liegt klar vor ${inRow(worse)}.`,
     none: {
-      'no-answers': 'Kein Gast, dessen Antwort gezählt werden darf, hat alle Gläser gereiht.',
+      'no-answers':
+        'Kein Gast, dessen Antwort gezählt werden darf, hat alle Gläser in eine Rangfolge gebracht.',
       'one-guest':
-        'Nur die Rangfolge eines einzigen Gastes darf gezählt werden, und ein Geschmack ist nicht der eines Raums.',
+        'Nur die Rangfolge eines einzigen Gastes darf gezählt werden, und ein Geschmack ist nicht der des ganzen Raums.',
       'one-pour': 'Nur eine Probe darf gezählt werden, und eine allein kann nicht gewinnen.',
-      'all-tied': 'Alle haben alle Proben gleichgesetzt, also gibt es keine erste.',
+      'all-tied': 'Alle fanden alle Proben gleich gut, also gibt es keine erste.',
     },
     picture: (pour, mean, of) => `${pour}: mittlerer Platz ${mean} von ${of}`,
     axis: (of) =>
@@ -99,11 +100,10 @@ export const recapWords: RecapWords = {
       `Zwei Proben heben sich voneinander ab, wenn ihre Summen der Plätze um mehr als ${gap} auseinanderliegen (Nemenyis Differenz, alle Paare zugleich).`,
   },
   figures: (chi2, df, p, w) =>
-    `Chi-Quadrat ${chi2} bei ${df} ${df === 1 ? 'Freiheitsgrad' : 'Freiheitsgraden'}, p ${p}. Kendalls W ist ${w}: 0 heißt keine Einigkeit, 1 heißt alle eines Sinnes.`,
+    `Chi-Quadrat ${chi2} bei ${df} ${df === 1 ? 'Freiheitsgrad' : 'Freiheitsgraden'}, p ${p}. Kendalls W ist ${w}: 0 heißt keine Einigkeit, 1 heißt volle Einigkeit.`,
   limits: {
     'small-panel': (n) => `${people(n)}: Das ist ein Abend unter Freunden, kein Beweis.`,
-    'panel-too-small-to-show': () =>
-      'So wenige Antworten hätten nichts zeigen können, auch wenn alle eines Sinnes gewesen wären.',
+    'panel-too-small-to-show': () => 'Bei so wenigen Antworten hätte selbst volle Einigkeit nichts gezeigt.',
     'not-shown-is-not-same': () => 'Dass sich nichts gezeigt hat, heißt nicht, dass die Proben gleich sind.',
     'approximate-p': () =>
       'Es waren zu viele Fälle zum Auszählen, deshalb ist die Wahrscheinlichkeit eine Näherung.',
@@ -113,13 +113,13 @@ export const recapWords: RecapWords = {
     'anonymous-left-out': () =>
       'Wo weniger als drei Antworten ohne Namen kamen, sind sie weggelassen: Man hätte sie erraten können.',
     'not-everyone-shared': () =>
-      'Manche Gäste haben ihre Antworten behalten; die hier sprechen vielleicht nicht für sie.',
+      'Manche Gäste haben ihre Antworten für sich behalten; diese hier sprechen vielleicht nicht für sie.',
     'many-words-tested': () =>
       'Viele Wörter wurden zugleich getestet; die Wahrscheinlichkeiten sind dafür angehoben.',
   },
 
   liking: {
-    title: 'Wie gut jede gefiel',
+    title: 'Wie gut jede Probe gefiel',
     headline: {
       'clear-favourite': (best) => `${inRow(best)} ${best.length > 1 ? 'gefielen' : 'gefiel'} am besten.`,
       'favourites-share': (best) =>
@@ -164,7 +164,7 @@ export const recapWords: RecapWords = {
         ? 'Bei so wenigen hätte keine Zahl richtiger Antworten genügt.'
         : `Ab ${several(critical, 'richtigen Antwort', 'richtigen Antworten')} ist Zufall keine gute Erklärung mehr (weniger als 5 von 100 Abenden).`,
     share: (share, lower, upper) =>
-      `Glückstreffer abgezogen, halten etwa ${share} sie wirklich auseinander (ungefähr ${lower} bis ${upper}).`,
+      `Ohne Glückstreffer halten etwa ${share} sie wirklich auseinander (ungefähr ${lower} bis ${upper}).`,
     p: (p) => `p ${p}.`,
     picture: (correct, n, critical) =>
       `${correct} von ${n} richtig${critical === null ? '' : `; ${critical} ${critical === 1 ? 'hätte' : 'hätten'} genügt`}`,
@@ -177,13 +177,13 @@ export const recapWords: RecapWords = {
     headline: {
       'words-tell-pours-apart': 'Die Wörter des Raums unterscheiden die Proben.',
       'no-word-shown-to-tell-pours-apart':
-        'Bei keinem Wort hat sich gezeigt, dass es zu einer Probe mehr gehört als zu anderen.',
+        'Bei keinem Wort hat sich gezeigt, dass es eher zu einer Probe gehört als zu den anderen.',
       'counts-only': 'Diese Wörter kamen vor.',
     },
     none: 'Keine Wörter dürfen gezählt werden.',
     agreed: (words) => `Bezeichnend: ${inRow(words)}.`,
     noShared: 'Keine zwei Gäste haben hier dasselbe Wort gewählt.',
-    nobody: 'Keine Wörter zu dieser.',
+    nobody: 'Keine Wörter zu dieser Probe.',
     overlap: (share) => `Zwei Gäste hatten im Mittel ${share} ihrer Wörter gemeinsam.`,
     agreement: {
       'fleiss-kappa': (value) =>
@@ -206,7 +206,7 @@ export const recapWords: RecapWords = {
 
   structure: {
     title: 'Im Mund',
-    said: 'Wie der Raum jede Probe fand, und wie weit er dabei auseinanderlag.',
+    said: 'Wie der Raum jede Probe fand, und wie weit die Meinungen auseinanderlagen.',
     none: 'Keine Stufen dürfen gezählt werden.',
     axis: 'Von 1 bis 5. Der Balken umspannt alle Stufen, die Linie ist der Median.',
     picture: (mark, median, least, most, n) =>
@@ -224,13 +224,13 @@ export const recapWords: RecapWords = {
     },
     sums: (planned, took) => `Geplant waren ab der Begrüßung ${planned}; gebraucht wurden ${took}.`,
     breaks: (taken, planned, called, time) =>
-      `${taken} von ${several(planned + called, 'Pause', 'Pausen')} gemacht${called > 0 ? `, ${called} von dir ausgerufen` : ''}, insgesamt ${time}.`,
+      `${taken} von ${several(planned + called, 'Pause', 'Pausen')} gemacht${called > 0 ? `, davon ${several(called, 'Extrapause', 'Extrapausen')}` : ''}, insgesamt ${time}.`,
     noBreaks: (planned) =>
       planned === 0
         ? 'Es war keine Pause geplant, und es wurde keine gemacht.'
         : 'Es wurde keine Pause gemacht.',
     reckoned:
-      'Geplant ist der Ablauf, wie er beim Öffnen der Türen war; was du später geändert, eingepasst oder ausgerufen hast, zählt als gebraucht. Das Ankommen ist in keiner Summe. „Wie geplant“ heißt: auf fünf Minuten oder ein Zwanzigstel genau.',
+      '„Geplant“ ist der Ablauf beim Öffnen der Türen; was du später geändert hast, zählt als gebrauchte Zeit. Das Ankommen zählt nicht mit. „Wie geplant“ heißt: auf fünf Minuten oder fünf Prozent genau.',
     planned: 'Geplant',
     took: 'Gebraucht',
     difference: 'Unterschied',
@@ -243,10 +243,10 @@ export const recapWords: RecapWords = {
       choosing: 'Rangfolge und abweichende Gläser',
       talk: 'Gespräch und Namen',
       break: 'Pause',
-      farewell: 'Verabschiedung',
+      farewell: 'Abschied',
     },
-    calledBreak: 'Pause, ausgerufen',
-    letters: { gathering: 'A', opening: 'B', glass: '', choosing: 'R', talk: 'G', break: 'P', farewell: 'V' },
+    calledBreak: 'Extrapause',
+    letters: { gathering: 'A', opening: 'B', glass: '', choosing: 'R', talk: 'G', break: 'P', farewell: 'E' },
     numbers: 'Zahlen sind Gläser.',
     picture: (which, parts) => `${which}: ${parts.join('; ')}`,
     partTime: (part, time) => `${part}, ${time}`,
@@ -264,26 +264,26 @@ export const recapWords: RecapWords = {
     csv: 'Tabelle (CSV)',
     json: 'Alles (JSON)',
     hint: 'Namen stehen nur neben Notizen, die mit Namen geteilt wurden.',
-    saved: 'Die Datei ist auf dem Weg zu deinen Downloads.',
+    saved: 'In deinen Downloads gespeichert.',
     fileName: (title) => `Rückblick ${title}`,
   },
 
   remove: {
     title: 'Diesen Abend löschen',
-    lead: 'Den Plan, den Ablauf, jeden Platz, jede Notiz und jeden Link dazu. Das ist das Einzige hier, was sich nicht rückgängig machen lässt.',
-    begin: 'Diesen Abend löschen …',
+    lead: 'Den Plan, den Ablauf, jeden Platz, jede Notiz und jeden Link dazu. Das lässt sich nicht rückgängig machen.',
+    begin: 'Diesen Abend löschen\u00a0…',
     sure: (title) => `„${title}“ endgültig löschen?`,
     goes: [
       'Auch deine Gäste verlieren ihre Notizen: Ihre Links öffnen danach nichts mehr.',
-      'Was du nicht als Datei gesichert oder gedruckt hast, ist weg.',
+      'Was du nicht als Datei gespeichert oder gedruckt hast, ist weg.',
       'Niemand kann es zurückholen, und es gibt kein „Rückgängig“.',
     ],
     understood: 'Ich weiß, dass sich das nicht rückgängig machen lässt',
     go: 'Endgültig löschen',
     keep: 'Behalten',
     gone: 'Der Abend ist gelöscht',
-    goneBody: 'Der Server wurde noch einmal gefragt und hat nichts mehr davon.',
+    goneBody: 'Wir haben nachgesehen: Der Server hat nichts mehr davon.',
     notSure:
-      'Der Server sollte ihn löschen, antwortet aber noch für ihn. Sieh in der Liste der Abende nach, und versuch es noch einmal.',
+      'Der Server sollte ihn löschen, hat ihn aber noch. Sieh in der Liste der Abende nach, und versuch es noch einmal.',
   },
 };

@@ -47,7 +47,7 @@ export const paperWords = {
     sets: { evening: 'All glasses of the evening', flight: 'The glasses of one flight' },
     left: 'Left-handed places',
     leftHint: 'Their numbers, such as 2, 5. Guests who are already here say so on their phone.',
-    leftWrong: (places: number) => `Write numbers from 1 to ${places}, with commas between them.`,
+    leftWrong: (places: number) => `Enter numbers from 1 to ${places}, with commas between them.`,
     each: 'One mat for each place',
     eachHint: 'Off: one for each hand, to copy.',
     eachForced: 'Each place has its own order, so each needs its own mat.',
@@ -76,7 +76,7 @@ export const paperWords = {
     liking: 'How much I like it',
     likingScale: ['1 dislike extremely', '', '', '', '5 neither', '', '', '', '9 like extremely'],
     quiet:
-      'Spit every sip, drink water between the glasses, and keep your words to yourself until the talk is open. Any glass may be left out. Nobody drives after a tasting.',
+      'Spit every sip, drink water between the glasses, and keep your words to yourself until the talk is open. You may skip any glass. Nobody drives after a tasting.',
   },
 
   labels: {
@@ -110,7 +110,7 @@ export const paperWords = {
     ends: (time: string) => `Ends about ${time}.`,
     fromDoors: 'Times count from when the doors open.',
     practice: 'Practice with water',
-    care: 'Everybody spits. Water stands on every place, and food was eaten before. Nobody who has tasted drives: know how everybody gets home. Pour only for people of legal age. Who is pregnant, breastfeeds, takes medicines or would rather not drink is welcome to look, nose and write. The law where you are and the rules of your licence come first.',
+    care: 'Everybody spits. Put water at every place, and make sure everybody has eaten. Nobody who has tasted drives: know how everybody gets home. Pour only for people of legal age. Anyone who is pregnant or breastfeeding, takes medicines or would rather not drink is welcome to look, nose and write. The law where you are and the rules of your licence come first.',
     seconds: (seconds: number) =>
       seconds < 60
         ? `${seconds} s`

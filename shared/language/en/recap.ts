@@ -225,7 +225,7 @@ export const recapWords = {
     } satisfies Record<Timing['meaning'], (over: string) => string>,
     sums: (planned: string, took: string) => `Planned ${planned} from the welcome on; it took ${took}.`,
     breaks: (taken: number, planned: number, called: number, time: string) =>
-      `${several(taken, 'break', 'breaks')} of ${planned + called}${called > 0 ? `, ${called} called by you` : ''}, ${time} in all.`,
+      `${several(taken, 'break', 'breaks')} of ${planned + called}${called > 0 ? `, ${several(called, 'extra break', 'extra breaks')} among them` : ''}, ${time} in all.`,
     noBreaks: (planned: number): string =>
       planned === 0 ? 'No break was planned, and none was taken.' : 'No break was taken.',
     reckoned:
@@ -253,7 +253,7 @@ export const recapWords = {
       choosing: 'R',
       talk: 'T',
       break: 'B',
-      farewell: 'F',
+      farewell: 'E',
     } satisfies Record<PartKind, string>,
     numbers: 'Numbers are glasses.',
     picture: (which: string, parts: readonly string[]) => `${which}: ${parts.join('; ')}`,
@@ -279,7 +279,7 @@ export const recapWords = {
   remove: {
     title: 'Delete this evening',
     lead: 'This deletes the plan, the running order, every seat, every note and every link to them. You cannot undo it.',
-    begin: 'Delete this evening …',
+    begin: 'Delete this evening…',
     sure: (title: string) => `Delete “${title}” for good?`,
     goes: [
       'Your guests lose their notes too: their links stop working.',

@@ -11,10 +11,10 @@ export const closingText: ClosingText = {
     gone: 'weg',
   },
   prompts: {
-    'reminds-me': 'Das bringt mich zurück zu …',
-    surprise: 'Nicht erwartet habe ich …',
-    'with-whom': 'Ich würde es einschenken für …',
-    again: 'Ein anderes Mal würde ich …',
+    'reminds-me': 'Das bringt mich zurück zu\u00a0…',
+    surprise: 'Nicht erwartet habe ich\u00a0…',
+    'with-whom': 'Ich würde es einschenken für\u00a0…',
+    again: 'Ein anderes Mal würde ich\u00a0…',
   },
   feelings: {
     calm: 'ruhig',
@@ -24,7 +24,7 @@ export const closingText: ClosingText = {
     curious: 'neugierig',
     playful: 'verspielt',
     wistful: 'wehmütig',
-    puzzled: 'verblüfft',
+    puzzled: 'verwundert',
     undecided: 'unentschlossen',
     'let-down': 'enttäuscht',
     'put-off': 'abgeschreckt',

@@ -10,10 +10,10 @@ export const closingText: ClosingText = {
     gone: 'gone',
   },
   prompts: {
-    'reminds-me': 'It takes me back to …',
-    surprise: 'I did not expect …',
-    'with-whom': 'I would pour it for …',
-    again: 'Another time I would …',
+    'reminds-me': 'It takes me back to\u00a0…',
+    surprise: 'I did not expect\u00a0…',
+    'with-whom': 'I would pour it for\u00a0…',
+    again: 'Another time I would\u00a0…',
   },
   feelings: {
     calm: 'calm',
