@@ -138,7 +138,7 @@ export const wineText: BoardText<typeof wineBoard> = {
     'gone-at-once': 'sofort weg',
     grows: 'wächst',
     'fruit-stays': 'Frucht bleibt',
-    'mouth-waters': 'macht den Mund wässrig',
+    'mouth-waters': 'Wasser im Mund',
     'dry-end': 'trocken am Ende',
     'sweet-end': 'süß am Ende',
     'bitter-end': 'bitter am Ende',
