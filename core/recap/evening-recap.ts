@@ -65,7 +65,7 @@ export function eveningRecap({ session, planned, pages }: EveningOver): EveningR
   const guests = table.guests.length;
   const pours = poursOf(session);
   const counted = pours.filter(({ standing }) => standing === 'counted').map(({ id }) => id);
-  const likings = rowsOf(table, counted, ({ liking }) => liking);
+  const likings = rowsOf(table, counted, 'liking', ({ liking }) => liking);
   const rated = likings.some(({ answer }) => answer.some((rating) => rating !== null));
   return {
     title: plan.title,
@@ -85,7 +85,7 @@ export function eveningRecap({ session, planned, pages }: EveningOver): EveningR
       .map((trial) => ({ trial: trial.id, a: trial.a, b: trial.b, result: trialRecap(table, trial) })),
     words: wordsRecap({
       pours: counted,
-      answers: rowsOf(table, counted, ({ words }) => (words.length > 0 ? words : null)),
+      answers: rowsOf(table, counted, 'words', ({ words }) => (words.length > 0 ? words : null)),
       guests,
     }),
     structure: structureRecap(table, counted),
@@ -128,7 +128,7 @@ function trialRecap(table: TableOfPages, trial: Trial): OddOneOutResult {
   };
   const answers = table.guests.flatMap((seat) => {
     const page = table.pageOf(seat, trial.id);
-    return page === undefined ? [] : [{ consent: page.consent, answer: picked(seat) }];
+    return page === undefined ? [] : [{ consent: page.consents.oddGlass, answer: picked(seat) }];
   });
   return oddOneOutRecap({ test: 'triangle', answers, guests: table.guests.length });
 }

@@ -37,7 +37,7 @@ export type StructureResult = Counted<'structure', StructureOfPour>;
 
 /** Which colours were named for each pour, and by how many. */
 export function coloursRecap(table: TableOfPages, pours: readonly PourId[]): ColoursResult {
-  const rows = rowsOf(table, pours, ({ colour }) => colour);
+  const rows = rowsOf(table, pours, 'colour', ({ colour }) => colour);
   const any = usableParts(rows);
   const figures = pours.map((pour, index): ColoursOfPour => {
     const { answers } = usableAnswers(rows, (row) => row[index] ?? null, index);
@@ -53,7 +53,7 @@ export function coloursRecap(table: TableOfPages, pours: readonly PourId[]): Col
 
 /** How the marks of sweet, sour, body and the like are spread over their five steps. */
 export function structureRecap(table: TableOfPages, pours: readonly PourId[]): StructureResult {
-  const rows = rowsOf(table, pours, ({ structure }) =>
+  const rows = rowsOf(table, pours, 'structure', ({ structure }) =>
     Object.keys(structure).length > 0 ? structure : null,
   );
   const any = usableParts(rows);

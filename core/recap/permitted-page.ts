@@ -18,14 +18,15 @@ export interface PageMarks {
 }
 
 /**
- * A page that its guest does not keep private. There is no third consent: a private page cannot be put into this
- * shape, so it cannot be passed on by mistake.
+ * What a guest permits of a page. There is no third consent: a private mark cannot be put into this shape, it is blank, so
+ * it cannot be passed on by mistake.
  */
 export interface PermittedPage {
   readonly seat: SeatId;
   /** A pour, or an odd-one-out by its id. */
   readonly pour: PourId;
-  readonly consent: Consent;
+  /** Of each mark by itself; of one that is blank it means nothing. */
+  readonly consents: Readonly<Record<keyof PageMarks, Consent>>;
   /** As it stood when the talk was opened: what was found before anybody spoke. */
   readonly sealed: PageMarks;
   readonly current: PageMarks;

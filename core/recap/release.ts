@@ -44,13 +44,13 @@ export function hiddenParts(
     for (const name of names) {
       for (const [pour, page] of own) {
         const version = versionOf(page, name);
-        if (page.consent === 'anonymous' && version !== null) put(`${name} ${pour}`, seat, version);
+        if (page.consents[name] === 'anonymous' && version !== null) put(`${name} ${pour}`, seat, version);
       }
       for (const pours of together) {
         const row = pours.flatMap((pour) => own.get(pour) ?? []);
         const versions = row.flatMap((page) => versionOf(page, name) ?? []);
         const whole = pours.length > 1 && versions.length === pours.length;
-        if (whole && row.some(({ consent }) => consent === 'anonymous'))
+        if (whole && row.some(({ consents }) => consents[name] === 'anonymous'))
           put(`${name} ${pours.join('+')}`, seat, versions.join(' '));
       }
     }
@@ -67,8 +67,11 @@ function versionOf({ sealed, current, versions }: VersionedPage, name: keyof Pag
 /** What the pages with a name say, as one text: equal texts, equal pages. */
 export const namedVersions = (pages: readonly VersionedPage[]): string =>
   pages
-    .filter(({ consent }) => consent === 'shared')
-    .map((page) => [page.seat, page.pour, ...names.map((name) => versionOf(page, name) ?? '')].join(' '))
+    .filter(({ consents }) => names.some((name) => consents[name] === 'shared'))
+    .map((page) => {
+      const versions = names.map((name) => (page.consents[name] === 'shared' ? versionOf(page, name) : null));
+      return [page.seat, page.pour, ...versions.map((version) => version ?? '')].join(' ');
+    })
     .sort()
     .join('\n');
 

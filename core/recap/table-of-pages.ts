@@ -34,15 +34,16 @@ export function tableOfPages(
 }
 
 /**
- * One row for each guest with a permitted page of any of these pours. The answer stands as it was sealed: what was
+ * One row for each guest with a permitted answer about any of these pours. The answer stands as it was sealed: what was
  * said before the talk is independent of the others; where it was blank then, it stands as it is now.
  */
 export function rowsOf<Value>(
   table: TableOfPages,
   pours: readonly PourId[],
+  mark: keyof PageMarks,
   read: (marks: PageMarks) => Value | null,
 ): PermittedAnswer<(Value | null)[]>[] {
-  return rowsFrom(table, pours, (pages) =>
+  return rowsFrom(table, pours, mark, (pages) =>
     pages.map((page) => (page === undefined ? null : (read(page.sealed) ?? read(page.current)))),
   );
 }
@@ -52,7 +53,7 @@ export const placesOf = (
   table: TableOfPages,
   pours: readonly PourId[],
 ): PermittedAnswer<(number | null)[]>[] =>
-  rowsFrom(table, pours, (pages) => {
+  rowsFrom(table, pours, 'place', (pages) => {
     const sealed = pages.map((page) => page?.sealed.place ?? null);
     return sealed.includes(null) ? pages.map((page) => page?.current.place ?? null) : sealed;
   });
@@ -60,13 +61,18 @@ export const placesOf = (
 function rowsFrom<Value>(
   { guests, pageOf }: TableOfPages,
   pours: readonly PourId[],
+  mark: keyof PageMarks,
   read: (pages: readonly (PermittedPage | undefined)[]) => (Value | null)[],
 ): PermittedAnswer<(Value | null)[]>[] {
   return guests.flatMap((seat) => {
     const pages = pours.map((pour) => pageOf(seat, pour));
     if (pages.every((page) => page === undefined)) return [];
     const answer = read(pages);
-    const byPart = answer.map((value, index) => (value === null ? null : (pages[index]?.consent ?? null)));
+    // Who permits something else has given no answer here.
+    if (answer.every((value) => value === null)) return [];
+    const byPart = answer.map((value, index) =>
+      value === null ? null : (pages[index]?.consents[mark] ?? null),
+    );
     const consent = byPart.includes('anonymous') ? 'anonymous' : 'shared';
     return [{ consent, byPart, answer }] as const;
   });

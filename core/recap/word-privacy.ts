@@ -12,8 +12,8 @@ export function hideOwnWords(
 ): PermittedPage[] {
   const told = new Set([
     ...extraWords.map((word) => `own:${word.normalize('NFC').toLowerCase()}`),
-    ...pages.flatMap(({ consent, sealed, current }) =>
-      consent === 'shared' ? [...sealed.words, ...current.words].filter(isOwn) : [],
+    ...pages.flatMap(({ consents, sealed, current }) =>
+      consents.words === 'shared' ? [...sealed.words, ...current.words].filter(isOwn) : [],
     ),
   ]);
   const kept = (marks: PageMarks): PageMarks => ({
@@ -21,6 +21,8 @@ export function hideOwnWords(
     words: marks.words.filter((word) => !isOwn(word) || told.has(word)),
   });
   return pages.map((page) =>
-    page.consent === 'shared' ? page : { ...page, sealed: kept(page.sealed), current: kept(page.current) },
+    page.consents.words === 'shared'
+      ? page
+      : { ...page, sealed: kept(page.sealed), current: kept(page.current) },
   );
 }

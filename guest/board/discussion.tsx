@@ -49,7 +49,7 @@ export function Discussion({ stage, own }: DiscussionProps) {
           {open.length === 0 && !last && `${words.waiting} `}
           {words.share.lead} {last && words.share.leadLast}
         </p>
-        <p class="soft small">{words.share.counted}</p>
+        <p class="soft small">{words.share.unnamed}</p>
         {items.map((item) => (
           <ShareChoice key={item.id} item={item} drink={item.drink ?? stage.drink} />
         ))}

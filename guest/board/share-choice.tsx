@@ -1,7 +1,7 @@
 import { noteFields } from '../../shared/notes/entry.ts';
 import { pageInWords } from '../../shared/notes/in-words.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
-import { type Sharing, sharings } from '../../shared/wire/sharing.ts';
+import { pageParts, type Sharing, sharings } from '../../shared/wire/sharing.ts';
 import type { Drink } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
 import type { BoardItem } from './board-items.ts';
@@ -15,13 +15,13 @@ interface ShareChoiceProps {
 
 /** Private until something else is chosen, for one page, and private again at any time [Q2]. What would be seen stands below. */
 export function ShareChoice({ item, drink }: ShareChoiceProps) {
-  const { follower, share, status } = useRoom();
+  const { follower, consent, status } = useRoom();
   const { notebook } = follower;
   const vocabulary = useVocabulary(drink);
   const entries = noteFields.map((field) => ({ field, value: notebook.read(item.id, field) }));
   const picked = notebook.read(item.id, 'odd-one-out');
   const page = vocabulary === undefined ? [] : pageInWords(entries, vocabulary);
-  const chosen = follower.sharings.value.get(item.id) ?? 'private';
+  const chosen = follower.consents.value.get(item.id)?.page?.sharing ?? 'private';
   return (
     <div class="share">
       <Choice<Sharing>
@@ -29,7 +29,10 @@ export function ShareChoice({ item, drink }: ShareChoiceProps) {
         options={sharings.map((value) => ({ value, label: words.share.choices[value] }))}
         value={chosen}
         onChoose={async (wanted) => {
-          if (await share(item.id, wanted))
+          const parts = wanted === 'private' ? [] : pageParts;
+          const counting = wanted === 'private' ? 'only-for-me' : 'counts';
+          const verdict = { order: counting, liking: counting, 'odd-one-out': counting } as const;
+          if (await consent([item.id], { page: { sharing: wanted, parts }, ...verdict }))
             status.say(words.share.done[wanted](item.title), { unseen: true });
         }}
       />

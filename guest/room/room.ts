@@ -10,7 +10,7 @@ import { createStatus, type Status } from '../../shared/ui/status.ts';
 import type { SentGuestCommand } from '../../shared/wire/commands.ts';
 import type { DeviceAsk } from '../../shared/wire/devices.ts';
 import type { DeviceAck } from '../../shared/wire/protocol.ts';
-import type { Sharing } from '../../shared/wire/sharing.ts';
+import type { Consents } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { keepsThings, noteKeep, sitTab } from '../page/device-storage.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
@@ -35,7 +35,8 @@ export interface Room {
   readonly page: Signal<Page>;
   /** Asks, and says in a sentence why not. @returns whether it was done */
   ask(ask: SentGuestCommand): Promise<boolean>;
-  share(pour: PourId, sharing: Sharing): Promise<boolean>;
+  /** As `ask`, for what becomes of these pages. */
+  consent(pours: readonly PourId[], consents: Consents): Promise<boolean>;
   readCautions(): void;
   /** Keeps something about this seat on this device. */
   remember(changes: Partial<KeptSeat>): void;
@@ -102,8 +103,8 @@ export function openRoom(pass: KeptSeat): Room {
       status.say(refusalSentence(answer.code));
       return false;
     },
-    async share(pour, sharing) {
-      const answer = await follower.share(pour, sharing);
+    async consent(pours, consents) {
+      const answer = await follower.consent(pours, consents);
       if (!answer.ok) status.say(refusalSentence(answer.code));
       return answer.ok;
     },

@@ -6,10 +6,11 @@ import type { Parts } from '../../shared/wire/parts.ts';
 import { wholeBoardsUntil } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { PermittedPage, Store } from '../store/store.ts';
-import { boardOf, openBoards, tableOf } from './board.ts';
+import { boardOf, openBoards, tableOf, unnamedNotes, unnamedPages } from './board.ts';
 import { Coalescer } from './coalescer.ts';
 import { PartsDelivery } from './parts-delivery.ts';
 import type { LiveServer, LiveSocket } from './rooms.ts';
+import { UnnamedPages } from './unnamed-pages.ts';
 
 /** A table that talks and types at once must not make a message of every word. */
 const pause = durationMs(500);
@@ -24,6 +25,7 @@ export class BoardRoom {
   readonly #sending: Coalescer;
   readonly #sendingWhole: Coalescer;
   readonly #delivery: PartsDelivery<BoardPart>;
+  readonly #unnamed: UnnamedPages;
   /** What was permitted of the open pours when it was last read; read again only for whoever has changed it. */
   readonly #pages = new Map<SeatId, readonly PermittedPage[]>();
   readonly #stale = new Set<SeatId>();
@@ -49,6 +51,7 @@ export class BoardRoom {
     this.#store = given.store;
     this.#session = session;
     this.#version = clock.now();
+    this.#unnamed = new UnnamedPages(clock, () => this.#sending.now());
     this.#parts = this.#read();
     this.#delivery = new PartsDelivery<BoardPart>({
       io,
@@ -97,6 +100,7 @@ export class BoardRoom {
 
   stop(): void {
     this.#sending.stop();
+    this.#unnamed.stop();
     this.#sendingWhole.stop();
     this.#delivery.stop();
   }
@@ -123,10 +127,12 @@ export class BoardRoom {
   #read(): Parts<BoardPart> {
     const session = this.#session();
     this.#readPages(openBoards(session));
-    const next = partsOfBoard({
-      table: tableOf(session),
-      pours: boardOf(session, [...this.#pages.values()].flat()),
-    });
+    const pages = [...this.#pages.values()].flat();
+    const lots = this.#unnamed.lots(openBoards(session), unnamedPages(pages));
+    const unnamed = unnamedNotes(pages, lots);
+    const lotOf = new Map(unnamed.map(({ note, lot }) => [note, lot]));
+    const board = { table: tableOf(session), pours: boardOf(session, pages, unnamed) };
+    const next = partsOfBoard(board, (note) => lotOf.get(note));
     for (const [key, part] of next) {
       const known = this.#parts.get(key);
       if (known !== undefined && JSON.stringify(known) === JSON.stringify(part)) next.set(key, known);

@@ -5,7 +5,7 @@ import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
 import { durationMs, later } from '../../core/units.ts';
 import type { SentGuestCommand, SentHostCommand } from '../../shared/wire/commands.ts';
-import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
+import type { ConsentGiving, NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
 import type { PouringCommand } from '../../shared/wire/pouring.ts';
 import type { CommandAnswer, NoteAnswer, Refusal } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
@@ -149,10 +149,10 @@ export class Conductor {
   }
 
   /** All devices of the seat are told before this is answered. Only one that has its notes speaks for its guest [S4]. */
-  shareNotes(seat: SeatId, share: NoteShare, by?: LiveSocket): Promise<CommandAnswer> {
+  giveConsents(seat: SeatId, giving: ConsentGiving | NoteShare, by?: LiveSocket): Promise<CommandAnswer> {
     return this.#queue.add(async () => {
       if (by !== undefined && !this.devices.opens(seat, by.data.hash)) return refusal('notes-closed');
-      return this.#told({ seat, notebook: seat, from: undefined }, await this.#desk.share(seat, share));
+      return this.#told({ seat, notebook: seat, from: undefined }, await this.#desk.consent(seat, giving));
     }, seat);
   }
 
@@ -268,8 +268,8 @@ export class Conductor {
   #chair() {
     const { seatLimit, store, clock } = this.#parts;
     const hasNotes = (seat: SeatId): boolean => {
-      const { entries, sharings } = store.notebooks.read(this.tasting, seat);
-      return entries.length > 0 || sharings.length > 0;
+      const { entries, consents } = store.notebooks.read(this.tasting, seat);
+      return entries.length > 0 || consents.length > 0;
     };
     return chairFor(this.#session, seatLimit, this.presence, hasNotes, clock.now());
   }

@@ -1,6 +1,13 @@
 import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
-import type { NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
+import type { ConsentGiving, NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
+import {
+  consentsBefore,
+  type KeptConsents,
+  type Permits,
+  permitsOf,
+  withConsents,
+} from '../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import { refusal } from '../refusal.ts';
@@ -25,16 +32,16 @@ export type NoteOutcome<Answer> = {
 };
 
 export interface NotesChange {
-  /** What was saved; absent when only the sharing changed. */
+  /** What was saved; absent when only consents changed. */
   readonly entry?: StoredEntry;
   /** Of a pour whose board is open. */
   readonly onBoard: boolean;
-  /** A page is not shared with its name any more. */
+  /** Something that could be on the board may not be there any more, or not as it was. */
   readonly withdrawn: boolean;
 }
 
 /**
- * Takes in notes and the choice to share them. They go from the guest to the store and nowhere else: not into the
+ * Takes in notes, and what their guest permits of them. They go from the guest to the store and nowhere else: not into the
  * session, not into its log [Q1]. To be called from the session's queue only, one at a time for each seat.
  */
 export class NoteDesk {
@@ -68,19 +75,27 @@ export class NoteDesk {
         };
   }
 
-  async share(seat: SeatId, share: NoteShare): Promise<NoteOutcome<CommandAnswer>> {
+  /** For all of its pages or for none. A page of before shares one at a time. */
+  async consent(seat: SeatId, giving: ConsentGiving | NoteShare): Promise<NoteOutcome<CommandAnswer>> {
+    const { id } = giving;
+    const { pours, consents }: { pours: readonly PourId[]; consents: KeptConsents } =
+      'sharing' in giving ? { pours: [giving.pour], consents: consentsBefore(giving.sharing) } : giving;
     const { store, tasting, standing, keep } = this.#parts;
-    const known = store.notebooks.answerTo(tasting, seat, share.id);
+    const known = store.notebooks.answerTo(tasting, seat, id);
     if (known !== undefined) return { answer: 'revision' in known ? refusal('malformed') : known };
     const { session, version } = standing();
-    const { pour, sharing } = share;
-    const refused = mayWrite(session, seat, pour);
+    const refused = pours.flatMap((pour) => mayWrite(session, seat, pour) ?? [])[0];
     if (refused !== undefined) return { answer: refusal(refused) };
     const answer: CommandAnswer = { ok: true, version };
-    const answered = { command: share.id, answer };
-    const kept = await keep(() => store.notebooks.share({ tasting, seat, pour, sharing, answered }));
+    const answered = { command: id, answer };
+    const before = store.notebooks.consents(tasting, seat);
+    const kept = await keep(() => store.notebooks.consent({ tasting, seat, pours, consents, answered }));
     if (!kept) return { answer: refusal('not-stored') };
-    return { answer, changed: { onBoard: isOpen(session, pour), withdrawn: sharing !== 'shared' } };
+    const withdrawn = pours.some((pour) => {
+      const was = before.find((each) => each.pour === pour)?.consents ?? {};
+      return takesBack(permitsOf(was), permitsOf(withConsents(was, consents)));
+    });
+    return { answer, changed: { onBoard: pours.some((pour) => isOpen(session, pour)), withdrawn } };
   }
 
   /**
@@ -99,5 +114,11 @@ export class NoteDesk {
     return { ok: true, revision: entry.revision, value: entry.value, savedAt: entry.savedAt };
   }
 }
+
+/** Whether anything that stood on the board does not stand there in the same way now. */
+const takesBack = (was: Permits, is: Permits): boolean =>
+  Object.entries(was).some(
+    ([field, permit]) => permit !== 'counted' && is[field as keyof Permits] !== permit,
+  );
 
 const isOpen = (session: Session, pour: PourId): boolean => openBoards(session).includes(pour);

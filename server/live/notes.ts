@@ -6,6 +6,7 @@ import { longestText, mostMarks, type NoteEntry, type NoteValue } from '../../sh
 import { mergeValues } from '../../shared/notes/merge.ts';
 import { blankOf, sameValue } from '../../shared/notes/value.ts';
 import type { NotebookView, NoteSave } from '../../shared/wire/notebook.ts';
+import { sharingBefore } from '../../shared/wire/permits.ts';
 import type { RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Store, StoredEntry } from '../store/store.ts';
 
@@ -89,9 +90,17 @@ function isTooLong(value: NoteValue): boolean {
 export function notebookView({
   seat,
   entries,
-  sharings,
+  consents,
 }: { readonly seat: SeatId } & ReturnType<Store['notebooks']['read']>): NotebookView {
-  return { seat, entries: entries.map(ownEntry), sharings };
+  return {
+    seat,
+    entries: entries.map(ownEntry),
+    consents: consents.map(({ pour, consents: { marks: _, ...own } }) => ({ pour, consents: own })),
+    sharings: consents.flatMap(({ pour, consents: given }) => {
+      const sharing = sharingBefore(given);
+      return sharing === 'private' ? [] : [{ pour, sharing }];
+    }),
+  };
 }
 
 export const ownEntry = ({ pour, field, value, revision, savedAt }: StoredEntry): NoteEntry => ({

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
 import { deviceAskSchema } from '../../shared/wire/devices.ts';
-import { noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
+import { consentGivingSchema, noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
 import { pouringEnvelopeSchema } from '../../shared/wire/pouring.ts';
 import type {
   ClientToServer,
@@ -56,12 +56,20 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const asked = noteSaveSchema.safeParse(payload);
       return asked.success ? conductor.saveNote(bearer.seat, asked.data, socket) : notUnderstood(asked.error);
     },
+    'note:consent': ({ socket, conductor, payload }) => {
+      const { bearer } = socket.data;
+      if (bearer.role !== 'guest') return refusal('wrong-role');
+      const asked = consentGivingSchema.safeParse(payload);
+      return asked.success
+        ? conductor.giveConsents(bearer.seat, asked.data, socket)
+        : notUnderstood(asked.error);
+    },
     'note:share': ({ socket, conductor, payload }) => {
       const { bearer } = socket.data;
       if (bearer.role !== 'guest') return refusal('wrong-role');
       const asked = noteShareSchema.safeParse(payload);
       return asked.success
-        ? conductor.shareNotes(bearer.seat, asked.data, socket)
+        ? conductor.giveConsents(bearer.seat, asked.data, socket)
         : notUnderstood(asked.error);
     },
     'device:ask': ({ socket, conductor, payload }) => {

@@ -44,14 +44,14 @@ export class SeatNotes {
     }
   }
 
-  /** Other devices with the same notebook hear of the entry that changed and of all sharings; a page takes entries in one by one. */
+  /** Other devices with the same notebook hear of the entry that changed and of all consents; a page takes entries in one by one. */
   notesChanged({ seat, notebook, from }: NotesPlace, { entry }: NotesChange): void {
     const { io, tasting, store } = this.#parts;
     const room = this.#roomOf(notebook);
     if (from !== undefined && (io.sockets.adapter.rooms.get(room)?.size ?? 0) <= 1) return;
-    const sharings = store.notebooks.sharings(tasting, notebook);
+    const consents = store.notebooks.consents(tasting, notebook);
     const entries = entry === undefined ? [] : [entry];
-    (from ?? io).to(room).emit('notebook', notebookView({ seat, entries, sharings }));
+    (from ?? io).to(room).emit('notebook', notebookView({ seat, entries, consents }));
   }
 
   /**

@@ -63,7 +63,7 @@ export function forgetAgain(db: Database, forgotten: readonly Forgotten[]): void
   const ofTasting = db.prepare<[string]>('DELETE FROM tastings WHERE tasting = ?');
   const tables = db
     .prepare<[], string>(
-      "SELECT name FROM sqlite_schema WHERE name IN ('notes', 'shares', 'keys', 'seat_words')",
+      "SELECT name FROM sqlite_schema WHERE name IN ('notes', 'shares', 'plain_shares', 'keys', 'seat_words')",
     )
     .pluck()
     .all();

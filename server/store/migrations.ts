@@ -22,6 +22,7 @@ export const migrations: readonly Migration[] = [
   { name: 'sealed notes, and the devices and words of a seat', run: (db) => void db.exec(sealedNotes) },
   { name: 'a digest for each event, over the one before it', run: chainEvents },
   { name: 'a summary of each tasting', run: (db) => void db.exec(summaries) },
+  { name: 'consents in place of shares', run: (db) => void db.exec(consents) },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -97,6 +98,25 @@ const summaries = `
     words TEXT NOT NULL
   ) STRICT;
   CREATE INDEX summaries_newest ON summaries (created_at DESC, tasting);
+`;
+
+/**
+ * Who shared a page with their name had it on the board and counted; who let it count had its marks counted. They stand
+ * here in plain words only until the store is opened with its key: see `sealPlainShares`.
+ */
+const consents = `
+  CREATE TABLE plain_shares (
+    tasting TEXT NOT NULL REFERENCES tastings ON DELETE CASCADE,
+    seat TEXT NOT NULL,
+    pour TEXT NOT NULL,
+    consents TEXT NOT NULL,
+    PRIMARY KEY (tasting, pour, seat)
+  ) STRICT, WITHOUT ROWID;
+  INSERT INTO plain_shares SELECT tasting, seat, pour, CASE sharing
+    WHEN 'shared' THEN '{"page":{"sharing":"named","parts":["look","nose","palate","finish","thoughts","verdict"]},"order":"counts","liking":"counts","odd-one-out":"counts"}'
+    ELSE '{"page":{"sharing":"private","parts":[]},"order":"counts","liking":"counts","odd-one-out":"counts","marks":"counts"}'
+    END FROM shares WHERE sharing IN ('shared', 'counted');
+  DROP TABLE shares;
 `;
 
 const columnsOf = (db: Database, table: string): string[] =>

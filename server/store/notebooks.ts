@@ -2,11 +2,13 @@ import type { Database } from 'better-sqlite3';
 import { pourId, type SeatId, seatId, type TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import type { NoteField } from '../../shared/notes/entry.ts';
+import { permitsOf } from '../../shared/wire/permits.ts';
 import type { CommandAnswer } from '../../shared/wire/protocol.ts';
+import { consentShelf } from './consents.ts';
 import type { Forgettings } from './forgettings.ts';
 import { figuresNotebook } from './releases.ts';
 import type { Seals } from './seals/seals.ts';
-import type { Notebooks, PermittedPage, StoredEntry } from './store.ts';
+import type { Notebooks, PermittedPage, StoredConsents, StoredEntry } from './store.ts';
 import { noteIn } from './stored-note.ts';
 import { cutLog, type Writer } from './writer.ts';
 
@@ -18,12 +20,6 @@ interface Row {
   readonly sealed_value: Uint8Array | null;
   readonly revision: number;
   readonly saved_at: number;
-}
-
-interface SharingRow {
-  readonly seat: string;
-  readonly pour: string;
-  readonly sharing: string;
 }
 
 export interface SqliteNotebooks extends Notebooks {
@@ -40,27 +36,12 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
   const one = db.prepare<[string, string, string, string], Row>(
     'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ? AND pour = ? AND field = ?',
   );
-  const ofSeatShared = db.prepare<[string, string], SharingRow>(
-    'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND seat = ? ORDER BY pour',
-  );
-  const ofPourShared = db.prepare<[string, string], SharingRow>(
-    'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND pour = ? ORDER BY seat',
-  );
-  const ofOneShared = db.prepare<[string, string, string], SharingRow>(
-    'SELECT seat, pour, sharing FROM shares WHERE tasting = ? AND pour = ? AND seat = ?',
-  );
   const page = db.prepare<[string, string, string], Row>(
     'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ? AND pour = ?',
   );
   const upsert = db.prepare<[string, string, string, string, Buffer, Buffer | null, number, number]>(
     'INSERT OR REPLACE INTO sealed_notes' +
       ' (tasting, notebook, pour, field, value, sealed_value, revision, saved_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
-  );
-  const setShare = db.prepare<[string, string, string, string]>(
-    'INSERT OR REPLACE INTO shares (tasting, seat, pour, sharing) VALUES (?, ?, ?, ?)',
-  );
-  const dropShare = db.prepare<[string, string, string]>(
-    'DELETE FROM shares WHERE tasting = ? AND seat = ? AND pour = ?',
   );
   const answer = db.prepare<[string, string, string, string]>('INSERT INTO answers VALUES (?, ?, ?, ?)');
   const answered = db
@@ -77,7 +58,7 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
     'DELETE FROM sealed_notes WHERE tasting = ? AND notebook = ?',
   );
   const dropAnswers = db.prepare<[string, string]>('DELETE FROM answers WHERE tasting = ? AND scope = ?');
-  const ofSeat = ['shares', 'keys', 'seat_words'].map((table) =>
+  const ofSeat = ['keys', 'seat_words'].map((table) =>
     db.prepare<[string, string]>(`DELETE FROM ${table} WHERE tasting = ? AND seat = ?`),
   );
 
@@ -114,44 +95,50 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
     dropAnswers.run(tasting, notebook);
   };
 
-  const sharings = (tasting: TastingId, seat: SeatId) =>
-    ofSeatShared.all(tasting, seat).flatMap(({ pour, sharing }) => {
-      const kept = permittedOf(sharing);
-      return kept === undefined ? [] : [{ pour: pourId(pour), sharing: kept }];
-    });
+  const consents = consentShelf(db, seals);
+  /** What is permitted of a page, and nothing else of it. */
+  const permitted = (
+    tasting: TastingId,
+    seat: SeatId,
+    { pour, consents: given }: StoredConsents,
+  ): PermittedPage => {
+    const permits = permitsOf(given);
+    const entries = page
+      .all(tasting, seat, pour)
+      .filter(({ field }) => Object.hasOwn(permits, field))
+      .flatMap(fromRow(tasting));
+    return { seat, pour, consents: given, permits, entries };
+  };
 
   return {
     putNow,
     dropNow,
     read: (tasting, seat) => ({
       entries: ofNotebook.all(tasting, seat).flatMap(fromRow(tasting)),
-      sharings: sharings(tasting, seat),
+      consents: consents.of(tasting, seat),
     }),
-    sharings,
+    consents: consents.of,
     find(tasting, seat, pour, field) {
       const row = one.get(tasting, seat, pour, field);
       return row && fromRow(tasting)(row)[0];
     },
-    readPermitted: (tasting, pours, only) =>
-      pours.flatMap((pour) =>
-        (only === undefined ? ofPourShared.all(tasting, pour) : ofOneShared.all(tasting, pour, only)).flatMap(
-          ({ seat, sharing }): PermittedPage[] => {
-            const kept = permittedOf(sharing);
-            if (kept === undefined) return [];
-            const entries = page.all(tasting, seat, pour).flatMap(fromRow(tasting));
-            return [{ seat: seatId(seat), pour, sharing: kept, entries }];
-          },
-        ),
-      ),
+    readPermitted(tasting, pours, only) {
+      const given =
+        only === undefined
+          ? consents.ofAll(tasting)
+          : consents.of(tasting, only).map((each) => ({ ...each, seat: only }));
+      return pours.flatMap((pour) =>
+        given.flatMap((each) => (each.pour === pour ? permitted(tasting, each.seat, each) : [])),
+      );
+    },
     save: ({ tasting, seat, entry, answered: said }) =>
       writer.write(() => {
         putNow(tasting, seat, entry);
         answer.run(tasting, seat, said.command, String(entry.revision));
       }),
-    share: ({ tasting, seat, pour, sharing, answered: said }) =>
+    consent: ({ tasting, seat, pours, consents: given, answered: said }) =>
       writer.write(() => {
-        if (sharing === 'private') dropShare.run(tasting, seat, pour);
-        else setShare.run(tasting, seat, pour, sharing);
+        for (const pour of pours) consents.giveNow(tasting, seat, pour, given);
         answer.run(tasting, seat, said.command, JSON.stringify(said.answer));
       }),
     answerTo(tasting, seat, command) {
@@ -178,7 +165,3 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
     },
   };
 }
-
-/** What is neither of the two permissions is no permission. */
-const permittedOf = (sharing: string): PermittedPage['sharing'] | undefined =>
-  sharing === 'shared' || sharing === 'counted' ? sharing : undefined;

@@ -3,6 +3,7 @@ import SqliteDatabase, { type Database } from 'better-sqlite3';
 import type { TastingId } from '../../core/ids.ts';
 import type { TastingTrouble } from '../../shared/wire/http.ts';
 import { asItLies } from './as-it-lies.ts';
+import { sealPlainShares } from './consents.ts';
 import { deviceShelf } from './devices.ts';
 import { documentShelf } from './documents.ts';
 import {
@@ -163,6 +164,7 @@ function open(file: string): {
         const forgotten = inMemory(file) ? [] : readForgettings(forgettingsFileOf(file));
         unpackKeys(db, seals, forgotten);
         sealPlainNotes(db, seals, forgotten);
+        sealPlainShares(db, seals, forgotten);
         seals.destroyUnused(notebooksIn(db));
       } catch (error) {
         seals.close();

@@ -13,8 +13,8 @@ import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { CameBy, DeviceId } from '../../shared/wire/devices.ts';
 import type { ListedTasting, TastingTrouble } from '../../shared/wire/http.ts';
+import type { KeptConsents, Permits } from '../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
-import type { Sharing } from '../../shared/wire/sharing.ts';
 import type { AsItLies } from './as-it-lies.ts';
 
 /**
@@ -141,11 +141,11 @@ export interface Notebooks {
   read(
     tasting: TastingId,
     seat: SeatId,
-  ): { readonly entries: StoredEntry[]; readonly sharings: StoredSharing[] };
-  /** What `read` says of sharing, without the entries. */
-  sharings(tasting: TastingId, seat: SeatId): StoredSharing[];
+  ): { readonly entries: StoredEntry[]; readonly consents: StoredConsents[] };
+  /** What `read` says of consents, without the entries. */
+  consents(tasting: TastingId, seat: SeatId): StoredConsents[];
   find(tasting: TastingId, seat: SeatId, pour: PourId, field: NoteField): StoredEntry | undefined;
-  /** Every page of these pours that is not private, seat by seat: for the board those that are shared, for the recap all. Of one seat where it is named. */
+  /** Every page of these pours of which its guest has answered something, seat by seat. Of one seat where it is named. */
   readPermitted(tasting: TastingId, pours: readonly PourId[], only?: SeatId): PermittedPage[];
   save(write: {
     readonly tasting: TastingId;
@@ -153,11 +153,12 @@ export interface Notebooks {
     readonly entry: StoredEntry;
     readonly answered: { readonly command: CommandId; readonly answer: NoteAnswer };
   }): Promise<void>;
-  share(write: {
+  /** What is not in `consents` stays as it was answered before. */
+  consent(write: {
     readonly tasting: TastingId;
     readonly seat: SeatId;
-    readonly pour: PourId;
-    readonly sharing: Sharing;
+    readonly pours: readonly PourId[];
+    readonly consents: KeptConsents;
     readonly answered: { readonly command: CommandId; readonly answer: CommandAnswer };
   }): Promise<void>;
   /** Of a note only the revision it was given: its words stand in one place. */
@@ -178,15 +179,17 @@ export interface Notebooks {
 /** A notebook is named by its seat. A device that was not let in writes in one of its own, which no seat can be called. */
 export const asideOf = (seat: SeatId, device: DeviceId): SeatId => seatId(`${seat}+${device}`);
 
-interface StoredSharing {
+export interface StoredConsents {
   readonly pour: PourId;
-  readonly sharing: Exclude<Sharing, 'private'>;
+  readonly consents: KeptConsents;
 }
 
 export interface PermittedPage {
-  readonly sharing: Exclude<Sharing, 'private'>;
   readonly seat: SeatId;
   readonly pour: PourId;
+  readonly consents: KeptConsents;
+  readonly permits: Permits;
+  /** Those that are permitted, and no others [Q2]. */
   readonly entries: StoredEntry[];
 }
 

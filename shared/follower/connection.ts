@@ -4,7 +4,7 @@ import type { CommandId, TastingId } from '../../core/ids.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { SentGuestCommand, SentHostCommand } from '../wire/commands.ts';
 import type { DeviceAsk } from '../wire/devices.ts';
-import type { NoteSave, NoteShare } from '../wire/notebook.ts';
+import type { ConsentGiving, NoteSave } from '../wire/notebook.ts';
 import type { PouringCommand } from '../wire/pouring.ts';
 import type { DeviceAck } from '../wire/protocol.ts';
 import {
@@ -41,7 +41,7 @@ export interface Connection {
   sendGuestCommand(envelope: Envelope<SentGuestCommand>): Promise<CommandAnswer | NoAnswer>;
   sendPouringCommand(envelope: Envelope<PouringCommand>): Promise<CommandAnswer | NoAnswer>;
   saveNote(save: NoteSave): Promise<NoteAnswer | NoAnswer>;
-  shareNotes(share: NoteShare): Promise<CommandAnswer | NoAnswer>;
+  giveConsents(giving: ConsentGiving): Promise<CommandAnswer | NoAnswer>;
   askAboutDevices(ask: DeviceAsk): Promise<DeviceAck | NoAnswer>;
   /** To be called when the device may have slept: finds out whether the socket is alive and probes again. */
   wake(): void;
@@ -137,7 +137,7 @@ export function connect(
     sendGuestCommand: (envelope) => persist(() => waiting().emitWithAck('guest:ask', envelope)),
     sendPouringCommand: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
     saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save)),
-    shareNotes: (share) => persist(() => waiting().emitWithAck('note:share', share)),
+    giveConsents: (giving) => persist(() => waiting().emitWithAck('note:consent', giving)),
     askAboutDevices: (ask) => persist(() => waiting().emitWithAck('device:ask', ask)),
     wake() {
       const usual = clock.roundTrip.peek() ?? 0;

@@ -7,11 +7,11 @@ import type { BoardView } from '../wire/board.ts';
 import type { SentGuestCommand } from '../wire/commands.ts';
 import type { DeviceAsk, DevicesView } from '../wire/devices.ts';
 import type { CommandAnswer, DeviceAck } from '../wire/protocol.ts';
-import type { Sharing } from '../wire/sharing.ts';
+import type { Consents } from '../wire/sharing.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
+import { createConsents } from './consents.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
-import { createSharing } from './page-sharing.ts';
 import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
 import { after as afterMs } from './timer.ts';
@@ -27,10 +27,11 @@ export interface GuestFollower {
   /** The devices of this seat; null before the first word of them. */
   readonly devices: ReadonlySignal<DevicesView | null>;
   readonly notebook: Notebook;
-  /** What becomes of each page, private where nothing stands; the choice moves at once and is asked again until answered [Q2]. */
-  readonly sharings: ReadonlySignal<ReadonlyMap<PourId, Sharing>>;
+  /** What the guest has answered about each page; a choice moves at once and is sent again until answered [Q2]. */
+  readonly consents: ReadonlySignal<ReadonlyMap<PourId, Consents>>;
   send(command: SentGuestCommand): Promise<CommandAnswer | NoAnswer>;
-  share(pour: PourId, sharing: Sharing): Promise<CommandAnswer | NoAnswer>;
+  /** One answer for all of these pages. */
+  consent(pours: readonly PourId[], consents: Consents): Promise<CommandAnswer | NoAnswer>;
   askAboutDevices(ask: DeviceAsk): Promise<DeviceAck | NoAnswer>;
   wake(): void;
   close(): void;
@@ -49,7 +50,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const seat = signal<SeatView | null>(null);
   const board = followBoard(socket);
   const devices = signal<DevicesView | null>(null);
-  const sharing = createSharing({ send: connection.shareNotes, newId: options.newId, after });
+  const consents = createConsents({ send: connection.giveConsents, newId: options.newId, after });
   const notebook = createNotebook({
     keep: options.keep,
     send: connection.saveNote,
@@ -70,7 +71,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   });
   socket.on('notebook', (view) => {
     notebook.level(view);
-    sharing.level(view);
+    consents.level(view);
   });
 
   return {
@@ -81,9 +82,9 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     board,
     devices,
     notebook,
-    sharings: sharing.sharings,
+    consents: consents.given,
     send: (command) => connection.sendGuestCommand(envelope(options.newId(), command)),
-    share: sharing.share,
+    consent: consents.give,
     askAboutDevices: connection.askAboutDevices,
     wake() {
       connection.wake();
@@ -91,7 +92,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     },
     close() {
       gate.close();
-      sharing.close();
+      consents.close();
       connection.close();
     },
   };

@@ -41,10 +41,10 @@ function Sense({ field, notes, vocabulary, words, own }: SideBySideProps & { rea
     <section class="talk-part">
       <h3>{words.fields[field]}</h3>
       <ul class="board-notes">
-        {found.map(({ note, sealed, later }) => (
-          <li key={note.seat}>
+        {found.map(({ note, sealed, later }, index) => (
+          <li key={note.seat ?? index}>
             <p class="board-who">
-              <bdi>{note.name}</bdi>
+              {note.seat === null ? <span class="soft">{words.unnamed}</span> : <bdi>{note.name}</bdi>}
               <WhoElse note={note} words={words} own={own} />
             </p>
             {sealed.map((line) => (
@@ -67,6 +67,9 @@ function Sense({ field, notes, vocabulary, words, own }: SideBySideProps & { rea
 type WhoElseProps = Pick<SideBySideProps, 'words' | 'own'> & { readonly note: BoardNote };
 
 function WhoElse({ note, words, own }: WhoElseProps) {
-  const marks = [...(note.seat === own ? [words.you] : []), ...(note.remote ? [words.atHome] : [])];
+  const marks = [
+    ...(note.seat !== null && note.seat === own ? [words.you] : []),
+    ...(note.remote ? [words.atHome] : []),
+  ];
   return marks.length === 0 ? null : <span class="soft"> ({marks.join(', ')})</span>;
 }

@@ -42,7 +42,9 @@ export interface BoardPour {
   readonly notes: readonly BoardNote[];
 }
 
-export interface BoardNote extends BoardSpeaker {
+export interface BoardNote extends Omit<BoardSpeaker, 'seat'> {
+  /** Null on a page without a name [Q9]; then the name is empty, and nobody is said to be at home. */
+  readonly seat: SeatId | null;
   /** On the page of an odd-one-out: which glass was the odd one for this seat, from 1. */
   readonly oddGlass: number | null;
   /** As they stood when the discussion was opened [Q3]. */
@@ -55,12 +57,18 @@ export interface BoardEntry {
   readonly value: NoteValue;
 }
 
-export function partsOfBoard({ table, pours }: Omit<BoardView, 'version'>): Map<string, BoardPart> {
+/** @param lotOf what the key of a page without a name ends with */
+export function partsOfBoard(
+  { table, pours }: Omit<BoardView, 'version'>,
+  lotOf: (note: BoardNote) => string | undefined = () => undefined,
+): Map<string, BoardPart> {
   const parts = new Map<string, BoardPart>();
   for (const speaker of table) parts.set(`s ${speaker.seat}`, { speaker });
   for (const { notes, ...pour } of pours) {
     parts.set(`p ${pour.pour}`, { pour });
-    for (const note of notes) parts.set(`n ${pour.pour} ${note.seat}`, { of: pour.pour, note });
+    for (const note of notes) {
+      parts.set(`n ${pour.pour} ${note.seat ?? lotOf(note)}`, { of: pour.pour, note });
+    }
   }
   return parts;
 }

@@ -14,7 +14,16 @@ import {
 } from '../notes/entry.ts';
 import { feelings, reviewAnswers, strengths } from '../words/closing.ts';
 import { commandIdSchema } from './commands.ts';
-import { type Sharing, sharings } from './sharing.ts';
+import {
+  type Consents,
+  countings,
+  type GivenConsents,
+  namings,
+  pageParts,
+  type SharingBefore,
+  sharings,
+  sharingsBefore,
+} from './sharing.ts';
 
 const aPour = z
   .string()
@@ -77,10 +86,49 @@ export interface NoteSave {
   readonly base: number;
 }
 
+const counting = z.enum(countings).optional();
+const consentShape = {
+  page: z
+    .strictObject({
+      sharing: z.enum(sharings),
+      parts: z
+        .array(z.enum(pageParts))
+        .max(pageParts.length)
+        .transform((parts) => pageParts.filter((part) => parts.includes(part))),
+    })
+    .optional(),
+  order: counting,
+  liking: counting,
+  'odd-one-out': counting,
+  guess: counting,
+  nearest: z.enum(namings).optional(),
+};
+/** As the store keeps them; what pages of before permitted is in it too. */
+export const keptConsentsSchema = z.strictObject({ ...consentShape, marks: z.literal('counts').optional() });
+
+/** One tap, for as many glasses as it was about. */
+export const consentGivingSchema = z.strictObject({
+  id: commandIdSchema,
+  pours: z
+    .array(aPour)
+    .min(1)
+    .max(2 * limits.pours)
+    .transform((pours) => [...new Set(pours)]),
+  consents: z
+    .strictObject(consentShape)
+    .refine((consents) => Object.values(consents).some((each) => each !== undefined), 'nothing'),
+});
+export interface ConsentGiving {
+  readonly id: CommandId;
+  readonly pours: readonly PourId[];
+  readonly consents: Consents;
+}
+
+/** From pages of before. */
 export const noteShareSchema = z.strictObject({
   id: commandIdSchema,
   pour: aPour,
-  sharing: z.enum(sharings),
+  sharing: z.enum(sharingsBefore),
 });
 export type NoteShare = z.infer<typeof noteShareSchema>;
 
@@ -88,6 +136,11 @@ export type NoteShare = z.infer<typeof noteShareSchema>;
 export interface NotebookView {
   readonly seat: SeatId;
   readonly entries: readonly NoteEntry[];
-  /** Pours that are not private. */
-  readonly sharings: readonly { readonly pour: PourId; readonly sharing: Exclude<Sharing, 'private'> }[];
+  /** What its guest has answered, page by page. */
+  readonly consents: readonly GivenConsents[];
+  /** The same as pages of before know it: those that are not private. */
+  readonly sharings: readonly {
+    readonly pour: PourId;
+    readonly sharing: Exclude<SharingBefore, 'private'>;
+  }[];
 }

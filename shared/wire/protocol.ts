@@ -7,7 +7,7 @@ import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
 import type { SentGuestCommand, SentHostCommand } from './commands.ts';
 import type { DeviceAsk, DevicesView } from './devices.ts';
-import type { NotebookView, NoteSave, NoteShare } from './notebook.ts';
+import type { ConsentGiving, NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
 
 /**
@@ -150,6 +150,8 @@ export interface ClientToServer {
   'pouring:ask': (envelope: Envelope<PouringCommand>, reply: (answer: CommandAnswer) => void) => void;
   'guest:ask': (envelope: Envelope<SentGuestCommand>, reply: (answer: CommandAnswer) => void) => void;
   'note:save': (save: NoteSave, reply: (answer: NoteAnswer) => void) => void;
+  'note:consent': (giving: ConsentGiving, reply: (answer: CommandAnswer) => void) => void;
+  /** From pages of before. */
   'note:share': (share: NoteShare, reply: (answer: CommandAnswer) => void) => void;
   'device:ask': (ask: DeviceAsk, reply: (answer: DeviceAck) => void) => void;
   probe: (probe: ProbeRequest, reply: (measured: ProbeReply) => void) => void;

@@ -206,7 +206,7 @@ describe('an evening in the browser', () => {
     await leadTo('flight-1/discussion', berit, colm, lark);
     await berit.person.look('guest-own-words');
     await host.person.look('host-talk-closed');
-    await berit.choosesToShare(words.glass.nth(1), 'shared');
+    await berit.choosesToShare(words.glass.nth(1), 'named');
     await host.openTalk();
     await colm.person.text('pear skin and wet slate').waitFor();
     await host.person.text('pear skin and wet slate').waitFor();

@@ -224,7 +224,7 @@ describe('an evening with nothing but keys', () => {
     await on();
     await guestKeys.chooses(
       group(new RegExp(`^${words.glass.nth(1)}\\b.*\\?$`)),
-      boardWords.share.choices.shared,
+      boardWords.share.choices.named,
     );
     await bigStepIsReady(hostWords.room.openTalk);
     await hostKeys.press('PageDown');

@@ -221,8 +221,8 @@ describe('a guest’s notebook in the browser', () => {
     await goTo('flight-1/discussion', boardWords.share.title);
     await look('own-words');
     for (const guest of both()) {
-      await guest.choosesToShare(guestWords.glass.nth(1), 'shared');
-      await guest.choosesToShare(boardWords.trial, 'shared');
+      await guest.choosesToShare(guestWords.glass.nth(1), 'named');
+      await guest.choosesToShare(boardWords.trial, 'named');
     }
     await host.host({ type: 'OpenDiscussion', pours: [first, second, third, 'lastlamp'] });
     for (const guest of both()) await guest.person.text(boardWords.words.title).waitFor();
@@ -234,7 +234,7 @@ describe('a guest’s notebook in the browser', () => {
     await tap(colm, boardWords.trial);
     await look('table-trial');
     await tap(colm, boardWords.all);
-    await berit.choosesToShare(guestWords.glass.nth(1), 'counted');
+    await berit.choosesToShare(guestWords.glass.nth(1), 'private');
     await colm.person
       .text(/sweet\/sour/)
       .first()

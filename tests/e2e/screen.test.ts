@@ -152,7 +152,7 @@ describe('a screen for the room', () => {
     await host.openTalk();
     await screen.text(words.talk.none).waitFor();
     await look('board-empty');
-    await berit.choosesToShare(guestWords.glass.nth(1), 'shared');
+    await berit.choosesToShare(guestWords.glass.nth(1), 'named');
     await screen.text('pear skin and wet slate').waitFor();
     await look('board');
     await screen.page.keyboard.press('ArrowRight');

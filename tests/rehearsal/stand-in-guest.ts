@@ -2,7 +2,7 @@ import { nanoid } from 'nanoid';
 import type { CueId, PourId } from '../../core/ids.ts';
 import type { StageUnderWay, StageView } from '../../core/session/views/stage.ts';
 import { entryKey } from '../../shared/follower/notebook.ts';
-import type { NoteField } from '../../shared/notes/entry.ts';
+import { type NoteField, textFields } from '../../shared/notes/entry.ts';
 import { fetchKeepsake, takeSeat } from './ask-server.ts';
 import { type Device, keepInMemory, openPage } from './device.ts';
 import { type Habit, wordsBy } from './habits.ts';
@@ -207,7 +207,10 @@ export class StandInGuest {
     const { ledger } = this.#room;
     if (on) ledger.mayShow(this.name, pour);
     const wish = on ? 'shared' : 'private';
-    const answer = await this.follower?.share(pour, wish);
+    const page = on
+      ? ({ sharing: 'named', parts: textFields } as const)
+      : ({ sharing: 'private', parts: [] } as const);
+    const answer = await this.follower?.consent([pour], { page });
     if (answer?.ok) ledger.shares(this.name, pour, wish);
     else if (answer?.code === 'no-answer') ledger.shares(this.name, pour, 'unknown');
   }

@@ -98,6 +98,7 @@ const messages: { readonly [Event in keyof ClientToServer]: (evening: Evening) =
     }),
   'guest:ask': ({ noor }) => noor.guest({ type: 'AcceptGroundRules' }),
   'note:save': ({ noor }) => noor.save({ value: 'pears' }),
+  'note:consent': ({ noor }) => noor.consent({ order: 'counts' }),
   'note:share': ({ noor }) => noor.share(),
   'device:ask': ({ noor }) => noor.raw('device:ask', { type: 'MakeWords', language: 'en' }),
   probe: ({ noor }) => {

@@ -51,11 +51,11 @@ describe('[S4] a device that the host brought to a seat', () => {
     expect(phone.last('seat')).toMatchObject({ seat: noor.seat, name: 'Noor' });
     expect(phone.last('stage')).toMatchObject({ status: 'under-way' });
     expect(await phone.guest({ type: 'AcceptGroundRules' })).toMatchObject({ ok: true });
-    expect(phone.last('notebook')).toEqual({ seat: noor.seat, entries: [], sharings: [] });
+    expect(phone.last('notebook')).toEqual({ seat: noor.seat, entries: [], consents: [], sharings: [] });
     await noor.save({ value: 'wet slate, hay', base: 1 });
     await noor.share();
     await phone.level();
-    expect(phone.frames.join('\n')).not.toMatch(/slate|"sharing":"shared"/);
+    expect(phone.frames.join('\n')).not.toMatch(/slate|"sharing"/);
     expect(await phone.share()).toMatchObject({ ok: false, code: 'notes-closed' });
     expect(JSON.stringify((await keepsake(phone.key)).body)).not.toMatch(/slate/);
     expect(await house.ask('DELETE', `/api/keepsake/${made.tasting}`, { key: phone.key })).toMatchObject({

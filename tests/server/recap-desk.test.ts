@@ -8,6 +8,7 @@ import { type RecapMaterial, recapText } from '../../server/http/recap/recap-tex
 import type { PermittedPage } from '../../server/store/store.ts';
 import type { NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import { EveningTold } from '../support/evening.ts';
+import { givenBefore } from '../support/permitted.ts';
 import { planOf, pourNames } from '../support/plans.ts';
 import { seededRandom } from '../support/seeded-random.ts';
 
@@ -45,7 +46,7 @@ function material(guests: number, form: RecapMaterial['form'] = 'recap'): RecapM
     return {
       seat,
       pour,
-      sharing: 'shared',
+      ...givenBefore('shared'),
       entries: [
         entry('nose-words', Object.fromEntries(marked)),
         entry('liking', 1 + Math.floor(9 * random())),

@@ -7,6 +7,7 @@ import { openSqliteStore } from '../../server/store/sqlite.ts';
 import type { Store } from '../../server/store/store.ts';
 import { type Rehearsal, rehearse } from '../rehearsal/rehearse.ts';
 import { faultsOf, type RehearsalReport } from '../rehearsal/report.ts';
+import { givenBefore } from '../support/permitted.ts';
 import { planOf } from '../support/plans.ts';
 import { forgetFolder, temporaryFolder } from '../support/server.ts';
 
@@ -81,8 +82,8 @@ describe('a rehearsal notices', () => {
         read: (...which) => store.notebooks.read(...which),
         find: (...which) => store.notebooks.find(...which),
         readPermitted: (...which) => store.notebooks.readPermitted(...which),
-        sharings: (...whose) => store.notebooks.sharings(...whose),
-        share: (write) => store.notebooks.share(write),
+        consents: (...whose) => store.notebooks.consents(...whose),
+        consent: (write) => store.notebooks.consent(write),
         answerTo: (...which) => store.notebooks.answerTo(...which),
         forget: (...which) => store.notebooks.forget(...which),
         drop: (...which) => store.notebooks.drop(...which),
@@ -128,7 +129,7 @@ describe('a rehearsal notices', () => {
             if (last === undefined) return [];
             return pours.map((pour) => ({
               seat: last,
-              sharing: 'shared',
+              ...givenBefore('shared'),
               pour,
               entries: store.notebooks.read(tasting, last).entries.filter((entry) => entry.pour === pour),
             }));

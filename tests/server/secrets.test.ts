@@ -3,6 +3,7 @@ import type { SessionEvent } from '../../core/session/event.ts';
 import { type Store, StoreFailure } from '../../server/store/store.ts';
 import { seekSecrets } from '../attack/secrets/attack.ts';
 import { canariesIn, canary } from '../attack/secrets/canary.ts';
+import { givenBefore } from '../support/permitted.ts';
 
 /** The newest words that anybody wrote, taken where they are stored. */
 function listening(store: Store): { readonly store: Store; latest(): string } {
@@ -57,7 +58,7 @@ const throughTheBoard = (inner: Store): Store => ({
         seats.map((seat) => ({
           seat,
           pour,
-          sharing: 'shared' as const,
+          ...givenBefore('shared'),
           entries: inner.notebooks.read(tasting, seat).entries.filter((entry) => entry.pour === pour),
         })),
       );

@@ -22,7 +22,7 @@ function brittle(store: Store): Store {
     notebooks: {
       ...store.notebooks,
       save: orFail(store.notebooks.save),
-      share: orFail(store.notebooks.share),
+      consent: orFail(store.notebooks.consent),
     },
   };
 }

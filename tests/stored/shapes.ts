@@ -7,6 +7,7 @@ import { storedEventSchema } from '../../server/store/stored-event.ts';
 import { storedNoteSchemas } from '../../server/store/stored-note.ts';
 import { storedPouringSchema } from '../../server/store/stored-pouring.ts';
 import { surveyAnswersSchema } from '../../server/store/stored-survey.ts';
+import { keptConsentsSchema } from '../../shared/wire/notebook.ts';
 
 /** Everything that lies in a store, as text: its tables, and what may stand in each column that holds JSON. */
 export function storedShapes(): string {
@@ -16,6 +17,7 @@ export function storedShapes(): string {
     answer: storedAnswerSchema,
     pouring: storedPouringSchema,
     survey: surveyAnswersSchema,
+    consents: keptConsentsSchema,
     ...Object.fromEntries([...storedNoteSchemas].map(([field, schema]) => [`note ${field}`, schema])),
   };
   const shapes = Object.entries(schemas).map(([name, schema]) => [

@@ -6,7 +6,7 @@ export function NoteCard({ note: { name, remote, sealed, later } }: { readonly n
   return (
     <li class="board-card">
       <p class="board-who" dir="auto">
-        {name}
+        {name === '' ? <span class="soft">{words.talk.unnamed}</span> : name}
         {remote && <span class="soft"> · {words.talk.remote}</span>}
       </p>
       {sealed !== '' && (

@@ -28,7 +28,8 @@ export async function recapMaterial(
   const pages: PermittedPage[] = [];
   for (const [index, seat] of Object.values(session.seats).entries()) {
     if (index % atOnce === atOnce - 1) await new Promise((resolve) => setImmediate(resolve));
-    pages.push(...notebooks.readPermitted(tasting, pours, seat.id));
+    const answered = notebooks.readPermitted(tasting, pours, seat.id);
+    pages.push(...answered.filter(({ permits }) => Object.keys(permits).length > 0));
   }
   return { form, session, planned: asPlanned(sessions.read(tasting)), pages };
 }

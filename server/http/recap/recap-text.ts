@@ -3,7 +3,7 @@ import { type EveningRecap, eveningRecap } from '../../../core/recap/evening-rec
 import type { AsPlanned } from '../../../core/recap/planned-course.ts';
 import type { Finished } from '../../../core/session/state.ts';
 import type { RecapExport, SharedNotes } from '../../../shared/wire/http.ts';
-import { sharedNotes } from '../../live/board.ts';
+import { namedNotes } from '../../live/board.ts';
 import type { PermittedPage } from '../../store/store.ts';
 import { marksOfPage } from './marks-of-page.ts';
 import { recapCsv } from './recap-csv.ts';
@@ -53,7 +53,7 @@ function exportOf(material: RecapMaterial): RecapExport {
   const notes = openedPours(session).map(
     (pour): SharedNotes => ({
       pour,
-      notes: sharedNotes(
+      notes: namedNotes(
         session,
         pour,
         pages.filter((page) => page.pour === pour),

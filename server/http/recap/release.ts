@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { TastingId } from '../../../core/ids.ts';
 import type { EveningRecap } from '../../../core/recap/evening-recap.ts';
 import { type HiddenParts, mayFollow, sameParts } from '../../../core/recap/release.ts';
-import type { ReleaseShelf } from '../../store/store.ts';
+import type { PermittedPage, ReleaseShelf } from '../../store/store.ts';
 import { Refused } from '../answers.ts';
 import { countedPages } from './counted-pages.ts';
 import { busy, mostWaiting, type RecapDesk } from './recap-desk.ts';
@@ -69,8 +69,7 @@ export class RecapReleases {
     const allowed = mayFollow(shown, hidden) && (known || shown.length < mostShown);
     if (kept?.named === named && (!allowed || sameParts(kept.hidden, hidden)))
       return this.#desk.make({ ...material, figures: kept.figures });
-    if (!allowed)
-      return this.#desk.make({ ...material, pages: pages.filter(({ sharing }) => sharing === 'shared') });
+    if (!allowed) return this.#desk.make({ ...material, pages: pages.map(namedOnly) });
     // Before anybody sees it: a server that dies in between has told too little, not too much.
     if (!known) await this.#shelf.saveShown(tasting, [...shown, hidden]);
     const recap = JSON.parse(await this.#desk.make({ ...material, form: 'recap' })) as EveningRecap;
@@ -87,3 +86,8 @@ export class RecapReleases {
     return kept?.format === format ? kept : undefined;
   }
 }
+
+const namedOnly = (page: PermittedPage): PermittedPage => ({
+  ...page,
+  entries: page.entries.filter(({ field }) => page.permits[field] === 'named'),
+});

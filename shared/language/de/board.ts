@@ -10,6 +10,7 @@ export const boardWords: BoardWords = {
   empty: 'Dazu hat noch niemand etwas geteilt.',
   later: 'später ergänzt',
   you: 'du',
+  unnamed: 'ohne Namen',
   atHome: 'zu Hause',
   all: 'Alle',
   choose: 'Welches Glas?',
@@ -55,16 +56,16 @@ export const boardWords: BoardWords = {
     leadLast: 'Du kannst noch wählen, was gezählt oder gesehen werden darf.',
     choose: (glass) => `${glass}: Was wird aus meiner Seite?`,
     choices: {
-      private: 'Für mich behalten',
-      counted: 'Meine Angaben zählen, ohne meinen Namen',
-      shared: 'Mit meinem Namen teilen',
+      named: 'Mit meinem Namen',
+      unnamed: 'Ohne meinen Namen',
+      private: 'Bleibt bei mir',
     },
-    counted:
-      'Gezählt heißt: Deine Angaben gehen ohne deinen Namen in die Zusammenfassung des Gastgebers ein, und nur, wenn mindestens drei es ebenso halten. Keine deiner Zeilen wird gezeigt.',
+    unnamed:
+      'Ohne Namen geht, was du vor dem Gespräch notiert hast. In kleiner Runde lässt sich trotzdem erraten, von wem es ist.',
     done: {
-      private: (glass) => `${glass}: Deine Seite gehört wieder dir allein.`,
-      counted: (glass) => `${glass}: Deine Angaben zählen, ohne deinen Namen.`,
-      shared: (glass) => `${glass}: Deine Seite liegt auf dem Tisch.`,
+      named: (glass) => `${glass}: Deine Seite liegt auf dem Tisch.`,
+      unnamed: (glass) => `${glass}: Deine Seite kommt ohne deinen Namen auf den Tisch.`,
+      private: (glass) => `${glass}: Deine Seite bleibt bei dir.`,
     },
     nothing: 'Zu diesem Glas hast du nichts notiert.',
     yours: 'Was der Tisch sähe',

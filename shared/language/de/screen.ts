@@ -78,6 +78,7 @@ export const screenWords: ScreenWords = {
     none: 'Noch hat niemand etwas geteilt. Das entscheidet ihr selbst, jeder Gast auf dem eigenen Handy.',
     said: (people) => counted(people, 'Person', 'Personen'),
     remote: 'zu Hause',
+    unnamed: 'ohne Namen',
     later: 'später ergänzt',
     page: (page, of) => `${page} von ${of}`,
     colour: 'Farbe',

@@ -10,6 +10,7 @@ export const boardWords = {
   empty: 'Nobody has shared this one yet.',
   later: 'added later',
   you: 'you',
+  unnamed: 'without a name',
   atHome: 'at home',
   all: 'All',
   choose: 'Which glass?',
@@ -53,16 +54,16 @@ export const boardWords = {
     leadLast: 'You can still choose what is shown or counted.',
     choose: (glass: string) => `${glass}: who may see my page?`,
     choices: {
-      private: 'Keep it to myself',
-      counted: 'Count my marks, without my name',
-      shared: 'Share it with my name',
+      named: 'With my name',
+      unnamed: 'Without my name',
+      private: 'Stays mine',
     } satisfies Record<Sharing, string>,
-    counted:
-      'Counted means: your marks go into the host’s summary without your name, and only when at least three do the same. None of your lines is shown.',
+    unnamed:
+      'Without your name goes what you wrote before the talk. At a small table people may still guess whose it is.',
     done: {
-      private: (glass: string) => `${glass}: your page is yours alone again.`,
-      counted: (glass: string) => `${glass}: your marks count, without your name.`,
-      shared: (glass: string) => `${glass}: your page is on the table.`,
+      named: (glass: string) => `${glass}: your page is on the table.`,
+      unnamed: (glass: string) => `${glass}: your page goes to the table without your name.`,
+      private: (glass: string) => `${glass}: your page stays yours alone.`,
     } satisfies Record<Sharing, (glass: string) => string>,
     nothing: 'You have not written anything for this glass.',
     yours: 'What the table would see',

@@ -72,6 +72,7 @@ export const screenWords = {
     none: 'Nobody has shared yet. You decide, each on your own phone.',
     said: (people: number) => counted(people, 'person', 'people'),
     remote: 'at home',
+    unnamed: 'without a name',
     later: 'added later',
     page: (page: number, of: number) => `${page} of ${of}`,
     colour: 'Colour',

@@ -7,6 +7,7 @@ import {
   type StoredEntry,
   StoreFailure,
 } from '../../../server/store/store.ts';
+import { permitsOf, withConsents } from '../../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../../shared/wire/protocol.ts';
 import type { Disk, Power } from './disk.ts';
 
@@ -23,9 +24,9 @@ export function diskStore(
   const row = { tasting: disk.tasting, code: 'ABC234', plan: disk.plan, revision: 1, createdAt: epochMs(0) };
   const entriesOf = (seat: SeatId): StoredEntry[] =>
     [...disk.notes.values()].filter((each) => each.seat === seat).map(withoutSeat);
-  const sharingsOf = (seat: SeatId) =>
-    [...disk.shares].flatMap(([key, sharing]) =>
-      key.startsWith(`${seat} `) ? [{ pour: pourOf(key), sharing }] : [],
+  const consentsOf = (seat: SeatId) =>
+    [...disk.consents].flatMap(([key, consents]) =>
+      key.startsWith(`${seat} `) ? [{ pour: pourOf(key), consents }] : [],
     );
   const remember = (scope: string, command: CommandId, answer: CommandAnswer | NoteAnswer): void => {
     disk.answers.set(`${scope} ${command}`, structuredClone(answer));
@@ -72,20 +73,24 @@ export function diskStore(
     notebooks: {
       read: (_, seat) => ({
         entries: entriesOf(seat),
-        sharings: sharingsOf(seat),
+        consents: consentsOf(seat),
       }),
-      sharings: (_, seat) => sharingsOf(seat),
+      consents: (_, seat) => consentsOf(seat),
       find(_, seat, pour, field) {
         const found = disk.notes.get(`${seat} ${pour} ${field}`);
         return found && withoutSeat(found);
       },
       readPermitted: (_, pours, only) =>
         pours.flatMap((pour) =>
-          [...disk.shares]
+          [...disk.consents]
             .filter(([key]) => pourOf(key) === pour && (only ?? seatOf(key)) === seatOf(key))
-            .map(([key, sharing]): PermittedPage => {
+            .map(([key, consents]): PermittedPage => {
               const seat = seatOf(key);
-              return { seat, pour, sharing, entries: entriesOf(seat).filter((each) => each.pour === pour) };
+              const permits = permitsOf(consents);
+              const entries = entriesOf(seat).filter(
+                ({ pour: of, field }) => of === pour && field in permits,
+              );
+              return { seat, pour, consents, permits, entries };
             }),
         ),
       save({ seat, entry, answered }) {
@@ -97,14 +102,23 @@ export function diskStore(
           disk.journal.push({ ...decided, kind: 'save', seat, entry, command: answered.command });
         });
       },
-      share({ seat, pour, sharing, answered }) {
+      consent({ seat, pours, consents, answered }) {
         const decided = stamp();
         return write(() => {
           fresh(seat, answered.command);
-          if (sharing === 'private') disk.shares.delete(`${seat} ${pour}`);
-          else disk.shares.set(`${seat} ${pour}`, sharing);
+          for (const pour of pours) {
+            const kept = disk.consents.get(`${seat} ${pour}`) ?? {};
+            disk.consents.set(`${seat} ${pour}`, withConsents(kept, consents));
+          }
           remember(seat, answered.command, answered.answer);
-          disk.journal.push({ ...decided, kind: 'share', seat, pour, sharing, command: answered.command });
+          disk.journal.push({
+            ...decided,
+            kind: 'consent',
+            seat,
+            pours,
+            consents,
+            command: answered.command,
+          });
         });
       },
       answerTo(_, seat, command) {

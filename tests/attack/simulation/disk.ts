@@ -1,9 +1,9 @@
-import type { CommandId, SeatId, TastingId } from '../../../core/ids.ts';
+import type { CommandId, PourId, SeatId, TastingId } from '../../../core/ids.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import { type KeyRow, type StoredEntry, StoreFailure } from '../../../server/store/store.ts';
+import type { KeptConsents } from '../../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../../shared/wire/protocol.ts';
-import type { Sharing } from '../../../shared/wire/sharing.ts';
 import type { Chances } from '../chances.ts';
 import type { VirtualTime } from '../virtual-time.ts';
 
@@ -21,10 +21,10 @@ export type Commit = { readonly boot: number; readonly now: number; readonly hos
     }
   | { readonly kind: 'save'; readonly seat: SeatId; readonly entry: StoredEntry; readonly command: CommandId }
   | {
-      readonly kind: 'share';
+      readonly kind: 'consent';
       readonly seat: SeatId;
-      readonly pour: string;
-      readonly sharing: Sharing;
+      readonly pours: readonly PourId[];
+      readonly consents: KeptConsents;
       readonly command: CommandId;
     }
 );
@@ -51,7 +51,7 @@ export class Disk {
   readonly answers = new Map<string, CommandAnswer | NoteAnswer>();
   readonly notes = new Map<string, StoredEntry & { readonly seat: SeatId }>();
   /** By `seat pour`; without those that are private. */
-  readonly shares = new Map<string, Exclude<Sharing, 'private'>>();
+  readonly consents = new Map<string, KeptConsents>();
   readonly keys = new Map<string, KeyRow>();
   readonly documents = new Map<string, { readonly body: unknown; readonly revision: number }>();
   health: Health = 'well';

@@ -5,7 +5,7 @@ import { followAsHost, type HostFollower } from '../../../shared/follower/host-f
 import { entryKey } from '../../../shared/follower/notebook.ts';
 import type { TextField } from '../../../shared/notes/entry.ts';
 import type { SentGuestCommand, SentHostCommand } from '../../../shared/wire/commands.ts';
-import type { Sharing } from '../../../shared/wire/sharing.ts';
+import { pageParts, type Sharing } from '../../../shared/wire/sharing.ts';
 import { Device, type Page, type Room } from './device.ts';
 import type { Asked } from './history.ts';
 import { hostKey } from './house.ts';
@@ -126,8 +126,9 @@ export class GuestDevice {
   }
 
   share(pour: PourId, sharing: Sharing): void {
-    if (sharing === 'shared') this.#room.history.everShared.add(`${this.seat} ${pour}`);
-    void this.#follower?.share(pour, sharing);
+    if (sharing !== 'private') this.#room.history.everShared.add(`${this.seat} ${pour}`);
+    const parts = sharing === 'private' ? [] : pageParts;
+    void this.#follower?.consent([pour], { page: { sharing, parts } });
   }
 
   reload(): void {

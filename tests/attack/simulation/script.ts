@@ -50,7 +50,7 @@ export function act(room: Room, cast: Cast): string {
     case 'share': {
       const pour = anyReached(room, guest);
       if (pour === undefined) return 'nothing to share';
-      guest.share(pour, chances.oneOf(['shared', 'shared', 'private', 'counted']));
+      guest.share(pour, chances.oneOf(['named', 'named', 'private', 'unnamed']));
       return `${guest.device.name} shares`;
     }
     case 'signal':

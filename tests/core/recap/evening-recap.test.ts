@@ -238,11 +238,19 @@ describe('a recap with hardly anything in it', () => {
       place: fc.option(fc.integer({ min: 1, max: 3 })),
       oddGlass: fc.constant(null),
     });
+    const consent = fc.constantFrom('shared' as const, 'anonymous' as const);
     const pages = fc.array(
       fc.record({
         seat: fc.constantFrom(...guests.slice(0, 5).map(seatId)),
         pour: fc.constantFrom(...pours.map(pourId)),
-        consent: fc.constantFrom('shared' as const, 'anonymous' as const),
+        consents: fc.record({
+          colour: consent,
+          words: consent,
+          structure: consent,
+          liking: consent,
+          place: consent,
+          oddGlass: consent,
+        }),
         sealed: marks,
         current: marks,
       }),

@@ -23,7 +23,14 @@ const page = (seat: string, pour: string, marks: Partial<PageMarks>, told: Told 
   return {
     seat: seatId(seat),
     pour: pourId(pour),
-    consent,
+    consents: {
+      colour: consent,
+      words: consent,
+      structure: consent,
+      liking: consent,
+      place: consent,
+      oddGlass: consent,
+    },
     sealed: { ...blank, ...sealed },
     current: { ...blank, ...marks },
     versions: {

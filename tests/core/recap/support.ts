@@ -1,4 +1,5 @@
 import { pourId, seatId } from '../../../core/ids.ts';
+import type { Consent } from '../../../core/panel/recap/permitted-answers.ts';
 import { type EveningRecap, eveningRecap } from '../../../core/recap/evening-recap.ts';
 import type { PageMarks, PermittedPage } from '../../../core/recap/permitted-page.ts';
 import { asPlanned } from '../../../core/recap/planned-course.ts';
@@ -18,15 +19,19 @@ export function page(
   seat: string,
   pour: string,
   marks: Partial<PageMarks>,
-  {
-    consent = 'shared',
-    sealed = marks,
-  }: { consent?: PermittedPage['consent']; sealed?: Partial<PageMarks> } = {},
+  { consent = 'shared', sealed = marks }: { consent?: Consent; sealed?: Partial<PageMarks> } = {},
 ): PermittedPage {
   return {
     seat: seatId(seat),
     pour: pourId(pour),
-    consent,
+    consents: {
+      colour: consent,
+      words: consent,
+      structure: consent,
+      liking: consent,
+      place: consent,
+      oddGlass: consent,
+    },
     sealed: { ...blankMarks, ...sealed },
     current: { ...blankMarks, ...marks },
   };

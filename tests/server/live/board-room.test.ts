@@ -10,7 +10,8 @@ import {
   boardOfParts,
 } from '../../../shared/wire/board.ts';
 import { type Parts, withChange } from '../../../shared/wire/parts.ts';
-import type { Sharing } from '../../../shared/wire/sharing.ts';
+import { consentsBefore } from '../../../shared/wire/permits.ts';
+import type { SharingBefore } from '../../../shared/wire/sharing.ts';
 import { ash, EveningTold } from '../../support/evening.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
@@ -66,10 +67,11 @@ async function write(value: string): Promise<void> {
   const answered = { command: commandId(`note-${ids}`), answer };
   await store.notebooks.save({ tasting, seat: noor, entry, answered });
 }
-async function share(sharing: Sharing): Promise<void> {
+async function share(sharing: SharingBefore): Promise<void> {
   ids += 1;
   const answered = { command: commandId(`share-${ids}`), answer: { ok: true, version: 1 } } as const;
-  await store.notebooks.share({ tasting, seat: noor, pour: ash, sharing, answered });
+  const consents = consentsBefore(sharing);
+  await store.notebooks.consent({ tasting, seat: noor, pours: [ash], consents, answered });
 }
 
 function enters(protocol?: number): FakeSocket {

@@ -3,10 +3,11 @@ import { pourId, seatId } from '../../../core/ids.ts';
 import { type Session, unopened } from '../../../core/session/state.ts';
 import type { Plan, Trial } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
-import { boardOf, openBoards, sharedNotes, tableOf } from '../../../server/live/board.ts';
+import { boardOf, namedNotes, openBoards, tableOf } from '../../../server/live/board.ts';
 import type { PermittedPage, StoredEntry } from '../../../server/store/store.ts';
 import type { NoteField, NoteValue } from '../../../shared/notes/entry.ts';
 import { ash, birch, cedar, doorsAt, EveningTold } from '../../support/evening.ts';
+import { givenBefore } from '../../support/permitted.ts';
 import { planOf } from '../../support/plans.ts';
 
 const juniper = pourId('juniper');
@@ -45,7 +46,7 @@ const entry = (field: NoteField, value: NoteValue, more: Partial<StoredEntry> = 
 const page = (seat: string, entries: StoredEntry[], more: Partial<PermittedPage> = {}): PermittedPage => ({
   seat: seatId(seat),
   pour: ash,
-  sharing: 'shared',
+  ...givenBefore('shared'),
   entries,
   ...more,
 });
@@ -134,11 +135,11 @@ describe('the board', () => {
 
 describe('what is shared', () => {
   const notes = (evening: EveningTold, ...pages: readonly PermittedPage[]) =>
-    sharedNotes(evening.underWay, ash, pages);
+    namedNotes(evening.underWay, ash, pages);
 
   it('[Q2] is what is shared with a name, never what is merely counted', () => {
     const evening = anEvening();
-    const counted = page('noor', [entry('nose', 'apples')], { sharing: 'counted' });
+    const counted = page('noor', [entry('nose', 'apples')], givenBefore('counted'));
     expect(notes(evening, counted, page('tomas', [entry('nose', 'pears')]))).toMatchObject([
       { seat: 'tomas' },
     ]);

@@ -7,6 +7,7 @@ import type { PermittedPage, Store } from '../../../server/store/store.ts';
 import { type BoardChange, type BoardPart, boardOfParts } from '../../../shared/wire/board.ts';
 import { type Parts, withChange } from '../../../shared/wire/parts.ts';
 import { EveningTold } from '../../support/evening.ts';
+import { givenBefore } from '../../support/permitted.ts';
 import { planOf, pourNames } from '../../support/plans.ts';
 import { FakeSocket, fakeServer } from '../support/fake-socket.ts';
 import { ManualClock } from '../support/manual-clock.ts';
@@ -27,7 +28,7 @@ let pages: Map<SeatId, PermittedPage[]>;
 const written = (seat: SeatId, pour: string, more = ''): PermittedPage => ({
   seat,
   pour: plan.pours.find(({ id }) => id === pour)?.id ?? ('none' as never),
-  sharing: 'shared',
+  ...givenBefore('shared'),
   entries: fields.map((field) => ({
     pour: plan.pours[0]?.id ?? ('none' as never),
     field,

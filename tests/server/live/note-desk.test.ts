@@ -4,6 +4,7 @@ import { NoteDesk } from '../../../server/live/note-desk.ts';
 import { refusal } from '../../../server/refusal.ts';
 import type { Store } from '../../../server/store/store.ts';
 import type { NoteSave, NoteShare } from '../../../shared/wire/notebook.ts';
+import { sharingBefore } from '../../../shared/wire/permits.ts';
 import { ash, birch, EveningTold } from '../../support/evening.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
@@ -58,6 +59,8 @@ const share = (id: string, sharing: NoteShare['sharing'], pour = ash): NoteShare
   pour,
   sharing,
 });
+const sharingNow = () =>
+  sharingBefore(store.notebooks.consents(tasting, noor).find(({ pour }) => pour === ash)?.consents ?? {});
 const noseOf = (seat = noor) => store.notebooks.find(tasting, seat, ash, 'nose');
 const open = () => expect(evening.host({ type: 'OpenDiscussion', pours: [ash] })).toBe('done');
 const close = () => expect(evening.host({ type: 'CloseDiscussion', pours: [ash] })).toBe('done');
@@ -104,7 +107,7 @@ describe('a note', () => {
     expect(await desk.save(noor, early)).toEqual({ answer: refusal('not-reached') });
     const long = save('two', 'a'.repeat(4001));
     expect(await desk.save(noor, long)).toEqual({ answer: refusal('too-long') });
-    expect(store.notebooks.read(tasting, noor)).toEqual({ entries: [], sharings: [] });
+    expect(store.notebooks.read(tasting, noor)).toEqual({ entries: [], consents: [] });
     evening.goTo('birch/water');
     expect((await desk.save(noor, early)).answer).toMatchObject({ ok: true, revision: 1 });
   });
@@ -141,56 +144,58 @@ describe('a note', () => {
 
 describe('the choice to share', () => {
   it('is on disk when it is answered, with the version of the evening', async () => {
-    expect(await desk.share(noor, share('one', 'counted'))).toEqual({
+    expect(await desk.consent(noor, share('one', 'counted'))).toEqual({
       answer: { ok: true, version: evening.events.length },
-      changed: { onBoard: false, withdrawn: true },
+      changed: { onBoard: false, withdrawn: false },
     });
-    expect(store.notebooks.read(tasting, noor).sharings).toEqual([{ pour: ash, sharing: 'counted' }]);
+    expect(sharingNow()).toBe('counted');
   });
 
   it('[Q2] withdraws the name unless it gives it', async () => {
     open();
     const changes = [];
     for (const sharing of ['shared', 'counted', 'private'] as const) {
-      changes.push((await desk.share(noor, share(sharing, sharing))).changed);
+      changes.push((await desk.consent(noor, share(sharing, sharing))).changed);
     }
     expect(changes).toEqual([
       { onBoard: true, withdrawn: false },
       { onBoard: true, withdrawn: true },
-      { onBoard: true, withdrawn: true },
+      { onBoard: true, withdrawn: false },
     ]);
-    expect(store.notebooks.read(tasting, noor).sharings).toEqual([]);
+    expect(sharingNow()).toBe('private');
   });
 
   it('is made once for one id: what was withdrawn since stays withdrawn', async () => {
-    const first = await desk.share(noor, share('one', 'shared'));
-    await desk.share(noor, share('two', 'private'));
+    const first = await desk.consent(noor, share('one', 'shared'));
+    await desk.consent(noor, share('two', 'private'));
     evening.wait(1).next();
-    expect(await desk.share(noor, share('one', 'shared'))).toEqual({ answer: first.answer });
-    expect(store.notebooks.read(tasting, noor).sharings).toEqual([]);
+    expect(await desk.consent(noor, share('one', 'shared'))).toEqual({ answer: first.answer });
+    expect(sharingNow()).toBe('private');
   });
 
   it('is refused with a reason, and not said to be made when the store refuses', async () => {
-    expect(await desk.share(noor, share('one', 'shared', birch))).toEqual({ answer: refusal('not-reached') });
+    expect(await desk.consent(noor, share('one', 'shared', birch))).toEqual({
+      answer: refusal('not-reached'),
+    });
     stores = false;
-    expect(await desk.share(noor, share('two', 'shared'))).toEqual({ answer: refusal('not-stored') });
-    expect(store.notebooks.read(tasting, noor).sharings).toEqual([]);
+    expect(await desk.consent(noor, share('two', 'shared'))).toEqual({ answer: refusal('not-stored') });
+    expect(sharingNow()).toBe('private');
   });
 });
 
 describe('an id that was used for something else', () => {
   it('is no way to an answer of the wrong kind', async () => {
     await desk.save(noor, save('saved', 'apples'));
-    await desk.share(noor, share('shared', 'shared'));
-    expect(await desk.share(noor, share('saved', 'shared'))).toEqual({ answer: refusal('malformed') });
+    await desk.consent(noor, share('shared', 'shared'));
+    expect(await desk.consent(noor, share('saved', 'shared'))).toEqual({ answer: refusal('malformed') });
     expect(await desk.save(noor, save('shared', 'pears'))).toEqual({ answer: refusal('malformed') });
     expect(noseOf()?.value).toBe('apples');
   });
 
   it('gets its refusal again where a refusal was what it got', async () => {
     const answered = { command: commandId('refused'), answer: refusal('not-reached') };
-    await store.notebooks.share({ tasting, seat: noor, pour: ash, sharing: 'private', answered });
+    await store.notebooks.consent({ tasting, seat: noor, pours: [ash], consents: {}, answered });
     expect(await desk.save(noor, save('refused', 'apples'))).toEqual({ answer: refusal('not-reached') });
-    expect(await desk.share(noor, share('refused', 'shared'))).toEqual({ answer: refusal('not-reached') });
+    expect(await desk.consent(noor, share('refused', 'shared'))).toEqual({ answer: refusal('not-reached') });
   });
 });

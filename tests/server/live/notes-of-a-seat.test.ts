@@ -29,7 +29,7 @@ describe('notes', () => {
     expect(room.said.map(({ event, to }) => [event, to])).toEqual([['notebook', [notesRoom(tasting, noor)]]]);
     room.said.length = 0;
     expect(
-      await room.conductor.shareNotes(noor, { id: room.anId(), pour: one, sharing: 'shared' }),
+      await room.conductor.giveConsents(noor, { id: room.anId(), pour: one, sharing: 'shared' }),
     ).toMatchObject({
       ok: true,
     });
@@ -39,18 +39,24 @@ describe('notes', () => {
   it('are told entry by entry, with all that is shared: a notebook that grows is not sent again and again', async () => {
     const { conductor, store } = room;
     await save('apples');
-    await conductor.shareNotes(noor, { id: room.anId(), pour: one, sharing: 'counted' });
+    await conductor.giveConsents(noor, { id: room.anId(), pour: one, sharing: 'counted' });
     room.said.length = 0;
     const palate = { id: room.anId(), pour: one, field: 'palate', value: 'salt', base: 0 } as const;
     await conductor.saveNote(noor, palate);
     const sharings = [{ pour: one, sharing: 'counted' }];
+    const consents = [expect.objectContaining({ pour: one })];
     expect(room.said.map(({ body }) => body)).toEqual([
-      { seat: noor, entries: [expect.objectContaining({ field: 'palate', value: 'salt' })], sharings },
+      {
+        seat: noor,
+        entries: [expect.objectContaining({ field: 'palate', value: 'salt' })],
+        consents,
+        sharings,
+      },
     ]);
     expect(store.notebooks.read(tasting, noor).entries).toHaveLength(2);
     room.said.length = 0;
-    await conductor.shareNotes(noor, { id: room.anId(), pour: one, sharing: 'private' });
-    expect(room.said.map(({ body }) => body)).toEqual([{ seat: noor, entries: [], sharings: [] }]);
+    await conductor.giveConsents(noor, { id: room.anId(), pour: one, sharing: 'private' });
+    expect(room.said.map(({ body }) => body)).toEqual([{ seat: noor, entries: [], consents, sharings: [] }]);
   });
 
   it('are not told again when nothing changed', async () => {

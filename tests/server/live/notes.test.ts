@@ -6,6 +6,7 @@ import { mayWrite, notebookView, written } from '../../../server/live/notes.ts';
 import type { StoredEntry } from '../../../server/store/store.ts';
 import type { NoteField, NoteValue } from '../../../shared/notes/entry.ts';
 import type { NoteSave } from '../../../shared/wire/notebook.ts';
+import { consentsBefore } from '../../../shared/wire/permits.ts';
 import { ash, birch, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 
@@ -147,11 +148,22 @@ describe('what a save leaves', () => {
 describe("a guest's own notebook", () => {
   it('has everything that they wrote and permitted, and nothing of what is kept for the board', () => {
     const entries = [storedAs('pears', { sealedValue: 'apples' })];
-    const sharings = [{ pour: ash, sharing: 'counted' }] as const;
-    expect(notebookView({ seat: noor, entries, sharings: [...sharings] })).toStrictEqual({
+    const consents = [{ pour: ash, consents: consentsBefore('counted') }];
+    expect(notebookView({ seat: noor, entries, consents })).toStrictEqual({
       seat: noor,
       entries: [{ pour: ash, field: 'nose', value: 'pears', revision: 3, savedAt: then }],
-      sharings,
+      consents: [
+        {
+          pour: ash,
+          consents: {
+            page: { sharing: 'private', parts: [] },
+            order: 'counts',
+            liking: 'counts',
+            'odd-one-out': 'counts',
+          },
+        },
+      ],
+      sharings: [{ pour: ash, sharing: 'counted' }],
     });
   });
 });

@@ -7,7 +7,8 @@ import type { SessionEvent } from '../../../core/session/event.ts';
 import { epochMs } from '../../../core/units.ts';
 import { openSqliteStore } from '../../../server/store/sqlite.ts';
 import { type Store, StoreFailure } from '../../../server/store/store.ts';
-import type { Sharing } from '../../../shared/wire/sharing.ts';
+import { consentsBefore, permitsOf } from '../../../shared/wire/permits.ts';
+import type { SharingBefore } from '../../../shared/wire/sharing.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
 
@@ -107,7 +108,7 @@ describe.each(stores)('%s', (_, openIn) => {
       entry: first,
       answered: { command: commandId('note-0001'), answer },
     });
-    expect(store.notebooks.read(tasting, seat)).toEqual({ entries: [first], sharings: [] });
+    expect(store.notebooks.read(tasting, seat)).toEqual({ entries: [first], consents: [] });
     await store.notebooks.save({
       tasting,
       seat,
@@ -121,12 +122,12 @@ describe.each(stores)('%s', (_, openIn) => {
 
   it('reads only pages whose guests permit it, and not after it is withdrawn', async () => {
     const answer = { ok: true, version: 1 } as const;
-    const share = (seat: string, command: string, sharing: Sharing) =>
-      store.notebooks.share({
+    const share = (seat: string, command: string, sharing: SharingBefore) =>
+      store.notebooks.consent({
         tasting,
         seat: seatId(seat),
-        pour: pourId('ash'),
-        sharing,
+        pours: [pourId('ash')],
+        consents: consentsBefore(sharing),
         answered: { command: commandId(command), answer },
       });
     await share('seat-1', 'share-001', 'shared');
@@ -135,11 +136,19 @@ describe.each(stores)('%s', (_, openIn) => {
     await share('seat-3', 'share-004', 'shared');
     await share('seat-3', 'share-005', 'counted');
     expect(store.notebooks.readPermitted(tasting, [pourId('ash'), pourId('elm')])).toEqual([
-      { seat: 'seat-1', pour: 'ash', sharing: 'shared', entries: [] },
-      { seat: 'seat-3', pour: 'ash', sharing: 'counted', entries: [] },
+      ...(['shared', 'private', 'counted'] as const).map((sharing, index) => {
+        const consents = consentsBefore(sharing);
+        return {
+          seat: `seat-${index + 1}`,
+          pour: 'ash',
+          consents,
+          permits: permitsOf(consents),
+          entries: [],
+        };
+      }),
     ]);
-    expect(store.notebooks.read(tasting, seatId('seat-1')).sharings).toEqual([
-      { pour: 'ash', sharing: 'shared' },
+    expect(store.notebooks.read(tasting, seatId('seat-1')).consents).toEqual([
+      { pour: 'ash', consents: consentsBefore('shared') },
     ]);
   });
 
@@ -156,12 +165,13 @@ describe.each(stores)('%s', (_, openIn) => {
       const command = commandId(`note-of-${seat}`);
       await store.notebooks.save({ tasting, seat, entry, answered: { command, answer } });
       const said = { command: commandId(`share-of-${seat}`), answer: { ok: true, version: 1 } } as const;
-      await store.notebooks.share({ tasting, seat, pour: entry.pour, sharing: 'counted', answered: said });
+      const consents = consentsBefore('counted');
+      await store.notebooks.consent({ tasting, seat, pours: [entry.pour], consents, answered: said });
       await store.keys.add({ hash: `key of ${seat}`, tasting, role: 'seat', seat, expiresAt: null });
     }
     await store.keys.add({ hash: 'key of the host', tasting, role: 'host', expiresAt: null });
     await store.notebooks.forget(tasting, seatId('seat-1'));
-    expect(store.notebooks.read(tasting, seatId('seat-1'))).toEqual({ entries: [], sharings: [] });
+    expect(store.notebooks.read(tasting, seatId('seat-1'))).toEqual({ entries: [], consents: [] });
     expect(store.notebooks.answerTo(tasting, seatId('seat-1'), commandId('note-of-seat-1'))).toBeUndefined();
     expect(store.keys.find('key of seat-1')).toBeUndefined();
     expect(store.notebooks.read(tasting, seatId('seat-2'))).toMatchObject({ entries: [entry] });

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId, seatId, tastingId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
 import { openSqliteStore } from '../../../server/store/sqlite.ts';
+import { consentsBefore, type KeptConsents } from '../../../shared/wire/permits.ts';
 import { planOf } from '../../support/plans.ts';
 
 const tasting = tastingId('harvest');
@@ -49,24 +50,38 @@ describe('the file of a store', () => {
     expect(() => openSqliteStore(newer)).toThrow(/newer Quietpour/);
   });
 
-  it('[Q2] reads no page by a permission that is none, and keeps no row for a page that is private', async () => {
+  it('[Q2] tells nothing of who permits what, not by the length of a box, and reads none that was changed', async () => {
     const store = openSqliteStore(file);
     await store.tastings.create(row);
     const [seat, pour] = [seatId('seat-1'), pourId('ash')];
-    const whose = { tasting, seat, pour };
-    const answered = (id: string) => ({ command: commandId(id), answer: { ok: true, version: 1 } }) as const;
-    await store.notebooks.share({ ...whose, sharing: 'shared', answered: answered('share-001') });
+    const lengths = new Set<number>();
+    const all: KeptConsents[] = [
+      consentsBefore('shared'),
+      consentsBefore('counted'),
+      { page: { sharing: 'private', parts: [] } },
+      { page: { sharing: 'unnamed', parts: ['nose'] }, guess: 'only-for-me', nearest: 'may-be-named' },
+    ];
+    for (const [index, consents] of all.entries()) {
+      const answered = { command: commandId(`share-00${index}`), answer: { ok: true, version: 1 } } as const;
+      await store.notebooks.consent({ tasting, seat, pours: [pour], consents, answered });
+      const copy = join(folder, `copy-${index}.sqlite`);
+      await store.backup(copy);
+      expect(readFileSync(copy).includes('only-for-me')).toBe(false);
+      const db = new SqliteDatabase(copy);
+      lengths.add(Number(db.prepare('SELECT length(value) FROM sealed_notes').pluck().get()));
+      db.close();
+    }
+    expect(lengths.size).toBe(1);
+    expect(store.notebooks.consents(tasting, seat)).toEqual([
+      { pour, consents: { ...all[0], ...all[2], ...all[3] } },
+    ]);
     await store.close();
     const db = new SqliteDatabase(file);
-    db.prepare("UPDATE shares SET sharing = 'later'").run();
+    db.prepare('UPDATE sealed_notes SET value = ?').run(Buffer.alloc(400));
     db.close();
     const again = openSqliteStore(file);
     expect(again.notebooks.readPermitted(tasting, [pour])).toEqual([]);
-    expect(again.notebooks.read(tasting, seat).sharings).toEqual([]);
-    await again.notebooks.share({ ...whose, sharing: 'private', answered: answered('share-002') });
+    expect(again.notebooks.read(tasting, seat).consents).toEqual([]);
     await again.close();
-    const after = new SqliteDatabase(file);
-    expect(after.prepare('SELECT count(*) FROM shares').pluck().get()).toBe(0);
-    after.close();
   });
 });

@@ -8,6 +8,7 @@ import { firstTables } from '../../../server/store/first-tables.ts';
 import { migrate } from '../../../server/store/migrate.ts';
 import { migrations } from '../../../server/store/migrations.ts';
 import { openSqliteStore } from '../../../server/store/sqlite.ts';
+import { consentsBefore } from '../../../shared/wire/permits.ts';
 import { planOf } from '../../support/plans.ts';
 
 let folder: string;
@@ -66,8 +67,8 @@ describe('a file of an earlier version', () => {
       fileOfVersion1(lacking);
       const store = openSqliteStore(file);
       expect(store.tastings.find(tasting)?.code).toBe('ABC234');
-      expect(store.notebooks.read(tasting, seatId('seat-1')).sharings).toEqual([
-        { pour: pourId('ash'), sharing: 'shared' },
+      expect(store.notebooks.read(tasting, seatId('seat-1')).consents).toEqual([
+        { pour: pourId('ash'), consents: consentsBefore('shared') },
       ]);
       await store.surveys.answer(tasting, 'respondent', {}, 400);
       await store.documents.save(tasting, 'pouring', {}, 0);

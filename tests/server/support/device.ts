@@ -12,6 +12,7 @@ import {
   type Refusal,
   type ServerToClient,
 } from '../../../shared/wire/protocol.ts';
+import type { Consents } from '../../../shared/wire/sharing.ts';
 
 type Views = { [Event in keyof ServerToClient]: Parameters<ServerToClient[Event]>[0] };
 
@@ -117,6 +118,11 @@ export class Device {
     return this.raw('note:save', whole) as Promise<NoteAnswer>;
   }
 
+  consent(consents: Consents, pours: readonly string[] = ['one']): Promise<CommandAnswer> {
+    return this.raw('note:consent', { id: newId(), pours, consents }) as Promise<CommandAnswer>;
+  }
+
+  /** As a page of before does. */
   share(share: object = {}): Promise<CommandAnswer> {
     return this.raw('note:share', {
       id: newId(),

@@ -32,6 +32,7 @@ export function notebookServer() {
     view(): NotebookView {
       return {
         seat: seatId('s1'),
+        consents: [],
         sharings: [],
         entries: [...stored].map(([name, { value, revision }]) => {
           const [of = '', field = 'nose'] = name.split('/');

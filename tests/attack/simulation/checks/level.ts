@@ -3,8 +3,10 @@ import type { Session } from '../../../../core/session/state.ts';
 import { hostView, runningOrderView } from '../../../../core/session/views/host.ts';
 import { seatView } from '../../../../core/session/views/seat.ts';
 import { stageView } from '../../../../core/session/views/stage.ts';
-import { boardOf, openBoards } from '../../../../server/live/board.ts';
+import { boardOf, openBoards, unnamedNotes } from '../../../../server/live/board.ts';
+import { unnamedKey } from '../../../../server/live/unnamed-pages.ts';
 import type { Store } from '../../../../server/store/store.ts';
+import type { BoardPour } from '../../../../shared/wire/board.ts';
 import type { History } from '../history.ts';
 import type { GuestDevice, HostDevice } from '../people.ts';
 import { expect } from './log.ts';
@@ -28,7 +30,9 @@ export function checkLevel(
 ): void {
   if (session.status === 'unopened') return;
   const boards = openBoards(session);
-  const board = boardOf(session, store.notebooks.readPermitted(tasting, boards));
+  const pages = store.notebooks.readPermitted(tasting, boards);
+  const lots = new Map(pages.map((page) => [unnamedKey(page), unnamedKey(page)]));
+  const board = inAnyLots(boardOf(session, pages, unnamedNotes(pages, lots)));
   const same = (name: string, what: string, shown: unknown, right: unknown): void => {
     const [is, ought] = [plain(shown), plain(right)];
     expect(history, 'F2', is === ought, `${name} shows the ${what} ${is} instead of ${ought}`);
@@ -36,16 +40,24 @@ export function checkLevel(
   for (const { device, follower } of cast.hosts) {
     same(device.name, 'room', follower.view.peek(), hostView(session, 0));
     same(device.name, 'running order', follower.runningOrder.peek(), runningOrderView(session, 0));
-    same(device.name, 'board', follower.board.peek()?.pours ?? [], board);
+    same(device.name, 'board', inAnyLots(follower.board.peek()?.pours ?? []), board);
   }
   for (const { device, seat, follower } of cast.guests) {
     if (follower === undefined || session.seats[seat] === undefined) continue;
     same(device.name, 'stage', follower.stage.peek(), stageView(session, 0));
     same(device.name, 'seat', follower.seat.peek(), seatView(session, seat, 0));
-    same(device.name, 'board', follower.board.peek()?.pours ?? [], board);
+    same(device.name, 'board', inAnyLots(follower.board.peek()?.pours ?? []), board);
   }
 }
 
 /** Without the number of events behind it, which may be older where nothing changed for this view. */
 const plain = (view: unknown): string =>
   JSON.stringify(view, (key, value: unknown) => (key === 'version' ? undefined : value));
+
+/** Pages without a name lie where a lot has put them [Q9]. */
+const inAnyLots = (pours: readonly BoardPour[]): BoardPour[] =>
+  pours.map((pour) => {
+    const unnamed = pour.notes.filter(({ seat }) => seat === null).map((note) => JSON.stringify(note));
+    const named = pour.notes.filter(({ seat }) => seat !== null);
+    return { ...pour, notes: [...named, ...unnamed.sort().map((note) => JSON.parse(note))] };
+  });

@@ -39,10 +39,10 @@ function checkPhone(history: History, disk: Disk, { device, seat, follower }: Gu
       `${device.name} shows “${value}” as ${state.status}; stored is “${stored}”.`,
     );
   }
-  const ofSeat = [...disk.shares].filter(([key]) => key.startsWith(`${seat} `));
-  const stored = ofSeat.map(([key, sharing]) => `${key.split(' ')[1]} ${sharing}`);
-  const shown = [...follower.sharings.peek()].flatMap(([pour, sharing]) =>
-    sharing === 'private' ? [] : [`${pour} ${sharing}`],
+  const ofSeat = [...disk.consents].filter(([key]) => key.startsWith(`${seat} `));
+  const stored = ofSeat.map(([key, consents]) => `${key.split(' ')[1]} ${JSON.stringify(consents)}`);
+  const shown = [...follower.consents.peek()].map(
+    ([pour, consents]) => `${pour} ${JSON.stringify(consents)}`,
   );
   const same = shown.toSorted().join() === stored.toSorted().join();
   expect(history, 'Q2', same, `${device.name} shows ${shown} as shared; shared is ${stored}.`);
