@@ -25,4 +25,4 @@ export const inMl = (value: number, unit: Unit): number => Number((value * inOne
 
 /** As it is read; with whole millilitres or hundredths of an ounce where no other decimals are wanted. */
 export const volume = (ml: number, unit: Unit, decimals = unit === 'ml' ? 0 : 2): string =>
-  `${number(ml / inOne(unit), decimals)} ${words.volumeUnits[unit]}`;
+  `${number(ml / inOne(unit), decimals)}\u00a0${words.volumeUnits[unit]}`;

@@ -19,6 +19,8 @@ export const like = (message: string): RegExp =>
   new RegExp(
     message
       .replaceAll(/[.*+?^${}()|[\]\\/]/g, '\\$&')
+      // The browser driver reads a space that may not break as any other.
+      .replaceAll(/\s/g, '\\s')
       .replaceAll(aTime, time)
       .replaceAll(String(aNumber), '(\\d+)')
       .replaceAll(anything, '.*'),

@@ -18,9 +18,9 @@ export const hostPace: HostPaceWords = {
 
     title: 'Fertig bis',
     field: 'Ende um',
-    sooner: '−5 min: fünf Minuten früher',
-    later: '+5 min: fünf Minuten später',
-    five: { sooner: '−5 min', later: '+5 min' },
+    sooner: '−5\u00a0min: fünf Minuten früher',
+    later: '+5\u00a0min: fünf Minuten später',
+    five: { sooner: '−5\u00a0min', later: '+5\u00a0min' },
     notATime: 'Gib die Zeit als Stunden und Minuten an.',
     sure: (range) =>
       `Der Abend ${range}. Acht von zehn Abenden enden in dieser Spanne. Sie ergibt sich aus dem Plan, aus deinen früheren Abenden und daraus, wie lange dieser Raum bisher gebraucht hat.`,

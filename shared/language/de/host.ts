@@ -213,8 +213,8 @@ export const hostWords: HostWords = {
     back: 'Zurück',
     hold: 'Anhalten',
     resume: 'Fortsetzen',
-    minute: '+1 min',
-    minuteLabel: '+1 min: eine Minute mehr',
+    minute: '+1\u00a0min',
+    minuteLabel: '+1\u00a0min: eine Minute mehr',
     jump: {
       title: (what) => `Zu „${what}“ gehen?`,
       body: 'Alle Bildschirme gehen mit dir dorthin. Niemand verliert ein Wort.',
@@ -250,7 +250,7 @@ export const hostWords: HostWords = {
     firstHints: {
       next: 'Der große Knopf nimmt jedes Handy mit. Tippe darauf, wenn alle sitzen.',
       table: 'Der Tisch zeigt, wer zugestimmt hat. Geh weiter, wenn alle es getan oder dir gesagt haben.',
-      time: 'Die Zeit ist nur ein Richtwert: „Anhalten“ stoppt sie, „+1 min“ gibt mehr dazu, auf jedem Handy.',
+      time: 'Die Zeit ist nur ein Richtwert: „Anhalten“ stoppt sie, „+1\u00a0min“ gibt mehr dazu, auf jedem Handy.',
       back: 'Zu früh getippt? „Zurück“ nimmt alle mit, und niemand verliert ein Wort.',
       tools:
         'Wasser, eine Pause, ein Glas weglassen: Dafür sind die kleinen Knöpfe da. Alles lässt sich rückgängig machen.',

@@ -19,9 +19,9 @@ export const paperWords: PaperWords = {
   back: 'Zurück zum Einlass',
   print: 'Drucken',
   printHow: {
-    mats: 'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine zusätzlichen Ränder. Miss dann die Linie nach: Sie muss 100 mm lang sein.',
+    mats: 'Wähle im Druckfenster „Originalgröße“ oder 100\u00a0% und keine zusätzlichen Ränder. Miss dann die Linie nach: Sie muss 100\u00a0mm lang sein.',
     labels:
-      'Wähle im Druckfenster „Originalgröße“ oder 100 % und keine zusätzlichen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
+      'Wähle im Druckfenster „Originalgröße“ oder 100\u00a0% und keine zusätzlichen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
   },
   printFlow: 'Das Druckfenster deines Geräts zeigt die Seiten, bevor sie gedruckt werden.',
   sheet: (kind, sheet) => `${kind}, Blatt ${sheet}`,
@@ -38,7 +38,7 @@ export const paperWords: PaperWords = {
   hands: { right: 'rechte Hand', left: 'linke Hand' },
   flight: (flight) => `Flight ${flight}`,
   oddOne: 'Das abweichende Glas finden',
-  ruler: '100 mm: Miss mich nach',
+  ruler: '100\u00a0mm: Miss mich nach',
 
   mats: {
     foot: 'Fuß eines Glases, Durchmesser (mm)',
@@ -90,9 +90,14 @@ export const paperWords: PaperWords = {
     width: 'Breite eines Etiketts (mm)',
     height: 'Höhe eines Etiketts (mm)',
     wrong: (paper) =>
-      `Gib eine Größe an, die auf ${paper} passt: 20 bis 150 mm breit und 12 bis 150 mm hoch.`,
+      `Gib eine Größe an, die auf ${paper} passt: 20 bis 150\u00a0mm breit und 12 bis 150\u00a0mm hoch.`,
     presets: 'Größe',
-    sizes: { small: '38 × 21 mm', middle: '50 × 25 mm', large: '63,5 × 38,1 mm', own: 'Andere Größe' },
+    sizes: {
+      small: '38 × 21\u00a0mm',
+      middle: '50 × 25\u00a0mm',
+      large: '63,5 × 38,1\u00a0mm',
+      own: 'Andere Größe',
+    },
     edges: 'Schnittlinien',
     edgesHint: 'Ausschalten bei vorgestanzten Bögen.',
     none: 'Keine Gäste zu Hause',
@@ -100,7 +105,7 @@ export const paperWords: PaperWords = {
     count: (labels, guests) =>
       `${several(labels, 'Etikett', 'Etiketten')}: eines für jede Probe und jeden Gast zu Hause (${several(guests, 'Gast', 'Gäste')}).`,
     amount: (volume) => volume,
-    strength: (abv) => `${number.format(abv)} % vol`,
+    strength: (abv) => `${number.format(abv)}\u00a0%\u00a0vol`,
     alcohol: 'Enthält Alkohol',
     age: (age) => `ab ${age} Jahren`,
     adults: 'nur ab gesetzlichem Mindestalter',
@@ -120,8 +125,8 @@ export const paperWords: PaperWords = {
     care: 'Alle spucken. An jedem Platz steht Wasser, und alle haben vorher gegessen. Wer verkostet hat, fährt nicht: Klär, wie alle nach Hause kommen. Schenk nur Gästen ein, die das gesetzliche Mindestalter erreicht haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht an deinem Ort und die Auflagen deiner Genehmigung gehen vor.',
     seconds: (seconds) =>
       seconds < 60
-        ? `${seconds} s`
-        : `${Math.floor(seconds / 60)} min${seconds % 60 === 0 ? '' : ` ${seconds % 60} s`}`,
+        ? `${seconds}\u00a0s`
+        : `${Math.floor(seconds / 60)}\u00a0min${seconds % 60 === 0 ? '' : ` ${seconds % 60}\u00a0s`}`,
   },
 
   shopping: {

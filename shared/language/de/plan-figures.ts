@@ -13,7 +13,7 @@ const several = countingIn('de');
 const units: Record<FigureUnit, string> = {
   mL: 'ml',
   g: 'g',
-  '% vol': '% vol',
+  '% vol': '%\u00a0vol',
   'kg/m3': 'kg/m³',
   '1': '',
   drinks: 'Standardgläser',
@@ -184,7 +184,7 @@ export const planFigures: PlanFigureWords = {
   strength: {
     none: 'Trag Proben mit ihrem Alkoholgehalt ein, dann siehst du hier, wie viel Alkohol jeder Person eingeschenkt wird.',
     total: 'Je Person eingeschenkt, falls alles geschluckt wird',
-    grams: (grams) => `${grams} g Ethanol`,
+    grams: (grams) => `${grams}\u00a0g Ethanol`,
     standards,
     standIn:
       'Kein Land ist gewählt, oder wir kennen kein Standardglas dafür: Wir zählen Gläser zu 10\u00a0g.',
@@ -192,19 +192,19 @@ export const planFigures: PlanFigureWords = {
       `Nicht gezählt, weil ${count === 1 ? 'der Alkoholgehalt' : 'ihr Alkoholgehalt'} nicht bekannt ist: ${pours}.`,
     loudTitle: 'Das ist zu viel für einen Abend',
     loud: (grams, drinks, line) =>
-      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Das liegt über ${line}\u00a0g, der höchsten Menge, die Gesundheitsbehörden für einen Tag nennen. Schenk weniger ein, und achte darauf, dass alle spucken.`,
+      `Jeder Person werden ${grams}\u00a0g Ethanol eingeschenkt, das sind ${drinks}. Das liegt über ${line}\u00a0g, der höchsten Menge, die Gesundheitsbehörden für einen Tag nennen. Schenk weniger ein, und achte darauf, dass alle spucken.`,
     noticeTitle: 'Über der niedrigsten amtlichen Grenze für einen Anlass',
     notice: (grams, drinks, line) =>
-      `Jeder Person werden ${grams} g Ethanol eingeschenkt, das sind ${drinks}. Die niedrigste amtliche Grenze für einen Anlass liegt bei ${line} g. Kleinere Portionen bleiben darunter.`,
+      `Jeder Person werden ${grams}\u00a0g Ethanol eingeschenkt, das sind ${drinks}. Die niedrigste amtliche Grenze für einen Anlass liegt bei ${line}\u00a0g. Kleinere Portionen bleiben darunter.`,
     quiet:
       'Das liegt unter der niedrigsten amtlichen Grenze für einen Anlass. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
-    smaller: (grams) => `Von jeder weniger einschenken: insgesamt ${grams} g`,
+    smaller: (grams) => `Von jeder weniger einschenken: insgesamt ${grams}\u00a0g`,
     smallerTaken: 'Die Portionen sind jetzt kleiner.',
     fewer: (least, keep, grams) =>
       `Selbst Portionen von ${least} sind zusammen zu viel. ${keep === 1 ? 'Die erste Probe ergäbe' : `Die ersten ${keep} Proben ergäben`} ${grams}\u00a0g: Nimm Proben heraus, oder verteile sie auf zwei Abende.`,
     eachPour: 'Probe für Probe',
     inTrial: (name) => `${name}, in der Runde mit dem abweichenden Glas`,
-    pourLine: (ml, grams, soFar) => `${ml}: ${grams} g, bisher ${soFar} g`,
+    pourLine: (ml, grams, soFar) => `${ml}: ${grams}\u00a0g, bisher ${soFar}\u00a0g`,
     cautions: 'Für jede Verkostung',
     cautionWords: cautions,
     ageIs: (age) =>
@@ -252,10 +252,10 @@ export const planFigures: PlanFigureWords = {
     hands: { right: 'Rechtshändig', left: 'Linkshändig' },
     computer: 'Ein Computer daneben',
     foot: 'Fuß des Glases, mm',
-    footWrong: 'Ein Fuß misst 20 bis 150 mm im Durchmesser.',
-    width: (cm, inches) => `${cm} cm (${inches} Zoll) Tischkante`,
+    footWrong: 'Ein Fuß misst 20 bis 150\u00a0mm im Durchmesser.',
+    width: (cm, inches) => `${cm}\u00a0cm (${inches}\u00a0Zoll) Tischkante`,
     comfortable: 'Das ist bequem.',
-    narrow: (cm) => `Ein Platz braucht mindestens ${cm} cm.`,
+    narrow: (cm) => `Ein Platz braucht mindestens ${cm}\u00a0cm.`,
     tooManyGlasses: (most) =>
       most === 1
         ? 'Auf diese Matte passt höchstens 1 Glas.'
@@ -279,7 +279,7 @@ export const planFigures: PlanFigureWords = {
     across: 'Außenmaß quer, cm',
     leg: 'Außenmaß eines Schenkels, cm',
     depth: 'Tiefe, cm',
-    sizeWrong: 'Gib 30 bis 3000 cm ein.',
+    sizeWrong: 'Gib 30 bis 3000\u00a0cm ein.',
     seated: 'Sitzordnung',
     seatings: { 'one-side': 'Eine Seite', 'both-sides': 'Beide Seiten', 'all-round': 'Rundherum' },
     holds: (places) => `Daran ${places === 1 ? 'hat 1 Gast' : `haben ${places} Gäste`} Platz.`,

@@ -69,11 +69,11 @@ function clashSentence(clash: FactClash, drink: Drink, number: (value: number) =
     case 'not-of-this-drink':
       return `Bei ${drinkNames[drink]} ist diese Angabe selten: ${facts[clash.fact]}. Prüfe sie oder das Getränk.`;
     case 'unusual-strength':
-      return `${number(clash.abv)} % vol ist bei ${drinkNames[drink]} ungewöhnlich; meist sind es ${number(clash.from)} bis ${number(clash.to)}. Prüfe das Etikett.`;
+      return `${number(clash.abv)}\u00a0%\u00a0vol ist bei ${drinkNames[drink]} ungewöhnlich; meist sind es ${number(clash.from)} bis ${number(clash.to)}. Prüfe das Etikett.`;
     case 'strong-as-fortified':
-      return `${number(clash.abv)} % vol ist so stark wie ein aufgespriteter Wein. Kennzeichne ihn so, oder prüfe das Etikett.`;
+      return `${number(clash.abv)}\u00a0%\u00a0vol ist so stark wie ein aufgespriteter Wein. Kennzeichne ihn so, oder prüfe das Etikett.`;
     case 'sugar-against-mark':
-      return `${number(clash.sugarGPerL)} g/l Zucker und deine Punkte von ${number(clash.dryness)} für die Trockenheit passen nicht zusammen. Prüfe beides.`;
+      return `${number(clash.sugarGPerL)}\u00a0g/l Zucker und deine Punkte von ${number(clash.dryness)} für die Trockenheit passen nicht zusammen. Prüfe beides.`;
     default:
       return clash satisfies never;
   }
@@ -105,7 +105,7 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
     case 'above-any-drink':
       return problem.asProof === undefined
         ? `${number(problem.value)} ist mehr, als irgendein Getränk enthält. Prüfe das Etikett.`
-        : `${number(problem.value)} ist mehr, als irgendein Getränk enthält; als US-Proof wären es ${number(problem.asProof)} % vol.`;
+        : `${number(problem.value)} ist mehr, als irgendein Getränk enthält; als US-Proof wären es ${number(problem.asProof)}\u00a0%\u00a0vol.`;
     case 'not-whole':
       return `${number(problem.value)} ist keine ganze Zahl. Gib eine ohne Nachkommastellen ein.`;
     case 'not-yes-or-no':
@@ -128,13 +128,13 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
 function noteSentence(note: CellNote, number: (value: number) => string): string {
   switch (note.code) {
     case 'us-proof-halved':
-      return `${number(note.proof)} US-Proof sind ${number(note.abv)} % vol.`;
+      return `${number(note.proof)} US-Proof sind ${number(note.abv)}\u00a0%\u00a0vol.`;
     case 'ebc-as-srm':
-      return `${number(note.ebc)} EBC sind ${number(note.srm)} SRM.`;
+      return `${number(note.ebc)}\u00a0EBC sind ${number(note.srm)}\u00a0SRM.`;
     case 'ppm-as-peat':
-      return `${number(note.ppm)} ppm gelten als Torf ${note.peat} von 3.`;
+      return `${number(note.ppm)}\u00a0ppm gelten als Torf ${note.peat} von 3.`;
     case 'litres-taken':
-      return `Als Liter gelesen: ${number(note.ml)} ml.`;
+      return `Als Liter gelesen: ${number(note.ml)}\u00a0ml.`;
     case 'other-currency':
       return `Der Preis ist in ${note.currency}, nicht in der Währung des Abends; die Zahl wird so übernommen.`;
     case 'same-as-line':
@@ -227,7 +227,7 @@ export const planLineup: PlanLineupWords = {
     notText: 'In dieser Datei ist kein Text. Wähle eine CSV-Datei, oder füge die Zeilen ein.',
     tooLarge:
       'Diese Datei ist größer als 2\u00a0MB. Kopiere die Zeilen, die du brauchst, und füge sie hier ein.',
-    cut: (most) => `Wir lesen nur die ersten ${most} Zeilen.`,
+    cut: (most) => `Wir lesen höchstens ${several(most, 'Zeile', 'Zeilen')}.`,
     nothing: 'Es gibt noch nichts zu lesen.',
     headed: 'Die erste Zeile enthält Überschriften',
     columns: 'Was die Spalten bedeuten',

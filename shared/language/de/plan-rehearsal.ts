@@ -24,7 +24,7 @@ export const planRehearsal: PlanRehearsalWords = {
     inTen: (tenths) =>
       tenths === 0 ? 'an fast keinem von zehn' : tenths === 10 ? 'an fast allen' : `an ${tenths} von zehn`,
     shortest: (part, minutes) =>
-      `Knapp wird die Zeit bei „${part}“: Dort dauert es im Mittel ${minutes} min länger als geplant.`,
+      `Knapp wird die Zeit bei „${part}“: Dort dauert es im Mittel ${minutes}\u00a0min länger als geplant.`,
     nowhere: 'Kein Teil dauert merklich länger als geplant.',
     parts: {
       opening: 'Bis zum ersten Glas',
@@ -37,7 +37,7 @@ export const planRehearsal: PlanRehearsalWords = {
       planned: 'Geplant',
       ended: 'Beim Durchspielen',
       behind: 'Später als geplant',
-      percent: (percent) => `${percent} %`,
+      percent: (percent) => `${percent}\u00a0%`,
       later: 'später als geplant',
     },
     picture:
@@ -50,7 +50,7 @@ export const planRehearsal: PlanRehearsalWords = {
       'last-pour': 'Eine Probe weniger, die letzte',
       practice: 'Kein Üben mit Wasser',
     },
-    saves: (minutes) => `spart ${minutes} min`,
+    saves: (minutes) => `spart ${minutes}\u00a0min`,
     inTimeThen: (tenths) => `dann rechtzeitig ${tenths}`,
     change: 'So machen',
     changeLabel: (what) => `So machen: ${what}`,

@@ -11,12 +11,14 @@ export const waterWords: typeof english = {
   },
   step: '3 Tropfen dazu',
   title: 'Wasser darin',
-  drops: (drops, volume, from, to) => `${drops} Tropfen auf ${volume}: Aus ${from} % werden ${to} % vol.`,
-  wish: 'Herabsetzen auf, % vol',
+  drops: (drops, volume, from, to) =>
+    `${drops} Tropfen auf ${volume}: Aus ${from}\u00a0% werden ${to}\u00a0%\u00a0vol.`,
+  wish: 'Herabsetzen auf, %\u00a0vol',
   wishHint: 'Steht auch auf den Notizblättern. Leer heißt: nur die Tropfen.',
-  wishWrong: (most) => `Gib einen Gehalt von 1 bis ${most} % vol ein; Wasser kann ihn nicht erhöhen.`,
-  reach: (water, volume, strength) => `${water} Wasser auf ${volume} ergeben ${strength} % vol.`,
-  sheet: (drops, strength) => `${drops} Tropfen Wasser: ${strength} % vol`,
+  wishWrong: (most) =>
+    `Gib einen Gehalt von 1 bis ${most}\u00a0%\u00a0vol ein; Wasser kann ihn nicht erhöhen.`,
+  reach: (water, volume, strength) => `${water} Wasser auf ${volume} ergeben ${strength}\u00a0%\u00a0vol.`,
+  sheet: (drops, strength) => `${drops} Tropfen Wasser: ${strength}\u00a0%\u00a0vol`,
   sheetLater: 'Erst pur riechen, dann die Tropfen hinein',
-  sheetReach: (water, strength) => `${water} Wasser: ${strength} % vol`,
+  sheetReach: (water, strength) => `${water} Wasser: ${strength}\u00a0%\u00a0vol`,
 };

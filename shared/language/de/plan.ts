@@ -64,8 +64,8 @@ export const planWords: PlanWords = {
     guests: (guests, remote, level) =>
       remote === 0 ? `${guests} · ${level}` : `${guests} und ${remote} zu Hause · ${level}`,
     noDate: 'noch kein Datum',
-    strength: (grams, drinks) => `je ${grams} g · ${drinks}`,
-    strengthLoud: (grams) => `je ${grams} g: zu viel`,
+    strength: (grams, drinks) => `je ${grams}\u00a0g · ${drinks}`,
+    strengthLoud: (grams) => `je ${grams}\u00a0g: zu viel`,
     strengthUnknown: 'Alkoholgehalte fehlen',
     bottles: (bottles) => several(bottles, 'Flasche', 'Flaschen'),
     bottlesCost: (bottles, money) => `${several(bottles, 'Flasche', 'Flaschen')} · ${money} je Platz`,
@@ -73,7 +73,7 @@ export const planWords: PlanWords = {
     copies: 'duplizieren, speichern, Liste',
   },
 
-  volumeUnits: { ml: 'ml', 'fl-oz-us': 'fl oz', 'fl-oz-imperial': 'fl oz' },
+  volumeUnits: { ml: 'ml', 'fl-oz-us': 'fl\u00a0oz', 'fl-oz-imperial': 'fl\u00a0oz' },
   drinks: { spirit: 'Spirituose', wine: 'Wein', beer: 'Bier' },
   drinksOf: { spirit: 'Spirituosen', wine: 'Wein', beer: 'Bier' },
   levels: { newcomers: 'Neulinge', regulars: 'Geübte', devotees: 'Kenner' },
@@ -117,8 +117,8 @@ export const planWords: PlanWords = {
     },
     advice: (level, pours, usual) =>
       pours === usual
-        ? `${pours} Proben sind für ${level} üblich.`
-        : `${usual} Proben sind für ${level} üblich; im Plan ${pours === 1 ? 'steht' : 'stehen'} ${pours}.`,
+        ? `${several(pours, 'Probe ist', 'Proben sind')} für ${level} üblich.`
+        : `${several(usual, 'Probe ist', 'Proben sind')} für ${level} üblich; im Plan ${pours === 1 ? 'steht' : 'stehen'} ${pours}.`,
     spread: 'Eine gemischte Runde?',
     spreadLead:
       'Gib an, wie viele du jeweils erwartest; dann schlagen wir eine Größe vor, die zum ganzen Raum passt.',
@@ -175,7 +175,11 @@ export const planWords: PlanWords = {
     until: (time) => `bis etwa ${time}`,
     noClock: 'Leg ein Datum fest, dann stehen hier Uhrzeiten.',
     hours: (hours, minutes) =>
-      hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
+      hours === 0
+        ? `${minutes}\u00a0min`
+        : minutes === 0
+          ? `${hours}\u00a0h`
+          : `${hours}\u00a0h ${minutes}\u00a0min`,
     stretches: {
       gathering: 'Gäste kommen an',
       welcome: 'Begrüßung',

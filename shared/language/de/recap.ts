@@ -142,7 +142,7 @@ export const recapWords: RecapWords = {
       n: 'Bewertungen',
       mean: 'Mittelwert',
       median: 'Median',
-      range: 'Von … bis',
+      range: 'Von\u00a0… bis',
       sd: 'Streuung (Standardabw.)',
       shape: 'In einem Wort',
     },
@@ -211,7 +211,7 @@ export const recapWords: RecapWords = {
     axis: 'Von 1 bis 5. Der Balken umspannt alle Stufen, die Linie ist der Median.',
     picture: (mark, median, least, most, n) =>
       `${mark}: Median ${median}, von ${least} bis ${most}, ${several(n, 'Gast', 'Gäste')}`,
-    columns: { mark: 'Merkmal', median: 'Median', range: 'Von … bis', n: 'Gäste' },
+    columns: { mark: 'Merkmal', median: 'Median', range: 'Von\u00a0… bis', n: 'Gäste' },
   },
 
   timing: {
@@ -251,7 +251,11 @@ export const recapWords: RecapWords = {
     picture: (which, parts) => `${which}: ${parts.join('; ')}`,
     partTime: (part, time) => `${part}, ${time}`,
     hours: (hours, minutes) =>
-      hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
+      hours === 0
+        ? `${minutes}\u00a0min`
+        : minutes === 0
+          ? `${hours}\u00a0h`
+          : `${hours}\u00a0h ${minutes}\u00a0min`,
     more: (time) => `+${time}`,
     less: (time) => `−${time}`,
     perStep: 'Schritt für Schritt',

@@ -42,8 +42,10 @@ export const boardWords = {
     title: 'Who speaks when',
     hint: 'The order is random. Nobody has to speak.',
     each: (seconds: number) =>
-      seconds < 90 ? `About ${seconds} seconds each.` : `About ${Math.round(seconds / 60)} minutes each.`,
-    rounds: (pours: number) => `Once for each of ${pours} glasses.`,
+      seconds < 90
+        ? `About ${counted(seconds, 'second', 'seconds')} each.`
+        : `About ${counted(Math.round(seconds / 60), 'minute', 'minutes')} each.`,
+    rounds: (pours: number) => `Once for each of ${counted(pours, 'glass', 'glasses')}.`,
     now: 'about now',
     everybody: (guests: number) => `All ${guests}, in this order`,
   },

@@ -17,9 +17,9 @@ export const hostPace = {
 
     title: 'Finish by',
     field: 'End at',
-    sooner: '−5 min: five minutes earlier',
-    later: '+5 min: five minutes later',
-    five: { sooner: '−5 min', later: '+5 min' },
+    sooner: '−5\u00a0min: five minutes earlier',
+    later: '+5\u00a0min: five minutes later',
+    five: { sooner: '−5\u00a0min', later: '+5\u00a0min' },
     notATime: 'Give a time as hours and minutes.',
     sure: (range: string) =>
       `Right now it ${range}. Eight evenings in ten end within this range. It comes from the plan, your earlier evenings and this room so far.`,

@@ -56,7 +56,9 @@ export const hostWords = {
     find: 'Find an evening',
     findHint: 'By title, place, host, code or date, or by “planned”, “under way” or “finished”.',
     found: (count: number, more: boolean) =>
-      more ? `The first ${count} evenings that fit` : `${several(count, 'evening fits', 'evenings fit')}`,
+      more
+        ? `The first ${several(count, 'evening that fits', 'evenings that fit')}`
+        : `${several(count, 'evening fits', 'evenings fit')}`,
     notFound: 'No evening fits. Try fewer words, or only a part of one.',
     more: 'Show more evenings',
     plan: 'Plan',
@@ -201,8 +203,8 @@ export const hostWords = {
     back: 'Back',
     hold: 'Hold',
     resume: 'Resume',
-    minute: '+1 min',
-    minuteLabel: '+1 min: one minute more',
+    minute: '+1\u00a0min',
+    minuteLabel: '+1\u00a0min: one minute more',
     jump: {
       title: (what: string) => `Go to “${what}”?`,
       body: 'Every screen goes there with you. Nobody loses a word.',
@@ -237,7 +239,7 @@ export const hostWords = {
     firstHints: {
       next: 'The big button moves every phone on with you. Tap it when everybody is seated.',
       table: 'The table shows who has agreed. Move on when everybody has, or has told you so.',
-      time: 'The time is a guide: Hold stops it and +1 min adds to it, on every phone.',
+      time: 'The time is a guide: Hold stops it and +1\u00a0min adds to it, on every phone.',
       back: 'Tapped too soon? Back takes everybody with you, and nobody loses a word.',
       tools: 'Water, a break, a glass to drop: use the small buttons. You can undo all of it.',
     },

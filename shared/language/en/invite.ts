@@ -23,7 +23,7 @@ export const invitationWords: InvitationWords = {
   lasts: (hours, minutes) =>
     `It lasts about ${[
       ...(hours > 0 ? [several(hours, 'hour', 'hours')] : []),
-      ...(minutes > 0 || hours === 0 ? [`${minutes} minutes`] : []),
+      ...(minutes > 0 || hours === 0 ? [several(minutes, 'minute', 'minutes')] : []),
     ].join(' ')}.`,
   where: (place) => `Where: ${place}`,
   atHome: 'If you are joining from home, your vials are sent ahead.',

@@ -16,9 +16,9 @@ export const paperWords = {
   back: 'Back to the doors',
   print: 'Print',
   printHow: {
-    mats: 'In the print window choose “actual size” or 100 % and no extra margins. Then measure the line: it must be 100 mm long.',
+    mats: 'In the print window choose “actual size” or 100\u00a0% and no extra margins. Then measure the line: it must be 100\u00a0mm long.',
     labels:
-      'In the print window choose “actual size” or 100 % and no extra margins. Then measure one label before you cut.',
+      'In the print window choose “actual size” or 100\u00a0% and no extra margins. Then measure one label before you cut.',
   },
   printFlow: 'Your device’s print window previews the pages.',
   sheet: (kind: string, number: number) => `${kind}, sheet ${number}`,
@@ -35,7 +35,7 @@ export const paperWords = {
   hands: { right: 'right hand', left: 'left hand' },
   flight: (flight: number) => `Flight ${flight}`,
   oddOne: 'Odd one out',
-  ruler: '100 mm: measure me',
+  ruler: '100\u00a0mm: measure me',
 
   mats: {
     foot: 'Foot of a glass, across (mm)',
@@ -83,9 +83,14 @@ export const paperWords = {
     width: 'Width of a label (mm)',
     height: 'Height of a label (mm)',
     wrong: (paper: string) =>
-      `Give a size that fits on ${paper}: from 20 to 150 mm wide and from 12 to 150 mm high.`,
+      `Give a size that fits on ${paper}: from 20 to 150\u00a0mm wide and from 12 to 150\u00a0mm high.`,
     presets: 'Size',
-    sizes: { small: '38 × 21 mm', middle: '50 × 25 mm', large: '63.5 × 38.1 mm', own: 'Another size' },
+    sizes: {
+      small: '38 × 21\u00a0mm',
+      middle: '50 × 25\u00a0mm',
+      large: '63.5 × 38.1\u00a0mm',
+      own: 'Another size',
+    },
     edges: 'Cutting lines',
     edgesHint: 'Turn off for pre-cut sheets.',
     none: 'No guests at home',
@@ -93,7 +98,7 @@ export const paperWords = {
     count: (labels: number, guests: number) =>
       `${several(labels, 'label', 'labels')}: one for each pour and each of ${several(guests, 'guest', 'guests')} at home.`,
     amount: (volume: string) => volume,
-    strength: (abv: number) => `${abv} % vol`,
+    strength: (abv: number) => `${abv}\u00a0%\u00a0vol`,
     alcohol: 'Contains alcohol',
     age: (age: number) => `${age} and over`,
     adults: 'legal age only',
@@ -113,8 +118,8 @@ export const paperWords = {
     care: 'Everybody spits. Put water at every place, and make sure everybody has eaten. Nobody who has tasted drives: know how everybody gets home. Pour only for people of legal age. Anyone who is pregnant or breastfeeding, takes medicines or would rather not drink is welcome to look, nose and write. The law where you are and the rules of your licence come first.',
     seconds: (seconds: number) =>
       seconds < 60
-        ? `${seconds} s`
-        : `${Math.floor(seconds / 60)} min${seconds % 60 === 0 ? '' : ` ${seconds % 60}`}`,
+        ? `${seconds}\u00a0s`
+        : `${Math.floor(seconds / 60)}\u00a0min${seconds % 60 === 0 ? '' : ` ${seconds % 60}\u00a0s`}`,
   },
 
   shopping: {

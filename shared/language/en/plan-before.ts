@@ -70,7 +70,7 @@ export const planBefore = {
     codes: (a: string, aCodes: string, b: string, bCodes: string) => `${a}: ${aCodes}. ${b}: ${bCodes}.`,
     and: ' and ',
     orders: (orders: number) =>
-      `The six orders are drawn for ${orders} places: in each six, every order comes up once.`,
+      `The six orders are drawn for ${several(orders, 'place', 'places')}: in each six, every order comes up once.`,
     number: (number: number) => `Odd one out ${number}`,
     away: 'Remove it',
     gone: 'Odd one out removed.',

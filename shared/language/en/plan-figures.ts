@@ -9,7 +9,7 @@ const several = (count: number, one: string, many: string): string => `${count} 
 const units: Record<FigureUnit, string> = {
   mL: 'mL',
   g: 'g',
-  '% vol': '% vol',
+  '% vol': '%\u00a0vol',
   'kg/m3': 'kg/m³',
   '1': '',
   drinks: 'standard drinks',
@@ -156,7 +156,7 @@ const standards: Record<DrinkStandard, string> = {
   DK: 'Danish standard drinks',
   AT: 'Austrian standard drinks',
   JP: 'Japanese units',
-  WHO: 'drinks of 10 g',
+  WHO: 'drinks of 10\u00a0g',
 };
 
 const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
@@ -181,26 +181,26 @@ export const planFigures = {
   strength: {
     none: 'Add pours with their strength to see how much alcohol each person is poured.',
     total: 'Poured for each person, if they swallowed all of it',
-    grams: (grams: string) => `${grams} g of ethanol`,
+    grams: (grams: string) => `${grams}\u00a0g of ethanol`,
     standards,
-    standIn: 'No country is chosen, or we have no standard drink for it: this counts drinks of 10 g.',
+    standIn: 'No country is chosen, or we have no standard drink for it: this counts drinks of 10\u00a0g.',
     unknown: (pours: string, count: number) =>
       `Not counted, because ${count === 1 ? 'its' : 'their'} strength is not known: ${pours}.`,
     loudTitle: 'This is too much for one evening',
     loud: (grams: string, drinks: string, line: string) =>
-      `Each person is poured ${grams} g of ethanol, which is ${drinks}. That is above ${line} g, the most that public health guidance names for one day. Pour less, and make sure everybody spits.`,
+      `Each person is poured ${grams}\u00a0g of ethanol, which is ${drinks}. That is above ${line}\u00a0g, the most that public health guidance names for one day. Pour less, and make sure everybody spits.`,
     noticeTitle: 'Above the lowest official limit for one occasion',
     notice: (grams: string, drinks: string, line: string) =>
-      `Each person is poured ${grams} g of ethanol, which is ${drinks}. The lowest official limit for one occasion is ${line} g. Smaller pours stay below it.`,
+      `Each person is poured ${grams}\u00a0g of ethanol, which is ${drinks}. The lowest official limit for one occasion is ${line}\u00a0g. Smaller pours stay below it.`,
     quiet:
       'This is below the lowest official limit for one occasion. That does not make it safe: no amount is known to be safe.',
-    smaller: (grams: string) => `Pour less of each: ${grams} g in all`,
+    smaller: (grams: string) => `Pour less of each: ${grams}\u00a0g in all`,
     smallerTaken: 'The pours are now smaller.',
     fewer: (least: string, keep: number, grams: string) =>
-      `Even pours of ${least} add up to too much. The first ${several(keep, 'pour', 'pours')} would be ${grams} g: remove pours, or split them over two evenings.`,
+      `Even pours of ${least} add up to too much. The first ${several(keep, 'pour', 'pours')} would be ${grams}\u00a0g: remove pours, or split them over two evenings.`,
     eachPour: 'Pour by pour',
     inTrial: (name: string) => `${name}, in the odd one out`,
-    pourLine: (ml: string, grams: string, soFar: string) => `${ml}: ${grams} g, so far ${soFar} g`,
+    pourLine: (ml: string, grams: string, soFar: string) => `${ml}: ${grams}\u00a0g, so far ${soFar}\u00a0g`,
     cautions: 'For every tasting',
     cautionWords: cautions,
     ageIs: (age: number) =>
@@ -248,15 +248,15 @@ export const planFigures = {
     hands: { right: 'Right-handed', left: 'Left-handed' },
     computer: 'A computer beside it',
     foot: 'Foot of the glass, mm',
-    footWrong: 'A foot is from 20 to 150 mm across.',
-    width: (cm: string, inches: string) => `${cm} cm (${inches} in) of the table’s edge`,
+    footWrong: 'A foot is from 20 to 150\u00a0mm across.',
+    width: (cm: string, inches: string) => `${cm}\u00a0cm (${inches}\u00a0in) of the table’s edge`,
     comfortable: 'That is comfortable.',
-    narrow: (cm: string) => `A place needs at least ${cm} cm.`,
+    narrow: (cm: string) => `A place needs at least ${cm}\u00a0cm.`,
     tooManyGlasses: (most: number) => `At most ${several(most, 'glass fits', 'glasses fit')} on this mat.`,
     tryInstead: (sheet: string) => `They fit on ${sheet}.`,
     sheet: 'Mat',
     things: { 'spit-cup': 'spit', water: 'water', mat: 'mat', writing: 'notes', computer: 'computer' },
-    light: 'Neutral, even light near 6500 K, and something white to hold the glass against.',
+    light: 'Neutral, even light near 6500\u00a0K, and something white to hold the glass against.',
     which: 'Your table',
     shape: 'Shape',
     shapes: { rectangle: 'Long', round: 'Round', horseshoe: 'Horseshoe' },
@@ -266,7 +266,7 @@ export const planFigures = {
     across: 'Outer length across, cm',
     leg: 'Outer length of a leg, cm',
     depth: 'Depth, cm',
-    sizeWrong: 'Enter 30 to 3000 cm.',
+    sizeWrong: 'Enter 30 to 3000\u00a0cm.',
     seated: 'Seated',
     seatings: { 'one-side': 'One side', 'both-sides': 'Both sides', 'all-round': 'All round' },
     holds: (places: number) => `It seats ${several(places, 'guest', 'guests')}.`,

@@ -66,11 +66,11 @@ function clashSentence(clash: FactClash, drink: Drink, number: (value: number) =
     case 'not-of-this-drink':
       return `A ${drinkNames[drink]} rarely has this: ${facts[clash.fact]}. Check it, or the drink.`;
     case 'unusual-strength':
-      return `${number(clash.abv)} % vol is unusual for a ${drinkNames[drink]}; most are ${number(clash.from)} to ${number(clash.to)}. Check the label.`;
+      return `${number(clash.abv)}\u00a0%\u00a0vol is unusual for a ${drinkNames[drink]}; most are ${number(clash.from)} to ${number(clash.to)}. Check the label.`;
     case 'strong-as-fortified':
-      return `${number(clash.abv)} % vol is as strong as a fortified wine. Mark it as fortified, or check the label.`;
+      return `${number(clash.abv)}\u00a0%\u00a0vol is as strong as a fortified wine. Mark it as fortified, or check the label.`;
     case 'sugar-against-mark':
-      return `${number(clash.sugarGPerL)} g/L of sugar and your mark of ${number(clash.dryness)} for dryness do not go together. Check both.`;
+      return `${number(clash.sugarGPerL)}\u00a0g/L of sugar and your mark of ${number(clash.dryness)} for dryness do not go together. Check both.`;
     default:
       return clash satisfies never;
   }
@@ -102,7 +102,7 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
     case 'above-any-drink':
       return problem.asProof === undefined
         ? `${number(problem.value)} is more than any drink holds. Check the label.`
-        : `${number(problem.value)} is more than any drink holds; as US proof it would be ${number(problem.asProof)} % vol.`;
+        : `${number(problem.value)} is more than any drink holds; as US proof it would be ${number(problem.asProof)}\u00a0%\u00a0vol.`;
     case 'not-whole':
       return `${number(problem.value)} is not a whole number. Enter one without decimals.`;
     case 'not-yes-or-no':
@@ -125,13 +125,13 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
 function noteSentence(note: CellNote, number: (value: number) => string): string {
   switch (note.code) {
     case 'us-proof-halved':
-      return `${number(note.proof)} US proof is ${number(note.abv)} % vol.`;
+      return `${number(note.proof)} US proof is ${number(note.abv)}\u00a0%\u00a0vol.`;
     case 'ebc-as-srm':
-      return `${number(note.ebc)} EBC is ${number(note.srm)} SRM.`;
+      return `${number(note.ebc)}\u00a0EBC is ${number(note.srm)}\u00a0SRM.`;
     case 'ppm-as-peat':
-      return `${number(note.ppm)} ppm counts as peat ${note.peat} of 3.`;
+      return `${number(note.ppm)}\u00a0ppm counts as peat ${note.peat} of 3.`;
     case 'litres-taken':
-      return `Taken as litres: ${number(note.ml)} mL.`;
+      return `Taken as litres: ${number(note.ml)}\u00a0mL.`;
     case 'other-currency':
       return `The price is in ${note.currency}, which is not the evening’s currency; its number is taken as it is.`;
     case 'same-as-line':
@@ -222,7 +222,7 @@ export const planLineup = {
     workbook: 'This is a spreadsheet file. Save it as CSV, or copy the cells and paste them here.',
     notText: 'This file has no text in it. Choose a CSV file, or paste the lines.',
     tooLarge: 'This file is larger than 2\u00a0MB. Copy the lines you need and paste them here.',
-    cut: (most: number) => `We only read the first ${most} lines.`,
+    cut: (most: number) => `We read at most ${several(most, 'line', 'lines')}.`,
     nothing: 'There is nothing to read yet.',
     headed: 'The first line has headings',
     columns: 'What the columns mean',

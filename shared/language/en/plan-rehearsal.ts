@@ -23,7 +23,7 @@ export const planRehearsal = {
     inTen: (tenths: number) =>
       tenths === 0 ? 'hardly any' : tenths === 10 ? 'nearly all' : `${tenths} in ten`,
     shortest: (part: string, minutes: number) =>
-      `Time runs short in “${part}”: on average it takes ${minutes} min longer than planned.`,
+      `Time runs short in “${part}”: on average it takes ${minutes}\u00a0min longer than planned.`,
     nowhere: 'No part takes noticeably longer than planned.',
     parts: {
       opening: 'Until the first glass',
@@ -36,7 +36,7 @@ export const planRehearsal = {
       planned: 'Planned',
       ended: 'In the rehearsal',
       behind: 'Later than planned',
-      percent: (percent: number) => `${percent} %`,
+      percent: (percent: number) => `${percent}\u00a0%`,
       later: 'later than planned',
     },
     picture:
@@ -49,7 +49,7 @@ export const planRehearsal = {
       'last-pour': 'One pour fewer (the last)',
       practice: 'No practice with water',
     } satisfies Record<Change, string>,
-    saves: (minutes: number) => `saves ${minutes} min`,
+    saves: (minutes: number) => `saves ${minutes}\u00a0min`,
     inTimeThen: (tenths: string) => `then ${tenths} in time`,
     change: 'Do this',
     changeLabel: (what: string) => `Do this: ${what}`,

@@ -10,13 +10,14 @@ export const waterWords = {
   step: 'Add 3 drops',
   title: 'Water in it',
   drops: (drops: number, volume: string, from: string, to: string) =>
-    `${drops} drops in ${volume}: ${from} % becomes ${to} % vol.`,
-  wish: 'Bring it down to, % vol',
+    `${drops} ${drops === 1 ? 'drop' : 'drops'} in ${volume}: ${from}\u00a0% becomes ${to}\u00a0%\u00a0vol.`,
+  wish: 'Bring it down to, %\u00a0vol',
   wishHint: 'The note sheets say so too. Leave it empty for the drops alone.',
-  wishWrong: (most: string) => `Enter a strength from 1 to ${most} % vol; water cannot raise it.`,
+  wishWrong: (most: string) => `Enter a strength from 1 to ${most}\u00a0%\u00a0vol; water cannot raise it.`,
   reach: (water: string, volume: string, strength: string) =>
-    `${water} of water in ${volume} brings it to ${strength} % vol.`,
-  sheet: (drops: number, strength: string) => `${drops} drops of water: ${strength} % vol`,
+    `${water} of water in ${volume} brings it to ${strength}\u00a0%\u00a0vol.`,
+  sheet: (drops: number, strength: string) =>
+    `${drops} ${drops === 1 ? 'drop' : 'drops'} of water: ${strength}\u00a0%\u00a0vol`,
   sheetLater: 'Nose it neat first, then add the drops',
-  sheetReach: (water: string, strength: string) => `${water} of water: ${strength} % vol`,
+  sheetReach: (water: string, strength: string) => `${water} of water: ${strength}\u00a0%\u00a0vol`,
 };

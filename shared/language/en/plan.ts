@@ -55,8 +55,8 @@ export const planWords = {
     guests: (guests: number, remote: number, level: string) =>
       remote === 0 ? `${guests} · ${level}` : `${guests} and ${remote} at home · ${level}`,
     noDate: 'no date yet',
-    strength: (grams: string, drinks: string) => `${grams} g each · ${drinks}`,
-    strengthLoud: (grams: string) => `${grams} g each: too much`,
+    strength: (grams: string, drinks: string) => `${grams}\u00a0g each · ${drinks}`,
+    strengthLoud: (grams: string) => `${grams}\u00a0g each: too much`,
     strengthUnknown: 'strengths are missing',
     bottles: (bottles: number) => several(bottles, 'bottle', 'bottles'),
     bottlesCost: (bottles: number, money: string) =>
@@ -65,7 +65,7 @@ export const planWords = {
     copies: 'duplicate, save, list',
   },
 
-  volumeUnits: { ml: 'mL', 'fl-oz-us': 'fl oz', 'fl-oz-imperial': 'fl oz' },
+  volumeUnits: { ml: 'mL', 'fl-oz-us': 'fl\u00a0oz', 'fl-oz-imperial': 'fl\u00a0oz' },
   drinks: { spirit: 'Spirit', wine: 'Wine', beer: 'Beer' },
   drinksOf: { spirit: 'Spirits', wine: 'Wine', beer: 'Beer' },
   levels: { newcomers: 'newcomers', regulars: 'regulars', devotees: 'devotees' },
@@ -109,15 +109,15 @@ export const planWords = {
     },
     advice: (level: string, pours: number, usual: number) =>
       pours === usual
-        ? `${pours} pours are usual for ${level}.`
-        : `${usual} pours are usual for ${level}; the plan has ${pours}.`,
+        ? `${several(pours, 'pour is', 'pours are')} usual for ${level}.`
+        : `${several(usual, 'pour is', 'pours are')} usual for ${level}; the plan has ${pours}.`,
     spread: 'A mixed crowd?',
     spreadLead: 'Say how many of each you expect, and we suggest a size that suits the whole room.',
     count: { newcomers: 'Newcomers', regulars: 'Regulars', devotees: 'Devotees' },
     advised: (level: string, pours: number, flights: number) =>
       flights > 1
-        ? `This room is best served as ${level}: ${pours} pours in ${flights} flights.`
-        : `This room is best served as ${level}: ${pours} pours in one flight.`,
+        ? `This room is best served as ${level}: ${several(pours, 'pour', 'pours')} in ${flights} flights.`
+        : `This room is best served as ${level}: ${several(pours, 'pour', 'pours')} in one flight.`,
     noAdvice: 'Say how many are coming to get a suggestion.',
     notes: {
       'newcomers-among-them': (guests: number) =>
@@ -168,7 +168,11 @@ export const planWords = {
     until: (time: string) => `until about ${time}`,
     noClock: 'Set a date to see these as clock times.',
     hours: (hours: number, minutes: number) =>
-      hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
+      hours === 0
+        ? `${minutes}\u00a0min`
+        : minutes === 0
+          ? `${hours}\u00a0h`
+          : `${hours}\u00a0h ${minutes}\u00a0min`,
     stretches: {
       gathering: 'Guests arrive',
       welcome: 'Welcome',

@@ -144,7 +144,7 @@ export const recapWords = {
       n: 'Ratings',
       mean: 'Mean',
       median: 'Median',
-      range: 'From … to',
+      range: 'From\u00a0… to',
       sd: 'Spread (s.d.)',
       shape: 'In a word',
     },
@@ -212,7 +212,7 @@ export const recapWords = {
     axis: 'From 1 to 5. The bar spans all marks, the line is the median.',
     picture: (mark: string, median: string, least: number, most: number, n: number) =>
       `${mark}: median ${median}, from ${least} to ${most}, ${several(n, 'guest', 'guests')}`,
-    columns: { mark: 'Mark', median: 'Median', range: 'From … to', n: 'Guests' },
+    columns: { mark: 'Mark', median: 'Median', range: 'From\u00a0… to', n: 'Guests' },
   },
 
   timing: {
@@ -259,7 +259,11 @@ export const recapWords = {
     picture: (which: string, parts: readonly string[]) => `${which}: ${parts.join('; ')}`,
     partTime: (part: string, time: string) => `${part}, ${time}`,
     hours: (hours: number, minutes: number) =>
-      hours === 0 ? `${minutes} min` : minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
+      hours === 0
+        ? `${minutes}\u00a0min`
+        : minutes === 0
+          ? `${hours}\u00a0h`
+          : `${hours}\u00a0h ${minutes}\u00a0min`,
     more: (time: string) => `+${time}`,
     less: (time: string) => `−${time}`,
     perStep: 'Step by step',

@@ -104,7 +104,7 @@ describe('German figures for the host', () => {
     expect(invitationWords.lasts(2, 1)).toBe('Es dauert etwa 2 Stunden 1 Minute.');
     expect(hostWords.table.counts.rules(1, 6)).toBe('1 von 6 hat den Regeln zugestimmt');
     expect(hostWords.cue.glasses([1, 2, 4])).toBe('Gläser 1, 2 und 4');
-    expect(paperWords.labels.strength(57.1)).toBe('57,1 % vol');
+    expect(paperWords.labels.strength(57.1)).toBe('57,1\u00a0%\u00a0vol');
   });
 
   it('name each kind of part by a letter of its own on the picture of the evening', () => {

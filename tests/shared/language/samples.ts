@@ -13,6 +13,7 @@ import { invitationWords } from '../../../shared/language/en/invite.ts';
 import { planBefore } from '../../../shared/language/en/plan-before.ts';
 import { planFigures } from '../../../shared/language/en/plan-figures.ts';
 import { planLineup } from '../../../shared/language/en/plan-lineup.ts';
+import { planRehearsal } from '../../../shared/language/en/plan-rehearsal.ts';
 import { recapWords } from '../../../shared/language/en/recap.ts';
 import { serveAt, temperatures } from '../../../shared/language/en/temperature.ts';
 
@@ -144,6 +145,8 @@ export const samples: ReadonlyMap<unknown, readonly (readonly unknown[])[]> = ne
   [invitationWords.way, [[wayIn]]],
   [planFigures.unit, units.flatMap((unit) => [1, 3].map((value) => [value, unit]))],
   [planFigures.table.drawing, ['right', 'left'].map((hand) => [9, hand])],
+  [planRehearsal.rehearsal.inTime, [['7 in ten', '22:30']]],
+  [planRehearsal.rehearsal.inTimeWithin, [['7 in ten', '3\u00a0h']]],
   [recapWords.timing.breaks, [[4, 3, 1, 'Quitte']]],
   [planLineup.reason.rises, axes.map((axis) => [axis])],
   [planLineup.reason.assumed, axes.map((axis) => [axis])],

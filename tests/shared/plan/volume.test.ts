@@ -15,12 +15,12 @@ describe('volumes in the measures that the host chose', () => {
   });
 
   it('are read as people pour them', () => {
-    expect(volume(44.36029434375, 'fl-oz-us')).toBe('1.5 fl oz');
-    expect(volume(20, 'fl-oz-us')).toBe('0.68 fl oz');
-    expect(volume(20, 'ml')).toBe('20 mL');
-    expect(volume(44.36029434375, 'ml', 3)).toBe('44.36 mL');
+    expect(volume(44.36029434375, 'fl-oz-us')).toBe('1.5\u00a0fl\u00a0oz');
+    expect(volume(20, 'fl-oz-us')).toBe('0.68\u00a0fl\u00a0oz');
+    expect(volume(20, 'ml')).toBe('20\u00a0mL');
+    expect(volume(44.36029434375, 'ml', 3)).toBe('44.36\u00a0mL');
     expect(volumeText(millilitres(2500), 'ml')).toBe('2.5 L');
-    expect(volumeText(millilitres(2500), 'fl-oz-us')).toBe('84.54 fl oz');
+    expect(volumeText(millilitres(2500), 'fl-oz-us')).toBe('84.54\u00a0fl\u00a0oz');
   });
 
   it('come back from a field as they went in, to a hundredth of an ounce', () => {
