@@ -246,15 +246,7 @@ export const recapWords = {
     } satisfies Record<PartKind, string>,
     calledBreak: 'Extra break',
     /** One letter on the picture; glasses have their number. */
-    letters: {
-      gathering: 'G',
-      opening: 'W',
-      glass: '',
-      choosing: 'R',
-      talk: 'T',
-      break: 'B',
-      farewell: 'E',
-    } satisfies Record<PartKind, string>,
+    letters: { gathering: 'G', opening: 'W', glass: '', choosing: 'R', talk: 'T', break: 'B', farewell: 'E' },
     numbers: 'Numbers are glasses.',
     picture: (which: string, parts: readonly string[]) => `${which}: ${parts.join('; ')}`,
     partTime: (part: string, time: string) => `${part}, ${time}`,
