@@ -16,4 +16,7 @@ turnLightByKey();
 document.title = words.page;
 keepAwake();
 const page = document.getElementById('page');
-if (page !== null) render(<ScreenApp />, page);
+if (page !== null) {
+  page.replaceChildren();
+  render(<ScreenApp />, page);
+}

@@ -41,9 +41,8 @@ add(String.prototype, {
     return typeof what === 'string' ? this.split(what).join(by) : this.replace(what, by);
   },
 });
-add(Object, {
-  hasOwn: (owner: object, key: PropertyKey) => Object.hasOwn(owner, key),
-});
+const own = Object.prototype.hasOwnProperty;
+add(Object, { hasOwn: (owner: object, key: PropertyKey) => own.call(owner, key) });
 add(AbortSignal, {
   timeout(ms: number) {
     const ending = new AbortController();

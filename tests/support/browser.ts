@@ -54,8 +54,15 @@ function installOnDebian(): void {
  * unless a context asks for another locale.
  *
  * @param pageCache keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without
+ * @param before runs in each page before its own scripts
  */
-export async function openBrowser({ pageCache = false } = {}): Promise<Browser> {
+export async function openBrowser({
+  pageCache = false,
+  before,
+}: {
+  readonly pageCache?: boolean;
+  readonly before?: () => void;
+} = {}): Promise<Browser> {
   const browser = await chromium.launch({
     ...(pageCache ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
     executablePath: findChromium(),
@@ -69,11 +76,13 @@ export async function openBrowser({ pageCache = false } = {}): Promise<Browser> 
     ],
   });
   const moment = momentNow();
-  if (moment === undefined) return browser;
+  if (moment === undefined && before === undefined) return browser;
   const newContext = browser.newContext.bind(browser);
   browser.newContext = async (options) => {
-    const context = await newContext({ locale: moment.locale, timezoneId: moment.zone, ...options });
-    await context.addInitScript(shiftClock, Number(process.env.CLOCK_SHIFT));
+    const here = moment === undefined ? {} : { locale: moment.locale, timezoneId: moment.zone };
+    const context = await newContext({ ...here, ...options });
+    if (moment !== undefined) await context.addInitScript(shiftClock, Number(process.env.CLOCK_SHIFT));
+    if (before !== undefined) await context.addInitScript(before);
     return context;
   };
   return browser;

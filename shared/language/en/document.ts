@@ -9,6 +9,7 @@ export interface DocumentWords {
   readonly guestNoScript: string;
   readonly surveyTooOld: string;
   readonly surveyNoScript: string;
+  readonly screenTooOld: string;
   readonly screenNoScript: string;
   readonly styleNoScript: string;
   readonly hostTitle: string;
@@ -26,6 +27,8 @@ export const documentWords: DocumentWords = {
     'If nothing else appears here, this browser is too old for these questions. Please use a newer one, or tell your host how used you are to tasting.',
   surveyNoScript:
     'This page needs JavaScript to ask its questions. Please turn it on, or tell your host how used you are to tasting.',
+  screenTooOld:
+    'One moment. If nothing else appears here, this screen’s browser is too old: connect a laptop, or do without it.',
   screenNoScript: 'This page shows the evening to the room and needs JavaScript.',
   styleNoScript: 'This page shows the parts at work and needs JavaScript.',
   hostTitle: 'Quietpour, for the host',

@@ -1,0 +1,102 @@
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { cueWords } from '../../shared/language/en/cues.ts';
+import { documentWords } from '../../shared/language/en/document.ts';
+import { guestWords } from '../../shared/language/en/guest.ts';
+import { hostWords } from '../../shared/language/en/host.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
+import type { Device } from '../server/support/device.ts';
+import { House } from '../server/support/house.ts';
+import { aPlan } from '../server/support/plans.ts';
+import { openBrowser } from '../support/browser.ts';
+import { forgetNewerMethods, forgetOurLayout } from '../support/older-browser.ts';
+import { Guest } from './guest.ts';
+import { Person } from './person.ts';
+
+/**
+ * The pages in a browser that knows no more methods than those of 2021, six times slower than this machine. The layout
+ * is today's: what styles ask for is held against published data by another test.
+ */
+let browser: Browser;
+let house: House;
+let made: CreatedTasting;
+let host: Device;
+
+beforeAll(async () => {
+  browser = await openBrowser({ before: forgetNewerMethods });
+  house = await House.open();
+  made = await house.plan(aPlan());
+  host = await house.host(made);
+});
+afterAll(async () => {
+  await browser?.close();
+  await house?.close();
+});
+
+async function slow(person: Person): Promise<void> {
+  const session = await person.page.context().newCDPSession(person.page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+}
+
+describe('a browser of 2021', () => {
+  it('sits down, follows, writes and shares on a small phone', async () => {
+    await host.host({ type: 'OpenDoors' });
+    const guest = await Guest.arrives(browser, 'Ottilie', 'light', 'small');
+    const { person } = guest;
+    await slow(person);
+    await person.page.goto(`${house.url}/j/${made.code}`);
+    await guest.sitsDown();
+    await guest.readsCautions();
+    await person.heading(cueWords.gathering.verb, 1).waitFor();
+    const [pour] = aPlan().pours;
+    await host.host({ type: 'JumpTo', cue: `${pour?.id}/writing/write/nose` });
+    const field = person.page.getByRole('textbox').first();
+    await field.fill('smoke and salt');
+    await person.text(guestWords.saved.saved).first().waitFor();
+    await person.look('older-guest-write');
+    expect(person.faults).toEqual([]);
+  });
+
+  it('shows the evening to the room', async () => {
+    const screen = await Person.arrives(browser, 'screen', 'wide');
+    await screen.page.goto(`${house.url}/screen/${made.code}`);
+    const { screensAsking } = await host.until('presence', (presence) => presence.screensAsking.length === 1);
+    await house.ask('POST', `/api/tastings/${made.tasting}/screens/${screensAsking[0]?.id}`, {
+      key: made.hostKey,
+      body: { admit: true },
+    });
+    await screen.page.getByRole('heading', { level: 1 }).waitFor();
+    await screen.look('older-screen');
+    expect(screen.faults).toEqual([]);
+  });
+
+  it('plans and conducts, with a dialog that is a box over the page', async () => {
+    const tablet = await Person.arrives(browser, 'host', 'tablet');
+    await slow(tablet);
+    await tablet.page.goto(`${house.url}/host#tasting=${made.tasting}&key=${made.hostKey}`);
+    await tablet.page.goto(`${house.url}/host#/t/${made.tasting}/room`);
+    await tablet.button(hostWords.tools.glasses).click();
+    const drawer = tablet.page.getByRole('dialog');
+    await drawer.waitFor();
+    await tablet.look('older-host-drawer');
+    expect(tablet.faults).toEqual([]);
+  });
+});
+
+it('leaves the sentence of its page standing in a browser from before', async () => {
+  const older = await openBrowser({ before: forgetOurLayout });
+  for (const [address, words] of [
+    [`/j/${made.code}`, 'guestTooOld'],
+    ['/host', 'hostTooOld'],
+  ] as const) {
+    const person = await Person.arrives(older, 'somebody', 'phone');
+    await person.page.goto(house.url + address);
+    await person.page.waitForLoadState('networkidle');
+    await person.text(documentWords[words]).waitFor();
+    const path = join(import.meta.dirname, `../screenshots/before-our-floor-${words}.png`);
+    await person.page.screenshot({ path });
+    expect(person.faults).toEqual([]);
+  }
+  await older.close();
+});
