@@ -22,11 +22,24 @@ interface TextFieldProps extends FieldWords {
   readonly autocomplete?: string | undefined;
   readonly maxLength?: number | undefined;
   readonly required?: boolean | undefined;
+  readonly onFocus?: (() => void) | undefined;
+  readonly onBlur?: (() => void) | undefined;
 }
 
 export function TextField(props: TextFieldProps) {
   const id = useId();
-  const { value, onInput, type = 'text', keys, autocomplete, maxLength, required, ...words } = props;
+  const {
+    value,
+    onInput,
+    type = 'text',
+    keys,
+    autocomplete,
+    maxLength,
+    required,
+    onFocus,
+    onBlur,
+    ...words
+  } = props;
   return (
     <Field id={id} {...words}>
       <input
@@ -41,6 +54,8 @@ export function TextField(props: TextFieldProps) {
         dir="auto"
         aria-invalid={words.error ? true : undefined}
         aria-describedby={describedBy(id, words)}
+        onFocus={onFocus}
+        onBlur={onBlur}
         onInput={(event) => onInput(event.currentTarget.value)}
       />
     </Field>

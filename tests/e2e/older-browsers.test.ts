@@ -5,12 +5,14 @@ import { cueWords } from '../../shared/language/en/cues.ts';
 import { documentWords } from '../../shared/language/en/document.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
+import { planWords } from '../../shared/language/en/plan.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
 import { openBrowser } from '../support/browser.ts';
 import { forgetNewerMethods, forgetOurLayout } from '../support/older-browser.ts';
+import { seededRandom } from '../support/seeded-random.ts';
 import { Guest } from './guest.ts';
 import { Person } from './person.ts';
 
@@ -100,3 +102,44 @@ it('leaves the sentence of its page standing in a browser from before', async ()
   }
   await older.close();
 });
+
+it('keeps every key that is typed into a number, at any speed', async () => {
+  const tablet = await Person.arrives(browser, 'host', 'tablet');
+  const planned = await house.plan(aPlan());
+  await tablet.page.goto(`${house.url}/host#tasting=${planned.tasting}&key=${planned.hostKey}`);
+  await tablet.page.getByRole('heading', { level: 1 }).waitFor();
+  await tablet.page.goto(`${house.url}/host#/t/${planned.tasting}/plan`);
+  await tablet
+    .button(new RegExp(`^${planWords.parts.pours}`))
+    .first()
+    .click();
+  await tablet.page.locator('.pour-line').first().getByRole('button').first().click();
+  const field = tablet.page.getByRole('textbox', { name: planWords.pour.abv });
+  await field.waitFor();
+  const random = seededRandom(20);
+  for (let round = 0; round < 30; round += 1) {
+    const keys = Array.from({ length: 3 + Math.floor(random() * 3) }, (_, place) =>
+      place === 2 ? [',', '.'][Math.floor(random() * 2)] : String(1 + Math.floor(random() * 4)),
+    );
+    const pauses = keys.map(() => [0, 3, 20, 120][Math.floor(random() * 4)]);
+    await field.fill('');
+    await field.evaluate(type, { keys, pauses });
+    expect(await field.inputValue()).toBe(keys.join(''));
+  }
+});
+
+/** Adds key by key to what the field shows, as a keyboard does, so many ms apart: some come before the page is painted. */
+async function type(
+  field: SVGElement | HTMLElement,
+  {
+    keys,
+    pauses,
+  }: { readonly keys: readonly (string | undefined)[]; readonly pauses: readonly (number | undefined)[] },
+): Promise<void> {
+  const input = field as HTMLInputElement;
+  for (const [place, key] of keys.entries()) {
+    input.value += key;
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    await new Promise((resolve) => setTimeout(resolve, pauses[place]));
+  }
+}

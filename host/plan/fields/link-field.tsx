@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { words } from '../words.ts';
+import { useTypedText } from './typed-text.ts';
 
 interface LinkFieldProps {
   readonly label: string;
@@ -13,19 +13,14 @@ const isLink = (text: string): boolean => /^https?:\/\/[^\s]+$/i.test(text.trim(
 
 /** An address on the web; only whole ones reach the plan. */
 export function LinkField({ label, hint, value, onLink }: LinkFieldProps) {
-  const [text, setText] = useState(value ?? '');
-  const last = useRef(value);
-  useEffect(() => {
-    if (last.current === value) return;
-    last.current = value;
-    setText(value ?? '');
-  }, [value]);
+  const { text, setText, made, field } = useTypedText(value, (link) => link ?? '');
   const empty = text.trim() === '';
   return (
     <TextField
       label={label}
       hint={hint}
       type="url"
+      {...field}
       value={text}
       maxLength={500}
       error={empty || isLink(text) ? undefined : words.evening.linkWrong}
@@ -33,7 +28,7 @@ export function LinkField({ label, hint, value, onLink }: LinkFieldProps) {
         setText(typed);
         const now = typed.trim() === '' ? undefined : typed.trim();
         if (now !== undefined && !isLink(now)) return;
-        last.current = now;
+        made(now);
         onLink(now);
       }}
     />

@@ -1,7 +1,7 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
 import { numberAtStart } from '../../../core/planning/pour-list/numbers.ts';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { plainNumber } from '../words.ts';
+import { useTypedText } from './typed-text.ts';
 
 interface NumberFieldProps {
   readonly label: string;
@@ -35,19 +35,13 @@ const shown = (value: number | undefined): string => (value === undefined ? '' :
  */
 export function NumberField(props: NumberFieldProps) {
   const { label, hint, value, whole, wrong, onNumber } = props;
-  const [text, setText] = useState(shown(value));
-  const last = useRef(value);
-  // A change from elsewhere (undo, another device) shows; one's own typing is not rewritten under the finger.
-  useEffect(() => {
-    if (last.current === value) return;
-    last.current = value;
-    setText(shown(value));
-  }, [value]);
+  const { text, setText, made, field } = useTypedText(value, shown);
   const read = readNumber(text, props);
   return (
     <TextField
       label={label}
       hint={hint}
+      {...field}
       value={text}
       keys={whole ? 'numeric' : 'decimal'}
       autocomplete="off"
@@ -57,7 +51,7 @@ export function NumberField(props: NumberFieldProps) {
         setText(typed);
         const now = readNumber(typed, props);
         if (!now.ok) return;
-        last.current = now.value;
+        made(now.value);
         onNumber(now.value);
       }}
     />
