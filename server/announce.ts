@@ -9,16 +9,36 @@ export interface Addresses {
   readonly origins: readonly string[];
   readonly houseKey: string;
   readonly data: string;
+  /** Whether a person reads it in a terminal, and no file does. */
+  readonly terminal: boolean;
 }
 
 const plain =
   'This is plain http: whoever is on the same network could read along. Use a network of your own with a password, or give a certificate in QUIETPOUR_TLS_KEY and QUIETPOUR_TLS_CERT.';
 
 /**
+ * Black on white by ECMA-48 (30 and 47) in a terminal of whatever colours, because half of all cameras read no code with
+ * light squares on dark; a file gets no colours, and its light squares are the letters.
+ */
+const qrCode = (of: string, terminal: boolean): string =>
+  renderUnicodeCompact(of, { ecc: 'M', border: 2, invert: terminal })
+    .split('\n')
+    .map((line) => (terminal ? `\u001B[30;47m${line}\u001B[0m` : line))
+    .join('\n');
+
+/**
  * What a host reads in the terminal: for every network that this machine is on, where the host goes, where guests go,
  * and a square for their cameras.
  */
-export function announcement({ scheme, port, external, origins, houseKey, data }: Addresses): string {
+export function announcement({
+  scheme,
+  port,
+  external,
+  origins,
+  houseKey,
+  data,
+  terminal,
+}: Addresses): string {
   const local = `${scheme}://localhost:${port}`;
   const reached = [...origins, ...external.map((name) => `${scheme}://${name}:${port}`)];
   const places = reached.length > 0 ? reached : [local];
@@ -29,7 +49,7 @@ export function announcement({ scheme, port, external, origins, houseKey, data }
       `  Host     ${origin}/host#key=${houseKey}`,
       `  Guests   ${origin}/`,
       '',
-      renderUnicodeCompact(`${origin}/`, { ecc: 'M', border: 2 }),
+      qrCode(`${origin}/`, terminal),
       '',
     ]),
     ...(reached.length > 0

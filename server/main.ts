@@ -64,6 +64,7 @@ async function main(): Promise<void> {
       origins: settings.origins,
       houseKey,
       data: settings.data,
+      terminal: process.stdout.isTTY === true,
     }),
   );
 }

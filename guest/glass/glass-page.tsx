@@ -13,6 +13,7 @@ import { cueWordsFor, drinkOf } from '../stage/cue-words.ts';
 import { arcOf, cardName, glassInHand } from '../stage/reached-glasses.ts';
 import { waterIsDue } from '../stage/water-reminder.ts';
 import { CueBody } from './cue-body.tsx';
+import { useDarkFrame } from './dark-frame.ts';
 import { SignalBar } from './signal-bar.tsx';
 import { StageTime } from './stage-time.tsx';
 import { useAnnouncedCue } from './use-announced-cue.ts';
@@ -30,6 +31,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
   const heading = useFocusAfter(cue.id);
   useAnnouncedCue(stage, said);
   const scene = sceneOf(stage);
+  useDarkFrame(scene === 'nose');
   return (
     <div
       class={`room scene-${scene}`}

@@ -17,6 +17,6 @@ document.title = words.page;
 keepAwake();
 const page = document.getElementById('page');
 if (page !== null) {
-  page.replaceChildren();
+  page.textContent = '';
   render(<ScreenApp />, page);
 }

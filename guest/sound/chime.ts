@@ -6,6 +6,13 @@ const off = deviceFlag('quietpour.sound-off');
 const on = signal(!off.isSet());
 let context: AudioContext | undefined;
 
+declare global {
+  interface Navigator {
+    /** Audio Session API of the W3C; so far in WebKit only. */
+    readonly audioSession?: { type: string };
+  }
+}
+
 export const soundOn = on;
 
 export function turnSound(wanted: boolean): void {
@@ -18,12 +25,15 @@ export function unlockSound(): void {
     try {
       context ??= new AudioContext();
       void context.resume();
+      // On an iPhone the switch for silence would silence the tone that ends closed eyes.
+      if (navigator.audioSession) navigator.audioSession.type = 'playback';
     } catch {
       // A device without sound still vibrates, or does neither.
     }
   };
-  document.addEventListener('pointerdown', unlock);
-  document.addEventListener('keydown', unlock);
+  // WebKit does not count the beginning of a touch as a wish of its owner, only its end.
+  for (const gesture of ['pointerdown', 'pointerup', 'touchend', 'click', 'keydown'])
+    document.addEventListener(gesture, unlock);
 }
 
 /** Hertz. One tone to begin with; two, rising, to come back with. */

@@ -1,4 +1,5 @@
 import type { NetworkInterfaceInfo } from 'node:os';
+import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import { originAllowed } from '../../../server/access/origin.ts';
 import { externalAddresses } from '../../../server/addresses.ts';
@@ -13,7 +14,14 @@ const ipv4 = (address: string, internal = false): NetworkInterfaceInfo => ({
   cidr: `${address}/24`,
 });
 
-const common = { scheme: 'http', port: 4680, origins: [], houseKey: 'the-key', data: '/data' } as const;
+const common = {
+  scheme: 'http',
+  port: 4680,
+  origins: [],
+  houseKey: 'the-key',
+  data: '/data',
+  terminal: false,
+} as const;
 
 describe('the addresses that are printed', () => {
   it('are all external ones, those where guests are first', () => {
@@ -44,6 +52,24 @@ describe('the addresses that are printed', () => {
     }
     // A square of 25 modules with its border has 15 lines of half blocks, the first one all light.
     expect(said.split('\n').filter((line) => /^█+$/.test(line)).length).toBe(2);
+  });
+
+  it('draw the square black on white in a terminal, whatever its colours, as a camera reads it', () => {
+    const said = announcement({ ...common, terminal: true, external: ['192.168.1.20'] });
+    // ECMA-48: 30 and 47 are a black foreground on a white background.
+    const lines = said.split('\n').filter((line) => line.startsWith('\u001B[30;47m'));
+    const rows = lines.map((line) => line.slice(8, -4));
+    const dark = rows.flatMap((row) => {
+      const half = (blocks: string) => [...row].map((block) => blocks.includes(block));
+      return [half('█▀'), half('█▄')];
+    });
+    const size = dark[0]?.length ?? 0;
+    const pixels = new Uint8ClampedArray(size * size * 64 * 4).fill(255);
+    const at = (x: number, y: number) => dark[Math.floor(y / 8)]?.[Math.floor(x / 8)] === true;
+    for (let y = 0; y < size * 8; y += 1)
+      for (let x = 0; x < size * 8; x += 1)
+        if (at(x, y)) pixels.fill(0, (y * size * 8 + x) * 4, (y * size * 8 + x) * 4 + 3);
+    expect(jsQR(pixels, size * 8, size * 8)?.data).toBe('http://192.168.1.20:4680/');
   });
 });
 

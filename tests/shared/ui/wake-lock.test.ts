@@ -74,4 +74,18 @@ describe('a screen that stays on', () => {
     expect(wakeLockWorks()).toBe(false);
     keepAwake()();
   });
+
+  it('is not believed on the home screen of iOS before 18.4, where it does nothing', () => {
+    const phone = (version: string, standalone: boolean) => ({
+      userAgent: `Mozilla/5.0 (iPhone; CPU iPhone OS ${version} like Mac OS X) AppleWebKit/605.1.15`,
+      standalone,
+    });
+    expect([
+      wakeLockWorks(phone('17_6', true)),
+      wakeLockWorks(phone('18_3_1', true)),
+      wakeLockWorks(phone('18_4', true)),
+      wakeLockWorks(phone('18_10', true)),
+      wakeLockWorks(phone('17_6', false)),
+    ]).toEqual([false, false, true, true, true]);
+  });
 });
