@@ -57,7 +57,9 @@ export function App({ keys, notKept, takeKey }: AppProps) {
         wrongKey.value = false;
         turns.value += 1;
       }
-      route.value = routeOf(window.location.hash);
+      const next = routeOf(window.location.hash);
+      if (!samePage(route.value, next)) app.status.turnPage();
+      route.value = next;
     };
     window.addEventListener('hashchange', moved);
     return () => window.removeEventListener('hashchange', moved);
@@ -83,6 +85,11 @@ export function App({ keys, notKept, takeKey }: AppProps) {
   );
 }
 
+/** Parts of one plan are one page: what was done in one can be undone from another. */
+const samePage = (one: Route, other: Route): boolean =>
+  one.page === other.page &&
+  (one.page === 'home' || (other.page !== 'home' && one.tasting === other.tasting));
+
 const holdsKeyFor = (keys: HostKeys, route: Route): boolean =>
   route.page === 'home'
     ? keys.house() !== undefined || keys.tastings().length > 0
@@ -93,7 +100,7 @@ function Page({ route, app }: { readonly route: Route; readonly app: AppContext 
     case 'home':
       return <HomePage app={app} />;
     case 'plan':
-      return <PlanPage key={route.tasting} tasting={route.tasting} paste={route.paste} app={app} />;
+      return <PlanPage key={route.tasting} tasting={route.tasting} part={route.part} app={app} />;
     case 'recap':
       return <RecapLoader key={route.tasting} tasting={route.tasting} app={app} />;
     case 'ahead':

@@ -3,8 +3,8 @@ import { isPaperKind, type PaperKind } from './paper-kind.ts';
 
 export type Route =
   | { readonly page: 'home' }
-  /** `paste`: the page begins with a field to paste a list of pours into. */
-  | { readonly page: 'plan'; readonly tasting: TastingId; readonly paste: boolean }
+  /** `part`: the name of an opened part of the plan, so that the browser's own way back leads from part to part. */
+  | { readonly page: 'plan'; readonly tasting: TastingId; readonly part?: string | undefined }
   | { readonly page: 'ahead'; readonly tasting: TastingId }
   | { readonly page: 'doors'; readonly tasting: TastingId }
   | { readonly page: 'room'; readonly tasting: TastingId }
@@ -17,17 +17,17 @@ export type Route =
 export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'ahead' | 'recap' }>;
 
 const ofTasting =
-  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan|plan\/paste|ahead|doors|room|invite|pouring|recap|print\/[a-z-]+)$/;
+  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan(?:\/[a-z-]+)?|ahead|doors|room|invite|pouring|recap|print\/[a-z-]+)$/;
 
 /** Reads the part of the address behind the page; whatever is unknown leads home. */
 export function routeOf(hash: string): Route {
   const [, id, page] = ofTasting.exec(hash) ?? [];
   if (id === undefined) return { page: 'home' };
   const tasting = tastingId(id);
+  if (page === 'plan' || page?.startsWith('plan/')) {
+    return { page: 'plan', tasting, part: page.split('/')[1] };
+  }
   switch (page) {
-    case 'plan':
-    case 'plan/paste':
-      return { page: 'plan', tasting, paste: page === 'plan/paste' };
     case 'ahead':
     case 'doors':
     case 'room':
@@ -47,7 +47,7 @@ export function hrefOf(route: Route): string {
     case 'home':
       return '#/';
     case 'plan':
-      return `#/t/${route.tasting}/plan${route.paste ? '/paste' : ''}`;
+      return `#/t/${route.tasting}/plan${route.part === undefined ? '' : `/${route.part}`}`;
     case 'ahead':
     case 'doors':
     case 'room':

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { Plan } from '../../core/tasting.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
@@ -7,6 +8,7 @@ import { TextField } from '../../shared/ui/text-field.tsx';
 import type { AppContext } from '../app-context.ts';
 import { ErrorNotice } from '../error-notice.tsx';
 import { sentenceFor, words } from '../language.ts';
+import { PastedList } from '../plan/csv/pasted-list.tsx';
 import { goTo } from '../route.ts';
 import { StartChoice } from './start-choice.tsx';
 import type { Beginning } from './starting-plan.ts';
@@ -15,11 +17,12 @@ import { useTastings } from './tasting-pages.ts';
 
 /** So many evenings fill a screen: with more, one searches. */
 const screenful = 5;
-const noAnswer = { ok: false, code: 'no-answer' } as const;
 
 /** All evenings of this server, and the ways to begin a new one. */
 export function HomePage({ app }: { readonly app: AppContext }) {
   const beginning = useSignal(false);
+  /** The plan that a list is read for; it makes an evening only when something of it is kept. */
+  const pasting = useSignal<Plan | undefined>(undefined);
   const wholeHouse = app.keys.house() !== undefined;
   const find = useSignal('');
   const { now, again, more } = useTastings(app, find.value);
@@ -33,20 +36,23 @@ export function HomePage({ app }: { readonly app: AppContext }) {
     document.title = words.page('');
   }, []);
 
+  const create = async (plan: Plan, next: 'doors' | 'plan'): Promise<void> => {
+    beginning.value = true;
+    const answer = await app.api.createTasting(plan);
+    beginning.value = false;
+    if (answer.ok) goTo({ page: next, tasting: answer.body.tasting });
+    else app.status.say(sentenceFor(answer.code));
+  };
   const begin = async (how: Beginning): Promise<void> => {
     if (beginning.value) return;
     beginning.value = true;
     // Apart from this page, because the schema of a plan is the heaviest thing of all.
     const part = await import('./starting-plan.ts').catch(() => undefined);
-    const answer = part ? await app.api.createTasting(part.planOf(how)) : noAnswer;
     beginning.value = false;
-    if (!answer.ok) return void app.status.say(sentenceFor(answer.code));
-    const { tasting } = answer.body;
-    goTo(
-      how.from === 'demo'
-        ? { page: 'doors', tasting }
-        : { page: 'plan', tasting, paste: how.from === 'list' },
-    );
+    if (part === undefined) return void app.status.say(sentenceFor('no-answer'));
+    const plan = part.planOf(how);
+    if (how.from === 'list') pasting.value = plan;
+    else await create(plan, how.from === 'demo' ? 'doors' : 'plan');
   };
 
   return (
@@ -95,6 +101,16 @@ export function HomePage({ app }: { readonly app: AppContext }) {
             <p class="soft">{words.home.oneOnly}</p>
           ))}
       </div>
+      {pasting.value && (
+        <PastedList
+          plan={pasting.value}
+          busy={beginning.value}
+          onKeep={(_, change) => void (pasting.value && create(change(pasting.value), 'plan'))}
+          onClose={() => {
+            pasting.value = undefined;
+          }}
+        />
+      )}
       <LanguageChoice />
     </main>
   );

@@ -74,7 +74,7 @@ interface StageLink {
 
 /** What one does with an evening depends on its stage; the most likely stands last, under the thumb. */
 function linksOf({ tasting, stage }: ListedTasting): StageLink[] {
-  const plan = { href: hrefOf({ page: 'plan', tasting, paste: false }), label: words.home.plan };
+  const plan = { href: hrefOf({ page: 'plan', tasting }), label: words.home.plan };
   const doors = { href: hrefOf({ page: 'doors', tasting }), label: words.home.doors };
   const room = { href: hrefOf({ page: 'room', tasting }), label: words.home.room };
   switch (stage) {

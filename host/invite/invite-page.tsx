@@ -106,7 +106,7 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
             {plan.startsAt === undefined ? (
               <>
                 <p class="soft">{inviteWords.noDate}</p>
-                <a class="button" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+                <a class="button" href={hrefOf({ page: 'plan', tasting })}>
                   {inviteWords.toPlan}
                 </a>
               </>

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
@@ -8,6 +8,7 @@ import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import type { HostApi } from '../api.ts';
 import { words as appWords } from '../language.ts';
+import { goTo, hrefOf } from '../route.ts';
 import { settled } from './draft.ts';
 import { furtherPart } from './further-part.ts';
 import { type Part, parts, summaryOf } from './part-summaries.ts';
@@ -21,31 +22,32 @@ interface PlanLayoutProps {
   readonly editor: PlanEditor;
   readonly stored: StoredPlan;
   readonly api: HostApi;
-  readonly paste: boolean;
+  /** The part that the address names. */
+  readonly part: string | undefined;
 }
 
 /**
  * The list of parts, each with what it holds in a few words, and beside it the one that is open. On a phone the list
  * comes first and a part takes its place.
  */
-export function PlanLayout({ editor, stored, api, paste }: PlanLayoutProps) {
+export function PlanLayout({ editor, stored, api, part: named }: PlanLayoutProps) {
   const plan = editor.draft.plan.value;
-  const [opened, setOpened] = useState<Part | undefined>(
-    paste || plan.pours.length === 0 ? 'pours' : undefined,
-  );
+  const opened = parts.find((each) => each === named);
   const part = opened ?? 'pours';
   const heading = useRef<HTMLHeadingElement>(null);
-  const go = (to: Part | undefined): void => {
-    setOpened(to);
+  const go = (to: Part | undefined): void => goTo({ page: 'plan', tasting: stored.tasting, part: to });
+  // A plan without pours begins with them, and the way back from there leads out of the plan.
+  useEffect(() => {
+    if (opened === undefined && plan.pours.length === 0)
+      window.location.replace(hrefOf({ page: 'plan', tasting: stored.tasting, part }));
+  }, []);
+  const before = useRef(opened);
+  useEffect(() => {
+    if (before.current === opened) return;
+    before.current = opened;
     window.scrollTo(0, 0);
-    if (to !== undefined) requestAnimationFrame(() => heading.current?.focus());
-  };
-  /** The list is asked for once; afterwards the address is the plan's own, so that a reload does not ask again. */
-  const [asksForList, setAsksForList] = useState(paste && plan.pours.length === 0);
-  const askedForList = (): void => {
-    setAsksForList(false);
-    if (paste) window.history.replaceState(null, '', `#/t/${stored.tasting}/plan`);
-  };
+    if (opened !== undefined) heading.current?.focus({ preventScroll: true });
+  }, [opened]);
   useEffect(() => {
     document.title = words.page(plan.title);
   }, [plan.title]);
@@ -120,16 +122,7 @@ export function PlanLayout({ editor, stored, api, paste }: PlanLayoutProps) {
           </h2>
           {/* Folds and links go on working in it; fields and buttons do not. */}
           <fieldset class="plan-fields" disabled={fixed && part !== 'copies'}>
-            <OpenPart
-              key={part}
-              part={part}
-              editor={editor}
-              stored={stored}
-              api={api}
-              fixed={fixed}
-              asksForList={asksForList}
-              onAsked={askedForList}
-            />
+            <OpenPart key={part} part={part} editor={editor} stored={stored} api={api} fixed={fixed} />
           </fieldset>
           {after !== undefined && plan.pours.length > 0 && (
             <div class="plan-next">
@@ -153,17 +146,13 @@ interface OpenPartProps {
   readonly api: HostApi;
   /** The doors have been opened: the plan can be read and copied, and not changed. */
   readonly fixed: boolean;
-  readonly asksForList: boolean;
-  readonly onAsked: () => void;
 }
 
 function OpenPart(props: OpenPartProps) {
-  const { part, editor, stored, asksForList, onAsked } = props;
+  const { part, editor, stored } = props;
   switch (part) {
     case 'pours':
-      return (
-        <PoursPart editor={editor} tasting={stored.tasting} asksForList={asksForList} onAsked={onAsked} />
-      );
+      return <PoursPart editor={editor} tasting={stored.tasting} />;
     case 'strength':
       return <StrengthPart editor={editor} />;
     case 'guests':
@@ -197,7 +186,7 @@ function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
     case 'table':
       return <further.TablePart editor={editor} />;
     case 'copies':
-      return <further.CopiesPart editor={editor} api={api} fixed={fixed} />;
+      return <further.CopiesPart editor={editor} tasting={stored.tasting} api={api} fixed={fixed} />;
     default:
       return part satisfies never;
   }

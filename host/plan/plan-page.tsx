@@ -11,18 +11,18 @@ import { PlanLoader } from './plan-loader.tsx';
 
 interface PlanPageProps {
   readonly tasting: TastingId;
-  /** The page begins with a field to paste a list of pours into. */
-  readonly paste: boolean;
+  /** Of the address: the part that is open. */
+  readonly part: string | undefined;
   readonly app: AppContext;
 }
 
 /** All parts of one evening's plan. */
-export function PlanPage({ tasting, paste, app }: PlanPageProps) {
+export function PlanPage({ tasting, part, app }: PlanPageProps) {
   return (
     <PlanLoader tasting={tasting} app={app}>
       {({ editor, stored }) => (
         <main class="page plan">
-          <PlanLayout editor={editor} stored={stored} api={app.api} paste={paste} />
+          <PlanLayout editor={editor} stored={stored} api={app.api} part={part} />
         </main>
       )}
     </PlanLoader>

@@ -1,6 +1,6 @@
 import type { PhotoId } from '../../core/ids.ts';
 import { movePour } from '../../core/planning/order/manual-order.ts';
-import { flightsOf, limits, type Plan, type Pour } from '../../core/tasting.ts';
+import { type Drink, flightsOf, limits, type Plan, type Pour } from '../../core/tasting.ts';
 
 /** Changes of the lineup as pure functions of the plan; the cuts between flights are held where they were. */
 export const sizesOf = (plan: Pick<Plan, 'pours' | 'flightSizes'>): number[] =>
@@ -30,6 +30,20 @@ export function addPours(plan: Plan, added: readonly Pour[]): Plan {
 
 export function replacePour(plan: Plan, pour: Pour): Plan {
   return { ...plan, pours: plan.pours.map((each) => (each.id === pour.id ? pour : each)) };
+}
+
+/** All pours, and those still to come, of this drink; facts that it does not have are kept, and named beside each pour. */
+export const allOf = (plan: Plan, drink: Drink): Plan => ({
+  ...plan,
+  drink,
+  pours: plan.pours.map((pour) => ({ ...pour, drink })),
+});
+
+/** Every pour of the drink that it had in the plan before: the undo of `allOf`. */
+export function drinksAsBefore(plan: Plan, before: Plan): Plan {
+  const had = new Map(before.pours.map(({ id, drink }) => [id, drink]));
+  const pours = plan.pours.map((pour) => ({ ...pour, drink: had.get(pour.id) ?? pour.drink }));
+  return { ...plan, drink: before.drink, pours };
 }
 
 /** One fact of one pour as the plan has it now; undefined takes the fact away. */

@@ -1,6 +1,7 @@
 import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../../core/planning/figures/fluid-ounces.ts';
 import type { Plan } from '../../core/tasting.ts';
-import { number, words } from './words.ts';
+import { volumeUnits } from '../../shared/language/en/volumes.ts';
+import { number } from '../numbers.ts';
 
 type Unit = Plan['volumeUnit'];
 
@@ -25,4 +26,4 @@ export const inMl = (value: number, unit: Unit): number => Number((value * inOne
 
 /** As it is read; with whole millilitres or hundredths of an ounce where no other decimals are wanted. */
 export const volume = (ml: number, unit: Unit, decimals = unit === 'ml' ? 0 : 2): string =>
-  `${number(ml / inOne(unit), decimals)}\u00a0${words.volumeUnits[unit]}`;
+  `${number(ml / inOne(unit), decimals)}\u00a0${volumeUnits[unit]}`;

@@ -1,18 +1,10 @@
 import { type PlanWords, planWords } from '../../shared/language/en/plan.ts';
 import { dayAndTime as dayAndTimeIn } from '../../shared/language/wall-clock.ts';
 import { locale } from '../locale.ts';
+import { number } from '../numbers.ts';
 
 /** The language of the plan page; the only place of it that knows which one it is. */
 export const words: PlanWords = planWords;
-
-const rounded = new Map<number, Intl.NumberFormat>();
-
-/** A number as this device writes it, with at most so many decimals. */
-export function number(value: number, decimals = 2): string {
-  const known = rounded.get(decimals) ?? new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
-  rounded.set(decimals, known);
-  return known.format(value);
-}
 
 /** Without grouping, as a field shows it for editing. */
 export const plainNumber = (value: number): string =>

@@ -72,7 +72,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
         <EmptyState
           title={columns.length === 0 ? words.noPours : words.noPlaces}
           action={
-            <a class="button button-primary" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+            <a class="button button-primary" href={hrefOf({ page: 'plan', tasting })}>
               {words.toPlan}
             </a>
           }

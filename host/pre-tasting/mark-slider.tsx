@@ -2,7 +2,8 @@ import { useId } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { minus, plus } from '../../shared/ui/strokes.ts';
-import { number, words } from '../plan/words.ts';
+import { number } from '../numbers.ts';
+import { words } from '../plan/words.ts';
 
 interface MarkSliderProps {
   readonly said: { readonly name: string; readonly low: string; readonly high: string };

@@ -67,7 +67,7 @@ function Ahead({ editor, stored, app }: AheadProps) {
   return (
     <>
       <header class="ahead-head">
-        <a class="button button-quiet" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+        <a class="button button-quiet" href={hrefOf({ page: 'plan', tasting })}>
           <Icon of={back} turns />
           {said.toPlan}
         </a>
@@ -112,7 +112,7 @@ function Ahead({ editor, stored, app }: AheadProps) {
                 <Icon of={next} turns />
               </Button>
             ) : (
-              <a class="button button-primary" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+              <a class="button button-primary" href={hrefOf({ page: 'plan', tasting })}>
                 {said.done}
               </a>
             )}

@@ -5,9 +5,9 @@ import { paperWords } from '../../shared/language/en/paper.ts';
 import { waterWords } from '../../shared/language/en/plan-water.ts';
 import { type TextField, textFields } from '../../shared/notes/entry.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
+import { number } from '../numbers.ts';
 import { waterInPour } from '../plan/figures/water-in-pour.ts';
 import { volume } from '../plan/volume.ts';
-import { number } from '../plan/words.ts';
 import { labelOf } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';
 

@@ -58,7 +58,7 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
         <EmptyState
           title={paperWords.noPours}
           action={
-            <a class="button button-primary" href={hrefOf({ page: 'plan', tasting, paste: false })}>
+            <a class="button button-primary" href={hrefOf({ page: 'plan', tasting })}>
               {paperWords.toPlan}
             </a>
           }

@@ -8,7 +8,6 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { leftHandedPlaces } from '../evening/taken-places.ts';
 import { keepGlassFoot, readGlassFoot } from '../glass-foot.ts';
-import { plainNumber } from '../plan/words.ts';
 import { MatDrawing } from './mat-drawing.tsx';
 import { type MatsToPrint, type MatToPrint, matsFor, placesIn } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';
@@ -20,7 +19,7 @@ const millimetres = (typed: string): number => Number(typed.trim().replace(',', 
 /** Mats at true size, with what the host decides about them. */
 export function PlaceMats({ evening, paper, title }: SheetProps) {
   const { plan } = evening.stored;
-  const foot = useSignal(plainNumber(readGlassFoot()));
+  const foot = useSignal(String(readGlassFoot()));
   const bowl = useSignal('');
   const set = useSignal<'evening' | 'flight'>('evening');
   const each = useSignal(true);

@@ -4,10 +4,10 @@ import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { AppContext } from '../app-context.ts';
+import { DeleteEvening } from '../evening/delete-evening.tsx';
 import { dayOf, timeOfDay } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { ColoursFinding } from './colours-finding.tsx';
-import { DeleteEvening } from './delete-evening.tsx';
 import { Finding } from './finding.tsx';
 import { LikingFinding } from './liking-finding.tsx';
 import type { Names } from './names.ts';
@@ -81,7 +81,7 @@ export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps
         {silent.length > 0 && <p>{words.silent(silent)}</p>}
       </Notice>
       <RecapFiles tasting={tasting} title={title} app={app} />
-      <DeleteEvening tasting={tasting} title={title} app={app} onGone={onGone} />
+      <DeleteEvening tasting={tasting} title={title} api={app.api} status={app.status} onGone={onGone} />
     </main>
   );
 }

@@ -35,10 +35,7 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
           </a>
           {!planned && <Errands tasting={stored.tasting} />}
           {planned && (
-            <a
-              class="button button-quiet"
-              href={hrefOf({ page: 'plan', tasting: stored.tasting, paste: false })}
-            >
+            <a class="button button-quiet" href={hrefOf({ page: 'plan', tasting: stored.tasting })}>
               {words.doors.toPlan}
             </a>
           )}
@@ -138,10 +135,7 @@ function DoorsThumb({ evening }: { readonly evening: EveningContext }) {
     return (
       <footer class="doors-thumb">
         <p>{words.doors.noPours}</p>
-        <a
-          class="button button-primary button-big"
-          href={hrefOf({ page: 'plan', tasting: stored.tasting, paste: false })}
-        >
+        <a class="button button-primary button-big" href={hrefOf({ page: 'plan', tasting: stored.tasting })}>
           {words.doors.addPours}
         </a>
       </footer>

@@ -12,12 +12,16 @@ interface StatusMessage {
   /** Spoken only, for what the eye already sees elsewhere on the screen. */
   readonly unseen: boolean;
   readonly action: StatusAction | undefined;
+  /** Said of what was left behind: it comes along to the next page. */
+  readonly travels: boolean;
 }
 
 export interface Status {
   readonly message: Signal<StatusMessage | undefined>;
-  readonly say: (text: string, more?: { unseen?: boolean; action?: StatusAction }) => void;
+  readonly say: (text: string, more?: { unseen?: boolean; action?: StatusAction; travels?: boolean }) => void;
   readonly clear: () => void;
+  /** Another page has come: what was said of the one before goes with it, and its undo too. */
+  readonly turnPage: () => void;
 }
 
 /** What the page has to say, one thing at a time. It stays until it is answered, cleared or followed by another. */
@@ -26,12 +30,16 @@ export function createStatus(): Status {
   let said = 0;
   return {
     message,
-    say: (text, { unseen = false, action } = {}) => {
+    say: (text, { unseen = false, action, travels = false } = {}) => {
       said += 1;
-      message.value = { id: said, text, unseen, action };
+      message.value = { id: said, text, unseen, action, travels };
     },
     clear: () => {
       message.value = undefined;
+    },
+    turnPage: () => {
+      const { value } = message;
+      message.value = value?.travels === true ? { ...value, travels: false } : undefined;
     },
   };
 }

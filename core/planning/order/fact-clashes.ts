@@ -1,4 +1,4 @@
-import type { Drink } from '../../tasting.ts';
+import { type Drink, drinks } from '../../drinks/drink-kinds.ts';
 import type { FactName } from './axes/axis.ts';
 import type { PlannedPour, PourFacts } from './axes/pour-facts.ts';
 
@@ -30,6 +30,12 @@ const foreignFacts: Readonly<Record<Drink, readonly FactName[]>> = {
   beer: ['colour', 'fortified', 'wineKind'],
 };
 
+/** The one drink that has this fact; undefined where several do. */
+export function onlyDrinkWith(fact: FactName): Drink | undefined {
+  const having = drinks.filter((drink) => !foreignFacts[drink].includes(fact));
+  return having.length === 1 ? having[0] : undefined;
+}
+
 /**
  * Usual strengths in % vol. Spirits from 15 (Regulation (EU) 2019/787, article 2, from memory) to the azeotrope
  * of ethanol and water; wine to 22, the most of a liqueur wine (Regulation (EU) 1308/2013, annex VII, from
@@ -40,6 +46,12 @@ const usualStrength: Readonly<Record<Drink, readonly [number, number]>> = {
   wine: [4.5, 22],
   beer: [0, 20],
 };
+
+/** The one drink that is usually of this strength, in % vol; undefined where several are. */
+export function onlyDrinkOfStrength(abv: number): Drink | undefined {
+  const having = drinks.filter((drink) => abv >= usualStrength[drink][0] && abv <= usualStrength[drink][1]);
+  return having.length === 1 ? having[0] : undefined;
+}
 
 /** From here on a wine is rarely without added spirit (common practice, no source). */
 const FORTIFIED_FROM = 17;

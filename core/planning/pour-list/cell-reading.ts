@@ -27,8 +27,26 @@ export type CellNote =
   | { readonly code: 'ebc-as-srm'; readonly ebc: number; readonly srm: number }
   | { readonly code: 'ppm-as-peat'; readonly ppm: number; readonly peat: number }
   | { readonly code: 'litres-taken'; readonly ml: number }
-  | { readonly code: 'other-currency'; readonly currency: string }
+  /** `how` it was taken: not at all while nobody has said so. */
+  | {
+      readonly code: 'other-currency';
+      readonly currency: string;
+      readonly price: number;
+      readonly how: ForeignMoney['how'] | 'open';
+    }
+  /** The line counts up those above it. */
+  | { readonly code: 'a-total' }
   | { readonly code: 'same-as-line'; readonly line: number };
+
+/** What becomes of prices in another currency: `rate` is what one of it is in the evening's, once it is known. */
+export type ForeignMoney =
+  | { readonly how: 'convert'; readonly rate: number | undefined }
+  | { readonly how: 'take' }
+  | { readonly how: 'leave' };
+
+/** What was said of a currency, once it can be followed. */
+export const saidOf = (money: ForeignMoney | undefined): ForeignMoney | undefined =>
+  money?.how === 'convert' && money.rate === undefined ? undefined : money;
 
 export type Fact = string | number | boolean;
 
@@ -36,6 +54,8 @@ export type CellReading =
   /** Nothing stands there, or words that say so: NAS, NV, n/a. */
   | { readonly is: 'empty' }
   | { readonly is: 'fact'; readonly fact: Fact; readonly note?: CellNote; readonly as?: Meaning }
+  /** Understood, and not taken. */
+  | { readonly is: 'left-out'; readonly note: CellNote }
   /** Words that fit no fact of this drink; they belong in the host's own note. */
   | { readonly is: 'aside' }
   | { readonly is: 'problem'; readonly problem: CellProblem };

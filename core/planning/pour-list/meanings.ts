@@ -43,10 +43,10 @@ export type HeadingUnit = 'proof' | 'ml' | 'cl' | 'l' | 'oz';
 
 /** Headings in English and German, and a few that both borrow; folded as `fold` folds. */
 const headings: Readonly<Record<Meaning, string>> = {
-  name: 'name|names|pour|pour name|bottle name|bottling|expression|label|product|whisky|whiskey|wine|beer|spirit|drink name|title|bezeichnung|abfullung|produkt|wein|bier|probe|titel|was',
+  name: 'vin|vins|vino|biere|bieres|birra|name|names|pour|pour name|bottle name|bottling|expression|label|product|whisky|whiskey|wine|beer|spirit|drink name|title|bezeichnung|abfullung|produkt|wein|bier|probe|titel|was',
   drink: 'drink|kind of drink|beverage|getrank|getrankeart',
   producer:
-    'producer|maker|made by|distillery|winery|brewery|brewer|distiller|estate|chateau|domaine|house|hersteller|brennerei|destillerie|brauerei|weingut|erzeuger|produzent|winzer|marke|brand',
+    'producer|maker|made by|distillery|winery|brewery|brewer|distiller|estate|chateau|domaine|house|hersteller|brennerei|destillerie|brauerei|weingut|erzeuger|produzent|winzer|marke|brand|brasserie|distillerie|cantina',
   region: 'region|area|appellation|origin|district|gebiet|anbaugebiet|herkunft|gegend|lage',
   country: 'country|land|nation|country of origin|herkunftsland',
   style:

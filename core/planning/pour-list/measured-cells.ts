@@ -1,6 +1,14 @@
 import { strongestAbv } from '../../tasting.ts';
 import { IMPERIAL_FLUID_OUNCE, US_FLUID_OUNCE } from '../figures/fluid-ounces.ts';
-import { type CellReading, empty, fact, problem, saysNothing } from './cell-reading.ts';
+import {
+  type CellReading,
+  empty,
+  type ForeignMoney,
+  fact,
+  problem,
+  saidOf,
+  saysNothing,
+} from './cell-reading.ts';
 import { currencyIn, fold, type HeadingUnit } from './meanings.ts';
 import { numberAtStart, steady } from './numbers.ts';
 
@@ -133,28 +141,48 @@ export function volumeCell(
   return ml > 0 && ml <= most ? fact(ml) : problem({ code: 'out-of-range', value: ml, least: 1, most });
 }
 
-/** A price in minor units. `digits`: how many decimals the plan's currency has. */
+/** Currencies that are written with a dollar sign alone where they are at home. */
+const dollars = new Set(['USD', 'CAD', 'AUD', 'NZD', 'MXN', 'HKD', 'SGD', 'TWD', 'CLP', 'COP', 'ARS']);
+
+/** The currency of a price that is not the plan's; `$` and `Fr.` where the plan's is written otherwise. */
+function otherCurrency(text: string, heading: string | undefined, plan: string): string | undefined {
+  const named = currencyIn(text) ?? heading;
+  if (named !== undefined) return named === plan ? undefined : named;
+  if (text.includes('$') && !dollars.has(plan)) return '$';
+  return /\bfr\.?(?![a-z])/i.test(text) && plan !== 'CHF' ? 'CHF' : undefined;
+}
+
+/**
+ * A price in minor units of the plan's currency. `digits`: how many decimals that has. A price in another one is left out
+ * until `money` says what becomes of it.
+ */
 export function priceCell(
   cell: string,
-  plan: { readonly currency: string; readonly digits: number },
+  plan: {
+    readonly currency: string;
+    readonly digits: number;
+    readonly money?: Readonly<Record<string, ForeignMoney>> | undefined;
+  },
   headingCurrency: string | undefined,
 ): CellReading {
   if (saysNothing(cell)) return empty;
-  const currency = currencyIn(cell) ?? headingCurrency;
+  const currency = otherCurrency(cell, headingCurrency, plan.currency);
   const bare = cell
-    .replace(/[€£$¥]|\b[A-Z]{3}\b|\b(euro?s?|dollars?|fr\.?)\b/gi, '')
+    .replace(/[€£$¥]|\b[A-Z]{3}\b|\b(euro?s?|dollars?)\b|\bfr\b\.?/gi, '')
     .replace(/[.,]\s*[-–—]+\s*$/, '');
   const read = numberAtStart(bare, true);
   if (read === undefined) return problem({ code: 'not-a-number' });
   if (read.rest !== '') return problem({ code: 'unit-unknown', rest: read.rest });
-  const minor = Math.round(steady(read.value * 10 ** plan.digits));
+  const told = currency === undefined ? undefined : saidOf(plan.money?.[currency]);
+  const rate = told?.how === 'convert' ? (told.rate ?? 1) : 1;
+  const minor = Math.round(steady(read.value * rate * 10 ** plan.digits));
   const most = 100_000_000;
   if (minor < 0 || minor > most) {
     return problem({ code: 'out-of-range', value: read.value, least: 0, most: most / 10 ** plan.digits });
   }
-  return currency !== undefined && currency !== plan.currency
-    ? fact(minor, { code: 'other-currency', currency })
-    : fact(minor);
+  if (currency === undefined) return fact(minor);
+  const note = { code: 'other-currency', currency, price: read.value, how: told?.how ?? 'open' } as const;
+  return told === undefined || told.how === 'leave' ? { is: 'left-out', note } : fact(minor, note);
 }
 
 /**

@@ -2,8 +2,10 @@ import { unguarded } from '../../formula-guard.ts';
 import { type Drink, type Pour, pourSchema } from '../../tasting.ts';
 import { meaningsOfLine } from './bare-lines.ts';
 import { type CellNote, type CellProblem, type Fact, saysNothing } from './cell-reading.ts';
+import { drinkOfList } from './list-drink.ts';
 import { currencyIn, fold, type Heading, headingOf, type Meaning } from './meanings.ts';
 import { type ListSetting, readCell } from './read-cell.ts';
+import { isTotal } from './total-line.ts';
 import { drinkCell } from './worded-cells.ts';
 
 /** One line of a parsed list; `line` counts from 1 in the text that was given. */
@@ -17,6 +19,8 @@ export interface ListChoices extends ListSetting {
   readonly headed?: boolean | undefined;
   /** By column, what the host says it means; `skip` for nothing. */
   readonly columns?: Readonly<Record<number, Meaning | 'skip'>> | undefined;
+  /** What the host says that the pours are; found out where absent. */
+  readonly pours?: Drink | undefined;
 }
 
 export interface ListColumn {
@@ -49,6 +53,10 @@ export interface PourList {
   readonly headed: boolean;
   readonly columns: readonly ListColumn[];
   readonly rows: readonly ListRow[];
+  /** Of the pours that do not tell. */
+  readonly drink: Drink;
+  /** Currencies of prices that are not the plan's, as the list writes them. */
+  readonly currencies: readonly string[];
 }
 
 type CellMeaning = Meaning | 'bare-number' | undefined;
@@ -98,7 +106,7 @@ export function readPourList(lines: readonly ListLine[], choices: ListChoices): 
   const width = Math.max(0, ...filled.map(({ cells }) => cells.length));
   const columns = columnsOf(top?.cells ?? [], headings, width, headed, choices.columns);
   const names = new Map<string, number>();
-  const rows = body.map((line) => {
+  const readAs = (line: ListLine, drink: Drink): ListRow => {
     const guessed = headed ? [] : meaningsOfLine(line.cells);
     const cellMeanings = columns.map(({ index, meaning }): CellMeaning => {
       if (headed || choices.columns?.[index] !== undefined) return meaning;
@@ -107,11 +115,42 @@ export function readPourList(lines: readonly ListLine[], choices: ListChoices): 
         ? undefined
         : guess;
     });
-    const row = readRow(line, cellMeanings, columns, headings, choices);
+    return readRow(line, cellMeanings, columns, headings, { ...choices, drink });
+  };
+  const asPlanned = body.map((line) => readAs(line, choices.pours ?? choices.drink));
+  const pours = asPlanned.filter(({ cells }) => !isTotal(cells));
+  const told = drinkOfList(
+    columns.map(({ heading }) => heading),
+    pours,
+  );
+  const drink = choices.pours ?? told ?? choices.drink;
+  const rows = body.map((line) => {
+    const row = readAs(line, drink);
+    if (isTotal(line.cells)) return { ...row, problems: [], asides: [], notes: [aTotal] };
     return { ...row, notes: [...row.notes, ...sameAsBefore(row, names)] };
   });
-  return { headed, columns: headed ? columns : withGuesses(columns, rows.length, body, choices), rows };
+  return {
+    headed,
+    columns: headed ? columns : withGuesses(columns, rows.length, body, choices),
+    rows,
+    drink,
+    currencies: currenciesOf(rows),
+  };
 }
+
+const aTotal = { column: -1, note: { code: 'a-total' } } as const;
+
+/** Whether a row counts up others, and is no pour. */
+export const rowIsTotal = ({ notes }: Pick<ListRow, 'notes'>): boolean =>
+  notes.some(({ note }) => note.code === 'a-total');
+
+const currenciesOf = (rows: readonly ListRow[]): string[] => [
+  ...new Set(
+    rows.flatMap(({ notes }) =>
+      notes.flatMap(({ note }) => (note.code === 'other-currency' ? [note.currency] : [])),
+    ),
+  ),
+];
 
 /** In a list without headings a column is shown as what most of its cells are. */
 function withGuesses(
@@ -167,6 +206,9 @@ function readRow(
         return;
       case 'aside':
         aside();
+        return;
+      case 'left-out':
+        notes.push({ column, note: read.note });
         return;
       case 'problem':
         problems.push({ column, meaning, problem: read.problem });

@@ -1,5 +1,5 @@
 import { type Drink, limits } from '../../tasting.ts';
-import { type CellReading, empty } from './cell-reading.ts';
+import { type CellReading, empty, type ForeignMoney } from './cell-reading.ts';
 import type { HeadingUnit, Meaning } from './meanings.ts';
 import {
   ageCell,
@@ -31,6 +31,8 @@ export interface ListSetting {
   readonly currency: string;
   /** How many decimals that currency has. */
   readonly digits: number;
+  /** By currency as it is named in the list, what becomes of its prices. */
+  readonly money?: Readonly<Record<string, ForeignMoney>> | undefined;
   /** Which ounce a list in ounces means. */
   readonly ounce: 'us' | 'imperial';
 }

@@ -1,10 +1,13 @@
+import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import type { ListLine, ListRow, PourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import { number, words } from '../words.ts';
+import { number } from '../../numbers.ts';
+import { money, words } from '../words.ts';
 import { columnName, rowIsNamed } from './row-words.ts';
 
 interface ListRowsProps {
   readonly list: PourList;
+  readonly currency: string;
   /** Lines that the host leaves out. */
   readonly left: ReadonlySet<number>;
   readonly onLeave: (line: number, leave: boolean) => void;
@@ -24,7 +27,15 @@ export function ListRows(props: ListRowsProps) {
   );
 }
 
-function Row({ row, list, left, onLeave, onCorrect, original }: ListRowsProps & { readonly row: ListRow }) {
+function Row({
+  row,
+  list,
+  currency,
+  left,
+  onLeave,
+  onCorrect,
+  original,
+}: ListRowsProps & { readonly row: ListRow }) {
   const said = words.list;
   const named = rowIsNamed(row);
   const name = named ? String(row.facts.get('name')) : said.nameless;
@@ -46,7 +57,7 @@ function Row({ row, list, left, onLeave, onCorrect, original }: ListRowsProps & 
           <span class={named ? 'pour-name' : 'pour-name soft'}>{name}</span>
           <span class="choice-hint">
             {said.line(row.line)}
-            {factsOf(row).map((fact) => ` · ${fact}`)}
+            {factsOf(row, currency).map((fact) => ` · ${fact}`)}
           </span>
         </span>
       </label>
@@ -85,13 +96,15 @@ function nameColumn(list: PourList, row: ListRow): number {
   return list.columns.find(({ meaning }) => meaning === 'name')?.index ?? list.columns.length;
 }
 
-function factsOf(row: ListRow): string[] {
-  const of = (meaning: 'producer' | 'age' | 'vintage' | 'strength') => row.facts.get(meaning);
+function factsOf({ facts }: ListRow, currency: string): string[] {
+  const of = (meaning: Meaning) => facts.get(meaning);
   const [producer, age, vintage, abv] = [of('producer'), of('age'), of('vintage'), of('strength')];
+  const price = of('price');
   return [
     ...(producer === undefined ? [] : [String(producer)]),
     ...(typeof age === 'number' ? [words.pours.ageYears(number(age, 1))] : []),
     ...(vintage === undefined ? [] : [String(vintage)]),
     ...(typeof abv === 'number' ? [words.pours.strength(number(abv, 1))] : []),
+    ...(typeof price === 'number' ? [money(price, currency)] : []),
   ];
 }

@@ -1,29 +1,33 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { type ForeignMoney, saidOf } from '../../../core/planning/pour-list/cell-reading.ts';
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
-import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
-import { limits, type Pour } from '../../../core/tasting.ts';
+import { pourFromRow, readPourList, rowIsTotal } from '../../../core/planning/pour-list/pour-list.ts';
+import { type Drink, limits, type Plan, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
-import type { PlanEditor } from '../plan-editor.ts';
 import { addPours } from '../pour-edits.ts';
 import { newPourId } from '../pours/new-pour-id.ts';
 import { minorDigits, words } from '../words.ts';
 import { ColumnMeanings } from './column-meanings.tsx';
 import { decodeFile } from './decode-file.ts';
+import { ListQuestions } from './list-questions.tsx';
 import { ListRows } from './list-rows.tsx';
 import { mostLines, parseList } from './parse-list.ts';
 import { leftOverNote, rowIsNamed } from './row-words.ts';
 
 export interface ListSheetProps {
-  readonly editor: PlanEditor;
+  readonly plan: Plan;
+  /** The host wants them kept: `said` tells how many, `change` puts them into the plan. */
+  readonly onKeep: (said: string, change: (plan: Plan) => Plan) => void;
+  /** What is kept is on its way. */
+  readonly busy?: boolean | undefined;
   readonly onClose: () => void;
 }
 
 /** Pours from a pasted list or a file: read, shown, corrected, and only then kept. */
-export function ListSheet({ editor, onClose }: ListSheetProps) {
-  const plan = editor.draft.plan.value;
+export function ListSheet({ plan, onKeep, busy = false, onClose }: ListSheetProps) {
   const said = words.list;
   const [text, setText] = useState('');
   const [reading, setReading] = useState(false);
@@ -35,6 +39,8 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
   /** Lines left out; until the host has chosen, those for which there is no room. */
   const [chosenLeft, setLeft] = useState<ReadonlySet<number> | undefined>();
   const [replace, setReplace] = useState(false);
+  const [drink, setDrink] = useState<Drink | undefined>();
+  const [money, setMoney] = useState<Readonly<Record<string, ForeignMoney>>>({});
   const file = useRef<HTMLInputElement>(null);
   const preview = useRef<HTMLDivElement>(null);
   // What was read begins at the top, wherever the pasted text had been scrolled to.
@@ -66,14 +72,19 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
       ounce: plan.volumeUnit === 'fl-oz-imperial' ? 'imperial' : 'us',
       headed,
       columns,
+      pours: drink,
+      money,
     });
-  }, [parsed, corrected, headed, columns, plan.drink, plan.currency, plan.volumeUnit]);
+  }, [parsed, corrected, headed, columns, drink, money, plan.drink, plan.currency, plan.volumeUnit]);
 
   const room = limits.pours - (replace ? 0 : plan.pours.length);
   const named = list.rows.filter(rowIsNamed);
-  const left = chosenLeft ?? new Set(named.slice(Math.max(0, room)).map(({ line }) => line));
+  const totals = list.rows.filter(rowIsTotal);
+  const tooMany = named.filter((row) => !rowIsTotal(row)).slice(Math.max(0, room));
+  const left = chosenLeft ?? new Set([...totals, ...tooMany].map(({ line }) => line));
   const taken = named.filter((row) => !left.has(row.line));
-  const fits = taken.length > 0 && taken.length <= room;
+  const unasked = list.currencies.filter((currency) => saidOf(money[currency]) === undefined);
+  const fits = taken.length > 0 && taken.length <= room && unasked.length === 0;
 
   const take = (chosen: string): void => {
     setText(chosen);
@@ -82,6 +93,8 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
     setColumns({});
     setCorrected(new Map());
     setLeft(undefined);
+    setDrink(undefined);
+    setMoney({});
     setReading(true);
   };
   const open = async (chosen: File | undefined): Promise<void> => {
@@ -106,16 +119,15 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
       const own = row.facts.get('id');
       const id = plan.pours.find((pour) => pour.id === own && !used.has(pour.id))?.id ?? newPourId();
       used.add(id);
-      const pour = pourFromRow(row, id, plan.drink, leftOverNote(row, list.columns));
+      const pour = pourFromRow(row, id, list.drink, leftOverNote(row, list.columns));
       return pour === undefined ? [] : [pour];
     });
-    const drink = pours.every((pour) => pour.drink === pours[0]?.drink) ? pours[0]?.drink : undefined;
-    editor.change(said.kept(pours.length), (now) => {
+    const alike = pours.every((pour) => pour.drink === pours[0]?.drink) ? pours[0]?.drink : undefined;
+    onKeep(said.kept(pours.length), (now) => {
       const base = replace ? { ...now, pours: [], flightSizes: [] } : now;
       const added = addPours(base, pours);
-      return now.pours.length === 0 && drink !== undefined ? { ...added, drink } : added;
+      return base.pours.length === 0 && alike !== undefined ? { ...added, drink: alike } : added;
     });
-    onClose();
   };
   const bad = list.rows.filter(({ problems }) => problems.length > 0).length;
 
@@ -127,7 +139,7 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
       {reading ? (
         <>
           <Button onPress={() => setReading(false)}>{said.again}</Button>
-          <Button kind="primary" disabled={!fits} onPress={keep}>
+          <Button kind="primary" disabled={!fits} busy={busy} onPress={keep}>
             {said.keep(taken.length)}
           </Button>
         </>
@@ -171,7 +183,7 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
       {reading && list.rows.length === 0 && <p>{said.nothing}</p>}
       {reading && list.rows.length > 0 && (
         <div class="list-preview" ref={preview}>
-          <p class="lead">{said.found(list.rows.length, bad)}</p>
+          <p class="lead">{said.found(list.rows.length - totals.length, bad)}</p>
           {parsed.cut && <p class="field-error">{said.cut(mostLines)}</p>}
           {!list.columns.some(({ meaning }) => meaning === 'name') && (
             <p class="field-error">{said.noName}</p>
@@ -182,6 +194,7 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
             onHeaded={setHeaded}
             onMeaning={(column, meaning) => setColumns({ ...columns, [column]: meaning })}
           />
+          <ListQuestions list={list} plan={plan} money={money} onDrink={setDrink} onMoney={setMoney} />
           {(taken.length > room || list.rows.length > room) && (
             <p class={taken.length > room ? 'field-error' : 'soft'}>
               {said.room(taken.length, Math.max(0, room))}
@@ -189,6 +202,7 @@ export function ListSheet({ editor, onClose }: ListSheetProps) {
           )}
           <ListRows
             list={list}
+            currency={plan.currency}
             left={left}
             onLeave={(line, leave) => {
               const next = new Set(left);

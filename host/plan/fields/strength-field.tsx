@@ -1,5 +1,6 @@
 import { strongestAbv } from '../../../core/tasting.ts';
-import { number, words } from '../words.ts';
+import { number } from '../../numbers.ts';
+import { words } from '../words.ts';
 import { NumberField } from './number-field.tsx';
 
 interface StrengthFieldProps {

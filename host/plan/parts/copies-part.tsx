@@ -1,12 +1,15 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import type { TastingId } from '../../../core/ids.ts';
 import { lineupTable } from '../../../core/planning/pour-list/lineup-table.ts';
 import { useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { download, share } from '../../../shared/ui/strokes.ts';
 import type { HostApi } from '../../api.ts';
+import { DeleteEvening } from '../../evening/delete-evening.tsx';
 import { sentenceFor } from '../../language.ts';
+import { goTo } from '../../route.ts';
 import { saveAsFile } from '../../save-as-file.ts';
 import { againOf, type FileProblem, readPlanFile, writePlanFile } from '../copies/plan-file.ts';
 import { decodeFile } from '../csv/decode-file.ts';
@@ -16,12 +19,13 @@ import { minorDigits, words } from '../words.ts';
 
 interface CopiesPartProps {
   readonly editor: PlanEditor;
+  readonly tasting: TastingId;
   readonly api: HostApi;
   /** The plan cannot be changed any more, so none is loaded in its place. */
   readonly fixed: boolean;
 }
 
-export function CopiesPart({ editor, api, fixed }: CopiesPartProps) {
+export function CopiesPart({ editor, tasting, api, fixed }: CopiesPartProps) {
   const plan = editor.draft.plan.value;
   const said = words.copies;
   const part = useLazyPart(tablesPart);
@@ -127,6 +131,22 @@ export function CopiesPart({ editor, api, fixed }: CopiesPartProps) {
             </>
           )}
         </div>
+      )}
+      {!fixed && (
+        <DeleteEvening
+          tasting={tasting}
+          title={plan.title === '' ? words.untitled : plan.title}
+          api={api}
+          status={editor.status}
+          lead={said.remove.lead}
+          goes={said.remove.goes}
+          onGone={() => {
+            // What still waits to be kept would be refused by now.
+            editor.draft.stop();
+            editor.status.say(said.remove.gone, { travels: true });
+            goTo({ page: 'home' });
+          }}
+        />
       )}
     </div>
   );

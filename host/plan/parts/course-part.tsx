@@ -5,11 +5,12 @@ import { Choice } from '../../../shared/ui/choice.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { minus, plus } from '../../../shared/ui/strokes.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
+import { number } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
 import { Rehearsal } from '../rehearsal/rehearsal.tsx';
-import { number, words } from '../words.ts';
+import { words } from '../words.ts';
 import { Schedule } from './schedule.tsx';
 
 const optionsOf = <const Value extends string>(

@@ -2,19 +2,25 @@ import { useState } from 'preact/hooks';
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import type { TastingId } from '../../../core/ids.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
-import { useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { plus, review, sip } from '../../../shared/ui/strokes.ts';
-import { sentenceFor } from '../../language.ts';
 import { hrefOf } from '../../route.ts';
-import type { ListSheetProps } from '../csv/list-sheet.tsx';
-import { tablesPart } from '../csv/tables-part.ts';
+import { PastedList } from '../csv/pasted-list.tsx';
+import { Fold } from '../fields/fold.tsx';
 import { orderOf } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
-import { addPours, insertPour, placeOf, removePour, replacePour } from '../pour-edits.ts';
+import {
+  addPours,
+  allOf,
+  drinksAsBefore,
+  insertPour,
+  placeOf,
+  removePour,
+  replacePour,
+} from '../pour-edits.ts';
 import { BlindChoice } from '../pours/blind-choice.tsx';
 import { Lineup } from '../pours/lineup.tsx';
 import { newPourId } from '../pours/new-pour-id.ts';
@@ -34,15 +40,12 @@ type Sheet =
 interface PoursPartProps {
   readonly editor: PlanEditor;
   readonly tasting: TastingId;
-  /** Begins with the field for a list. */
-  readonly asksForList: boolean;
-  readonly onAsked: () => void;
 }
 
-export function PoursPart({ editor, tasting, asksForList, onAsked }: PoursPartProps) {
+export function PoursPart({ editor, tasting }: PoursPartProps) {
   const plan = editor.draft.plan.value;
   const said = words.pours;
-  const [sheet, setSheet] = useState<Sheet>(asksForList ? { is: 'list' } : { is: 'closed' });
+  const [sheet, setSheet] = useState<Sheet>({ is: 'closed' });
   const close = () => setSheet({ is: 'closed' });
   const full = plan.pours.length >= limits.pours;
   const opened = sheet.is === 'pour' ? plan.pours.find(({ id }) => id === sheet.id) : undefined;
@@ -91,16 +94,18 @@ export function PoursPart({ editor, tasting, asksForList, onAsked }: PoursPartPr
           <OrderDetails editor={editor} figures={figures} />
           <ThemeChoice editor={editor} checks={figures.checks} />
           <BlindChoice editor={editor} />
+          <DrinkOfAll editor={editor} />
           <TrialFold editor={editor} />
         </>
       )}
       {sheet.is === 'list' && (
         <PastedList
-          editor={editor}
-          onClose={() => {
-            onAsked();
+          plan={plan}
+          onKeep={(kept, change) => {
+            editor.change(kept, change);
             close();
           }}
+          onClose={close}
         />
       )}
       {sheet.is === 'new' && (
@@ -122,6 +127,31 @@ export function PoursPart({ editor, tasting, asksForList, onAsked }: PoursPartPr
       )}
       {opened !== undefined && <OpenedPour key={opened.id} editor={editor} pour={opened} onClose={close} />}
     </>
+  );
+}
+
+/** What all pours are, at once: a list that was read for another drink is set right with one tap. */
+function DrinkOfAll({ editor }: { readonly editor: PlanEditor }) {
+  const plan = editor.draft.plan.value;
+  const said = words.pours;
+  const [first, ...others] = new Set(plan.pours.map(({ drink }) => drink));
+  const drink = others.length === 0 ? first : undefined;
+  return (
+    <Fold title={said.drink} summary={drink === undefined ? said.mixed : words.drinksOf[drink]}>
+      <Choice
+        legend={said.drinkOfAll}
+        options={drinks.map((value) => ({ value, label: words.drinksOf[value] }))}
+        value={drink}
+        onChoose={(chosen) =>
+          editor.change(
+            said.allAre(words.drinksOf[chosen]),
+            (now) => allOf(now, chosen),
+            (now) => drinksAsBefore(now, plan),
+          )
+        }
+        across
+      />
+    </Fold>
   );
 }
 
@@ -173,10 +203,4 @@ function OpenedPour({ editor, pour, onClose }: OpenedPourProps) {
       onClose={onClose}
     />
   );
-}
-
-function PastedList(props: ListSheetProps) {
-  const part = useLazyPart(tablesPart);
-  if (part !== undefined) return <part.tables.ListSheet {...props} />;
-  return tablesPart.failing.value ? <p role="alert">{sentenceFor('no-answer')}</p> : null;
 }

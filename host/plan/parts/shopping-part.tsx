@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { KitVial } from '../../../core/planning/shopping/remote-kit.ts';
 import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
 import type { Plan, Pour } from '../../../core/tasting.ts';
+import { volumeUnits } from '../../../shared/language/en/volumes.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
@@ -181,7 +182,7 @@ function Units({ editor }: { readonly editor: PlanEditor }) {
   const [currency, setCurrency] = useState(plan.currency);
   const right = /^[A-Za-z]{3}$/.test(currency.trim());
   return (
-    <Fold title={said.units} summary={`${words.volumeUnits[plan.volumeUnit]} · ${plan.currency}`} small>
+    <Fold title={said.units} summary={`${volumeUnits[plan.volumeUnit]} · ${plan.currency}`} small>
       <Choice
         legend={said.units}
         options={units.map((value) => ({ value, label: said.unitChoices[value] }))}

@@ -6,6 +6,7 @@ import type { Plan } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { locale } from '../../locale.ts';
+import { number } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
 import { ReckoningSteps } from '../fields/reckoning-steps.tsx';
 import { SelectField } from '../fields/select-field.tsx';
@@ -13,7 +14,7 @@ import { pourVolume, type StrengthFigures, strengthOf, withSmallerPours } from '
 import { drinksOf } from '../part-summaries.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
-import { number, words } from '../words.ts';
+import { words } from '../words.ts';
 
 export function StrengthPart({ editor }: { readonly editor: PlanEditor }) {
   const plan = editor.draft.plan.value;

@@ -6,9 +6,10 @@ import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { footRange, keepGlassFoot, readGlassFoot } from '../../glass-foot.ts';
+import { number } from '../../numbers.ts';
 import { NumberField } from '../fields/number-field.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
-import { number, words } from '../words.ts';
+import { words } from '../words.ts';
 import { PlaceDrawing } from './place-drawing.tsx';
 
 const cm = 10;

@@ -1,6 +1,7 @@
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import { waysOf } from '../../../core/drinks/drink-ways.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
+import { volumeUnits } from '../../../shared/language/en/volumes.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
@@ -111,7 +112,7 @@ function Marks({ pour, set }: PourFields) {
 function Amounts({ plan, pour, set }: FurtherFactsProps) {
   const said = words.pour;
   const unit = plan.volumeUnit;
-  const symbol = words.volumeUnits[unit];
+  const symbol = volumeUnits[unit];
   const digits = minorDigits(plan.currency);
   const shown = (ml: number | undefined) => (ml === undefined ? undefined : inUnit(ml, unit));
   const least = inUnit(unit === 'ml' ? 0.1 : 0.3, unit);

@@ -5,10 +5,11 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { breadBreak, close, down, plus, up } from '../../../shared/ui/strokes.ts';
 import { type Dragged, placeOfDrop, useRowDrag } from '../../../shared/ui/use-row-drag.ts';
+import { number } from '../../numbers.ts';
 import type { OrderFigures } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { addBreak, moveBreak, moveTo, orderBy, removeBreak } from '../pour-edits.ts';
-import { number, words } from '../words.ts';
+import { words } from '../words.ts';
 import { LabelThumb } from './label-thumb.tsx';
 
 interface LineupProps {

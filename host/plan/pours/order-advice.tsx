@@ -2,11 +2,12 @@ import { POINT } from '../../../core/planning/order/carry-over.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { review } from '../../../shared/ui/strokes.ts';
+import { number } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
 import { missingOf, type OrderFigures, putInOrder } from '../figures/order.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { orderBy } from '../pour-edits.ts';
-import { number, words } from '../words.ts';
+import { words } from '../words.ts';
 
 interface OrderWordsProps {
   readonly editor: PlanEditor;

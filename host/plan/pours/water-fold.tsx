@@ -1,11 +1,11 @@
 import type { Plan } from '../../../core/tasting.ts';
 import { waterWords as said } from '../../../shared/language/en/plan-water.ts';
+import { number } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import { ReckoningSteps } from '../fields/reckoning-steps.tsx';
 import { waterInPour } from '../figures/water-in-pour.ts';
 import { volume } from '../volume.ts';
-import { number } from '../words.ts';
 import type { PourFields } from './drink-facts.tsx';
 
 /** What the drops do to a spirit, and how much water brings it down to a wished strength. */

@@ -125,6 +125,25 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
   }
 }
 
+function otherCurrency(
+  { currency, price, how }: Extract<CellNote, { code: 'other-currency' }>,
+  number: (value: number) => string,
+): string {
+  const written = `${number(price)} ${currency}`;
+  switch (how) {
+    case 'open':
+      return `Der Preis ist ${written}. Sag oben, was damit geschehen soll.`;
+    case 'convert':
+      return `Der Preis war ${written}, umgerechnet zu deinem Kurs.`;
+    case 'take':
+      return `Der Preis war ${written}; die Zahl wird so übernommen.`;
+    case 'leave':
+      return `Der Preis war ${written} und wird weggelassen.`;
+    default:
+      return how satisfies never;
+  }
+}
+
 function noteSentence(note: CellNote, number: (value: number) => string): string {
   switch (note.code) {
     case 'us-proof-halved':
@@ -136,7 +155,9 @@ function noteSentence(note: CellNote, number: (value: number) => string): string
     case 'litres-taken':
       return `Als Liter gelesen: ${number(note.ml)}\u00a0ml.`;
     case 'other-currency':
-      return `Der Preis ist in ${note.currency}, nicht in der Währung des Abends; die Zahl wird so übernommen.`;
+      return otherCurrency(note, number);
+    case 'a-total':
+      return 'Diese Zeile zählt die anderen zusammen und ist keine Probe.';
     case 'same-as-line':
       return `Dieselbe Probe steht in Zeile ${note.line}.`;
     default:
@@ -249,6 +270,13 @@ export const planLineup: PlanLineupWords = {
         : `Gewählt: ${taken}; Platz ist für ${room}.`,
     asides:
       'Was zu keiner Angabe passt oder nicht zu lesen ist, kommt in deine eigene Notiz zur Probe, so geht nichts verloren.',
+    are: 'Was das ist',
+    money: {
+      asked: (from, to) => `Manche Preise sind in ${from}, der Abend rechnet in ${to}`,
+      ways: { convert: 'Zu meinem Kurs umrechnen', take: 'Die Zahl übernehmen', leave: 'Weglassen' },
+      rate: (from, to) => `Wie viel 1 ${from} in ${to} ist`,
+      rateWrong: 'Ein Kurs ist eine Zahl über 0.',
+    },
     replace: 'Die vorhandenen Proben ersetzen',
     keep: (pours) => `${several(pours, 'Probe', 'Proben')} übernehmen`,
     kept: (pours) => `${several(pours, 'Probe steht', 'Proben stehen')} im Plan.`,

@@ -10,6 +10,9 @@ export const planPours: PlanPourWords = {
     empty: 'Ein Name genügt für den Anfang, und eine Probe genügt, um die Türen zu öffnen.',
     full: 'Ein Abend fasst 16 Proben. Nimm eine heraus, um eine andere hinzuzufügen.',
     drink: 'Was ausgeschenkt wird',
+    drinkOfAll: 'Alle Proben sind',
+    mixed: 'Gemischt',
+    allAre: (drink) => `Alle Proben sind jetzt: ${drink}.`,
     theme: 'Thema',
     themes: {
       free: 'Frei',

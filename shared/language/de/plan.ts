@@ -73,7 +73,6 @@ export const planWords: PlanWords = {
     copies: 'duplizieren, speichern, Liste',
   },
 
-  volumeUnits: { ml: 'ml', 'fl-oz-us': 'fl\u00a0oz', 'fl-oz-imperial': 'fl\u00a0oz' },
   drinks: { spirit: 'Spirituose', wine: 'Wein', beer: 'Bier' },
   drinksOf: { spirit: 'Spirituosen', wine: 'Wein', beer: 'Bier' },
   levels: { newcomers: 'Neulinge', regulars: 'Geübte', devotees: 'Kenner' },
@@ -237,6 +236,15 @@ export const planWords: PlanWords = {
   },
 
   copies: {
+    remove: {
+      lead: 'Gelöscht werden der Plan, die Antworten der Umfrage und jeder Link dazu. Das lässt sich nicht rückgängig machen.',
+      goes: [
+        'Links, die du verschickt hast, öffnen nichts mehr.',
+        'Was du nicht als Datei gesichert oder gedruckt hast, ist weg.',
+        'Niemand kann es zurückholen, und es gibt kein „Rückgängig“.',
+      ],
+      gone: 'Der Abend ist gelöscht. Der Server hat nichts mehr davon.',
+    },
     duplicate: 'Diesen Abend duplizieren',
     duplicateHint: 'Derselbe Plan ohne sein Datum, als eigener Abend.',
     copyOf: (title) => `${title}, noch einmal`,

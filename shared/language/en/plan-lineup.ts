@@ -122,6 +122,25 @@ function problemSentence(problem: CellProblem, cell: string, number: (value: num
   }
 }
 
+function otherCurrency(
+  { currency, price, how }: Extract<CellNote, { code: 'other-currency' }>,
+  number: (value: number) => string,
+): string {
+  const written = `${number(price)} ${currency}`;
+  switch (how) {
+    case 'open':
+      return `The price is ${written}. Say above what to do with it.`;
+    case 'convert':
+      return `The price was ${written}, converted at your rate.`;
+    case 'take':
+      return `The price was ${written}; its number is taken as it is.`;
+    case 'leave':
+      return `The price was ${written} and is left out.`;
+    default:
+      return how satisfies never;
+  }
+}
+
 function noteSentence(note: CellNote, number: (value: number) => string): string {
   switch (note.code) {
     case 'us-proof-halved':
@@ -133,7 +152,9 @@ function noteSentence(note: CellNote, number: (value: number) => string): string
     case 'litres-taken':
       return `Taken as litres: ${number(note.ml)}\u00a0mL.`;
     case 'other-currency':
-      return `The price is in ${note.currency}, which is not the evening’s currency; its number is taken as it is.`;
+      return otherCurrency(note, number);
+    case 'a-total':
+      return 'This line adds up the others and is no pour.';
     case 'same-as-line':
       return `The same pour is on line ${note.line}.`;
     default:
@@ -243,6 +264,13 @@ export const planLineup = {
         ? `An evening can have 16 pours. You chose ${taken} and there is room for ${room}: skip ${taken - room}.`
         : `${taken} chosen; there is room for ${room}.`,
     asides: 'Anything we cannot place goes into your private note for the pour, so nothing is lost.',
+    are: 'What these are',
+    money: {
+      asked: (from: string, to: string) => `Some prices are in ${from}, and the evening is in ${to}`,
+      ways: { convert: 'Convert at my rate', take: 'Take the number', leave: 'Leave them out' },
+      rate: (from: string, to: string) => `What 1 ${from} is in ${to}`,
+      rateWrong: 'A rate is a number above 0.',
+    },
     replace: 'Replace the pours already there',
     keep: (pours: number) => `Add ${several(pours, 'pour', 'pours')}`,
     kept: (pours: number) => `${several(pours, 'pour is', 'pours are')} in the plan.`,

@@ -7,6 +7,9 @@ export const planPours = {
     empty: 'A name is enough to start. One pour is enough to open the doors.',
     full: 'An evening can have 16 pours. Remove one to add another.',
     drink: 'What you pour',
+    drinkOfAll: 'All pours are',
+    mixed: 'Mixed',
+    allAre: (drink: string) => `All pours are now: ${drink}.`,
     theme: 'Theme',
     themes: {
       free: 'Free',

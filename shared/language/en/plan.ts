@@ -65,7 +65,6 @@ export const planWords = {
     copies: 'duplicate, save, list',
   },
 
-  volumeUnits: { ml: 'mL', 'fl-oz-us': 'fl\u00a0oz', 'fl-oz-imperial': 'fl\u00a0oz' },
   drinks: { spirit: 'Spirit', wine: 'Wine', beer: 'Beer' },
   drinksOf: { spirit: 'Spirits', wine: 'Wine', beer: 'Beer' },
   levels: { newcomers: 'newcomers', regulars: 'regulars', devotees: 'devotees' },
@@ -229,6 +228,15 @@ export const planWords = {
   },
 
   copies: {
+    remove: {
+      lead: 'This deletes the plan, the answers to the survey and every link to them. You cannot undo it.',
+      goes: [
+        'Links that you sent stop working.',
+        'Anything you have not saved as a file or printed is gone.',
+        'Nobody can bring it back, and there is no undo.',
+      ],
+      gone: 'Evening deleted. We checked: the server has nothing left of it.',
+    },
     duplicate: 'Duplicate this evening',
     duplicateHint: 'The same plan, without a date, as a new evening.',
     copyOf: (title: string) => `${title}, again`,

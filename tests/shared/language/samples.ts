@@ -92,7 +92,8 @@ const cellNotes: OneOfEach<CellNote> = {
   'ebc-as-srm': { code: 'ebc-as-srm', ebc: 39, srm: 20 },
   'ppm-as-peat': { code: 'ppm-as-peat', ppm: 41, peat: 3 },
   'litres-taken': { code: 'litres-taken', ml: 700 },
-  'other-currency': { code: 'other-currency', currency: 'CHF' },
+  'other-currency': { code: 'other-currency', currency: 'CHF', price: 48, how: 'convert' },
+  'a-total': { code: 'a-total' },
   'same-as-line': { code: 'same-as-line', line: 14 },
 };
 

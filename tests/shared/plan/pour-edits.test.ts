@@ -6,6 +6,8 @@ import { withCodes } from '../../../host/plan/drawn-codes.ts';
 import { putInOrder } from '../../../host/plan/figures/order.ts';
 import {
   addBreak,
+  allOf,
+  drinksAsBefore,
   insertPour,
   moveBreak,
   moveTo,
@@ -23,6 +25,21 @@ import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
 
 const idsOf = (plan: Plan) => plan.pours.map(({ id }) => String(id));
+
+it('makes all pours of one drink at once, and gives each its own back', () => {
+  const one = planOf(3);
+  const mixed: Plan = {
+    ...one,
+    pours: one.pours.map((pour, at) => (at === 1 ? { ...pour, drink: 'beer' } : pour)),
+  };
+  const wine = allOf(mixed, 'wine');
+  expect(wine.pours.map(({ drink }) => drink)).toEqual(['wine', 'wine', 'wine']);
+  expect(wine.drink).toBe('wine');
+  expect(drinksAsBefore(wine, mixed)).toEqual(mixed);
+  // What was changed in between stays.
+  const gone = removePour(wine, 'ash');
+  expect(drinksAsBefore(gone, mixed).pours.map(({ drink }) => drink)).toEqual(['beer', 'spirit']);
+});
 
 describe('the lineup by hand', () => {
   it('is as before when a pour that was taken out is put back', () => {

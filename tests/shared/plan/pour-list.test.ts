@@ -141,8 +141,11 @@ describe('a cell', () => {
   it('says what it took a number for', () => {
     const { rows } = read('name\tABV\tPrice\nOrchard Wall\t92 proof\t$40\nSlow Candle\t46\t40 USD');
     expect(rows.map(({ notes }) => notes.map(({ note }) => note))).toEqual([
-      [{ code: 'us-proof-halved', proof: 92, abv: 46 }],
-      [{ code: 'other-currency', currency: 'USD' }],
+      [
+        { code: 'us-proof-halved', proof: 92, abv: 46 },
+        { code: 'other-currency', currency: '$', price: 40, how: 'open' },
+      ],
+      [{ code: 'other-currency', currency: 'USD', price: 40, how: 'open' }],
     ]);
   });
 });
