@@ -92,8 +92,8 @@ describe('routes', () => {
   it('lead to a page and back', () => {
     for (const route of [
       { page: 'home' },
-      { page: 'plan', tasting: evening, paste: false },
-      { page: 'plan', tasting: evening, paste: true },
+      { page: 'plan', tasting: evening, part: 'guests' },
+      { page: 'plan', tasting: evening, part: undefined },
       { page: 'doors', tasting: evening },
       { page: 'room', tasting: evening },
     ] as const) {
