@@ -211,6 +211,8 @@ export const planSchema = z.strictObject({
   /** When a spirit gets its drops of water: as it is poured, after it was nosed neat, or never. */
   drops: z.enum(['poured', 'after-nose', 'none']).default('poured'),
   discussion: z.enum(['each-pour', 'each-flight', 'at-the-end']).default('each-flight'),
+  /** How the names of blind pours are told: glass by glass, each with its story, or all of a talk together. */
+  naming: z.enum(['one-by-one', 'all-at-once']).default('one-by-one'),
   ranking: z.enum(['none', 'each-flight', 'at-the-end']).default('none'),
   liking: z.boolean().default(false),
   trials: z.array(trialSchema).max(3).default([]),

@@ -2,7 +2,7 @@ import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { Habits } from '../running-order/forecast.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
-import type { Doors, KitItem, ReminderKind, Signal } from './state.ts';
+import type { Doors, KitItem, ReminderKind, ScreenShows, Signal } from './state.ts';
 
 /** What a host asks for. */
 export type HostCommand =
@@ -20,7 +20,9 @@ export type HostCommand =
   | { readonly type: 'ClearReminder' }
   | { readonly type: 'OpenDiscussion'; readonly pours: readonly PourId[] }
   | { readonly type: 'CloseDiscussion'; readonly pours: readonly PourId[] }
-  | { readonly type: 'Reveal'; readonly pours: readonly PourId[] }
+  /** `from`, where a tap on through the running order tells them: the cue that it was made in [P21]. */
+  | { readonly type: 'Reveal'; readonly pours: readonly PourId[]; readonly from?: CueId | undefined }
+  | { readonly type: 'SteerScreen'; readonly shows: ScreenShows }
   | { readonly type: 'DropPour'; readonly pour: PourId }
   | { readonly type: 'RestorePour'; readonly pour: PourId }
   | { readonly type: 'ChoosePacing'; readonly pacing: Pacing }

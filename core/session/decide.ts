@@ -83,6 +83,7 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'OpenDiscussion':
     case 'CloseDiscussion':
     case 'Reveal':
+    case 'SteerScreen':
       return decideTalk(session, ask, moment);
     case 'SetDoors':
     case 'AdmitSeat':

@@ -4,7 +4,7 @@ import type { Habits } from '../running-order/forecast.ts';
 import type { Lengths } from '../running-order/repace.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
-import type { Doors, KitItem, ReminderKind, Seat, Signal } from './state.ts';
+import type { Doors, KitItem, ReminderKind, ScreenShows, Seat, Signal } from './state.ts';
 
 /**
  * What happened, in the past tense. Everything that a replay needs stands in the event, the compiled running order
@@ -37,6 +37,7 @@ export type SessionEvent =
   | { readonly type: 'DiscussionOpened'; readonly pours: readonly PourId[]; readonly at: EpochMs }
   | { readonly type: 'DiscussionClosed'; readonly pours: readonly PourId[] }
   | { readonly type: 'PoursRevealed'; readonly pours: readonly PourId[] }
+  | { readonly type: 'ScreenSteered'; readonly shows: ScreenShows }
   | { readonly type: 'PourDropped'; readonly pour: PourId }
   | { readonly type: 'PourRestored'; readonly pour: PourId }
   | { readonly type: 'PacingChosen'; readonly pacing: Pacing }

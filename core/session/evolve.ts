@@ -15,6 +15,7 @@ import {
   cueNow,
   type Evening,
   type Finished,
+  type ScreenShows,
   type Seat,
   type Session,
   type Signal,
@@ -60,6 +61,8 @@ function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'Doors
     closingDropped: false,
     wishedEnd: null,
     waitForRemote: false,
+    justTold: [],
+    screen: theRoom,
   };
   return entered(bare, 0, at);
 }
@@ -96,7 +99,14 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
     case 'DiscussionClosed':
       return { ...session, discussions: { ...session.discussions, ...closing(session, event.pours) } };
     case 'PoursRevealed':
-      return { ...session, revealed: [...session.revealed, ...event.pours] };
+      return {
+        ...session,
+        revealed: [...session.revealed, ...event.pours],
+        justTold: event.pours,
+        screen: unlessDark(session.screen),
+      };
+    case 'ScreenSteered':
+      return { ...session, screen: event.shows };
     case 'PourDropped':
       return { ...session, dropped: [...session.dropped, event.pour] };
     case 'PourRestored':
@@ -183,6 +193,7 @@ function entered(
     clock: { kind: 'running', endsAt: later(at, toMs(cue.ideal)) },
     signals: Object.fromEntries(calls) as Record<SeatId, Signal>,
     reminder: null,
+    screen: unlessDark(session.screen),
     // A host who jumps straight to the talk has had the glasses tasted some other way.
     reached: [...session.reached, ...inFront.filter((pour) => !session.reached.includes(pour))],
     timeline: [...session.timeline, { cue: cue.id, at, planned: cue.ideal, by }],
@@ -203,6 +214,11 @@ function jumpTakenBack(session: UnderWay): UnderWay {
   const undone = poursOf(cueNow(session)).filter((pour) => !stays(pour));
   return { ...session, reached: session.reached.filter((pour) => !undone.includes(pour)) };
 }
+
+const theRoom: ScreenShows = { is: 'room' };
+
+/** [F8] A page that was chosen belongs to its moment; the dark is kept until the host ends it. */
+const unlessDark = (screen: ScreenShows): ScreenShows => (screen.is === 'dark' ? screen : theRoom);
 
 function timeGiven(session: UnderWay, by: number): UnderWay {
   const { clock } = session;
@@ -248,7 +264,15 @@ const withoutSignal = (session: UnderWay, seat: SeatId, own: OwnRecords): UnderW
 function finished(session: UnderWay, finishedAt: EpochMs): Finished {
   const { at: stoodAt, enteredAt, clock, signals, reminder, doors, ...evening } = session;
   const named = evening.reached.filter((pour) => !evening.revealed.includes(pour));
-  return { ...evening, status: 'finished', revealed: [...evening.revealed, ...named], finishedAt, stoodAt };
+  return {
+    ...evening,
+    status: 'finished',
+    revealed: [...evening.revealed, ...named],
+    // Nobody can steer it any more, and the goodbye is for everybody.
+    screen: theRoom,
+    finishedAt,
+    stoodAt,
+  };
 }
 
 /** A host who ended the evening by mistake stands where they stood, with the cue's whole time again. */

@@ -64,7 +64,18 @@ export interface Evening {
   readonly wishedEnd: EpochMs | null;
   /** With pacing by the clock or the room: nobody goes on before the remote guests are ready. */
   readonly waitForRemote: boolean;
+  /** The names that were told last: one glass, or all that one tap told. */
+  readonly justTold: readonly PourId[];
+  readonly screen: ScreenShows;
 }
+
+/** What the screens for the whole room show [F8]. */
+export type ScreenShows =
+  /** What the room does now; in a talk whoever speaks. */
+  | { readonly is: 'room' }
+  | { readonly is: 'dark' }
+  /** The page that the host has chosen, by its id; where it is not there any more, what the room does. */
+  | { readonly is: 'page'; readonly page: string };
 
 /** What a discussion was before it was cut to a minute. */
 interface TalkBefore {

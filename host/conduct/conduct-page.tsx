@@ -43,7 +43,7 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
   const cue = order.find(({ id }) => id === view.cue);
   const step = primaryAction(view, cue);
   const waiting = commands.waiting.value;
-  const settling = useSettling(view.cue);
+  const settling = useSettling([view.cue, view.toTell[0]].join(' '));
   const table = tableOf(view, follower.presence.value);
   const name = cue === undefined ? '' : nameOf(cue, view.pours);
 

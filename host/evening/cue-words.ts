@@ -23,6 +23,16 @@ export function placesOf(pours: readonly HostPour[]): ReadonlyMap<PourId, number
   return new Map(pours.filter((pour) => !pour.dropped).map((pour, index) => [pour.id, index + 1]));
 }
 
+/** A glass without its name: by its place, and its code where it has one. */
+export function glassOf(pours: readonly HostPour[], pour: PourId): string {
+  const place = placesOf(pours).get(pour);
+  const code = pours.find(({ id }) => id === pour)?.code ?? null;
+  return [
+    ...(place === undefined ? [] : [words.cue.glass(place)]),
+    ...(code === null ? [] : [words.glasses.code(code)]),
+  ].join(' · ');
+}
+
 /** Where in the evening a cue stands, beside its verb: `Glass 2 of 6 · flight 1 · first pass`. */
 export function whereOf(cue: Cue, pours: readonly HostPour[]): string {
   const places = placesOf(pours);

@@ -39,9 +39,8 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
     case 'host':
       return mayHost(identity, tasting) ? { ...shownBy, bearer: { role } } : 'wrong-role';
     case 'screen':
-      return identity.role === 'screen' || mayHost(identity, tasting)
-        ? { ...shownBy, bearer: { role } }
-        : 'wrong-role';
+      if (identity.role === 'screen') return { ...shownBy, bearer: { role, preview: false } };
+      return mayHost(identity, tasting) ? { ...shownBy, bearer: { role, preview: true } } : 'wrong-role';
     case 'guest': {
       if (identity.role !== 'seat') return 'wrong-role';
       const { session } = conductor.standing;

@@ -7,7 +7,8 @@ import type { Cancel, Clock } from '../clock.ts';
 export type Bearer =
   | { readonly role: 'host' }
   | { readonly role: 'guest'; readonly seat: SeatId }
-  | { readonly role: 'screen' };
+  /** `preview`: the small picture of it on a host's device, which is no screen of the room. */
+  | { readonly role: 'screen'; readonly preview: boolean };
 
 export interface Graces {
   /** A host's device that has been gone for this long is gone [P8]. */
@@ -144,7 +145,8 @@ export class Presence {
 
   view(): Omit<PresenceView, 'screensAsking'> {
     const seats = [...this.#devicesOfSeat].map(([seat, devices]) => ({ seat, roundTrip: best(devices) }));
-    const screens = [...this.#devices.values()].filter(({ bearer }) => bearer.role === 'screen').length;
+    const forRoom = ({ bearer }: Device) => bearer.role === 'screen' && !bearer.preview;
+    const screens = [...this.#devices.values()].filter(forRoom).length;
     return { hosts: this.#hosts, seats, screens };
   }
 

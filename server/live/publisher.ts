@@ -2,6 +2,7 @@ import type { SeatId, TastingId } from '../../core/ids.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import type { Evening, Seat, Session } from '../../core/session/state.ts';
 import { hostView, runningOrderView } from '../../core/session/views/host.ts';
+import { screenView } from '../../core/session/views/screen.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { stageView } from '../../core/session/views/stage.ts';
 import { durationMs } from '../../core/units.ts';
@@ -20,6 +21,7 @@ import {
   type LiveServer,
   type LiveSocket,
   letGo,
+  previewsOf,
   screensOf,
   seatRoom,
   socketsIn,
@@ -86,6 +88,7 @@ export class Publisher {
     const before = this.#now.session;
     this.#now = next;
     this.#sendStage();
+    this.#sendScreen(before, next.session);
     this.#sendSeats(before, next.session, events);
     if (byHost) this.#hosts.now();
     else this.#hosts.soon();
@@ -116,7 +119,7 @@ export class Publisher {
         this.#sendTo(socket, 'host');
         return;
       case 'screen':
-        socket.join([followersOf(this.#tasting), screensOf(this.#tasting)]);
+        socket.join([followersOf(this.#tasting), (bearer.preview ? previewsOf : screensOf)(this.#tasting)]);
         this.#sendTo(socket, 'screen');
         return;
       case 'guest': {
@@ -178,6 +181,8 @@ export class Publisher {
     } else {
       const stage = this.#stage(version);
       if (stage !== undefined) socket.emit('stage', stage);
+      const { session } = this.#now;
+      if (session.status !== 'unopened') socket.emit('screen', screenView(session));
     }
     this.#board.welcome([socket]);
   }
@@ -202,6 +207,14 @@ export class Publisher {
     if (text === this.#stageSent || view === undefined) return;
     this.#stageSent = text;
     this.#io.to(followersOf(this.#tasting)).emit('stage', view);
+  }
+
+  /** [F8] */
+  #sendScreen(before: Session, after: Session): void {
+    if (after.status === 'unopened') return;
+    const view = screenView(after);
+    if (before.status !== 'unopened' && textOf(screenView(before)) === textOf(view)) return;
+    this.#io.to([screensOf(this.#tasting), previewsOf(this.#tasting)]).emit('screen', view);
   }
 
   #sendSeats(before: Session, after: Session, events: readonly SessionEvent[]): void {

@@ -24,6 +24,8 @@ export type LiveSocket = Socket<ClientToServer, ServerToClient, Record<never, ne
 export const followersOf = (tasting: TastingId): string => `${tasting}/followers`;
 export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
 export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
+/** The small pictures of them on hosts' devices. */
+export const previewsOf = (tasting: TastingId): string => `${tasting}/previews`;
 /** The devices of one seat. */
 export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
 /** Those devices of a seat that have this notebook: the seat's own, or one that a single device keeps aside. */

@@ -57,6 +57,13 @@ export const storedEventSchema = z.discriminatedUnion('type', [
   event('DiscussionOpened', { pours, at }),
   event('DiscussionClosed', { pours }),
   event('PoursRevealed', { pours }),
+  event('ScreenSteered', {
+    shows: z.discriminatedUnion('is', [
+      z.object({ is: z.literal('room') }),
+      z.object({ is: z.literal('dark') }),
+      z.object({ is: z.literal('page'), page: z.string() }),
+    ]),
+  }),
   event('PourDropped', { pour: aPour }),
   event('PourRestored', { pour: aPour }),
   event('PacingChosen', { pacing: pacingSchema }),

@@ -34,6 +34,7 @@ export type SentHostCommand = Exclude<HostCommand, { type: 'OpenDoors' }> | { re
 export type SentGuestCommand = GuestCommand;
 
 const noDetails = <const Type extends string>(type: Type) => z.strictObject({ type: z.literal(type) });
+const noShape = <const Is extends string>(is: Is) => z.strictObject({ is: z.literal(is) });
 const withPours = <const Type extends string>(type: Type) =>
   z.strictObject({ type: z.literal(type), pours: somePours });
 const withPour = <const Type extends string>(type: Type) =>
@@ -54,7 +55,15 @@ const hostCommandSchema = z.discriminatedUnion('type', [
   noDetails('ClearReminder'),
   withPours('OpenDiscussion'),
   withPours('CloseDiscussion'),
-  withPours('Reveal'),
+  z.strictObject({ type: z.literal('Reveal'), pours: somePours, from: aCue.optional() }),
+  z.strictObject({
+    type: z.literal('SteerScreen'),
+    shows: z.discriminatedUnion('is', [
+      noShape('room'),
+      noShape('dark'),
+      z.strictObject({ is: z.literal('page'), page: z.string().regex(/^[A-Za-z0-9_/:.-]{1,160}$/) }),
+    ]),
+  }),
   withPour('DropPour'),
   withPour('RestorePour'),
   z.strictObject({ type: z.literal('ChoosePacing'), pacing: pacingSchema }),

@@ -1,6 +1,7 @@
 import type { CommandId, SeatId, TastingId } from '../../core/ids.ts';
 import type { SessionRefusalCode } from '../../core/session/command.ts';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
+import type { ScreenView } from '../../core/session/views/screen.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -127,6 +128,8 @@ export type Dismissal =
 
 export interface ServerToClient {
   stage: (view: StageView) => void;
+  /** To screens that were let in, and to the host's small picture of them. */
+  screen: (view: ScreenView) => void;
   seat: (view: SeatView) => void;
   notebook: (view: NotebookView) => void;
   /** To the devices of one seat only. */

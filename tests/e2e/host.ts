@@ -2,6 +2,7 @@ import type { Browser } from 'playwright-core';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { verbOf } from '../../host/evening/cue-words.ts';
 import { hostWords as words } from '../../shared/language/en/host.ts';
+import { anything, like } from './like.ts';
 import { Person } from './person.ts';
 import { heard } from './reading.ts';
 
@@ -76,9 +77,20 @@ export class Host {
     await this.person.button(words.glasses.closeTalk).waitFor();
   }
 
+  /** The name of one glass, by the big button; answers with what stood on it. */
+  async tellName(): Promise<string> {
+    const button = this.person.button(like(words.room.tellName(anything)));
+    const [said = ''] = (await button.innerText()).split('\n');
+    await button.click();
+    await this.person.page.getByText(said, { exact: true }).waitFor({ state: 'detached' });
+    return said;
+  }
+
+  /** One after another, until Next moves on. */
   async tellNames(): Promise<void> {
-    await this.person.button(new RegExp(`^${words.room.tellNames}`)).click();
-    await this.person.button(new RegExp(`^${words.room.next}`)).waitFor();
+    const [tells, next] = [like(words.room.tellName(anything)), new RegExp(`^${words.room.next}`)];
+    do await this.tellName();
+    while ((await this.person.button(tells).or(this.person.button(next)).first().innerText()).match(tells));
   }
 
   async finish(): Promise<void> {

@@ -69,8 +69,10 @@ export class StandInHost {
     if (cue.kind === 'discussion') await this.#discuss(cue.pours, toMs(cue.ideal) / speed);
     if (cue.kind === 'reveal') {
       ledger.names(cue.pours);
-      this.nextTaps += 1;
-      await this.mustDo({ type: 'Reveal', pours: [...cue.pours] });
+      for (const pour of this.view.toTell) {
+        this.nextTaps += 1;
+        await this.mustDo({ type: 'Reveal', pours: [pour], from: this.view.cue });
+      }
     }
     if (cue.kind === 'step' && this.#chance() < 0.1) await this.#holdAndResume();
     if (cue.kind === 'water' && this.#chance() < 0.5) await this.mustDo({ type: 'Remind', kind: 'water' });

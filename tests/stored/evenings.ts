@@ -97,6 +97,8 @@ class Scene {
       { type: 'DropPour', pour: 'vier' },
       { type: 'RestorePour', pour: 'vier' },
       { type: 'Reveal', pours: ['eins'] },
+      { type: 'SteerScreen', shows: { is: 'page', page: 'card/eins' } },
+      { type: 'SteerScreen', shows: { is: 'dark' } },
       { type: 'SetDoors', doors: 'ask' },
     ];
     for (const ask of asks) await host.host(ask);

@@ -84,6 +84,13 @@ const drafts = (plan: Plan): fc.Arbitrary<Draft> =>
     pours.map((list) => host({ type: 'OpenDiscussion', pours: list })),
     pours.map((list) => host({ type: 'CloseDiscussion', pours: list })),
     pours.map((list) => host({ type: 'Reveal', pours: list })),
+    aPour.map<Draft>((pour) => (now) => ({
+      by: 'host',
+      ask: { type: 'Reveal', pours: [pour], from: currentCue(now) },
+    })),
+    fc
+      .constantFrom({ is: 'room' }, { is: 'dark' }, { is: 'page', page: 'card/ash' })
+      .map((shows) => host({ type: 'SteerScreen', shows })),
     aPour.map((pour) => host({ type: 'DropPour', pour })),
     aPour.map((pour) => host({ type: 'RestorePour', pour })),
     fc

@@ -58,6 +58,13 @@ const clock = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('held'), startsAt: number, remaining: number }),
 ]);
 
+const screenShows = z.discriminatedUnion('is', [
+  z.strictObject({ is: z.literal('room') }),
+  z.strictObject({ is: z.literal('dark') }),
+  z.strictObject({ is: z.literal('page'), page: text }),
+]);
+export const strictScreen = z.strictObject({ cue: maybeText, shows: screenShows });
+
 const stageBase = {
   version: number,
   title: text,
@@ -78,6 +85,7 @@ const stageBase = {
   cards: z.array(strictPourCard),
   openBoards: z.array(text),
   sealed: z.array(text),
+  justTold: z.array(text),
 };
 const cueView = z.strictObject({
   id: text,
@@ -193,6 +201,10 @@ export const strictHost = z.discriminatedUnion('status', [
     closingPass: z.enum(['none', 'kept', 'dropped']),
     shortTalks: z.boolean(),
     waitForRemote: z.boolean(),
+    toTell: z.array(text),
+    naming: z.enum(['one-by-one', 'all-at-once']),
+    justTold: z.array(text),
+    screen: screenShows,
   }),
   z.strictObject({ ...hostBase, status: z.literal('finished'), finishedAt: number }),
 ]);

@@ -2,14 +2,14 @@ import type { PourId } from '../../ids.ts';
 import type { HostCommand, Moment } from '../command.ts';
 import { type Decision, happened, refused } from '../decision.ts';
 import { metByAll } from '../serving.ts';
-import type { UnderWay } from '../state.ts';
+import { cueNow, type ScreenShows, type UnderWay } from '../state.ts';
 
 type TalkCommand = Extract<
   HostCommand,
-  { type: 'Remind' | 'ClearReminder' | 'OpenDiscussion' | 'CloseDiscussion' | 'Reveal' }
+  { type: 'Remind' | 'ClearReminder' | 'OpenDiscussion' | 'CloseDiscussion' | 'Reveal' | 'SteerScreen' }
 >;
 
-/** What is said in the room: reminders, the discussion, the names. */
+/** What is said and shown in the room: reminders, the discussion, the names, and what the screen is given to. */
 export function decideTalk(session: UnderWay, ask: TalkCommand, { now }: Moment): Decision {
   switch (ask.type) {
     case 'Remind':
@@ -31,15 +31,23 @@ export function decideTalk(session: UnderWay, ask: TalkCommand, { now }: Moment)
         : happened({ type: 'DiscussionClosed', pours });
     }
     case 'Reveal': {
+      if (ask.from !== undefined && cueNow(session).id !== ask.from) return refused('moved-on');
       const trouble = notReached(session, ask.pours);
       if (trouble !== undefined) return trouble;
       const pours = ask.pours.filter((pour) => !session.revealed.includes(pour));
       return pours.length === 0 ? refused('nothing-to-do') : happened({ type: 'PoursRevealed', pours });
     }
+    case 'SteerScreen':
+      return sameShown(session.screen, ask.shows)
+        ? refused('nothing-to-do')
+        : happened({ type: 'ScreenSteered', shows: ask.shows });
     default:
       return ask satisfies never;
   }
 }
+
+const sameShown = (one: ScreenShows, other: ScreenShows): boolean =>
+  one.is === other.is && (one.is !== 'page' || other.is !== 'page' || one.page === other.page);
 
 /** Nobody talks about, or is told, a glass that has not been in front of everybody [Q1, Q4, F6]. */
 function notReached(session: UnderWay, pours: readonly PourId[]): Decision | undefined {

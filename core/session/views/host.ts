@@ -1,15 +1,15 @@
 import type { CueId, PourId, SeatId } from '../../ids.ts';
-import { type Cue, isClosing } from '../../running-order/cue.ts';
+import { type Cue, isClosing, poursOf } from '../../running-order/cue.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { Habits } from '../../running-order/forecast.ts';
 import type { Lengths } from '../../running-order/repace.ts';
 import type { Ending, Tempo } from '../../running-order/tempo.ts';
-import { flightsOf, type Pacing, type Trial } from '../../tasting.ts';
+import { flightsOf, type Pacing, type Plan, type Trial } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
 import { habitsNow, tempoOf, unfittedOf } from '../fitting.ts';
 import { endingNow, playable } from '../position.ts';
 import { readsRulesFirst } from '../seating.ts';
-import { metByAll } from '../serving.ts';
+import { inTellingOrder, metByAll } from '../serving.ts';
 import {
   cueNow,
   type Doors,
@@ -17,6 +17,7 @@ import {
   type Finished,
   type KitItem,
   type Reminder,
+  type ScreenShows,
   type Seat,
   type Signal,
   type UnderWay,
@@ -66,6 +67,12 @@ export interface HostUnderWay extends HostBase {
   /** Whether discussions were cut to a minute. */
   readonly shortTalks: boolean;
   readonly waitForRemote: boolean;
+  /** [P21] The names of this cue that are not told yet, in the order in which they will be; empty where it tells none. */
+  readonly toTell: readonly PourId[];
+  /** Whether the next tap tells the first of them, or all. */
+  readonly naming: Plan['naming'];
+  readonly justTold: readonly PourId[];
+  readonly screen: ScreenShows;
 }
 
 export interface HostFinished extends HostBase {
@@ -172,7 +179,21 @@ function underWay(session: UnderWay, base: HostBase): HostUnderWay {
     closingPass: closingPassOf(session),
     shortTalks: session.shortTalks.length > 0,
     waitForRemote: session.waitForRemote,
+    toTell: namesToTell(session),
+    naming: session.plan.naming,
+    justTold: session.justTold,
+    screen: session.screen,
   };
+}
+
+function namesToTell(session: UnderWay): PourId[] {
+  const cue = cueNow(session);
+  if (cue.kind !== 'reveal') return [];
+  const met = metByAll(session);
+  const untold = poursOf(cue).filter(
+    (pour) => met.includes(pour) && !session.dropped.includes(pour) && !session.revealed.includes(pour),
+  );
+  return inTellingOrder(session.plan, untold);
 }
 
 function closingPassOf(session: UnderWay): HostUnderWay['closingPass'] {

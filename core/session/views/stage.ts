@@ -46,6 +46,8 @@ interface StageBase {
   readonly openBoards: readonly PourId[];
   /** Pours whose notes are sealed: what is written now is marked as added later. */
   readonly sealed: readonly PourId[];
+  /** The names that were told last: one, or those that one tap told. */
+  readonly justTold: readonly PourId[];
 }
 
 export interface StageUnderWay extends StageBase {
@@ -118,6 +120,7 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
       session.plan,
       pages.filter((pour) => session.discussions[pour] !== undefined),
     ),
+    justTold: inTellingOrder(session.plan, session.justTold),
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }

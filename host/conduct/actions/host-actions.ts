@@ -76,7 +76,7 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
         case 'open-discussion':
           return just({ type: 'OpenDiscussion', pours: step.pours });
         case 'reveal':
-          return just({ type: 'Reveal', pours: step.pours });
+          return just({ type: 'Reveal', pours: step.pours, from: step.from });
         case 'finish':
           return onFinish();
         default:

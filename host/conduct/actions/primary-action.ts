@@ -6,27 +6,26 @@ import type { DiscussionState, HostUnderWay } from '../../../core/session/views/
 export type PrimaryAction =
   /** Opening comes before moving on: a room that talks over unopened notes has nothing to look at. */
   | { readonly does: 'open-discussion'; readonly pours: readonly PourId[] }
-  | { readonly does: 'reveal'; readonly pours: readonly PourId[] }
+  | { readonly does: 'reveal'; readonly from: CueId; readonly pours: readonly PourId[] }
   | { readonly does: 'advance'; readonly from: CueId; readonly to: CueId }
   | { readonly does: 'finish' };
 
 /**
- * At a discussion it first opens the talk, at a reveal it first tells the names, then it moves on; at the end it
- * offers to finish. A talk that the host has closed again is over, and is not opened a second time by a thumb.
+ * At a discussion it first opens the talk, at a reveal it first tells the names, one by one or together [P21], then it
+ * moves on; at the end it offers to finish. A talk that the host has closed again is over, and is not opened a second time by a thumb.
  */
 export function primaryAction(
-  view: Pick<HostUnderWay, 'cue' | 'next' | 'pours' | 'trials'>,
+  view: Pick<HostUnderWay, 'cue' | 'next' | 'pours' | 'trials' | 'toTell' | 'naming'>,
   cue: Cue | undefined,
 ): PrimaryAction {
   if (cue?.kind === 'discussion') {
     const silent = talkedAbout(view, cue.pours).filter((each) => each.discussion === 'silent');
     if (silent.length > 0) return { does: 'open-discussion', pours: silent.map(({ id }) => id) };
   }
-  if (cue?.kind === 'reveal') {
-    const unnamed = view.pours.filter(
-      (pour) => cue.pours.includes(pour.id) && pour.reached && !pour.dropped && !pour.revealed,
-    );
-    if (unnamed.length > 0) return { does: 'reveal', pours: unnamed.map((pour) => pour.id) };
+  const [first] = view.toTell;
+  if (first !== undefined) {
+    const pours = view.naming === 'one-by-one' ? [first] : view.toTell;
+    return { does: 'reveal', from: view.cue, pours };
   }
   return view.next === null ? { does: 'finish' } : { does: 'advance', from: view.cue, to: view.next };
 }

@@ -1,16 +1,17 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { CueId } from '../../../core/ids.ts';
 import { settleMs } from '../../evening/commands-under-way.ts';
 
 /**
- * True for a moment after the cue has changed. The other host's device or the clock may change it just as a thumb
- * comes down; that tap was meant for the cue before, and would skip the one that nobody has read yet.
+ * True for a moment after what the big button does has changed. The other host's device or the clock may change it just as
+ * a thumb comes down; that tap was meant for what stood there before, and would skip a cue that nobody has read yet, or
+ * tell a second name.
+ * @param step what it does, as a key
  */
-export function useSettling(cue: CueId): boolean {
-  const [settled, setSettled] = useState<CueId | null>(null);
+export function useSettling(step: string): boolean {
+  const [settled, setSettled] = useState<string | null>(null);
   useEffect(() => {
-    const timer = setTimeout(() => setSettled(cue), settleMs);
+    const timer = setTimeout(() => setSettled(step), settleMs);
     return () => clearTimeout(timer);
-  }, [cue]);
-  return settled !== cue;
+  }, [step]);
+  return settled !== step;
 }

@@ -10,7 +10,7 @@ import type { DrawerProps } from '../drawer.ts';
 
 /** What cannot be taken back is asked twice: sealing the notes of a glass, telling its name. */
 interface Sure {
-  readonly about: 'open' | 'open-all' | 'tell';
+  readonly about: 'open' | 'open-all' | 'tell' | 'tell-all';
   readonly title: string;
   readonly pours: readonly PourId[];
 }
@@ -36,7 +36,7 @@ export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
                 confirmed(asked, actions);
               }}
             >
-              {asked.about === 'tell' ? words.glasses.tellName : words.glasses.openTalk}
+              {doesOf(asked)}
             </Button>
             <Button kind="primary" onPress={back}>
               {words.cancel}
@@ -58,6 +58,15 @@ export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
       onClose={onClose}
       actions={
         <>
+          {view.toTell.length > 1 && view.naming === 'one-by-one' && (
+            <Button
+              onPress={() => {
+                sure.value = { about: 'tell-all', title: words.glasses.tellAll, pours: view.toTell };
+              }}
+            >
+              {words.glasses.tellAll}
+            </Button>
+          )}
           {shut.length > 1 && (
             <Button
               onPress={() => {
@@ -141,8 +150,13 @@ function GlassAsks({ pour, blind, actions, onSure, onDrop }: GlassAsksProps) {
 }
 
 function confirmed({ about, pours }: Sure, actions: HostActions): void {
-  if (about === 'tell') actions.just({ type: 'Reveal', pours });
+  if (about === 'tell' || about === 'tell-all') actions.just({ type: 'Reveal', pours });
   else actions.openTalk(pours);
+}
+
+function doesOf({ about }: Sure): string {
+  if (about === 'tell-all') return words.glasses.tellAll;
+  return about === 'tell' ? words.glasses.tellName : words.glasses.openTalk;
 }
 
 function stateOf(pour: HostPour, blind: boolean): string {

@@ -110,7 +110,11 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
           />
           <HintLine key={`hint ${cue.id}`} cue={cue} />
           {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}
-          {step.does === 'reveal' && <p class="now-hint">{words.room.tellNamesHint}</p>}
+          {step.does === 'reveal' && (
+            <p class="now-hint">
+              {step.pours.length === 1 ? words.room.tellNameHint : words.room.tellNamesHint}
+            </p>
+          )}
         </div>
       )}
       <StepsOffer view={view} order={order} actions={actions} />

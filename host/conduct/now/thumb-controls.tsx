@@ -1,10 +1,11 @@
+import type { PourId } from '../../../core/ids.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { back, clock, hold, next, plus, resume, talk } from '../../../shared/ui/strokes.ts';
 import type { SentHostCommand } from '../../../shared/wire/commands.ts';
-import { nameOf } from '../../evening/cue-words.ts';
+import { glassOf, nameOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { PrimaryAction } from '../actions/primary-action.ts';
@@ -75,12 +76,28 @@ function BigWords({ view, order, step }: Pick<ThumbControlsProps, 'view' | 'orde
     case 'open-discussion':
       return <BigLines main={words.room.openTalk} under={name && words.room.afterwards(name)} />;
     case 'reveal':
-      return <BigLines main={words.room.tellNames} under={name && words.room.afterwards(name)} />;
+      return (
+        <BigLines
+          main={tells(step.pours, view)}
+          under={
+            view.toTell.length > step.pours.length
+              ? words.room.namesLeft(view.toTell.length - step.pours.length)
+              : name && words.room.afterwards(name)
+          }
+        />
+      );
     case 'finish':
       return <BigLines main={words.room.finish} />;
     default:
       return step satisfies never;
   }
+}
+
+/** The glass and not its name: guests look over the host's shoulder. */
+function tells([first, ...more]: readonly PourId[], view: HostUnderWay): string {
+  return first === undefined || more.length > 0
+    ? words.room.tellNames
+    : words.room.tellName(glassOf(view.pours, first));
 }
 
 function BigLines({ over, main, under }: { over?: string; main: string; under?: string }) {

@@ -33,6 +33,15 @@ export function CoursePart({ editor }: { readonly editor: PlanEditor }) {
         onChoose={(discussion) => editor.edit((now) => ({ ...now, discussion }))}
         across
       />
+      {plan.blind && (
+        <Choice
+          legend={said.naming}
+          options={optionsOf(['one-by-one', 'all-at-once'], said.namings, said.namingHints)}
+          value={plan.naming}
+          onChoose={(naming) => editor.edit((now) => ({ ...now, naming }))}
+          across
+        />
+      )}
       <Fold title={said.pace} summary={paceSummary(plan)}>
         <Pace editor={editor} />
         <NumberField

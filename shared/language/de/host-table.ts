@@ -105,6 +105,7 @@ export const hostAtTable: HostAtTableWords = {
     openAll: 'Alle verkosteten besprechen',
     closeTalk: 'Gespräch schließen',
     tellName: 'Den Namen nennen',
+    tellAll: 'Jetzt alle Namen nennen',
     drop: 'Weglassen',
     restore: 'Zurückholen',
     droppedNow: (name) => `${name} wird heute Abend weggelassen.`,
@@ -114,6 +115,8 @@ export const hostAtTable: HostAtTableWords = {
       'open-all':
         'Das Gespräch über alle bisher verkosteten Gläser eröffnen? Alles Geschriebene wird versiegelt, so wie es dasteht; was später dazukommt, wird gekennzeichnet.',
       tell: 'Allen jetzt den Namen dieses Glases nennen? Das lässt sich nicht zurücknehmen.',
+      'tell-all':
+        'Allen jetzt die Namen aller Gläser dieser Runde nennen, ohne eines nach dem anderen? Das lässt sich nicht zurücknehmen.',
     },
   },
 

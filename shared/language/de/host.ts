@@ -207,7 +207,11 @@ export const hostWords: HostWords = {
     openTalkHint:
       'Eröffne es, wenn alle Stifte liegen. Alles Geschriebene wird versiegelt, so wie es dasteht.',
     tellNames: 'Namen nennen',
+    tellName: (glass) => `${glass}: Namen nennen`,
+    namesLeft: (names) => `danach: ${several(names, 'weiterer Name', 'weitere Namen')}`,
     tellNamesHint: 'Die Namen erscheinen auf jedem Handy. Das lässt sich nicht zurücknehmen.',
+    tellNameHint:
+      'Name und Geschichte erscheinen auf allen Bildschirmen, die anderen bleiben geheim. Das lässt sich nicht zurücknehmen.',
     finish: 'Den Abend beenden',
     afterwards: (what) => `danach: ${what}`,
     back: 'Zurück',

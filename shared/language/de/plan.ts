@@ -145,6 +145,12 @@ export const planWords: PlanWords = {
   course: {
     talk: 'Gespräch',
     talks: { 'each-pour': 'Nach jeder Probe', 'each-flight': 'Nach jedem Flight', 'at-the-end': 'Am Ende' },
+    naming: 'Namen blinder Proben',
+    namings: { 'one-by-one': 'Einer nach dem anderen', 'all-at-once': 'Alle auf einmal' },
+    namingHints: {
+      'one-by-one': 'jeder mit seinem Etikett und seiner Geschichte',
+      'all-at-once': 'alle Gläser eines Gesprächs zusammen',
+    },
     ranking: 'Rangfolge',
     rankings: { none: 'Nein', 'each-flight': 'Jeden Flight', 'at-the-end': 'Am Ende' },
     practice: 'Zuerst mit Wasser üben',

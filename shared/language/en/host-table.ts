@@ -102,6 +102,7 @@ export const hostAtTable = {
     openAll: 'Open talk on all tasted',
     closeTalk: 'Close talk',
     tellName: 'Tell the name',
+    tellAll: 'Tell all names now',
     drop: 'Drop',
     restore: 'Put back',
     droppedNow: (name: string) => `${name} is dropped from the evening.`,
@@ -111,6 +112,8 @@ export const hostAtTable = {
       'open-all':
         'Open the talk for every glass tasted so far? Everybody’s words are sealed as they are; anything added later is marked.',
       tell: 'Tell everybody the name of this glass now? You cannot take it back.',
+      'tell-all':
+        'Tell everybody the names of all glasses of this round now, not one after the other? You cannot take it back.',
     },
   },
 

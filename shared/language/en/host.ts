@@ -197,7 +197,11 @@ export const hostWords = {
     openTalk: 'Open the talk',
     openTalkHint: 'Open it when all pens are down. Everybody’s words are sealed as they are.',
     tellNames: 'Tell the names',
+    tellName: (glass: string) => `${glass}: tell the name`,
+    namesLeft: (names: number) => `then: ${several(names, 'more name', 'more names')}`,
     tellNamesHint: 'The names appear on every phone. You cannot take it back.',
+    tellNameHint:
+      'Its name and its story appear on every screen, the others stay secret. You cannot take it back.',
     finish: 'Finish the evening',
     afterwards: (what: string) => `then: ${what}`,
     back: 'Back',

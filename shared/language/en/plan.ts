@@ -138,6 +138,12 @@ export const planWords = {
   course: {
     talk: 'Talk',
     talks: { 'each-pour': 'After each pour', 'each-flight': 'After each flight', 'at-the-end': 'At the end' },
+    naming: 'Names of blind pours',
+    namings: { 'one-by-one': 'One by one', 'all-at-once': 'All at once' },
+    namingHints: {
+      'one-by-one': 'each with its label and its story',
+      'all-at-once': 'all glasses of a talk together',
+    },
     ranking: 'Ranking',
     rankings: { none: 'No', 'each-flight': 'Each flight', 'at-the-end': 'At the end' },
     practice: 'Practice with water first',

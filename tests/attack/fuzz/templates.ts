@@ -37,6 +37,8 @@ const hostAsks = (seats: readonly string[]): readonly [object, ...object[]] => [
   { type: 'OpenDiscussion', pours: ['one'] },
   { type: 'CloseDiscussion', pours: ['one', 'two'] },
   { type: 'Reveal', pours: ['one'] },
+  { type: 'Reveal', pours: ['one'], from: cues[1] },
+  { type: 'SteerScreen', shows: { is: 'page', page: 'card/one' } },
   { type: 'DropPour', pour: 'two' },
   { type: 'RestorePour', pour: 'two' },
   { type: 'ChoosePacing', pacing: { by: 'host' } },

@@ -9,13 +9,20 @@ import { evolveAll } from '../../../core/session/evolve.ts';
 import { playable } from '../../../core/session/position.ts';
 import { cueNow, type Session, unopened } from '../../../core/session/state.ts';
 import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
+import { screenView } from '../../../core/session/views/screen.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { durationMs, epochMs } from '../../../core/units.ts';
 import { planOf } from '../../support/plans.ts';
 import { opening, plans, type StepTaken, seats, steps } from '../../support/random-evenings.ts';
-import { strictHost, strictRunningOrder, strictSeat, strictStage } from '../../support/strict-views.ts';
+import {
+  strictHost,
+  strictRunningOrder,
+  strictScreen,
+  strictSeat,
+  strictStage,
+} from '../../support/strict-views.ts';
 
 /** Random evenings: whatever is asked in whatever order, the rules hold at every step. */
 
@@ -65,6 +72,8 @@ function checkStage(session: Session) {
   const stage = stageView(session, 1);
   strictStage.parse(stage);
   strictHost.parse(hostView(session, 1));
+  strictScreen.parse(screenView(session));
+  expect(new Set(session.revealed).size, '[P21]').toBe(session.revealed.length);
   strictRunningOrder.parse(runningOrderView(session, 1));
   for (const seat of seats) strictSeat.optional().parse(seatView(session, seat, 1));
   const wire = JSON.stringify(stage);

@@ -13,7 +13,7 @@ afterEach(() => room.close());
 describe('a conductor', () => {
   it('is idle with nobody here, nothing to do and no alarm set', async () => {
     expect(room.conductor.idle).toBe(true);
-    room.conductor.presence.arrived('a-socket', { role: 'screen' });
+    room.conductor.presence.arrived('a-socket', { role: 'screen', preview: false });
     expect(room.conductor.idle).toBe(false);
     room.conductor.presence.left('a-socket');
     expect(room.conductor.idle).toBe(true);

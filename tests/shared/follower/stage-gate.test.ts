@@ -17,6 +17,7 @@ const base = {
   cards: [],
   openBoards: [],
   sealed: [],
+  justTold: [],
 } as const;
 
 function at(version: number, cue: string, takesEffectAt = 0): StageUnderWay {

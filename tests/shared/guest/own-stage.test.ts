@@ -46,6 +46,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
   cards: [],
   openBoards: [],
   sealed: [],
+  justTold: [],
   status: 'under-way',
   cue: {
     id: cueId('x'),

@@ -18,6 +18,7 @@ const base = {
   cards: [],
   openBoards: [],
   sealed: [],
+  justTold: [],
 } as const;
 
 const at = (cue: string, version = 1): StageView => ({

@@ -1,9 +1,9 @@
 import { signal } from '@preact/signals-core';
 import { describe, expect, it } from 'vitest';
-import { cueId, pourId } from '../../../core/ids.ts';
+import { cueId, type PourId, pourId } from '../../../core/ids.ts';
 import { compile } from '../../../core/running-order/compile.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
-import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
+import type { HostPour, HostTrial, HostUnderWay } from '../../../core/session/views/host.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
 import { createHostActions } from '../../../host/conduct/actions/host-actions.ts';
@@ -36,7 +36,7 @@ const pour = (id: string, more: Partial<HostPour> = {}): HostPour => ({
 });
 const [first, second, third] = talk.pours;
 const at = (cue: Cue, pours: readonly HostPour[], trials: readonly HostTrial[] = []) =>
-  primaryAction({ cue: cue.id, next: cueId('next'), pours, trials }, cue);
+  primaryAction({ cue: cue.id, next: cueId('next'), pours, trials, toTell: [], naming: 'one-by-one' }, cue);
 
 describe('the big button', () => {
   it('moves on, naming the cue it leaves [P1]', () => {
@@ -76,17 +76,32 @@ describe('the big button', () => {
     expect(at(talk, [pour(first ?? '', { reached: false })]).does).toBe('advance');
   });
 
-  it('tells the names at a reveal, then moves on', () => {
-    expect(at(names, [pour(first ?? ''), pour(second ?? '', { revealed: true })])).toEqual({
-      does: 'reveal',
-      pours: [first],
-    });
-    expect(at(names, [pour(first ?? '', { revealed: true })]).does).toBe('advance');
+  it('tells the names at a reveal one by one, or together where the plan says so, then moves on [P21]', () => {
+    const tells = (toTell: readonly PourId[], naming: HostUnderWay['naming'] = 'one-by-one') =>
+      primaryAction({ cue: names.id, next: cueId('next'), pours: [], trials: [], toTell, naming }, names);
+    const two = names.pours.slice(0, 2);
+    const from = names.id;
+    expect(tells(two)).toEqual({ does: 'reveal', from, pours: [two[0]] });
+    expect(tells(two.slice(1))).toEqual({ does: 'reveal', from, pours: [two[1]] });
+    expect(tells(two, 'all-at-once')).toEqual({ does: 'reveal', from, pours: two });
+    expect(tells([]).does).toBe('advance');
   });
 
   it('offers to finish where nothing comes after', () => {
     const last = order.at(-1);
-    expect(primaryAction({ cue: cueId('farewell'), next: null, pours: [], trials: [] }, last)).toEqual({
+    expect(
+      primaryAction(
+        {
+          cue: cueId('farewell'),
+          next: null,
+          pours: [],
+          trials: [],
+          toTell: [],
+          naming: 'one-by-one',
+        },
+        last,
+      ),
+    ).toEqual({
       does: 'finish',
     });
   });

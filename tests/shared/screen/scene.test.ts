@@ -22,6 +22,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
   cards: [],
   openBoards: [],
   sealed: [],
+  justTold: [],
   status: 'under-way',
   cue: {
     id: cueId('c'),
