@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Drink, drinks, type Level, levels } from './drinks/drink-kinds.ts';
+import { type Drink, drinks, type Level, levels, type Terms, vocabularies } from './drinks/drink-kinds.ts';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
 import { TRIANGLE_ORDERS } from './panel/presentation-orders.ts';
 import { cleanLine, cleanText } from './text.ts';
@@ -192,6 +192,8 @@ export const planSchema = z.strictObject({
   callLink: webLink.optional(),
   drink: z.enum(drinks).default('spirit'),
   level: z.enum(levels).default('regulars'),
+  /** Absent: the words that suit the level, see `termsOf`. */
+  terms: z.enum(vocabularies).optional(),
   theme: themeSchema.default({ kind: 'free' }),
   blind: z.boolean().default(false),
   /** With blind pours: each seat meets the glasses of a flight in an order of its own. */
@@ -238,6 +240,10 @@ export const planSchema = z.strictObject({
 });
 export type Plan = z.infer<typeof planSchema>;
 export type PlanInput = z.input<typeof planSchema>;
+
+/** The words for guests: the host's choice, else plain ones for newcomers and the trade's for everybody else. */
+export const termsOf = ({ terms, level }: Pick<Plan, 'terms' | 'level'>): Terms =>
+  terms ?? (level === 'newcomers' ? 'plain' : 'trade');
 
 /** A plan with every default and no pours. */
 export const blankPlan = (drink: Drink): Plan => planSchema.parse({ drink });

@@ -1,6 +1,8 @@
 import type { Vocabulary } from '../../shared/notes/in-words.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { Drink } from '../../shared/wire/views.ts';
+import { inTerms } from '../../shared/words/word-sheet.ts';
+import { useRoom } from '../room/room.ts';
 import { closingText, wordSheets } from '../stage/word-sheets.ts';
 import { likingWords } from './language.ts';
 
@@ -8,5 +10,6 @@ import { likingWords } from './language.ts';
 export function useVocabulary(drink: Drink): Vocabulary | undefined {
   const sheet = useLazyPart(wordSheets[drink]);
   const closing = useLazyPart(closingText);
-  return sheet && closing && { sheet, closing, liking: likingWords };
+  const terms = useRoom().follower.stage.value?.terms ?? 'plain';
+  return sheet && closing && { sheet: inTerms(sheet, terms), closing, liking: likingWords };
 }

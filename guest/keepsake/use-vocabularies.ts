@@ -1,6 +1,8 @@
 import type { Vocabulary } from '../../shared/notes/in-words.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { Drink } from '../../shared/wire/views.ts';
+import { inTerms } from '../../shared/words/word-sheet.ts';
+import { useRoom } from '../room/room.ts';
 import { closingText, wordSheets } from '../stage/word-sheets.ts';
 import type { VocabularyOf } from './keepsake-text.ts';
 import { language } from './language.ts';
@@ -9,10 +11,11 @@ import { language } from './language.ts';
 export function useVocabularies(drinks: readonly Drink[]): VocabularyOf | undefined {
   const closing = useLazyPart(closingText);
   const known = [...new Set(drinks)].map((drink) => ({ drink, sheet: useLazyPart(wordSheets[drink]) }));
+  const terms = useRoom().follower.stage.value?.terms ?? 'plain';
   const sheets = new Map<Drink, Vocabulary>();
   for (const { drink, sheet } of known) {
     if (sheet !== undefined && closing !== undefined) {
-      sheets.set(drink, { sheet, closing, liking: language.liking });
+      sheets.set(drink, { sheet: inTerms(sheet, terms), closing, liking: language.liking });
     }
   }
   const [any] = sheets.values();

@@ -1,6 +1,6 @@
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
-import type { WordSheet } from '../../shared/words/word-sheet.ts';
+import { inTerms, type WordSheet } from '../../shared/words/word-sheet.ts';
 import { glassOf } from '../stage/reached-glasses.ts';
 import { wordSheets } from '../stage/word-sheets.ts';
 import { ColourPick } from './colour-pick.tsx';
@@ -16,7 +16,8 @@ export interface OfPour {
 
 /** The word board of what is in the glass; undefined until it has been fetched. */
 export function useSheet({ stage, pour }: OfPour): WordSheet | undefined {
-  return useLazyPart(wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink]);
+  const sheet = useLazyPart(wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink]);
+  return sheet && inTerms(sheet, stage.terms);
 }
 
 /** What a guest can tap for one sense, below the lines that they write. */

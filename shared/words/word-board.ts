@@ -32,5 +32,7 @@ export type BoardText<Board extends WordBoard = WordBoard> = {
   readonly families: Readonly<Record<keyof Board['families'], string>>;
   readonly words: Readonly<Record<Board['families'][keyof Board['families']][number], string>>;
   readonly marks: Readonly<Record<Board['marks'][number], MarkText>>;
+  /** In the words of the trade, where it has others; each step names its mark, for it is read by itself too. */
+  readonly tradeMarks: Readonly<Partial<Record<Board['marks'][number], MarkText>>>;
   readonly colours: Readonly<Record<Board['swatches'][number]['word'], string>>;
 };

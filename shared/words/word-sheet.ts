@@ -8,6 +8,13 @@ export interface WordSheet {
   readonly text: BoardText;
 }
 
+/** The same sheet with its marks in the words that the host chose for the guests. */
+export function inTerms(sheet: WordSheet, terms: 'plain' | 'trade'): WordSheet {
+  if (terms === 'plain') return sheet;
+  const trade = Object.entries(sheet.text.tradeMarks).flatMap(([mark, text]) => (text ? [[mark, text]] : []));
+  return { ...sheet, text: { ...sheet.text, marks: { ...sheet.text.marks, ...Object.fromEntries(trade) } } };
+}
+
 const ownPrefix = 'own:';
 /** In UTF-16 units, as the limit of a code is. */
 const longestOwnWord = 40;

@@ -74,6 +74,7 @@ const stageBase = {
   ownOrders: z.boolean(),
   liking: z.boolean(),
   extraWords: z.array(text),
+  terms: z.enum(['plain', 'trade']),
   glasses: z.array(
     z.strictObject({
       position: number,
@@ -136,6 +137,7 @@ export const strictSeat = z.strictObject({
 const hostBase = {
   version: number,
   title: text,
+  terms: z.enum(['plain', 'trade']),
   blind: z.boolean(),
   pacing: pacingSchema,
   expected: z.strictObject({ room: number, home: number }),

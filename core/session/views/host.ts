@@ -1,10 +1,11 @@
+import type { Terms } from '../../drinks/drink-kinds.ts';
 import type { CueId, PourId, SeatId } from '../../ids.ts';
 import { type Cue, isClosing, poursOf } from '../../running-order/cue.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { Habits } from '../../running-order/forecast.ts';
 import type { Lengths } from '../../running-order/repace.ts';
 import type { Ending, Tempo } from '../../running-order/tempo.ts';
-import { flightsOf, type Pacing, type Plan, type Trial } from '../../tasting.ts';
+import { flightsOf, type Pacing, type Plan, type Trial, termsOf } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
 import { habitsNow, tempoOf, unfittedOf } from '../fitting.ts';
 import { endingNow, playable } from '../position.ts';
@@ -31,6 +32,8 @@ interface HostBase {
   readonly version: number;
   readonly title: string;
   readonly blind: boolean;
+  /** In whose words guests are asked about structure. */
+  readonly terms: Terms;
   readonly pacing: Pacing;
   readonly seats: readonly HostSeat[];
   /** How many the plan reckons with, at the table and at home. */
@@ -137,6 +140,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     version,
     title: session.plan.title,
     blind: session.plan.blind,
+    terms: termsOf(session.plan),
     pacing: session.pacing,
     seats: Object.values(session.seats).map((seat) => hostSeat(session, seat)),
     expected: { room: session.plan.guests, home: session.plan.remoteGuests },

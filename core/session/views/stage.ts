@@ -1,3 +1,4 @@
+import type { Terms } from '../../drinks/drink-kinds.ts';
 import type { CueId, PourId } from '../../ids.ts';
 import {
   type Cue,
@@ -9,7 +10,7 @@ import {
   type Step,
 } from '../../running-order/cue.ts';
 import { type ShownTraits, shownTraits, traitsOf } from '../../running-order/cue-traits.ts';
-import type { Drink, Pacing } from '../../tasting.ts';
+import { type Drink, type Pacing, termsOf } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
 import { playable } from '../position.ts';
 import { cueForGuests, inTellingOrder, placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
@@ -33,6 +34,8 @@ interface StageBase {
   readonly ownOrders: boolean;
   /** Guests are asked how much they like each pour. */
   readonly liking: boolean;
+  /** In whose words guests are asked about structure. */
+  readonly terms: Terms;
   /** The host's own additions to the word boards of this evening. */
   readonly extraWords: readonly string[];
   /** The arc, in order of tasting, dropped pours left out. */
@@ -109,6 +112,7 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     callLink: session.plan.callLink ?? null,
     ownOrders: servedInOwnOrders(session.plan),
     liking: session.plan.liking,
+    terms: termsOf(session.plan),
     extraWords: session.plan.extraWords,
     glasses: commonGlasses(session),
     cards: placelessCards(session),

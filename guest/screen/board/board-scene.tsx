@@ -94,7 +94,7 @@ function Shown({
   readonly stage: StageUnderWay;
   readonly page: BoardPage;
 }) {
-  const sheet = useWordSheet(drink ?? stage.drink);
+  const sheet = useWordSheet(drink ?? stage.drink, stage.terms);
   switch (shows.part) {
     case 'odd-one-out':
       return (

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { HostPour, HostTrial } from '../../../core/session/views/host.ts';
+import type { HostPour, HostTrial, HostView } from '../../../core/session/views/host.ts';
 import type { ClockView } from '../../../core/session/views/stage.ts';
 import type { Drink } from '../../../core/tasting.ts';
 import { boardWords } from '../../../shared/language/en/board.ts';
@@ -10,6 +10,7 @@ import '../../../shared/talk/talk.css';
 import { WhoSpeaks } from '../../../shared/talk/speaking-turns.tsx';
 import type { BoardPour, BoardView } from '../../../shared/wire/board.ts';
 import { loadClosingText, loadWords } from '../../../shared/words/load-words.ts';
+import { inTerms } from '../../../shared/words/word-sheet.ts';
 import { placesOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 
@@ -17,6 +18,7 @@ interface BoardPanelProps {
   readonly board: BoardView | null;
   readonly pours: readonly HostPour[];
   readonly trials: readonly HostTrial[];
+  readonly terms: HostView['terms'];
   /** Of the cue, where that is a discussion. */
   readonly clock: ClockView | null;
   /** The server's time. */
@@ -24,7 +26,7 @@ interface BoardPanelProps {
 }
 
 /** Who speaks when, and what guests chose to share, glass by glass. */
-export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps) {
+export function BoardPanel({ board, pours, trials, terms, clock, now }: BoardPanelProps) {
   const places = placesOf(pours);
   const open = board?.pours ?? [];
   const shared = open.filter(({ notes }) => notes.length > 0);
@@ -44,6 +46,7 @@ export function BoardPanel({ board, pours, trials, clock, now }: BoardPanelProps
         <Shared
           key={each.pour}
           shared={each}
+          terms={terms}
           name={
             trials.some(({ id }) => id === each.pour)
               ? words.cue.kinds['odd-one-out']
@@ -62,8 +65,14 @@ function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number 
   );
 }
 
-function Shared({ shared, name }: { readonly shared: BoardPour; readonly name: string }) {
-  const vocabulary = useVocabulary(shared.drink ?? 'spirit');
+interface SharedProps {
+  readonly shared: BoardPour;
+  readonly name: string;
+  readonly terms: HostView['terms'];
+}
+
+function Shared({ shared, name, terms }: SharedProps) {
+  const vocabulary = useVocabulary(shared.drink ?? 'spirit', terms);
   return (
     <section class="board-glass">
       <h3>
@@ -75,13 +84,14 @@ function Shared({ shared, name }: { readonly shared: BoardPour; readonly name: s
 }
 
 /** What turns the codes of a page into words; undefined until it has been fetched. */
-function useVocabulary(drink: Drink): Vocabulary | undefined {
+function useVocabulary(drink: Drink, terms: HostView['terms']): Vocabulary | undefined {
   const [vocabulary, setVocabulary] = useState<Vocabulary>();
   useEffect(() => {
     let gone = false;
     Promise.all([loadWords(drink), loadClosingText()]).then(
       ([sheet, closing]) => {
-        if (!gone) setVocabulary({ sheet, closing, liking: notebookWords.liking.steps });
+        if (!gone)
+          setVocabulary({ sheet: inTerms(sheet, terms), closing, liking: notebookWords.liking.steps });
       },
       // Without a network what was written shows, and the next talk asks again.
       () => undefined,
@@ -89,6 +99,6 @@ function useVocabulary(drink: Drink): Vocabulary | undefined {
     return () => {
       gone = true;
     };
-  }, [drink]);
+  }, [drink, terms]);
   return vocabulary;
 }

@@ -96,6 +96,7 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
           board={evening.follower.board.value}
           pours={view.pours}
           trials={view.trials}
+          terms={view.terms}
           clock={cue.kind === 'discussion' ? view.clock : null}
           now={evening.follower.clock.now}
         />

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { levels } from '../../../core/drinks/drink-kinds.ts';
+import { levels, vocabularies } from '../../../core/drinks/drink-kinds.ts';
 import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/theme/crowd.ts';
-import { type Level, limits, usualFlights } from '../../../core/tasting.ts';
+import { type Level, limits, termsOf, usualFlights } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
@@ -55,6 +55,17 @@ export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
         onChoose={(level) =>
           editor.edit((now) => ({ ...now, level, practice: level === 'newcomers' || now.practice }))
         }
+        across
+      />
+      <Choice
+        legend={said.terms}
+        options={vocabularies.map((value) => ({
+          value,
+          label: said.termsOf[value],
+          hint: said.termsHints[value],
+        }))}
+        value={termsOf(plan)}
+        onChoose={(terms) => editor.edit((now) => ({ ...now, terms }))}
         across
       />
       {plan.pours.length > 0 && (

@@ -114,6 +114,9 @@ export const planWords: PlanWords = {
       regulars: '6 Proben in 2 Flights',
       devotees: '9 Proben in 3 Flights',
     },
+    terms: 'Wörter auf den Seiten der Gäste',
+    termsOf: { plain: 'Einfache Wörter', trade: 'Fachwörter' },
+    termsHints: { plain: 'Gerbstoff, Frische, Fülle', trade: 'Tannin, Säure, Körper' },
     advice: (level, pours, usual) =>
       pours === usual
         ? `${several(pours, 'Probe ist', 'Proben sind')} für ${level} üblich.`

@@ -106,6 +106,9 @@ export const planWords = {
       regulars: '6 pours in 2 flights',
       devotees: '9 pours in 3 flights',
     },
+    terms: 'Words on guests’ pages',
+    termsOf: { plain: 'Plain words', trade: 'The trade’s words' },
+    termsHints: { plain: 'grip, freshness, weight', trade: 'tannin, acidity, body' },
     advice: (level: string, pours: number, usual: number) =>
       pours === usual
         ? `${several(pours, 'pour is', 'pours are')} usual for ${level}.`

@@ -160,8 +160,41 @@ export const beerText: BoardText<typeof beerBoard> = {
     },
     sour: { name: 'Säure', steps: ['nicht sauer', 'frisch', 'sauer', 'sehr sauer', 'zieht zusammen'] },
     fizz: { name: 'Kohlensäure', steps: ['still', 'ein Kitzeln', 'lebhaft', 'sehr lebhaft', 'schäumend'] },
-    body: { name: 'Körper', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
-    length: { name: 'Länge', steps: ['sofort weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'] },
+    body: { name: 'Fülle', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
+    length: {
+      name: 'Wie lange es bleibt',
+      steps: ['sofort weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'],
+    },
+  },
+  tradeMarks: {
+    sour: {
+      name: 'Säure',
+      steps: ['wenig Säure', 'milde Säure', 'frische Säure', 'viel Säure', 'sehr viel Säure'],
+    },
+    bitter: {
+      name: 'Bittere',
+      steps: ['keine Bittere', 'wenig Bittere', 'mittlere Bittere', 'viel Bittere', 'sehr viel Bittere'],
+    },
+    body: {
+      name: 'Körper',
+      steps: [
+        'sehr leichter Körper',
+        'leichter Körper',
+        'mittlerer Körper',
+        'voller Körper',
+        'sehr voller Körper',
+      ],
+    },
+    length: {
+      name: 'Abgang',
+      steps: [
+        'sehr kurzer Abgang',
+        'kurzer Abgang',
+        'mittlerer Abgang',
+        'langer Abgang',
+        'sehr langer Abgang',
+      ],
+    },
   },
   colours: {
     'light-honey': 'heller Honig',

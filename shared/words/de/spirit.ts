@@ -151,11 +151,46 @@ export const spiritText: BoardText<typeof spiritBoard> = {
     bite: { name: 'Schärfe', steps: ['keine Schärfe', 'sanft', 'warm', 'scharf', 'brennt'] },
     smoke: { name: 'Rauch', steps: ['kein Rauch', 'ein Hauch', 'rauchig', 'sehr rauchig', 'wie Lagerfeuer'] },
     dryness: {
-      name: 'Adstringenz',
-      steps: ['keine', 'leicht', 'trocknend', 'stark trocknend', 'wie ausgedörrt'],
+      name: 'Trockenes Gefühl',
+      steps: ['trocknet nicht', 'trocknet leicht', 'trocknend', 'stark trocknend', 'wie ausgedörrt'],
     },
-    body: { name: 'Körper', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
-    length: { name: 'Länge', steps: ['sofort weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'] },
+    body: { name: 'Fülle', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
+    length: {
+      name: 'Wie lange es bleibt',
+      steps: ['sofort weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'],
+    },
+  },
+  tradeMarks: {
+    dryness: {
+      name: 'Adstringenz',
+      steps: [
+        'nicht adstringent',
+        'leicht adstringent',
+        'adstringent',
+        'stark adstringent',
+        'wie ausgedörrt',
+      ],
+    },
+    body: {
+      name: 'Körper',
+      steps: [
+        'sehr leichter Körper',
+        'leichter Körper',
+        'mittlerer Körper',
+        'voller Körper',
+        'sehr voller Körper',
+      ],
+    },
+    length: {
+      name: 'Abgang',
+      steps: [
+        'sehr kurzer Abgang',
+        'kurzer Abgang',
+        'mittlerer Abgang',
+        'langer Abgang',
+        'sehr langer Abgang',
+      ],
+    },
   },
   colours: {
     clear: 'klar',

@@ -147,12 +147,50 @@ export const wineText: BoardText<typeof wineBoard> = {
   },
   marks: {
     sweet: { name: 'Süße', steps: ['nicht süß', 'eine Spur süß', 'süß', 'sehr süß', 'wie Sirup'] },
-    sour: { name: 'Säure', steps: ['matt', 'weich', 'frisch', 'lebhaft', 'zieht zusammen'] },
+    sour: { name: 'Frische', steps: ['matt', 'weich', 'frisch', 'lebhaft', 'zieht zusammen'] },
     grip: { name: 'Gerbstoff', steps: ['nicht zu spüren', 'weich', 'fest', 'kräftig', 'rau'] },
     warmth: { name: 'Wärme', steps: ['keine Wärme', 'mild', 'warm', 'heiß', 'brennt'] },
-    body: { name: 'Körper', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
+    body: { name: 'Fülle', steps: ['wie Wasser', 'leicht', 'rund', 'voll', 'schwer'] },
     fizz: { name: 'Kohlensäure', steps: ['still', 'ein Kitzeln', 'lebhaft', 'sehr lebhaft', 'schäumend'] },
-    length: { name: 'Länge', steps: ['sofort weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'] },
+    length: {
+      name: 'Wie lange es bleibt',
+      steps: ['sofort weg', 'kurz', 'ein paar Atemzüge', 'lang', 'sehr lang'],
+    },
+  },
+  tradeMarks: {
+    sweet: { name: 'Süße', steps: ['trocken', 'halbtrocken', 'lieblich', 'süß', 'sehr süß'] },
+    sour: {
+      name: 'Säure',
+      steps: ['wenig Säure', 'milde Säure', 'frische Säure', 'viel Säure', 'sehr viel Säure'],
+    },
+    grip: {
+      name: 'Tannin',
+      steps: ['kein Tannin', 'weiches Tannin', 'festes Tannin', 'kräftiges Tannin', 'raues Tannin'],
+    },
+    warmth: {
+      name: 'Alkohol',
+      steps: ['keine Wärme', 'wenig Alkohol', 'mittlerer Alkohol', 'viel Alkohol', 'brandiger Alkohol'],
+    },
+    body: {
+      name: 'Körper',
+      steps: [
+        'sehr leichter Körper',
+        'leichter Körper',
+        'mittlerer Körper',
+        'voller Körper',
+        'sehr voller Körper',
+      ],
+    },
+    length: {
+      name: 'Abgang',
+      steps: [
+        'sehr kurzer Abgang',
+        'kurzer Abgang',
+        'mittlerer Abgang',
+        'langer Abgang',
+        'sehr langer Abgang',
+      ],
+    },
   },
   colours: {
     breath: 'ein Hauch Farbe',

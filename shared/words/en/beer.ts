@@ -42,8 +42,35 @@ export const beerText: BoardText<typeof beerBoard> = {
     },
     sour: { name: 'Sour', steps: ['not sour', 'fresh', 'sour', 'very sour', 'puckering'] },
     fizz: { name: 'Bubbles', steps: ['still', 'a tingle', 'lively', 'very lively', 'foaming'] },
-    body: { name: 'Body', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
-    length: { name: 'Length', steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'] },
+    body: { name: 'Weight', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
+    length: {
+      name: 'How long it stays',
+      steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'],
+    },
+  },
+  tradeMarks: {
+    sour: {
+      name: 'Acidity',
+      steps: ['low acidity', 'soft acidity', 'fresh acidity', 'high acidity', 'very high acidity'],
+    },
+    bitter: {
+      name: 'Bitterness',
+      steps: [
+        'no bitterness',
+        'low bitterness',
+        'medium bitterness',
+        'high bitterness',
+        'very high bitterness',
+      ],
+    },
+    body: {
+      name: 'Body',
+      steps: ['very light body', 'light body', 'medium body', 'full body', 'very full body'],
+    },
+    length: {
+      name: 'Finish',
+      steps: ['very short finish', 'short finish', 'medium finish', 'long finish', 'very long finish'],
+    },
   },
   colours: plainEnglish(
     beerBoard.swatches.map(({ word }) => word),

@@ -33,8 +33,25 @@ export const spiritText: BoardText<typeof spiritBoard> = {
     bite: { name: 'Bite', steps: ['no bite', 'gentle', 'warm', 'hot', 'burns'] },
     smoke: { name: 'Smoke', steps: ['no smoke', 'a wisp', 'smoky', 'very smoky', 'a bonfire'] },
     dryness: { name: 'Drying', steps: ['not drying', 'slightly drying', 'drying', 'very drying', 'parched'] },
-    body: { name: 'Body', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
-    length: { name: 'Length', steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'] },
+    body: { name: 'Weight', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
+    length: {
+      name: 'How long it stays',
+      steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'],
+    },
+  },
+  tradeMarks: {
+    dryness: {
+      name: 'Astringency',
+      steps: ['no astringency', 'slight astringency', 'clear astringency', 'strong astringency', 'parched'],
+    },
+    body: {
+      name: 'Body',
+      steps: ['very light body', 'light body', 'medium body', 'full body', 'very full body'],
+    },
+    length: {
+      name: 'Finish',
+      steps: ['very short finish', 'short finish', 'medium finish', 'long finish', 'very long finish'],
+    },
   },
   colours: plainEnglish(
     spiritBoard.swatches.map(({ word }) => word),

@@ -33,12 +33,38 @@ export const wineText: BoardText<typeof wineBoard> = {
   }),
   marks: {
     sweet: { name: 'Sweet', steps: ['not sweet', 'a touch sweet', 'sweet', 'very sweet', 'like syrup'] },
-    sour: { name: 'Sour', steps: ['not sour', 'fresh', 'sour', 'very sour', 'puckering'] },
+    sour: { name: 'Freshness', steps: ['flat', 'soft', 'fresh', 'lively', 'puckering'] },
     grip: { name: 'Grip', steps: ['no grip', 'soft', 'firm', 'strong', 'rough'] },
     warmth: { name: 'Warmth', steps: ['no warmth', 'mild', 'warm', 'hot', 'burns'] },
-    body: { name: 'Body', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
+    body: { name: 'Weight', steps: ['like water', 'light', 'rounded', 'full', 'heavy'] },
     fizz: { name: 'Bubbles', steps: ['still', 'a tingle', 'lively', 'very lively', 'foaming'] },
-    length: { name: 'Length', steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'] },
+    length: {
+      name: 'How long it stays',
+      steps: ['gone at once', 'brief', 'some breaths', 'long', 'very long'],
+    },
+  },
+  tradeMarks: {
+    sweet: { name: 'Sweetness', steps: ['dry', 'medium dry', 'medium sweet', 'sweet', 'very sweet'] },
+    sour: {
+      name: 'Acidity',
+      steps: ['low acidity', 'soft acidity', 'fresh acidity', 'high acidity', 'very high acidity'],
+    },
+    grip: {
+      name: 'Tannin',
+      steps: ['no tannin', 'soft tannin', 'firm tannin', 'strong tannin', 'rough tannin'],
+    },
+    warmth: {
+      name: 'Alcohol',
+      steps: ['no warmth', 'low alcohol', 'medium alcohol', 'high alcohol', 'hot alcohol'],
+    },
+    body: {
+      name: 'Body',
+      steps: ['very light body', 'light body', 'medium body', 'full body', 'very full body'],
+    },
+    length: {
+      name: 'Finish',
+      steps: ['very short finish', 'short finish', 'medium finish', 'long finish', 'very long finish'],
+    },
   },
   colours: plainEnglish(
     wineBoard.swatches.map(({ word }) => word),

@@ -76,6 +76,17 @@ describe('the stage', () => {
     });
   });
 
+  it('asks newcomers in plain words and others in the trade’s, unless the host chose', () => {
+    const asked = (plan: Parameters<typeof planOf>[1]) => {
+      const evening = new EveningTold(planOf(3, plan));
+      return [stage(evening).terms, host(evening).terms];
+    };
+    expect(asked({ level: 'newcomers' })).toEqual(['plain', 'plain']);
+    expect(asked({ level: 'devotees' })).toEqual(['trade', 'trade']);
+    expect(asked({ level: 'devotees', terms: 'plain' })).toEqual(['plain', 'plain']);
+    expect(asked({ level: 'newcomers', terms: 'trade' })).toEqual(['trade', 'trade']);
+  });
+
   it('has the glass in hand during water too', () => {
     const evening = new EveningTold(planOf(6)).goTo('birch/water');
     expect(cue(evening).cue).toMatchObject({ kind: 'water', position: 2, pours: [birch], pass: null });

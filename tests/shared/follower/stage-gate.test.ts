@@ -12,6 +12,7 @@ const base = {
   ownOrders: false,
   liking: false,
   extraWords: [],
+  terms: 'plain',
   callLink: null,
   glasses: [],
   cards: [],

@@ -38,6 +38,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
   ownOrders,
   liking: false,
   extraWords: [],
+  terms: 'plain',
   glasses: [
     glass(1, true, ownOrders ? null : coded('a')),
     glass(2, true, ownOrders ? null : coded('b')),

@@ -13,6 +13,7 @@ const base = {
   ownOrders: false,
   liking: false,
   extraWords: [],
+  terms: 'plain',
   callLink: null,
   glasses: [],
   cards: [],

@@ -31,6 +31,7 @@ export const alikeIn: Readonly<Record<string, readonly string[]>> = {
     'rosé',
     'Region',
     'Rosé',
+    'Tannin',
     'US Letter',
     'bitter',
     'mild',

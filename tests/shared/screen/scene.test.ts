@@ -18,6 +18,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
   ownOrders: false,
   liking: false,
   extraWords: [],
+  terms: 'plain',
   glasses: [],
   cards: [],
   openBoards: [],

@@ -3,7 +3,7 @@ import type { ClosingText } from '../../../shared/words/closing.ts';
 import { foldings } from '../../../shared/words/fold.ts';
 import type { WordDrink } from '../../../shared/words/load-words.ts';
 import type { WordSheet } from '../../../shared/words/word-sheet.ts';
-import { findable } from '../../../shared/words/word-sheet.ts';
+import { findable, inTerms } from '../../../shared/words/word-sheet.ts';
 import { exportsOf, languagesOf, sheetIn } from '../../support/languages.ts';
 
 const drinks: readonly WordDrink[] = ['spirit', 'wine', 'beer'];
@@ -73,6 +73,21 @@ describe.each(sheets)('the word board for %s in %s', (_drink, _language, sheet) 
   it('judges sweetness, body and length, and what the drink is known for', () => {
     expect(sheet.board.marks).toEqual(expect.arrayContaining(['sweet', 'body', 'length']));
     expect(sheet.board.marks.length).toBeLessThanOrEqual(7);
+  });
+
+  it('names body and finish as the trade does where the host wants that, and each step with its mark', () => {
+    const plain = sheet.text.marks;
+    const trade = inTerms(sheet, 'trade').text.marks;
+    expect(inTerms(sheet, 'plain').text.marks).toBe(plain);
+    expect(Object.keys(trade)).toEqual(Object.keys(plain));
+    for (const mark of ['body', 'length']) {
+      expect(trade[mark]?.name).not.toBe(plain[mark]?.name);
+      for (const step of trade[mark]?.steps ?? [])
+        expect(step.toLowerCase()).toContain(trade[mark]?.name.toLowerCase());
+    }
+    for (const { steps } of Object.values(trade)) expect(new Set(steps).size).toBe(5);
+    const steps = Object.values(trade).flatMap((mark) => mark.steps);
+    expect(new Set(steps).size).toBe(steps.length);
   });
 
   it('can be found, every word of every sense', () => {
