@@ -38,7 +38,11 @@ export class TastingList {
     const first = find === '' && after === undefined ? this.#unreadable() : [];
     const named = new Set(first.map(({ tasting }) => tasting));
     const rest = shown.filter(({ tasting }) => !named.has(tasting)).map((row) => this.#listed(row));
-    return { tastings: [...first, ...rest], next: last ? `${last.createdAt}.${last.tasting}` : null };
+    return {
+      tastings: [...first, ...rest],
+      next: last ? `${last.createdAt}.${last.tasting}` : null,
+      ...(this.#parts.store.damaged() ? { damaged: true } : {}),
+    };
   }
 
   #unreadable(): ListedTasting[] {
@@ -52,6 +56,7 @@ export class TastingList {
   #listed(row: TastingSummary): ListedTasting {
     const { store, conductors } = this.#parts;
     const trouble = store.tastings.troubles().get(row.tasting) ?? conductors.troubleOf(row.tasting) ?? null;
-    return { ...row, trouble };
+    const altered = [...(store.tastings.altered().get(row.tasting) ?? [])];
+    return { ...row, trouble, ...(altered.length > 0 ? { altered } : {}) };
   }
 }

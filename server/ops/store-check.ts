@@ -12,8 +12,8 @@ interface StoreCheckParts {
 }
 
 /**
- * Reads the whole store now and each night at four, and says in the log what is damaged; then each evening by itself, so
- * that those which cannot be read are known before anybody opens them. Answers with what ends it.
+ * Reads the whole store now and each night at four, and says in the log what is damaged, or reads and is not as it was
+ * stored; then each evening by itself, so that those which cannot be read are known before anybody opens them. Answers with what ends it.
  */
 export function startStoreCheck({ store, clock, log }: StoreCheckParts): Cancel {
   let next: Cancel = () => undefined;
@@ -37,6 +37,8 @@ export function startStoreCheck({ store, clock, log }: StoreCheckParts): Cancel 
     const damage = store.check();
     if (damage.length > 0)
       log.error({ damage: damage.slice(0, 5) }, 'the store is damaged: put a backup in its place');
+    for (const [tasting, parts] of store.tastings.altered())
+      log.warn({ tasting, parts: [...parts] }, 'something of an evening is not as it was stored');
     readEvenings().catch((error: unknown) => {
       log.error({ reason: reasonOf(error) }, 'the evenings could not be looked through');
     });

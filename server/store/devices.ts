@@ -2,6 +2,7 @@ import type { Database } from 'better-sqlite3';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { keyFromRow, type SqliteKeyRing, type StoredKey } from './keys.ts';
 import type { SqliteNotebooks } from './notebooks.ts';
+import type { RowDigests } from './row-digests.ts';
 import type { Seals } from './seals/seals.ts';
 import type { DeviceShelf } from './store.ts';
 import type { Writer } from './writer.ts';
@@ -15,7 +16,12 @@ interface WordsRow {
 export function deviceShelf(
   db: Database,
   writer: Writer,
-  { keys, notebooks, seals }: { keys: SqliteKeyRing; notebooks: SqliteNotebooks; seals: Seals },
+  {
+    keys,
+    notebooks,
+    seals,
+    digests,
+  }: { keys: SqliteKeyRing; notebooks: SqliteNotebooks; seals: Seals; digests: RowDigests },
 ): DeviceShelf {
   const ofSeat = db.prepare<[string, string, number], StoredKey>(
     "SELECT * FROM keys WHERE tasting = ? AND role = 'seat' AND seat = ?" +
@@ -51,6 +57,7 @@ export function deviceShelf(
         for (const entry of entries) notebooks.putNow(tasting, seat, entry);
         notebooks.dropNow(tasting, aside);
         open.run(hash);
+        digests.keep('keys', hash);
       });
       seals.destroy(tasting, aside);
     },

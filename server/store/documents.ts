@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import type { RowDigests } from './row-digests.ts';
 import type { DocumentShelf } from './store.ts';
 import type { Writer } from './writer.ts';
 
@@ -7,11 +8,13 @@ interface Row {
   readonly revision: number;
 }
 
-export function documentShelf(db: Database, writer: Writer): DocumentShelf {
+export function documentShelf(db: Database, writer: Writer, digests: RowDigests): DocumentShelf {
   const find = db.prepare<[string, string], Row>(
     'SELECT body, revision FROM documents WHERE tasting = ? AND name = ?',
   );
-  const insert = db.prepare<[string, string, string]>('INSERT INTO documents VALUES (?, ?, ?, 1)');
+  const insert = db.prepare<[string, string, string]>(
+    'INSERT INTO documents (tasting, name, body, revision) VALUES (?, ?, ?, 1)',
+  );
   const update = db.prepare<[string, string, string]>(
     'UPDATE documents SET body = ?, revision = revision + 1 WHERE tasting = ? AND name = ?',
   );
@@ -26,6 +29,7 @@ export function documentShelf(db: Database, writer: Writer): DocumentShelf {
         const text = JSON.stringify(body);
         if (base === 0) insert.run(tasting, name, text);
         else update.run(text, tasting, name);
+        digests.keep('documents', tasting, name);
         return base + 1;
       }),
   };

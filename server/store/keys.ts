@@ -2,6 +2,7 @@ import type { Database } from 'better-sqlite3';
 import { seatId, tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import { cameBy, deviceId } from '../../shared/wire/devices.ts';
+import type { RowDigests } from './row-digests.ts';
 import type { KeyRing, KeyRole, KeyRow, SeatDevice } from './store.ts';
 import type { Writer } from './writer.ts';
 
@@ -23,7 +24,7 @@ export interface SqliteKeyRing extends KeyRing {
   readonly addNow: (key: KeyRow) => void;
 }
 
-export function keyRing(db: Database, writer: Writer): SqliteKeyRing {
+export function keyRing(db: Database, writer: Writer, digests: RowDigests): SqliteKeyRing {
   const insert = db.prepare<(string | number | null)[]>(
     'INSERT INTO keys (hash, tasting, role, seat, expires_at, device, came, came_at, opens, own)' +
       ' VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)',
@@ -39,6 +40,7 @@ export function keyRing(db: Database, writer: Writer): SqliteKeyRing {
         ? [null, null, null, null, null]
         : [device.id, device.came, device.at, Number(device.opens), Number(device.own)];
     insert.run(key.hash, key.tasting, key.role, seatOf(key), key.expiresAt, ...came);
+    digests.keep('keys', key.hash);
   };
   return {
     addNow,

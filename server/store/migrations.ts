@@ -23,6 +23,7 @@ export const migrations: readonly Migration[] = [
   { name: 'a digest for each event, over the one before it', run: chainEvents },
   { name: 'a summary of each tasting', run: (db) => void db.exec(summaries) },
   { name: 'consents in place of shares', run: (db) => void db.exec(consents) },
+  { name: 'a digest for each plan, document, survey and key', run: digestRows },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -145,4 +146,24 @@ function chainEvents(db: Database): void {
     }
   }
   db.exec('DROP TABLE events; ALTER TABLE events_now RENAME TO events');
+}
+
+/** What lies there now is taken as it is: from here on a change shows. */
+function digestRows(db: Database): void {
+  for (const table of ['tastings', 'documents', 'surveys', 'keys']) {
+    db.exec(`ALTER TABLE ${table} ADD COLUMN digest TEXT`);
+    const keys = db
+      .prepare<[string], string>('SELECT name FROM pragma_table_info(?) WHERE pk > 0')
+      .pluck()
+      .all(table);
+    const where = keys.map((key) => `${key} = @${key}`).join(' AND ');
+    const write = db.prepare(`UPDATE ${table} SET digest = @digest WHERE ${where}`);
+    for (const row of db.prepare<[], Record<string, unknown>>(`SELECT * FROM ${table}`).all()) {
+      const said = Object.entries(row)
+        .filter(([column, value]) => column !== 'digest' && value !== null)
+        .sort(([one], [other]) => (one < other ? -1 : 1));
+      const digest = createHash('sha256').update(JSON.stringify(said)).digest('hex').slice(0, 32);
+      write.run({ ...Object.fromEntries(keys.map((key) => [key, row[key]])), digest });
+    }
+  }
 }

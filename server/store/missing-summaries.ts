@@ -1,19 +1,18 @@
 import type { Database } from 'better-sqlite3';
-import { tastingId } from '../../core/ids.ts';
+import type { TastingId } from '../../core/ids.ts';
 import { blankPlan } from '../../core/tasting.ts';
 import { epochMs } from '../../core/units.ts';
+import { orNothing, tastingsIn } from './readable.ts';
 import { SetAside } from './set-aside.ts';
-import { moves, type Summaries } from './summaries.ts';
+import { moves, type Summaries, summariesIn, summaryColumns } from './summaries.ts';
 import { fromRow, type Row, titleIn } from './tasting-row.ts';
+import { isDamage } from './writer.ts';
 
 /**
  * Writes the summaries of tastings that have none, as after an upgrade. Of what cannot be read it says what can be said:
  * a tasting is never missing from the list.
  */
-export function addMissingSummaries(db: Database, summaries: Summaries): void {
-  const missing = db
-    .prepare<[], string>('SELECT tasting FROM tastings EXCEPT SELECT tasting FROM summaries')
-    .pluck();
+function addMissing(db: Database, summaries: Summaries): void {
   const rowOf = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
   // Whatever else of a log cannot be read.
   const movedTo = db.prepare<[string, string], { type: string; at: number }>(
@@ -22,30 +21,66 @@ export function addMissingSummaries(db: Database, summaries: Summaries): void {
      ORDER BY seq DESC LIMIT 1`,
   );
 
-  function add(id: string): void {
-    const tasting = tastingId(id);
-    const row = orNothing(() => rowOf.get(id));
-    const read = row && fromRow(row);
-    if (read !== undefined && !(read instanceof SetAside)) summaries.add(read);
-    else {
-      const plan = { ...blankPlan('spirit'), title: titleIn(row?.plan ?? '') };
-      const createdAt = epochMs(row?.created_at ?? 0);
-      summaries.add({ tasting, code: row?.code ?? '', plan, revision: row?.revision ?? 1, createdAt });
-    }
-    const last = orNothing(() => movedTo.get(id, JSON.stringify(moves)));
-    if (last !== undefined) summaries.happened(tasting, [last]);
-  }
+  const read = (tasting: TastingId) => {
+    const row = orNothing(() => rowOf.get(tasting));
+    const whole = row && fromRow(row);
+    const plan = { ...blankPlan('spirit'), title: titleIn(row?.plan ?? '') };
+    const createdAt = epochMs(row?.created_at ?? 0);
+    const rest = { tasting, code: row?.code ?? '', plan, revision: row?.revision ?? 1, createdAt };
+    return {
+      row: whole === undefined || whole instanceof SetAside ? rest : whole,
+      last: orNothing(() => movedTo.get(tasting, JSON.stringify(moves))),
+    };
+  };
 
+  // Read before anything is written: a transaction that has met a damaged page commits nothing.
+  const missing = tastingsIn(db).filter((tasting) => summaries.find(tasting) === undefined);
+  const rows = missing.map(read);
   db.transaction(() => {
-    for (const id of orNothing(() => missing.all()) ?? []) add(id);
+    for (const { row, last } of rows) {
+      summaries.add(row);
+      if (last !== undefined) summaries.happened(row.tasting, [last]);
+    }
   })();
 }
 
-/** What lies on a damaged part of the disk, or makes no sense, is as good as not there. */
-function orNothing<Value>(read: () => Value): Value | undefined {
-  try {
-    return read();
-  } catch {
-    return undefined;
-  }
+/**
+ * The summaries, whole. Where the table lies on a damaged part of the disk they are made anew from what reads, beside the
+ * file and for as long as the server runs; the next one does so again, until a backup is put in place.
+ */
+export function wholeSummaries(db: Database, onDamage: () => void): Summaries {
+  let used = summariesIn(db);
+  let mended = false;
+  const mend = (): void => {
+    if (mended) return;
+    mended = true;
+    onDamage();
+    // A table of this name in the temporary part is found before the one in the file.
+    db.exec(`CREATE TEMP TABLE summaries (${summaryColumns})`);
+    used = summariesIn(db);
+    addMissing(db, used);
+  };
+  const whole = <Result>(ask: () => Result): Result => {
+    try {
+      return ask();
+    } catch (error) {
+      if (!isDamage(error) || mended) throw error;
+      // A write that meets the damage fails; the one that comes after it finds the new table.
+      if (db.inTransaction) {
+        queueMicrotask(mend);
+        throw error;
+      }
+      mend();
+      return ask();
+    }
+  };
+  whole(() => addMissing(db, used));
+  return {
+    add: (row) => whole(() => used.add(row)),
+    planned: (tasting, plan) => whole(() => used.planned(tasting, plan)),
+    happened: (tasting, events) => whole(() => used.happened(tasting, events)),
+    find: (tasting) => whole(() => used.find(tasting)),
+    page: (search) => whole(() => used.page(search)),
+    gone: (tasting) => whole(() => used.gone(tasting)),
+  };
 }

@@ -15,20 +15,20 @@ import {
 } from './forgettings.ts';
 import { keyRing } from './keys.ts';
 import { copyBeforeUpgrade, dropCopy, migrate, type Upgrade } from './migrate.ts';
-import { addMissingSummaries } from './missing-summaries.ts';
+import { wholeSummaries } from './missing-summaries.ts';
 import { notebooks } from './notebooks.ts';
 import { photoShelf } from './photos.ts';
 import { sealPlainNotes } from './plain-notes.ts';
 import { releaseShelf } from './releases.ts';
+import { rowDigests } from './row-digests.ts';
 import { notebooksIn, packKeys, unpackKeys } from './seals/packed-keys.ts';
 import { type Seals, sealsBeside, sealsInMemory } from './seals/seals.ts';
 import { sessionLog } from './sessions.ts';
 import { SetAside } from './set-aside.ts';
 import { type Store, StoreFailure } from './store.ts';
-import { summariesIn } from './summaries.ts';
 import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
-import { createWriter, failure } from './writer.ts';
+import { createWriter, failure, isDamage } from './writer.ts';
 
 export interface StoreLimits {
   /** Of 4 kB: a file that would grow larger is answered as a full disk is. */
@@ -64,20 +64,24 @@ const inMemory = (file: string): boolean => file === ':memory:';
 
 function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteStore, 'upgrade'> {
   const writer = createWriter(db);
-  const keys = keyRing(db, writer);
-  const summaries = summariesIn(db);
-  addMissingSummaries(db, summaries);
+  const digests = rowDigests(db);
+  const keys = keyRing(db, writer, digests);
+  let damaged = false;
+  const summaries = wholeSummaries(db, () => {
+    damaged = true;
+  });
   const troubles = new Map<TastingId, TastingTrouble>();
   /** What the database throws while reading becomes a `StoreFailure`, as it does while writing; what is set aside is known from then on. */
   const inSentences = <Shelf extends object>(shelf: Shelf): Shelf =>
     told(shelf, (error) => {
       if (error instanceof SetAside) troubles.set(error.tasting, error.trouble);
+      damaged ||= isDamage(error) || isDamage(error instanceof SetAside && error.cause);
       return failure(error);
     });
   const notes = notebooks(db, writer, seals, gone);
   return {
     tastings: inSentences(
-      tastingShelf(db, writer, { summaries, troubles }, (tasting) => {
+      tastingShelf(db, writer, { summaries, digests, troubles }, (tasting) => {
         gone.add({ tasting, seat: null });
         return () => {
           seals.destroyAll(tasting);
@@ -88,13 +92,19 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
     sessions: inSentences(sessionLog(db, writer, summaries, keys.addNow)),
     notebooks: inSentences(notes),
     keys: inSentences(keys),
-    devices: inSentences(deviceShelf(db, writer, { keys, notebooks: notes, seals })),
+    devices: inSentences(deviceShelf(db, writer, { keys, notebooks: notes, seals, digests })),
     releases: inSentences(releaseShelf(db, writer, seals)),
-    documents: inSentences(documentShelf(db, writer)),
+    documents: inSentences(documentShelf(db, writer, digests)),
     photos: inSentences(photoShelf(db, writer)),
-    surveys: inSentences(surveyShelf(db, writer)),
+    surveys: inSentences(surveyShelf(db, writer, digests)),
     asItLies: asItLies(db),
-    check: () => checked(db),
+    check() {
+      digests.check();
+      const damage = checked(db);
+      damaged ||= damage.length > 0;
+      return damage;
+    },
+    damaged: () => damaged,
     async backup(copy) {
       try {
         await db.backup(copy);

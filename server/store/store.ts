@@ -12,7 +12,7 @@ import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, NoteField, NoteValue } from '../../shared/notes/entry.ts';
 import type { CameBy, DeviceId } from '../../shared/wire/devices.ts';
-import type { ListedTasting, TastingTrouble } from '../../shared/wire/http.ts';
+import type { ListedTasting, StoredPart, TastingTrouble } from '../../shared/wire/http.ts';
 import type { KeptConsents, Permits } from '../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { AsItLies } from './as-it-lies.ts';
@@ -37,6 +37,8 @@ export interface Store {
   asItLies(tasting: TastingId): AsItLies;
   /** Whether the whole file can be read; takes as long as reading it. Says what is wrong, in the database's words. */
   check(): readonly string[];
+  /** Whether the file is broken somewhere, by the last check and by all that was read since. */
+  damaged(): boolean;
   /** Waits for what is under way and closes the file. */
   close(): Promise<void>;
 }
@@ -93,6 +95,8 @@ export interface TastingShelf {
   page(search: TastingSearch): TastingSummary[];
   /** Those of which reading has failed since the store was opened, with why. */
   troubles(): ReadonlyMap<TastingId, TastingTrouble>;
+  /** What of which evening still reads and is not as it was written, by the last check of the store. */
+  altered(): ReadonlyMap<TastingId, ReadonlySet<StoredPart>>;
   /** Those that cannot. */
   unreadable(): UnreadableTasting[];
   /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */

@@ -31,13 +31,15 @@ export interface Summaries {
   happened(tasting: TastingId, events: readonly Happened[]): void;
   find(tasting: TastingId): TastingSummary | undefined;
   page(search: TastingSearch): TastingSummary[];
+  gone(tasting: TastingId): void;
 }
 
 const columns = 'tasting, created_at, code, title, starts_at, pours, guests, stage, finished_at';
+export const summaryColumns = `${columns}, words`;
 
 export function summariesIn(db: Database): Summaries {
   const insert = db.prepare(
-    `INSERT INTO summaries (${columns}, words)
+    `INSERT INTO summaries (${summaryColumns})
      VALUES (@tasting, @createdAt, @code, @title, @startsAt, @pours, @guests, 'planned', NULL, @words)`,
   );
   const replan = db.prepare(
@@ -58,7 +60,11 @@ export function summariesIn(db: Database): Summaries {
      ORDER BY created_at DESC, tasting LIMIT @most`,
   );
 
+  const remove = db.prepare<[string]>('DELETE FROM summaries WHERE tasting = ?');
   return {
+    gone(tasting) {
+      remove.run(tasting);
+    },
     add({ tasting, code, plan, createdAt }) {
       insert.run({ ...saidOf(plan), tasting, code, createdAt });
     },

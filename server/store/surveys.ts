@@ -1,11 +1,14 @@
 import type { Database } from 'better-sqlite3';
 import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
+import type { RowDigests } from './row-digests.ts';
 import type { SurveyShelf } from './store.ts';
 import { surveyAnswersSchema } from './stored-survey.ts';
 import type { Writer } from './writer.ts';
 
-export function surveyShelf(db: Database, writer: Writer): SurveyShelf {
-  const upsert = db.prepare<[string, string, string]>('INSERT OR REPLACE INTO surveys VALUES (?, ?, ?)');
+export function surveyShelf(db: Database, writer: Writer, digests: RowDigests): SurveyShelf {
+  const upsert = db.prepare<[string, string, string]>(
+    'INSERT OR REPLACE INTO surveys (tasting, respondent, answers) VALUES (?, ?, ?)',
+  );
   const giveWay = db.prepare<[string, string, number]>(
     'DELETE FROM surveys WHERE (tasting, respondent) IN' +
       ' (SELECT tasting, respondent FROM surveys WHERE tasting = ? AND respondent <> ? ORDER BY random() LIMIT ?)',
@@ -18,6 +21,7 @@ export function surveyShelf(db: Database, writer: Writer): SurveyShelf {
     answer: (tasting, respondent, answers, most) =>
       writer.write(() => {
         upsert.run(tasting, respondent, JSON.stringify(answers));
+        digests.keep('surveys', tasting, respondent);
         const surplus = (count.get(tasting) ?? 0) - most;
         if (surplus > 0) giveWay.run(tasting, respondent, surplus);
       }),

@@ -1,14 +1,17 @@
 import type { Database } from 'better-sqlite3';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import type { TastingTrouble } from '../../shared/wire/http.ts';
+import { orNothing, tastingsIn } from './readable.ts';
+import type { RowDigests } from './row-digests.ts';
 import { SetAside } from './set-aside.ts';
-import { StoreFailure, type TastingShelf } from './store.ts';
+import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
 import type { Summaries } from './summaries.ts';
 import { fromRow, orThrow, type Row, unreadable } from './tasting-row.ts';
-import { cutLog, type Writer } from './writer.ts';
+import { cutLog, isDamage, type Writer } from './writer.ts';
 
 interface Listed {
   readonly summaries: Summaries;
+  readonly digests: RowDigests;
   readonly troubles: ReadonlyMap<TastingId, TastingTrouble>;
 }
 
@@ -16,16 +19,16 @@ interface Listed {
 export function tastingShelf(
   db: Database,
   writer: Writer,
-  { summaries, troubles }: Listed,
+  { summaries, digests, troubles }: Listed,
   forget: (tasting: TastingId) => () => void,
 ): TastingShelf {
   const insert = db.prepare<[string, string, string, number, number]>(
-    'INSERT INTO tastings VALUES (?, ?, ?, ?, ?)',
+    'INSERT INTO tastings (tasting, code, plan, revision, created_at) VALUES (?, ?, ?, ?, ?)',
   );
   const byId = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
   const known = db.prepare<[string], number>('SELECT 1 FROM tastings WHERE tasting = ?').pluck();
-  const byCode = db.prepare<[string], Row>('SELECT * FROM tastings WHERE code = ?');
-  const ids = db.prepare<[], string>('SELECT tasting FROM tastings').pluck();
+  // By the index alone, so that only the evening that is meant has to be readable.
+  const byCode = db.prepare<[string], string>('SELECT tasting FROM tastings WHERE code = ?').pluck();
   // A limit below 0 is none.
   const newest = db.prepare<[number], Row>(
     'SELECT * FROM tastings ORDER BY created_at DESC, tasting LIMIT ?',
@@ -38,32 +41,62 @@ export function tastingShelf(
     db.prepare<[string], number>(`SELECT count(*) FROM ${table} WHERE tasting = ?`).pluck(),
   );
 
+  /** One by one where they cannot be read together. */
+  const rows = (most: number): Row[] => {
+    try {
+      return newest.all(most);
+    } catch (error) {
+      if (!isDamage(error)) throw error;
+      return tastingsIn(db)
+        .flatMap((tasting) => orNothing(() => byId.get(tasting)) ?? [])
+        .sort((one, other) => other.created_at - one.created_at)
+        .slice(0, most < 0 ? undefined : most);
+    }
+  };
+  const find = (tasting: TastingId): TastingRow | undefined => {
+    let row: Row | undefined;
+    try {
+      row = byId.get(tasting);
+    } catch (error) {
+      if (!isDamage(error)) throw error;
+      throw new SetAside(tasting, { kind: 'plan-unreadable', event: null }, { cause: error });
+    }
+    return orThrow(row);
+  };
+
   return {
     create: (row) =>
       writer.write(() => {
         insert.run(row.tasting, row.code, JSON.stringify(row.plan), row.revision, row.createdAt);
+        digests.keep('tastings', row.tasting);
         summaries.add(row);
       }),
-    has: (tasting) => known.get(tasting) !== undefined,
-    find: (tasting) => orThrow(byId.get(tasting)),
-    findByCode: (code) => orThrow(byCode.get(code)),
+    has: (tasting) =>
+      orNothing(() => known.get(tasting)) !== undefined || summaries.find(tasting) !== undefined,
+    find,
+    findByCode(code) {
+      const tasting = byCode.get(code);
+      return tasting === undefined ? undefined : find(tastingId(tasting));
+    },
     list: (most = -1) =>
-      newest.all(most).flatMap((row) => {
+      rows(most).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [] : [read];
       }),
-    ids: () => ids.all().map(tastingId),
+    ids: () => tastingsIn(db),
     summary: summaries.find,
     page: summaries.page,
     troubles: () => troubles,
+    altered: () => digests.altered,
     unreadable: () =>
-      newest.all(-1).flatMap((row) => {
+      rows(-1).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [unreadable(row, read)] : [];
       }),
     savePlan: (tasting, plan, base) =>
       writer.write(() => {
         if (update.run(JSON.stringify(plan), tasting, base).changes !== 1) return undefined;
+        digests.keep('tastings', tasting);
         summaries.planned(tasting, plan);
         return base + 1;
       }),
@@ -71,6 +104,7 @@ export function tastingShelf(
       const forgotten = forget(tasting);
       await writer.write(() => {
         remove.run(tasting);
+        summaries.gone(tasting);
       });
       forgotten();
       cutLog(db);

@@ -73,6 +73,10 @@ export function cutLog(db: Database): void {
   db.pragma('wal_checkpoint(TRUNCATE)');
 }
 
+/** The file itself is broken where it was read. */
+export const isDamage = (error: unknown): boolean =>
+  String((error as { readonly code?: unknown } | undefined)?.code).startsWith('SQLITE_CORRUPT');
+
 /** What the database said, as a sentence for the log; it never holds a value that was to be written. */
 export function failure(error: unknown): StoreFailure {
   if (error instanceof StoreFailure) return error;

@@ -69,6 +69,9 @@ export interface TastingTrouble {
   readonly event: number | null;
 }
 
+/** What is stored of an evening besides its log and its notes. */
+export type StoredPart = 'plan' | 'pour-run' | 'survey' | 'links';
+
 export interface ListedTasting {
   readonly tasting: TastingId;
   readonly code: string;
@@ -82,6 +85,8 @@ export interface ListedTasting {
   readonly guests: number;
   /** Null, or absent from older servers: all is well. */
   readonly trouble?: TastingTrouble | null;
+  /** Reads, and is not as it was written: a disk has changed it. Absent where nothing is. */
+  readonly altered?: readonly StoredPart[];
 }
 
 /** The tastings of a house that a search finds, newest first. */
@@ -90,6 +95,8 @@ export interface TastingPage {
   readonly tastings: readonly ListedTasting[];
   /** To be sent as `after` for those that follow; null when there are none. */
   readonly next: string | null;
+  /** The file of the store is broken somewhere; absent when it is not, as far as is known. */
+  readonly damaged?: true;
 }
 
 export interface StoredPlan {

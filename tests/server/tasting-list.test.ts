@@ -224,11 +224,11 @@ describe('a summary', () => {
     const said = before.tastings.page({ find: '', most: 10 });
     await before.close();
     const db = new SqliteDatabase(old);
-    db.exec('DROP TABLE summaries');
+    // As the migration leaves it.
+    db.exec('DELETE FROM summaries');
     db.exec(
       "UPDATE tastings SET plan = replace(plan, '\"pours\":[', '\"pours\":[7,') WHERE tasting = 'evening-0009'",
     );
-    db.pragma(`user_version = ${Number(db.pragma('user_version', { simple: true })) - 1}`);
     db.close();
     const after = openSqliteStore(old);
     const unreadable = { ...said[0], startsAt: null, pours: 0, guests: expect.any(Number) };

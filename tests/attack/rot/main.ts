@@ -13,7 +13,7 @@ export async function run(words: readonly string[]): Promise<number> {
   console.log(
     `${flips} flips and ${cuts} cuts in ${((performance.now() - begun) / 1000).toFixed(0)} s: ${report.refused} files refused with a sentence, ` +
       `${report.setAside} evenings set aside, ${report.wentOn} conducted on; SQLite's own check saw ${report.seenByCheck} flips, ` +
-      `${report.untold} plans read otherwise and nothing tells; ${report.faults.length} faults.`,
+      `${report.told} plans read otherwise and are told of; ${report.faults.length} faults.`,
   );
   return report.faults.length === 0 ? 0 : 1;
 }

@@ -47,6 +47,7 @@ export function diskStore(
       summary: never,
       page: never,
       troubles: () => new Map(),
+      altered: () => new Map(),
       unreadable: () => [],
       savePlan: never,
       remove: never,
@@ -153,6 +154,7 @@ export function diskStore(
     surveys: { answer: never, count: () => 0, read: () => [] },
     asItLies: never,
     check: () => [],
+    damaged: () => false,
     close: async () => undefined,
   };
 }
