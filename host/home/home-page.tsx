@@ -88,7 +88,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
                 {now.found !== '' && words.home.found(now.tastings.length, now.next !== null)}
               </p>
               {now.tastings.length === 0 && <p class="soft">{words.home.notFound}</p>}
-              <TastingList tastings={now.tastings} app={app} onChanged={again} />
+              <TastingList tastings={now.tastings} damaged={now.damaged} app={app} onChanged={again} />
               {now.next !== null && <Button onPress={more}>{words.home.more}</Button>}
             </>
           )}

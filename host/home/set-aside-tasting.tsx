@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
-import type { ListedTasting, TastingTrouble } from '../../shared/wire/http.ts';
+import { Notice } from '../../shared/ui/notice.tsx';
+import type { ListedTasting, StoredPart, TastingTrouble } from '../../shared/wire/http.ts';
 import type { AppContext } from '../app-context.ts';
 import { setAsideWords as words } from '../evening/set-aside-words.ts';
 import { words as hostWords, sentenceFor } from '../language.ts';
@@ -13,6 +14,20 @@ interface SetAsideTastingProps {
   readonly app: AppContext;
   /** The list is another one now. */
   readonly onChanged: () => void;
+}
+
+/** The file of the store is broken somewhere. */
+export function StoreDamage() {
+  return (
+    <Notice kind="caution">
+      <p>{words.damaged}</p>
+    </Notice>
+  );
+}
+
+/** What of an evening reads and is not as it was saved. */
+export function AlteredParts({ altered }: { readonly altered: readonly StoredPart[] }) {
+  return <p>{words.altered(altered.map((part) => words.parts[part]))}</p>;
 }
 
 /** An evening that cannot go on: which, why, and what can be done about it. */

@@ -13,30 +13,46 @@ const SetAsideTasting = lazyComponent(
   () => <li class="tasting soft">{words.loading}</li>,
 );
 
+const StoreDamage = lazyComponent(
+  setAside,
+  (part) => part.StoreDamage,
+  () => null,
+);
+const AlteredParts = lazyComponent(
+  setAside,
+  (part) => part.AlteredParts,
+  () => null,
+);
+
 interface TastingListProps {
   readonly tastings: readonly ListedTasting[];
+  /** The file that holds them all is broken somewhere. */
+  readonly damaged: boolean;
   readonly app: AppContext;
   /** The list is another one now. */
   readonly onChanged: () => void;
 }
 
-export function TastingList({ tastings, app, onChanged }: TastingListProps) {
+export function TastingList({ tastings, damaged, app, onChanged }: TastingListProps) {
   return (
-    <ul class="tastings">
-      {tastings.map((tasting) =>
-        tasting.trouble ? (
-          <SetAsideTasting
-            key={tasting.tasting}
-            tasting={tasting}
-            trouble={tasting.trouble}
-            app={app}
-            onChanged={onChanged}
-          />
-        ) : (
-          <Listed key={tasting.tasting} tasting={tasting} />
-        ),
-      )}
-    </ul>
+    <>
+      {damaged && <StoreDamage />}
+      <ul class="tastings">
+        {tastings.map((tasting) =>
+          tasting.trouble ? (
+            <SetAsideTasting
+              key={tasting.tasting}
+              tasting={tasting}
+              trouble={tasting.trouble}
+              app={app}
+              onChanged={onChanged}
+            />
+          ) : (
+            <Listed key={tasting.tasting} tasting={tasting} />
+          ),
+        )}
+      </ul>
+    </>
   );
 }
 
@@ -54,6 +70,7 @@ function Listed({ tasting }: { readonly tasting: ListedTasting }) {
           {tasting.pours > 0 && `${words.home.size(tasting.pours, tasting.guests)} · `}
           <span class="code-small">{words.home.code(code)}</span>
         </p>
+        {tasting.altered && <AlteredParts altered={tasting.altered} />}
       </div>
       <div class="thumb-bar">
         {links.map(({ href, label, main }) => (

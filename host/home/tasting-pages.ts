@@ -17,6 +17,7 @@ type Tastings =
       /** What they were found by; empty for all. */
       readonly found: string;
       readonly next: string | null;
+      readonly damaged: boolean;
     };
 
 /** The evenings that this device may conduct, page after page, and those that a search finds. */
@@ -35,8 +36,8 @@ export function useTastings(
       // Something else was looked for meanwhile.
       if (mine !== asked.current) return;
       if (answer.ok) {
-        const { tastings, next } = answer.body;
-        setNow({ is: 'here', tastings: [...before, ...newTo(before, tastings)], found: find, next });
+        const { tastings, next, damaged = false } = answer.body;
+        setNow({ is: 'here', tastings: [...before, ...newTo(before, tastings)], found: find, next, damaged });
         return;
       }
       if (answer.code === 'wrong-key') app.askForLink();

@@ -78,6 +78,7 @@ export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps
       <TimingFinding recap={recap} />
       <Notice kind="info">
         <p>{words.onlyPermitted}</p>
+        <p>{words.released}</p>
         {silent.length > 0 && <p>{words.silent(silent)}</p>}
       </Notice>
       <RecapFiles tasting={tasting} title={title} app={app} />

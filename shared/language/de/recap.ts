@@ -30,6 +30,8 @@ export const recapWords: RecapWords = {
   when: (day, from, to) => `${day}, ${from} bis ${to}`,
   onlyPermitted:
     'Hier steht nur, was Gäste geteilt haben oder zählen lassen. Private Seiten gehören nicht dazu.',
+  released:
+    'Die Zahlen bleiben so, wie du sie zuerst gesehen hast. Sie ändern sich erst, wenn drei oder mehr Gäste etwas geändert haben; so lässt sich nicht erkennen, was ein einzelner geändert hat.',
   silent: (names) =>
     `Das Gespräch über ${inRow(names)} wurde nie eröffnet, deshalb bleiben diese Notizen bei den Gästen.`,
   glass: (position) => `Glas ${position}`,

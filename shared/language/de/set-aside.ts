@@ -1,6 +1,8 @@
 // German, not yet reviewed by a native speaker.
 import type { SetAsideWords } from '../en/set-aside.ts';
 
+const and = new Intl.ListFormat('de', { type: 'conjunction' });
+
 export const setAsideWords: SetAsideWords = {
   mark: 'Beiseitegelegt',
   why: {
@@ -26,6 +28,16 @@ export const setAsideWords: SetAsideWords = {
   gone: 'Der Abend ist gelöscht.',
   saved: 'Gespeichert. Die Notizen der Gäste stehen nicht in der Datei.',
   woken: 'Er lässt sich wieder öffnen.',
+  damaged:
+    'Die Datei mit allen Abenden ist beschädigt. Bitte die Person, die den Server betreibt, eine Sicherung einzuspielen. Speichere bis dahin, was du brauchst, und ändere so wenig wie möglich.',
+  parts: {
+    plan: 'der Plan',
+    'pour-run': 'was schon eingeschenkt ist',
+    survey: 'eine Antwort auf deine Fragen',
+    links: 'ein Link dazu',
+  },
+  altered: (parts) =>
+    `Etwas ist nicht mehr so, wie es gespeichert wurde: ${and.format(parts)}. Sieh es durch; was du neu speicherst, stimmt wieder.`,
   lostEnd: (steps) =>
     steps === 1
       ? 'Der letzte Schritt dieses Abends fehlt im Speicher. Schau, wo der Raum steht, dann geht es weiter.'

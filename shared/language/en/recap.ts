@@ -35,6 +35,8 @@ export const recapWords = {
     `${several(guests, 'guest', 'guests')}${remote > 0 ? `, ${remote} of them at home` : ''}`,
   when: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
   onlyPermitted: 'This includes only what guests shared or let count. Private pages are not in it.',
+  released:
+    'The counts stay as you first saw them. They change when three or more guests have changed something, so that nobody’s change can be told by itself.',
   silent: (names: readonly string[]) =>
     `The talk was never opened for ${inRow(names)}, so those notes stay with the guests.`,
   glass: (position: number) => `Glass ${position}`,

@@ -1,4 +1,6 @@
-import type { TastingTrouble } from '../../wire/http.ts';
+import type { StoredPart, TastingTrouble } from '../../wire/http.ts';
+
+const and = new Intl.ListFormat('en', { type: 'conjunction' });
 
 /** An evening that cannot be read or conducted, among those that can. */
 export const setAsideWords = {
@@ -24,6 +26,16 @@ export const setAsideWords = {
   gone: 'The evening is deleted.',
   saved: 'Saved. Guests’ notes are not in the file.',
   woken: 'You can open it again.',
+  damaged:
+    'The file that holds all evenings is damaged. Ask the person who runs this server to put a backup in its place. Until then, save what you need and change as little as you can.',
+  parts: {
+    plan: 'the plan',
+    'pour-run': 'what has been poured',
+    survey: 'an answer to your questions',
+    links: 'a link to it',
+  } satisfies Record<StoredPart, string>,
+  altered: (parts: readonly string[]) =>
+    `Something here is not as it was saved: ${and.format(parts)}. Look it over; what you save again is right again.`,
   lostEnd: (steps: number) =>
     steps === 1
       ? 'The last step of this evening is missing. Look where the room is, then go on.'
