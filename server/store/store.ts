@@ -6,7 +6,6 @@ import {
   seatId,
   type TastingId,
 } from '../../core/ids.ts';
-import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
@@ -16,6 +15,7 @@ import type { ListedTasting, StoredPart, TastingTrouble } from '../../shared/wir
 import type { KeptConsents, Permits } from '../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { AsItLies } from './as-it-lies.ts';
+import type { SurveyShelf } from './stored-survey.ts';
 
 /**
  * What must outlive the process. Reads answer at once; a write is done when its promise settles, and only then is it
@@ -291,12 +291,4 @@ export interface PhotoShelf {
   find(photo: PhotoId): Buffer | undefined;
   count(tasting: TastingId): number;
   remove(tasting: TastingId, photo: PhotoId): Promise<void>;
-}
-
-/** What the guests who are coming said of themselves, without names. */
-export interface SurveyShelf {
-  /** In place of what this respondent said before; beyond `most` in place of another one, drawn by lot. */
-  answer(tasting: TastingId, respondent: string, answers: SurveyAnswers, most: number): Promise<void>;
-  count(tasting: TastingId): number;
-  read(tasting: TastingId): SurveyAnswers[];
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { TastingId } from '../../core/ids.ts';
 import { crowdQuestions, type SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 
 const step = z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]);
@@ -8,3 +9,11 @@ export const surveyAnswersSchema = z.partialRecord(
   z.enum(crowdQuestions),
   step,
 ) as unknown as z.ZodType<SurveyAnswers>;
+
+/** What the guests who are coming said of themselves, without names. */
+export interface SurveyShelf {
+  /** In place of what this respondent said before; beyond `most` in place of another one, drawn by lot. */
+  answer(tasting: TastingId, respondent: string, answers: SurveyAnswers, most: number): Promise<void>;
+  count(tasting: TastingId): number;
+  read(tasting: TastingId): SurveyAnswers[];
+}

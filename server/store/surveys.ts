@@ -1,8 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { RowDigests } from './row-digests.ts';
-import type { SurveyShelf } from './store.ts';
-import { surveyAnswersSchema } from './stored-survey.ts';
+import { type SurveyShelf, surveyAnswersSchema } from './stored-survey.ts';
 import type { Writer } from './writer.ts';
 
 export function surveyShelf(db: Database, writer: Writer, digests: RowDigests): SurveyShelf {
