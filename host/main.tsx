@@ -11,6 +11,7 @@ import './conduct/toolbar.css';
 import './conduct/order/order.css';
 import './conduct/table/table.css';
 import './evening/seat.css';
+import './evening/cover.css';
 import './conduct/pace/pace.css';
 import './invite/invite.css';
 import './pouring/pouring.css';

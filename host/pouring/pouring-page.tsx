@@ -8,6 +8,7 @@ import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
+import { isCovered } from '../evening/names-cover.ts';
 import { sentenceFor } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { DoorsTime } from './doors-time.tsx';
@@ -57,6 +58,11 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
     if (!answer.ok && answer.code !== 'nothing-to-do') done.value = [...done.value, last];
   };
 
+  const named = new Set(
+    (follower.view.value?.pours ?? []).filter(({ revealed }) => revealed).map(({ id }) => id),
+  );
+  const covers = (pour: PourId): boolean => isCovered({ revealed: named.has(pour) }, plan.blind);
+
   const last = done.value.at(-1);
   return (
     <main class="pouring">
@@ -87,6 +93,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
             columns={columns}
             levels={levels}
             stepsOf={stepsOf}
+            covers={covers}
             onTick={(group) => void tick(group)}
           />
           <footer class="pouring-foot">

@@ -2,6 +2,7 @@ import type { PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { temperatures } from '../../shared/language/en/temperature.ts';
+import { CoveredName } from '../evening/covered-name.tsx';
 import type { GridColumn, GridRow } from './pouring-grid.ts';
 
 interface Group {
@@ -15,11 +16,13 @@ interface PouringTableProps {
   readonly levels: Levels;
   readonly stepsOf: (pour: PourId) => number;
   readonly onTick: (group: Group) => void;
+  /** Whether the name of this pour is covered. */
+  readonly covers: (pour: PourId) => boolean;
 }
 
 /** Places down, pours across in pouring order; every glass a button, and every head one for all of its glasses. */
 export function PouringTable(props: PouringTableProps) {
-  const { rows, columns } = props;
+  const { rows, columns, covers } = props;
   const places = rows.map(({ place }) => place);
   return (
     <section class="pouring-scroll" aria-label={words.table}>
@@ -33,7 +36,9 @@ export function PouringTable(props: PouringTableProps) {
                   {column.kind === 'trial' ? words.oddOne : (column.code ?? column.name)}
                 </span>
                 {(column.kind === 'trial' || column.code !== null) && (
-                  <span class="pouring-name">{column.name}</span>
+                  <span class="pouring-name">
+                    <CoveredName name={column.name} instead={words.bottle} covered={covers(column.id)} />
+                  </span>
                 )}
                 {column.serve && <span class="pouring-name">{temperatures(column.serve)}</span>}
                 <GroupButton

@@ -22,7 +22,8 @@ export interface HostActions {
   remind(kind: ReminderKind): void;
   openTalk(pours: readonly PourId[]): void;
   closeTalk(pours: readonly PourId[]): void;
-  drop(pour: HostPour, at: Cue | undefined): void;
+  /** `name`: as it may be shown. */
+  drop(pour: Pick<HostPour, 'id'>, name: string, at: Cue | undefined): void;
   /** Fits what remains to an end; `said` tells what came of it. */
   fit(endsAt: EpochMs, before: EndBefore, said: string): void;
   dropClosing(at: Cue | undefined): void;
@@ -116,13 +117,13 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
         type: 'OpenDiscussion',
         pours,
       }),
-    drop(pour, at) {
+    drop(pour, name, at) {
       // Dropping the glass in hand has moved the room on; taking that back leads to where it stood.
       const there =
         at !== undefined && pourOf(at) === pour.id ? [{ type: 'JumpTo', cue: at.id } as const] : [];
       void done(
         { type: 'DropPour', pour: pour.id },
-        words.glasses.droppedNow(pour.name),
+        words.glasses.droppedNow(name),
         { type: 'RestorePour', pour: pour.id },
         ...there,
       );

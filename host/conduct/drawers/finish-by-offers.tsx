@@ -3,6 +3,7 @@ import type { Offer } from '../../../core/running-order/offers.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import type { SentHostCommand } from '../../../shared/wire/commands.ts';
+import { shownName } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 
@@ -21,7 +22,7 @@ export function Offers({ offers, over, view, order, actions }: OffersProps) {
   const at = order.find(({ id }) => id === view.cue);
   const take = (offer: Offer): void => {
     const pour = offer.kind === 'drop-pour' && view.pours.find(({ id }) => id === offer.pour);
-    if (pour) actions.drop(pour, at);
+    if (pour) actions.drop(pour, shownName(pour, view.blind), at);
     if (offer.kind === 'drop-closing-pass') actions.dropClosing(at);
     if (offer.kind === 'shorten-discussions') actions.shortenTalks();
   };
@@ -47,11 +48,13 @@ export function Offers({ offers, over, view, order, actions }: OffersProps) {
   );
 }
 
-function nameOf(offer: Offer, { pours }: HostUnderWay): string {
+function nameOf(offer: Offer, { pours, blind }: HostUnderWay): string {
   const said = words.pace.offer;
   switch (offer.kind) {
     case 'drop-pour':
-      return said.pour(pours.find(({ id }) => id === offer.pour)?.name ?? '');
+      return said.pour(
+        pours.flatMap((pour) => (pour.id === offer.pour ? [shownName(pour, blind)] : [])).join(),
+      );
     case 'drop-closing-pass':
       return said.closing;
     case 'shorten-discussions':
@@ -72,7 +75,10 @@ export function LeftOut({ view, actions }: LeftOutProps) {
   const rows: readonly { readonly what: string; readonly back: SentHostCommand }[] = [
     ...view.pours
       .filter(({ dropped }) => dropped)
-      .map(({ id, name }) => ({ what: name, back: { type: 'RestorePour', pour: id } as const })),
+      .map((pour) => ({
+        what: shownName(pour, view.blind),
+        back: { type: 'RestorePour', pour: pour.id } as const,
+      })),
     ...(view.closingPass === 'dropped'
       ? [{ what: said.closingOut, back: { type: 'RestoreClosingPass' } as const }]
       : []),

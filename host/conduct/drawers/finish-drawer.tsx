@@ -4,6 +4,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { placesOf } from '../../evening/cue-words.ts';
+import { shownName } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
 import { unopenedDiscussions } from './unopened-discussions.ts';
@@ -20,7 +21,7 @@ export function FinishDrawer({ view, order, actions, onClose }: DrawerProps) {
   const nameOf = (id: PourId): string => {
     const pour = view.pours.find((each) => each.id === id);
     if (pour === undefined) return words.cue.kinds['odd-one-out'];
-    return `${words.cue.glass(places.get(id) ?? pour.position)} · ${pour.name}`;
+    return `${words.cue.glass(places.get(id) ?? pour.position)} · ${shownName(pour, view.blind)}`;
   };
   return (
     <Dialog

@@ -3,7 +3,9 @@ import type { PourId } from '../../../core/ids.ts';
 import type { HostPour } from '../../../core/session/views/host.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
+import { CoveredName } from '../../evening/covered-name.tsx';
 import { placesOf } from '../../evening/cue-words.ts';
+import { codeOf, isCovered, shownName } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { DrawerProps } from '../drawer.ts';
@@ -88,7 +90,7 @@ export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
             <p class="glass-words">
               <span class="glass-name">
                 {places.has(pour.id) && `${places.get(pour.id)} · `}
-                <bdi>{pour.name}</bdi>
+                <CoveredName name={pour.name} instead={codeOf(pour)} covered={isCovered(pour, view.blind)} />
               </span>
               <span class="soft small">{stateOf(pour, view.blind)}</span>
             </p>
@@ -100,11 +102,11 @@ export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
                 onSure={(about) => {
                   // Opening again seals nothing anew, so it needs no second question.
                   if (about === 'open' && pour.discussion === 'closed') actions.openTalk([pour.id]);
-                  else sure.value = { about, title: pour.name, pours: [pour.id] };
+                  else sure.value = { about, title: shownName(pour, view.blind), pours: [pour.id] };
                 }}
                 onDrop={() => {
                   onClose();
-                  actions.drop(pour, at);
+                  actions.drop(pour, shownName(pour, view.blind), at);
                 }}
               />
             </div>

@@ -12,6 +12,7 @@ import {
   type ThemeChoice,
   themeChoices,
 } from '../../../shared/ui/theme.ts';
+import { coverNames, namesCovered } from '../../evening/names-cover.ts';
 import { chooseHandedness, type Handedness, readHandedness } from '../../handedness.ts';
 import { words } from '../../language.ts';
 import { hrefOf } from '../../route.ts';
@@ -43,6 +44,14 @@ export function MoreDrawer({ evening, view, table, actions, onOpen, onClose }: D
         waitForRemote={view.waitForRemote}
         onWait={(wait) => actions.just({ type: 'WaitForRemote', wait })}
       />
+      {view.blind && (
+        <Switch
+          label={words.cover.switch}
+          hint={words.cover.switchHint}
+          on={namesCovered.value}
+          onTurn={coverNames}
+        />
+      )}
       <LightAndHand />
       <nav class="row-of-links" aria-label={words.doors.elsewhere}>
         <a class="button" href={hrefOf({ page: 'doors', tasting: evening.stored.tasting })}>

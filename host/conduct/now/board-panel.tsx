@@ -12,11 +12,13 @@ import type { BoardPour, BoardView } from '../../../shared/wire/board.ts';
 import { loadClosingText, loadWords } from '../../../shared/words/load-words.ts';
 import { inTerms } from '../../../shared/words/word-sheet.ts';
 import { placesOf } from '../../evening/cue-words.ts';
+import { shownName } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
 
 interface BoardPanelProps {
   readonly board: BoardView | null;
   readonly pours: readonly HostPour[];
+  readonly blind: boolean;
   readonly trials: readonly HostTrial[];
   readonly terms: HostView['terms'];
   /** Of the cue, where that is a discussion. */
@@ -26,7 +28,7 @@ interface BoardPanelProps {
 }
 
 /** Who speaks when, and what guests chose to share, glass by glass. */
-export function BoardPanel({ board, pours, trials, terms, clock, now }: BoardPanelProps) {
+export function BoardPanel({ board, pours, blind, trials, terms, clock, now }: BoardPanelProps) {
   const places = placesOf(pours);
   const open = board?.pours ?? [];
   const shared = open.filter(({ notes }) => notes.length > 0);
@@ -50,7 +52,7 @@ export function BoardPanel({ board, pours, trials, terms, clock, now }: BoardPan
           name={
             trials.some(({ id }) => id === each.pour)
               ? words.cue.kinds['odd-one-out']
-              : nameFor(each, pours, places.get(each.pour))
+              : nameFor(each, pours, blind, places.get(each.pour))
           }
         />
       ))}
@@ -58,11 +60,17 @@ export function BoardPanel({ board, pours, trials, terms, clock, now }: BoardPan
   );
 }
 
-function nameFor({ pour }: BoardPour, pours: readonly HostPour[], place: number | undefined): string {
+function nameFor(
+  { pour }: BoardPour,
+  pours: readonly HostPour[],
+  blind: boolean,
+  place: number | undefined,
+): string {
   const found = pours.find(({ id }) => id === pour);
-  return [...(place === undefined ? [] : [words.cue.glass(place)]), ...(found ? [found.name] : [])].join(
-    ' · ',
-  );
+  return [
+    ...(place === undefined ? [] : [words.cue.glass(place)]),
+    ...(found ? [shownName(found, blind)] : []),
+  ].join(' · ');
 }
 
 interface SharedProps {

@@ -9,8 +9,10 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
+import { CoveredName } from '../../evening/covered-name.tsx';
 import { placesOf, verbOf, whereOf } from '../../evening/cue-words.ts';
 import type { EveningContext } from '../../evening/evening-context.ts';
+import { codeOf, isCovered } from '../../evening/names-cover.ts';
 import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
@@ -56,7 +58,7 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
           <h2 class="now-verb" id="now">
             {verbOf(cue)}
           </h2>
-          {pour && <PourLine pour={pour} />}
+          {pour && <PourLine pour={pour} blind={view.blind} />}
         </div>
         <RoomTime evening={evening} view={view} cue={cue} />
       </div>
@@ -95,6 +97,7 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
         <BoardPanel
           board={evening.follower.board.value}
           pours={view.pours}
+          blind={view.blind}
           trials={view.trials}
           terms={view.terms}
           clock={cue.kind === 'discussion' ? view.clock : null}
@@ -124,11 +127,16 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
   );
 }
 
-function PourLine({ pour }: { readonly pour: HostPour }) {
+function PourLine({ pour, blind }: { readonly pour: HostPour; readonly blind: boolean }) {
+  const covered = isCovered(pour, blind);
   return (
     <p class="now-pour">
-      <bdi>{[pour.producer, pour.name].filter((part) => part !== null).join(' · ')}</bdi>
-      {pour.code !== null && <span class="soft figures"> · {words.glasses.code(pour.code)}</span>}
+      <CoveredName
+        name={[pour.producer, pour.name].filter((part) => part !== null).join(' · ')}
+        instead={codeOf(pour)}
+        covered={covered}
+      />
+      {pour.code !== null && !covered && <span class="soft figures"> · {words.glasses.code(pour.code)}</span>}
     </p>
   );
 }

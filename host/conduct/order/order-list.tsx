@@ -1,9 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Cue } from '../../../core/running-order/cue.ts';
-import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
+import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { type EpochMs, epochMs } from '../../../core/units.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { placesOf, verbOf } from '../../evening/cue-words.ts';
+import { shownName } from '../../evening/names-cover.ts';
 import { clockFigures, words } from '../../language.ts';
 import type { OpenDrawer } from '../drawer.ts';
 import { timetableOf } from '../pace/timetable.ts';
@@ -57,12 +58,12 @@ export function OrderList({ view, order, now, onOpen }: OrderListProps) {
                   aria-expanded={open}
                   onClick={() => setUnfolded(open ? null : stretch.id)}
                 >
-                  <Row time={first && starts.get(first.id)} name={nameFor(stretch, view.pours)} />
+                  <Row time={first && starts.get(first.id)} name={nameFor(stretch, view)} />
                 </button>
               ) : (
                 <CueRow
                   cue={stretch.cue}
-                  name={nameFor(stretch, view.pours)}
+                  name={nameFor(stretch, view)}
                   time={starts.get(stretch.cue.id)}
                   current={current}
                   passed={passed.has(stretch.cue.id)}
@@ -96,12 +97,15 @@ export function OrderList({ view, order, now, onOpen }: OrderListProps) {
 const rowClass = (current: boolean, passed: boolean): string =>
   `order-row${current ? ' order-current' : ''}${passed ? ' order-passed' : ''}`;
 
-function nameFor(stretch: Stretch, pours: readonly HostPour[]): string {
+function nameFor(stretch: Stretch, { pours, blind }: Pick<HostUnderWay, 'pours' | 'blind'>): string {
   switch (stretch.of) {
     case 'glass': {
       const place = placesOf(pours).get(stretch.pour);
       const pour = pours.find(({ id }) => id === stretch.pour);
-      return [...(place === undefined ? [] : [String(place)]), ...(pour ? [pour.name] : [])].join(' · ');
+      return [
+        ...(place === undefined ? [] : [String(place)]),
+        ...(pour ? [shownName(pour, blind)] : []),
+      ].join(' · ');
     }
     case 'practice':
       return words.cue.practiceAll;

@@ -185,6 +185,12 @@ export const hostAtTable: HostAtTableWords = {
     stay: 'Weitermachen',
   },
 
+  cover: {
+    hold: 'halten, um den Namen zu sehen',
+    switch: 'Namen abdecken',
+    switchHint: 'Blinde Gläser zeigen nur ihren Code. Halte den Finger darauf, um den Namen zu sehen.',
+  },
+
   keys: {
     title: 'Tastenkürzel',
     list: [

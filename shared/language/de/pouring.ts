@@ -32,6 +32,7 @@ export const pouringWords: PouringWords = {
   glassOrder: (position) => `Glas ${position}`,
   column: (pour, step) => `${step}: ${pour}, jeder Platz`,
   row: (place, step) => `${step}: ${place}, jedes Glas`,
+  bottle: 'welche Flasche',
   oddOne: 'Das abweichende Glas finden',
   leftHanded: 'linke Hand',
   count: (ready, all) => `${ready} von ${several(all, 'Glas', 'Gläsern')} fertig`,

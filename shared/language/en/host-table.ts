@@ -182,6 +182,12 @@ export const hostAtTable = {
     stay: 'Not yet',
   },
 
+  cover: {
+    hold: 'hold to see the name',
+    switch: 'Cover the names',
+    switchHint: 'Blind pours show only their code. Hold a finger on it to see the name.',
+  },
+
   keys: {
     title: 'Keyboard shortcuts',
     list: [

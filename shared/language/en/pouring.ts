@@ -30,6 +30,7 @@ export const pouringWords = {
   glassOrder: (position: number) => `glass ${position}`,
   column: (pour: string, step: string) => `${step}: ${pour}, every place`,
   row: (place: string, step: string) => `${step}: ${place}, every glass`,
+  bottle: 'which bottle',
   oddOne: 'Odd one out',
   leftHanded: 'left hand',
   count: (ready: number, all: number) => `${ready} of ${several(all, 'glass', 'glasses')} ready`,
