@@ -108,6 +108,10 @@ export const pourSchema = z.strictObject({
 });
 export type Pour = z.infer<typeof pourSchema>;
 
+/** What may change of a pour while its glass stays what it is: everything but its id and the steps that come of its drink. */
+export const bottleSchema = pourSchema.omit({ id: true, drink: true });
+export type Bottle = z.infer<typeof bottleSchema>;
+
 export const pacingSchema = z.discriminatedUnion('by', [
   z.strictObject({ by: z.literal('host') }),
   z.strictObject({ by: z.literal('clock') }),
@@ -205,6 +209,11 @@ export const planSchema = z.strictObject({
     .default([]),
   /** In the order of tasting. */
   pours: z.array(pourSchema).max(limits.pours).default([]),
+  /** Pours in the order of their numbers on paper, once those are fixed; see `glassNumbers`. */
+  numbers: z
+    .array(pourIdSchema)
+    .max(3 * limits.pours)
+    .default([]),
   /** Sizes of the flights, in order; read through `flightsOf`, which mends what does not add up. */
   flightSizes: z.array(z.number().int().min(1).max(limits.pours)).max(limits.pours).default([]),
   codes: z.record(idSchema, code).default({}),

@@ -1,8 +1,8 @@
 import { nanoid } from 'nanoid';
 import type { ComponentChildren } from 'preact';
-import { useCallback, useEffect, useMemo } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { commandId, type TastingId } from '../core/ids.ts';
-import { followAsHost } from '../shared/follower/host-follower.ts';
+import { followAsHost, type HostFollower } from '../shared/follower/host-follower.ts';
 import { watchForWake } from '../shared/follower/wake-watch.ts';
 import { Notice } from '../shared/ui/notice.tsx';
 import type { StoredPlan } from '../shared/wire/http.ts';
@@ -38,36 +38,39 @@ interface FollowedProps extends Pick<EveningPagesProps, 'app' | 'children'> {
 }
 
 /** Holds the link to the room for as long as any page of this tasting is open. */
-function Followed({ stored, app, children }: FollowedProps) {
-  const key = app.keys.keyFor(stored.tasting) ?? '';
-  const evening = useMemo((): EveningContext => {
-    const follower = followAsHost({ tasting: stored.tasting, key, newId: () => commandId(nanoid()) });
+function Followed({ stored: fetched, app, children }: FollowedProps) {
+  const { tasting } = fetched;
+  const key = app.keys.keyFor(tasting) ?? '';
+  const link = useMemo((): Pick<EveningContext, 'app' | 'follower' | 'commands'> => {
+    const follower = followAsHost({ tasting, key, newId: () => commandId(nanoid()) });
     const commands = createCommandsUnderWay({
       send: follower.send,
       onRefusal: (code) => app.status.say(code === 'no-answer' ? words.noAnswerToAsk : sentenceFor(code)),
     });
-    return { app, stored, follower, commands };
-  }, [app, stored, key]);
+    return { app, follower, commands };
+  }, [app, tasting, key]);
+  const stored = usePlanOfNow(fetched, link.follower, app);
+  const evening: EveningContext = { ...link, stored };
   useEffect(() => {
-    const stop = watchForWake(evening.follower.wake);
+    const stop = watchForWake(link.follower.wake);
     return () => {
       stop();
-      evening.follower.close();
+      link.follower.close();
     };
-  }, [evening]);
+  }, [link]);
   useEffect(() => {
     document.title = words.page(stored.plan.title);
   }, [stored]);
 
-  const link = evening.follower.link.value;
+  const line = link.follower.link.value;
   useEffect(() => {
-    if (link.status === 'refused' && link.code === 'wrong-key') app.askForLink();
-  }, [link, app]);
-  if (link.status === 'refused' || link.status === 'dismissed') {
+    if (line.status === 'refused' && line.code === 'wrong-key') app.askForLink();
+  }, [line, app]);
+  if (line.status === 'refused' || line.status === 'dismissed') {
     return (
       <main class="page page-narrow stack">
         <Notice kind="caution">
-          <p>{link.status === 'refused' ? sentenceFor(link.code) : words.link.dismissed[link.why]}</p>
+          <p>{line.status === 'refused' ? sentenceFor(line.code) : words.link.dismissed[line.why]}</p>
         </Notice>
         <a class="button" href={hrefOf({ page: 'home' })}>
           {words.doors.toHome}
@@ -76,4 +79,29 @@ function Followed({ stored, app, children }: FollowedProps) {
     );
   }
   return <>{children(evening)}</>;
+}
+
+/** The plan as it was fetched, and again whenever it has changed while the evening runs. */
+function usePlanOfNow(fetched: StoredPlan, follower: HostFollower, app: AppContext): StoredPlan {
+  const [stored, setStored] = useState(fetched);
+  const known = useRef<number>(undefined);
+  const changes = follower.view.value?.planChanges;
+  useEffect(() => {
+    if (changes === undefined || changes === known.current) return;
+    // What came with the page may be older than the first view.
+    if (known.current === undefined && changes === 0) {
+      known.current = changes;
+      return;
+    }
+    let gone = false;
+    void app.api.plan(fetched.tasting).then((answer) => {
+      if (gone || !answer.ok) return;
+      known.current = changes;
+      setStored(answer.body);
+    });
+    return () => {
+      gone = true;
+    };
+  }, [changes, fetched, app]);
+  return stored;
 }

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { type LazyPart, lazyComponent, lazyPart } from '../shared/page/lazy-part.ts';
+import { changesPart } from './conduct/changes/changes-part.ts';
 import { words } from './language.ts';
 import { LoadingPage } from './loading-page.tsx';
 import { tablesPart } from './plan/csv/tables-part.ts';
@@ -50,6 +51,7 @@ const all: readonly LazyPart<unknown>[] = [
   evening,
   doors,
   room,
+  changesPart,
   recap,
   plan,
   furtherPart,

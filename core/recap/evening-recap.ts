@@ -3,6 +3,7 @@ import { type LikingResult, likingRecap } from '../panel/recap/liking-recap.ts';
 import { type OddOneOutResult, oddOneOutRecap } from '../panel/recap/odd-one-out-recap.ts';
 import { type RankingResult, rankingRecap } from '../panel/recap/ranking-recap.ts';
 import { type WordsResult, wordsRecap } from '../panel/recap/words-recap.ts';
+import { glassNumbers } from '../running-order/glass-numbers.ts';
 import { oddGlassOf, servedInOwnOrders } from '../session/serving.ts';
 import type { Finished, Seat } from '../session/state.ts';
 import { type Drink, flightsOf, type Trial } from '../tasting.ts';
@@ -40,7 +41,7 @@ export interface EveningRecap {
 
 export interface RecapPour {
   readonly id: PourId;
-  /** From 1 in the plan. */
+  /** The number on mats, vials and sheets, from 1. */
   readonly position: number;
   /** From 0. */
   readonly flight: number;
@@ -102,9 +103,10 @@ function poursOf({ plan, dropped, reached, discussions }: Finished): RecapPour[]
     if (discussions[id] !== undefined) return 'counted';
     return reached.includes(id) ? 'silent' : 'not-reached';
   };
+  const numbers = glassNumbers(plan);
   return places.map(({ flight, pour }, index) => ({
     id: pour.id,
-    position: index + 1,
+    position: numbers.get(pour.id) ?? index + 1,
     flight,
     drink: pour.drink,
     name: pour.name,

@@ -1,6 +1,6 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { Habits } from '../running-order/forecast.ts';
-import type { Pacing, Plan } from '../tasting.ts';
+import type { Bottle, Drink, Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
 import type { Doors, KitItem, ReminderKind, ScreenShows, Signal } from './state.ts';
 
@@ -25,6 +25,19 @@ export type HostCommand =
   | { readonly type: 'SteerScreen'; readonly shows: ScreenShows }
   | { readonly type: 'DropPour'; readonly pour: PourId }
   | { readonly type: 'RestorePour'; readonly pour: PourId }
+  /** Another bottle in the place of one that is corked or was forgotten, or the same one with its facts mended [P22]. */
+  | { readonly type: 'SwapBottle'; readonly pour: PourId; readonly bottle: Bottle }
+  | { readonly type: 'MendPour'; readonly pour: PourId; readonly bottle: Bottle }
+  /** A pour that the plan did not have, behind all others. `code`: drawn by the device that asks; null where none is blind. */
+  | {
+      readonly type: 'AddPour';
+      readonly pour: PourId;
+      readonly drink: Drink;
+      readonly bottle: Bottle;
+      readonly code: string | null;
+    }
+  /** All glasses still to come, in their new order [P24]. */
+  | { readonly type: 'ReorderGlasses'; readonly order: readonly PourId[] }
   | { readonly type: 'ChoosePacing'; readonly pacing: Pacing }
   | {
       readonly type: 'EditCue';
@@ -119,6 +132,9 @@ export type SessionRefusalCode =
   | 'already-dropped'
   | 'not-dropped'
   | 'only-pour'
+  | 'own-orders'
+  | 'too-many-pours'
+  | 'code-taken'
   | 'not-in-discussion'
   | 'doors-closed'
   | 'table-full'

@@ -1,6 +1,7 @@
 import { compile } from '../running-order/compile.ts';
 import { noHabits } from '../running-order/forecast.ts';
 import type { Command, HostCommand, Moment } from './command.ts';
+import { decideGlasses } from './decide/glasses.ts';
 import { advance, decidePace, expire, weighRoom } from './decide/pace.ts';
 import { decidePlan } from './decide/plan.ts';
 import { decideAtDoor, decideForGuest, decideSeat } from './decide/seats.ts';
@@ -67,6 +68,11 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'ChoosePacing':
     case 'WaitForRemote':
       return decidePace(session, ask, moment);
+    case 'SwapBottle':
+    case 'MendPour':
+    case 'AddPour':
+    case 'ReorderGlasses':
+      return decideGlasses(session, ask);
     case 'DropPour':
     case 'RestorePour':
     case 'EditCue':

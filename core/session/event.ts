@@ -2,9 +2,20 @@ import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { BreakCue, Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
 import type { Lengths } from '../running-order/repace.ts';
-import type { Pacing, Plan } from '../tasting.ts';
+import type { Bottle, Pacing, Plan, Pour } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
 import type { Doors, KitItem, ReminderKind, ScreenShows, Seat, Signal } from './state.ts';
+
+/** The glasses in a new order, as whole parts of the plan and the running order that came of it. */
+export interface Arrangement {
+  readonly order: readonly PourId[];
+  readonly numbers: readonly PourId[];
+  readonly flightSizes: readonly number[];
+  readonly servingOrders: Plan['servingOrders'];
+  /** The flight of each odd-one-out that now comes after another one. */
+  readonly trials: readonly { readonly trial: PourId; readonly flight: number }[];
+  readonly cues: readonly Cue[];
+}
 
 /**
  * What happened, in the past tense. Everything that a replay needs stands in the event, the compiled running order
@@ -40,6 +51,20 @@ export type SessionEvent =
   | { readonly type: 'ScreenSteered'; readonly shows: ScreenShows }
   | { readonly type: 'PourDropped'; readonly pour: PourId }
   | { readonly type: 'PourRestored'; readonly pour: PourId }
+  /** `swapped`: it is another bottle; else the facts of the same one were mended. */
+  | {
+      readonly type: 'BottleChanged';
+      readonly pour: PourId;
+      readonly bottle: Bottle;
+      readonly swapped: boolean;
+    }
+  | {
+      readonly type: 'PourAdded';
+      readonly pour: Pour;
+      readonly code: string | null;
+      readonly arranged: Arrangement;
+    }
+  | { readonly type: 'GlassesReordered'; readonly arranged: Arrangement }
   | { readonly type: 'PacingChosen'; readonly pacing: Pacing }
   | {
       readonly type: 'CueEdited';

@@ -2,6 +2,7 @@ import type { PourId, SeatId } from '../ids.ts';
 import { type Cue, poursOf } from '../running-order/cue.ts';
 import { durationMs, type EpochMs, later, toMs } from '../units.ts';
 import type { SessionEvent } from './event.ts';
+import { arranged, bottleChanged, pourAdded } from './evolve/glasses.ts';
 import {
   cueEdited,
   discussionsRestored,
@@ -39,6 +40,7 @@ function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'Doors
   const bare: UnderWay = {
     status: 'under-way',
     plan,
+    planChanges: 0,
     cues,
     at: 0,
     enteredAt: at,
@@ -111,6 +113,12 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
       return { ...session, dropped: [...session.dropped, event.pour] };
     case 'PourRestored':
       return { ...session, dropped: session.dropped.filter((pour) => pour !== event.pour) };
+    case 'BottleChanged':
+      return bottleChanged(session, event);
+    case 'PourAdded':
+      return pourAdded(session, event);
+    case 'GlassesReordered':
+      return arranged(session, event.arranged);
     case 'PacingChosen':
       return { ...session, pacing: event.pacing };
     case 'CueEdited':

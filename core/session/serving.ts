@@ -1,6 +1,7 @@
 import { type CueId, cueId, type PourId, type SeatId } from '../ids.ts';
 import { oddGlass, type TriangleOrder } from '../panel/presentation-orders.ts';
 import { type Cue, pourOf } from '../running-order/cue.ts';
+import { glassNumbers } from '../running-order/glass-numbers.ts';
 import { flightsOf, type Plan, type Trial } from '../tasting.ts';
 import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 
@@ -22,7 +23,7 @@ export function servedInOwnOrders(plan: Plan): boolean {
 }
 
 export interface Place {
-  /** From 1, in order of tasting, dropped pours left out. */
+  /** The number on the mat, from 1: a dropped pour leaves a gap [P23]. With own orders the place itself. */
   readonly position: number;
   /** From 0. */
   readonly flight: number;
@@ -30,11 +31,20 @@ export interface Place {
   readonly named: PourId;
 }
 
+/** In order of tasting, dropped pours left out. */
 export function placesOf({ plan, dropped }: Pick<Evening, 'plan' | 'dropped'>): Place[] {
+  const numbers = glassNumbers(plan);
   return flightsOf(plan)
     .flatMap(({ index, pours }) => pours.map((pour) => ({ flight: index, named: pour.id })))
     .filter(({ named }) => !dropped.includes(named))
-    .map((place, index) => ({ position: index + 1, ...place }));
+    .map((place) => ({ position: numbers.get(place.named) ?? 0, ...place }));
+}
+
+/** The number on this seat's mat at which each pour of `servedTo` stands, in the same order [P23]. */
+export function numbersServed(evening: Pick<Evening, 'plan' | 'dropped'>, seat: Pick<Seat, 'row'>): number[] {
+  if (!servedInOwnOrders(evening.plan)) return placesOf(evening).map(({ position }) => position);
+  const laid = servedTo({ plan: evening.plan, dropped: [] }, seat);
+  return servedTo(evening, seat).map((pour) => laid.indexOf(pour) + 1);
 }
 
 /** The pours of a seat, place by place. */

@@ -38,6 +38,8 @@ export interface Finished extends Evening {
  */
 export interface Evening {
   readonly plan: Plan;
+  /** How often the plan has changed since the doors were opened. */
+  readonly planChanges: number;
   readonly cues: readonly Cue[];
   readonly seats: Readonly<Record<SeatId, Seat>>;
   readonly pacing: Pacing;

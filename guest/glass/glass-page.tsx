@@ -10,7 +10,7 @@ import { useRoom } from '../room/room.ts';
 import { RoomBanner } from '../room/room-banner.tsx';
 import { cueIcon } from '../stage/cue-icon.ts';
 import { cueWordsFor, drinkOf } from '../stage/cue-words.ts';
-import { arcOf, cardName, glassInHand } from '../stage/reached-glasses.ts';
+import { arcOf, cardName, glassInHand, lastGlass } from '../stage/reached-glasses.ts';
 import { waterIsDue } from '../stage/water-reminder.ts';
 import { CueBody } from './cue-body.tsx';
 import { useDarkFrame } from './dark-frame.ts';
@@ -67,7 +67,7 @@ const longestInHollow = 12;
 function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mirrored: boolean }) {
   if (stage.glasses.length === 0) return null;
   const hand = glassInHand(stage);
-  const total = stage.glasses.length;
+  const total = lastGlass(stage);
   const name = hand === null ? null : cardName(words, hand.card);
   const caption = hand === null ? stage.title : (name ?? words.glass.of(hand.position, total));
   const inHollow = caption.length <= longestInHollow;

@@ -4,7 +4,7 @@ import type { StageView } from '../../shared/wire/views.ts';
 import { sheet, words } from '../language.ts';
 import { cueWordsFor, drinkOf } from '../stage/cue-words.ts';
 import { ownStage } from '../stage/own-stage.ts';
-import { glassInHand } from '../stage/reached-glasses.ts';
+import { glassInHand, lastGlass } from '../stage/reached-glasses.ts';
 import { useRoom } from './room.ts';
 
 /** Where the room is, for somebody who still writes [F5]. The screen goes there when they tap it. */
@@ -36,6 +36,6 @@ function placeName(stage: StageView): string {
   return [
     verb,
     ...(stage.cue.sense === null ? [] : [words.fields[stage.cue.sense]]),
-    ...(hand === null ? [] : [words.glass.of(hand.position, stage.glasses.length)]),
+    ...(hand === null ? [] : [words.glass.of(hand.position, lastGlass(stage))]),
   ].join(', ');
 }

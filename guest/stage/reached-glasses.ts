@@ -13,6 +13,9 @@ export const reachedGlasses = ({ glasses }: Pick<StageView, 'glasses'>): Reached
 export const glassOf = (stage: Pick<StageView, 'glasses'>, pour: PourId): ReachedGlass | undefined =>
   reachedGlasses(stage).find((glass) => glass.card.id === pour);
 
+/** The highest number that stands on a mat; a dropped glass leaves a gap below it. */
+export const lastGlass = ({ glasses }: Pick<StageView, 'glasses'>): number => glasses.at(-1)?.position ?? 0;
+
 /** The glass in everybody's hand; null while none is. */
 export function glassInHand(stage: StageView): ReachedGlass | null {
   if (stage.status !== 'under-way' || stage.cue.kind !== 'step') return null;

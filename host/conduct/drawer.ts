@@ -1,4 +1,4 @@
-import type { CueId, SeatId } from '../../core/ids.ts';
+import type { CueId, PourId, SeatId } from '../../core/ids.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
 import type { EveningContext } from '../evening/evening-context.ts';
@@ -17,6 +17,9 @@ export type Drawer =
   | { readonly shows: 'keys' }
   | { readonly shows: 'whole-table' }
   | { readonly shows: 'seat'; readonly seat: SeatId }
+  | { readonly shows: 'swap' | 'mend'; readonly pour: PourId }
+  | { readonly shows: 'add-pour' }
+  | { readonly shows: 'reorder' }
   | { readonly shows: 'jump'; readonly cue: CueId };
 
 export type OpenDrawer = (drawer: Drawer) => void;

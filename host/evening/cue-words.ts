@@ -18,9 +18,9 @@ export function verbOf(cue: Cue): string {
   }
 }
 
-/** Places of the glasses as they are counted tonight: dropped ones leave no gap. */
+/** Numbers of the glasses as they stand on the mats: a dropped one leaves a gap [P23]. */
 export function placesOf(pours: readonly HostPour[]): ReadonlyMap<PourId, number> {
-  return new Map(pours.filter((pour) => !pour.dropped).map((pour, index) => [pour.id, index + 1]));
+  return new Map(pours.filter((pour) => !pour.dropped).map((pour) => [pour.id, pour.position]));
 }
 
 /** A glass without its name: by its place, and its code where it has one. */
@@ -39,7 +39,7 @@ export function whereOf(cue: Cue, pours: readonly HostPour[]): string {
   const pour = pours.find(({ id }) => id === pourOf(cue));
   if (pour !== undefined) {
     return [
-      words.cue.glassOf(places.get(pour.id) ?? pour.position, places.size),
+      words.cue.glassOf(pour.position, Math.max(...places.values(), pour.position)),
       words.cue.flight(pour.flight + 1),
       ...(cue.kind === 'step' ? [words.cue.passes[cue.pass]] : []),
     ].join(' · ');

@@ -2,7 +2,7 @@ import type { PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { temperatures } from '../../shared/language/en/temperature.ts';
-import { CoveredName } from '../evening/covered-name.tsx';
+import { Covered } from '../evening/covered-name.tsx';
 import type { GridColumn, GridRow } from './pouring-grid.ts';
 
 interface Group {
@@ -37,7 +37,9 @@ export function PouringTable(props: PouringTableProps) {
                 </span>
                 {(column.kind === 'trial' || column.code !== null) && (
                   <span class="pouring-name">
-                    <CoveredName name={column.name} instead={words.bottle} covered={covers(column.id)} />
+                    <Covered instead={words.bottle} covered={covers(column.id)}>
+                      <bdi>{column.name}</bdi>
+                    </Covered>
                   </span>
                 )}
                 {column.serve && <span class="pouring-name">{temperatures(column.serve)}</span>}

@@ -6,6 +6,7 @@ import {
   type MatSheet,
   type MatTooSmall,
 } from '../../core/planning/table/mat-layout.ts';
+import { glassNumbers } from '../../core/running-order/glass-numbers.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 
 export interface MatChoice {
@@ -98,9 +99,9 @@ function labelled(plan: Plan, set: GlassSet): LabelledSet {
   };
 }
 
-/** The code where pours are blind and have one, else the place in the order of tasting. */
+/** The code where pours are blind and have one, else the number. */
 export const labelOf = (plan: Plan, pour: Pour): string =>
-  (plan.blind ? plan.codes[pour.id] : undefined) ?? String(plan.pours.indexOf(pour) + 1);
+  (plan.blind ? plan.codes[pour.id] : undefined) ?? String(glassNumbers(plan).get(pour.id) ?? '');
 
 /** `2, 5` as places; undefined where something else was written or a place does not exist. */
 export function placesIn(typed: string, places: number): number[] | undefined {

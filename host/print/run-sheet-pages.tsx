@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { serviceTemperatureOf } from '../../core/drinks/service-temperature.ts';
+import { pourOf } from '../../core/running-order/cue.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { say } from '../../shared/language/en/host-script.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
@@ -104,7 +105,8 @@ function Row({
   withSay,
 }: Omit<BlockProps, 'block'> & { row: RunRow; position: number }) {
   const { cue, at } = row;
-  const drink = plan.pours[position - 1]?.drink ?? plan.drink;
+  const glass = pourOf(cue);
+  const drink = plan.pours.find(({ id }) => id === glass)?.drink ?? plan.drink;
   const known = position > 1 && cue.kind !== 'water' && cue.say === undefined;
   return (
     <tr class={cue.gate ? 'run-gate' : undefined}>

@@ -1,6 +1,7 @@
 import { startOf } from '../../core/planning/invitation/invitation.ts';
 import { compile } from '../../core/running-order/compile.ts';
 import { type Cue, pourOf } from '../../core/running-order/cue.ts';
+import { glassNumbers } from '../../core/running-order/glass-numbers.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 import { timeOfDay } from '../language.ts';
 
@@ -36,6 +37,7 @@ export function runSheet(plan: Plan, shown: typeof timeOfDay = timeOfDay): RunSh
       ? `${Math.floor(seconds / 3600)}:${String(Math.floor(seconds / 60) % 60).padStart(2, '0')}`
       : shown(start + seconds * 1000, plan.timeZone);
   const blocks: { pour: Pour | null; position: number; practice: boolean; rows: RunRow[] }[] = [];
+  const numbers = glassNumbers(plan);
   let passed = 0;
   for (const cue of compile(plan)) {
     const id = pourOf(cue);
@@ -48,7 +50,7 @@ export function runSheet(plan: Plan, shown: typeof timeOfDay = timeOfDay): RunSh
     else
       blocks.push({
         pour,
-        position: pour === null ? 0 : plan.pours.indexOf(pour) + 1,
+        position: pour === null ? 0 : (numbers.get(pour.id) ?? 0),
         practice,
         rows: [row],
       });

@@ -1,5 +1,6 @@
 import { type Request, Router } from 'express';
-import { oddGlassOf, reachedBy, servedTo, trialGlasses } from '../../core/session/serving.ts';
+import { glassNumbers } from '../../core/running-order/glass-numbers.ts';
+import { numbersServed, oddGlassOf, reachedBy, servedTo, trialGlasses } from '../../core/session/serving.ts';
 import type { Finished, Seat, UnderWay } from '../../core/session/state.ts';
 import { namedPour } from '../../core/session/views/pour-card.ts';
 import type { Pour } from '../../core/tasting.ts';
@@ -67,8 +68,11 @@ function poursOf(session: UnderWay | Finished, seat: Seat, entries: readonly Sto
   const { plan } = session;
   const reached = reachedBy(session, seat.id);
   const served = servedTo(session, seat);
+  const numbers = numbersServed(session, seat);
   const place = (pour: Pour) =>
     served.includes(pour.id) ? served.indexOf(pour.id) : plan.pours.indexOf(pour);
+  const numberOf = (pour: Pour) =>
+    numbers[served.indexOf(pour.id)] ?? glassNumbers(plan).get(pour.id) ?? place(pour) + 1;
   return plan.pours
     .filter(({ id }) => reached.includes(id) || entries.some((entry) => entry.pour === id))
     .sort((a, b) => place(a) - place(b))
@@ -76,7 +80,7 @@ function poursOf(session: UnderWay | Finished, seat: Seat, entries: readonly Sto
       const code = plan.codes[pour.id] ?? null;
       const known = !plan.blind || session.revealed.includes(pour.id);
       return {
-        position: place(pour) + 1,
+        position: numberOf(pour),
         pour: pour.id,
         drink: pour.drink,
         facts: known ? namedPour(pour, code) : null,

@@ -67,7 +67,9 @@ export function tastingRoutes(parts: HttpParts): Router {
 
   router.get('/tastings/:tasting/plan', (request, response) => {
     const tasting = hostedTasting(request, keyring);
-    const { code, plan, revision } = rowOf(tasting);
+    const { code, revision, ...row } = rowOf(tasting);
+    // From the opening on the plan is what conducting has made of it.
+    const plan = conductors.of(tasting)?.plan ?? row.plan;
     const stage = stageOf(tasting);
     const guestOrigins = parts.guestOrigins();
     const linkCode = code + keyring.passOf(tasting);

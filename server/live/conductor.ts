@@ -3,6 +3,7 @@ import type { ClockCommand, Command, HostCommand, Moment } from '../../core/sess
 import { decide } from '../../core/session/decide.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
+import type { Plan } from '../../core/tasting.ts';
 import { durationMs, later } from '../../core/units.ts';
 import type { SentGuestCommand, SentHostCommand } from '../../shared/wire/commands.ts';
 import type { ConsentGiving, NoteSave, NoteShare } from '../../shared/wire/notebook.ts';
@@ -16,7 +17,7 @@ import type { ConductorParts } from './conductor-parts.ts';
 import { Deadlines } from './deadlines.ts';
 import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
 import { neverBehind } from './evening-clock.ts';
-import { chairFor } from './full-table.ts';
+import { chairFor, notesIn } from './full-table.ts';
 import { openingDoors } from './habits.ts';
 import { leadFor } from './lead.ts';
 import { LostEnd } from './lost-end.ts';
@@ -78,7 +79,7 @@ export class Conductor {
     this.devices = new DeviceDesk({ ...kept, inTurn, changed: (...which) => this.devicesChanged(...which) });
     const { presence, screens, devices } = this;
     this.publisher = new Publisher({ ...parts, presence, screens, devices }, this.standing);
-    this.pouring = new PourRun(parts);
+    this.pouring = new PourRun({ ...parts, plan: () => this.plan });
     this.#desk = new NoteDesk(kept);
     this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
     this.#deadlines.arm(this.#session);
@@ -88,6 +89,12 @@ export class Conductor {
     return { session: this.#session, version: this.#version };
   }
 
+  /** As it is now: from the opening on the session has a plan of its own. */
+  get plan(): Plan | undefined {
+    const session = this.#session;
+    return session.status === 'unopened' ? this.#parts.store.tastings.find(this.tasting)?.plan : session.plan;
+  }
+
   /** Nobody here, nothing to do, no alarm set: may be forgotten, for everything is in the store. */
   get idle(): boolean {
     return this.presence.empty && !this.#queue.busy && !this.#deadlines.pending;
@@ -95,10 +102,8 @@ export class Conductor {
 
   askAsHost(id: CommandId, ask: SentHostCommand): Promise<CommandAnswer> {
     return this.#queue.addFirst(() => {
-      const whole = this.#withPlan(ask);
-      return whole === undefined
-        ? refusal('no-such-tasting')
-        : this.#carryOut({ by: 'host', ask: whole }, id);
+      const whole = ask.type === 'OpenDoors' ? openingDoors(this.plan, this.#parts.store) : ask;
+      return whole === undefined ? refusal('no-such-tasting') : this.#carryOutForHost(whole, id);
     });
   }
 
@@ -192,6 +197,15 @@ export class Conductor {
     this.publisher.stop();
   }
 
+  async #carryOutForHost(ask: HostCommand, id: CommandId): Promise<CommandAnswer> {
+    const { version } = this.standing;
+    const answer = await this.#carryOut({ by: 'host', ask }, id);
+    // Only what has just happened: the same command once more empties no glass that was filled meanwhile.
+    if (ask.type === 'SwapBottle' && answer.ok && answer.version > version)
+      await this.pouring.empty(ask.pour);
+    return answer;
+  }
+
   async #carryOut(command: Command, id?: CommandId, key?: KeyRow): Promise<CommandAnswer> {
     const { store, tasting } = this.#parts;
     const known = id === undefined ? undefined : store.sessions.answerTo(tasting, id);
@@ -259,18 +273,9 @@ export class Conductor {
     };
   }
 
-  #withPlan(ask: SentHostCommand): HostCommand | undefined {
-    if (ask.type !== 'OpenDoors') return ask;
-    const plan = this.#parts.store.tastings.find(this.tasting)?.plan;
-    return plan && openingDoors(plan, this.#parts.store);
-  }
-
   #chair() {
     const { seatLimit, store, clock } = this.#parts;
-    const hasNotes = (seat: SeatId): boolean => {
-      const { entries, consents } = store.notebooks.read(this.tasting, seat);
-      return entries.length > 0 || consents.length > 0;
-    };
+    const hasNotes = notesIn(store, this.tasting);
     return chairFor(this.#session, seatLimit, this.presence, hasNotes, clock.now());
   }
 

@@ -1,13 +1,22 @@
-import type { SeatId } from '../../core/ids.ts';
+import type { SeatId, TastingId } from '../../core/ids.ts';
 import { mayGiveWay } from '../../core/session/seating.ts';
 import type { Session } from '../../core/session/state.ts';
 import type { EpochMs } from '../../core/units.ts';
+import type { Store } from '../store/store.ts';
 import type { Presence } from './presence.ts';
 
 /** A page connects as soon as its seat is taken; a phone in a bad spot within a minute. In ms. */
 const neverCame = 60_000;
 /** Who has been here may be outside, or have a phone that sleeps. In ms. */
 const cameAndWent = 10 * 60_000;
+
+/** Tells whether a seat has written anything, or shares something. */
+export const notesIn =
+  ({ notebooks }: Pick<Store, 'notebooks'>, tasting: TastingId) =>
+  (seat: SeatId): boolean => {
+    const { entries, consents } = notebooks.read(tasting, seat);
+    return entries.length > 0 || consents.length > 0;
+  };
 
 /**
  * How a newcomer finds the table: with a chair that is free, with one that gives way to them [S3], or full. Those who have
@@ -17,7 +26,7 @@ export function chairFor(
   session: Session,
   seatLimit: number,
   presence: Pick<Presence, 'whereabouts'>,
-  hasNotes: (seat: SeatId) => boolean,
+  hasNotes: ReturnType<typeof notesIn>,
   now: EpochMs,
 ): 'free' | 'full' | { readonly inPlaceOf: SeatId } {
   if (session.status !== 'under-way') return 'free';

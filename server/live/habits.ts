@@ -31,11 +31,15 @@ export function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Pa
 }
 
 /** The doors of a plan, with what the evenings before have left for it. */
-export const openingDoors = (plan: Plan, store: Houses): Extract<HostCommand, { type: 'OpenDoors' }> => ({
-  type: 'OpenDoors',
-  plan: { ...plan, pacing: openingPace(plan, store) },
-  habits: habitsOfHouse(store),
-});
+export const openingDoors = (
+  plan: Plan | undefined,
+  store: Houses,
+): Extract<HostCommand, { type: 'OpenDoors' }> | undefined =>
+  plan && {
+    type: 'OpenDoors',
+    plan: { ...plan, pacing: openingPace(plan, store) },
+    habits: habitsOfHouse(store),
+  };
 
 type Houses = Pick<Store, 'tastings' | 'sessions'>;
 

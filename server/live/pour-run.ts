@@ -1,11 +1,13 @@
-import type { CommandId, TastingId } from '../../core/ids.ts';
+import type { CommandId, PourId, TastingId } from '../../core/ids.ts';
 import {
+  emptied,
   levelsOf,
   nothingPoured,
   type Pouring,
   ticked,
   undone,
 } from '../../core/planning/serving/pouring.ts';
+import type { Plan } from '../../core/tasting.ts';
 import type { PouringCommand, PouringView } from '../../shared/wire/pouring.ts';
 import type { CommandAnswer, RefusalCode } from '../../shared/wire/protocol.ts';
 import type { Log } from '../log.ts';
@@ -19,6 +21,8 @@ interface PourRunParts {
   readonly store: Store;
   readonly io: LiveServer;
   readonly log: Log;
+  /** As it is now, whether or not the doors are open. */
+  readonly plan: () => Plan | undefined;
 }
 
 interface Written {
@@ -40,16 +44,27 @@ export class PourRun {
 
   /** To be called from the session's queue only: nothing may write between its reading and its writing. */
   async carryOut(id: CommandId, ask: PouringCommand): Promise<CommandAnswer> {
-    const { tasting, io } = this.#parts;
     const now = this.#read();
     const next = this.#after(now.pouring, id, ask);
     if (typeof next === 'string') return refusal(next);
     if (next === now.pouring) return { ok: true, version: now.revision };
-    const revision = await this.#save(next, now.revision);
-    if (revision === undefined) return refusal('not-stored');
-    this.#known = { pouring: next, revision };
-    io.to(hostsOf(tasting)).emit('pouring', this.#view());
-    return { ok: true, version: revision };
+    const revision = await this.#write(next, now.revision);
+    return revision === undefined ? refusal('not-stored') : { ok: true, version: revision };
+  }
+
+  async #write(pouring: Pouring, base: number): Promise<number | undefined> {
+    const revision = await this.#save(pouring, base);
+    if (revision === undefined) return undefined;
+    this.#known = { pouring, revision };
+    this.#parts.io.to(hostsOf(this.#parts.tasting)).emit('pouring', this.#view());
+    return revision;
+  }
+
+  /** [P22] Its glasses are to be poured anew. From the session's queue only. */
+  async empty(pour: PourId): Promise<void> {
+    const now = this.#read();
+    const next = emptied(now.pouring, pour);
+    if (next !== now.pouring) await this.#write(next, now.revision);
   }
 
   show(socket: LiveSocket): void {
@@ -64,8 +79,8 @@ export class PourRun {
   #after(pouring: Pouring, id: CommandId, ask: PouringCommand): Pouring | RefusalCode {
     switch (ask.type) {
       case 'TickGlasses': {
-        const planned = this.#parts.store.tastings.find(this.#parts.tasting)?.plan.pours ?? [];
-        const known = ask.pours.every((pour) => planned.some((each) => each.id === pour));
+        const { pours = [], trials = [] } = this.#parts.plan() ?? {};
+        const known = ask.pours.every((pour) => [...pours, ...trials].some((each) => each.id === pour));
         return known ? ticked(pouring, { id, ...ask }) : 'no-such-pour';
       }
       case 'UndoTick':

@@ -32,7 +32,7 @@ const differs = (before: Evening | undefined, after: Evening, parts: readonly (k
 /** Whether something changed that stands in everybody's seat view: with a common order that is only a dropped pour. */
 function touchesAll(before: Evening | undefined, after: Evening): boolean {
   const ownPours = servedInOwnOrders(after.plan) || after.plan.trials.length > 0;
-  return differs(before, after, ownPours ? ['dropped', 'reached', 'revealed'] : ['dropped']);
+  return differs(before, after, ownPours ? ['dropped', 'plan', 'reached', 'revealed'] : ['dropped']);
 }
 
 const seatsIn = (events: readonly SessionEvent[]): SeatId[] =>

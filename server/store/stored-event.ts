@@ -3,7 +3,7 @@ import { cueId, seatId } from '../../core/ids.ts';
 import { works } from '../../core/running-order/cue-traits.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { kitItems } from '../../core/session/state.ts';
-import { idSchema, pacingSchema, planSchema } from '../../core/tasting.ts';
+import { bottleSchema, idSchema, pacingSchema, planSchema, pourSchema } from '../../core/tasting.ts';
 import { durationMs, epochMs } from '../../core/units.ts';
 import { aPour, storedCalledBreakSchema, storedCueSchema, wholeSeconds } from './stored-cue.ts';
 
@@ -18,6 +18,15 @@ const aCue = z.string().max(120).transform(cueId);
 const pours = z.array(aPour);
 const lengths = z.array(z.object({ cue: aCue, seconds: wholeSeconds }));
 const habit = z.object({ mean: z.number(), variance: z.number().min(0) });
+
+const arranged = z.object({
+  order: pours,
+  numbers: pours,
+  flightSizes: z.array(z.number().int().min(1)),
+  servingOrders: z.array(z.object({ rows: z.array(pours) })),
+  trials: z.array(z.object({ trial: aPour, flight: z.number().int().min(0) })),
+  cues: z.array(storedCueSchema).min(1),
+});
 
 const seatSchema = z.object({
   id: aSeat,
@@ -66,6 +75,9 @@ export const storedEventSchema = z.discriminatedUnion('type', [
   }),
   event('PourDropped', { pour: aPour }),
   event('PourRestored', { pour: aPour }),
+  event('BottleChanged', { pour: aPour, bottle: bottleSchema, swapped: z.boolean() }),
+  event('PourAdded', { pour: pourSchema, code: z.string().nullable(), arranged }),
+  event('GlassesReordered', { arranged }),
   event('PacingChosen', { pacing: pacingSchema }),
   event('CueEdited', {
     cue: aCue,

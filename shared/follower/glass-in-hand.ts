@@ -1,4 +1,3 @@
-import type { PourCard } from '../../core/session/views/pour-card.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
 import type { GlassView, StageView } from '../../core/session/views/stage.ts';
 
@@ -6,12 +5,13 @@ import type { GlassView, StageView } from '../../core/session/views/stage.ts';
 export function glassesOf(stage: StageView, seat: SeatView | null): readonly GlassView[] {
   const served = stage.ownOrders ? seat?.served : null;
   if (!served) return stage.glasses;
-  return stage.glasses.map((glass, index) => ({ ...glass, pour: served[index] ?? null }));
+  return stage.glasses.map((glass, index) => ({
+    ...glass,
+    position: seat?.servedAt?.[index] ?? glass.position,
+    pour: served[index] ?? null,
+  }));
 }
 
-/** The pour in this guest's hand during the current cue. */
-export function pourInHand(stage: StageView, seat: SeatView | null): PourCard | null {
-  if (stage.status !== 'under-way' || stage.cue.position === null) return null;
-  const { position } = stage.cue;
-  return glassesOf(stage, seat).find((glass) => glass.position === position)?.pour ?? null;
-}
+/** Which of the glasses, from 0, is in hand: with own orders its number differs from seat to seat. */
+export const placeInHand = ({ glasses, cue }: Extract<StageView, { status: 'under-way' }>): number =>
+  glasses.findIndex(({ position }) => position === cue.position);

@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { drinks } from '../../core/drinks/drink-kinds.ts';
 import { commandId, cueId, pourId, seatId } from '../../core/ids.ts';
 import type { GuestCommand, HostCommand } from '../../core/session/command.ts';
 import { kitItems } from '../../core/session/state.ts';
-import { idSchema, limits, pacingSchema } from '../../core/tasting.ts';
+import { bottleSchema, idSchema, limits, pacingSchema } from '../../core/tasting.ts';
 import { cleanLine, cleanText } from '../../core/text.ts';
 import { epochMs, seconds } from '../../core/units.ts';
 
@@ -19,6 +20,7 @@ const aCue = z
 const somePours = z.array(aPour).min(1).max(limits.pours);
 /** An instant up to the year 2096; whether it is past is for the rules to say. */
 const anEnd = z.number().int().min(0).max(4e12).transform(epochMs);
+const blindCode = z.string().regex(/^\d{3}$/);
 const length = (from: number, to: number) => z.number().int().min(from).max(to).transform(seconds);
 
 export const commandIdSchema = z
@@ -66,6 +68,16 @@ const hostCommandSchema = z.discriminatedUnion('type', [
   }),
   withPour('DropPour'),
   withPour('RestorePour'),
+  z.strictObject({ type: z.literal('SwapBottle'), pour: aPour, bottle: bottleSchema }),
+  z.strictObject({ type: z.literal('MendPour'), pour: aPour, bottle: bottleSchema }),
+  z.strictObject({
+    type: z.literal('AddPour'),
+    pour: aPour,
+    drink: z.enum(drinks),
+    bottle: bottleSchema,
+    code: blindCode.nullable(),
+  }),
+  z.strictObject({ type: z.literal('ReorderGlasses'), order: somePours }),
   z.strictObject({ type: z.literal('ChoosePacing'), pacing: pacingSchema }),
   z.strictObject({
     type: z.literal('EditCue'),

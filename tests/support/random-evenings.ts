@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { cueId, pourId, type SeatId, seatId } from '../../core/ids.ts';
+import { glassesToCome } from '../../core/session/arrangement.ts';
 import type { Command } from '../../core/session/command.ts';
 import { cueNow, type Session } from '../../core/session/state.ts';
 import type { Plan } from '../../core/tasting.ts';
@@ -92,6 +93,25 @@ const drafts = (plan: Plan): fc.Arbitrary<Draft> =>
       .constantFrom({ is: 'room' }, { is: 'dark' }, { is: 'page', page: 'card/ash' })
       .map((shows) => host({ type: 'SteerScreen', shows })),
     aPour.map((pour) => host({ type: 'DropPour', pour })),
+    fc
+      .tuple(fc.constantFrom('SwapBottle', 'MendPour'), aPour)
+      .map(([type, pour]) => host({ type, pour, bottle: { name: `Another ${pour} one` } })),
+    fc.integer({ min: 500, max: 503 }).map((code) =>
+      host({
+        type: 'AddPour',
+        pour: pourId(`spare-${code}`),
+        drink: 'wine',
+        bottle: { name: `Spare ${code} cask` },
+        code: String(code),
+      }),
+    ),
+    fc.nat({ max: 8 }).map<Draft>((by) => (now) => {
+      const coming = now.status === 'under-way' ? glassesToCome(now) : [];
+      return {
+        by: 'host',
+        ask: { type: 'ReorderGlasses', order: [...coming.slice(by), ...coming.slice(0, by)] },
+      };
+    }),
     aPour.map((pour) => host({ type: 'RestorePour', pour })),
     fc
       .constantFrom({ by: 'host' } as const, { by: 'clock' } as const, { by: 'room', share: 0.6 } as const)

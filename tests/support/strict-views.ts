@@ -130,6 +130,7 @@ export const strictSeat = z.strictObject({
   signal,
   kit: z.array(text),
   served: z.array(strictPourCard.nullable()).nullable(),
+  servedAt: z.array(z.number().int()).nullable(),
   trials: z.array(z.strictObject({ id: text, glasses: z.array(text) })),
   missed: z.array(text),
 });
@@ -138,6 +139,7 @@ const hostBase = {
   version: number,
   title: text,
   terms: z.enum(['plain', 'trade']),
+  planChanges: number,
   blind: z.boolean(),
   pacing: pacingSchema,
   expected: z.strictObject({ room: number, home: number }),
@@ -166,6 +168,7 @@ const hostBase = {
       reached: z.boolean(),
       revealed: z.boolean(),
       dropped: z.boolean(),
+      movable: z.boolean(),
       discussion: z.enum(['silent', 'open', 'closed']),
     }),
   ),

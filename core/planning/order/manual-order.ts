@@ -1,5 +1,5 @@
 /** The order with one pour taken out and set down at `to` (0 = first; held to the ends). Unknown ids change nothing. */
-export function movePour(order: readonly string[], id: string, to: number): readonly string[] {
+export function movePour<Id extends string>(order: readonly Id[], id: Id, to: number): readonly Id[] {
   if (!order.includes(id)) return order;
   const rest = order.filter((other) => other !== id);
   const place = Math.min(Math.max(0, Math.trunc(to)), rest.length);

@@ -1,4 +1,5 @@
 import type { PourId } from '../../ids.ts';
+import { glassNumbers } from '../../running-order/glass-numbers.ts';
 import { servedInOwnOrders, servedTo, trialGlasses } from '../../session/serving.ts';
 import { flightsOf, type Plan } from '../../tasting.ts';
 
@@ -16,6 +17,13 @@ export type GlassSet =
 /** Whether places differ: each has an order of its own, or an odd-one-out is served in its six orders. */
 export const placesDiffer = (plan: Plan): boolean => servedInOwnOrders(plan) || plan.trials.length > 0;
 
+/** In a common order glasses stand by their numbers, in whatever order they are tasted now. */
+function asLaid(plan: Plan, pours: readonly PourId[]): readonly PourId[] {
+  if (servedInOwnOrders(plan)) return pours;
+  const numbers = glassNumbers(plan);
+  return pours.toSorted((one, other) => (numbers.get(one) ?? 0) - (numbers.get(other) ?? 0));
+}
+
 /**
  * What is poured at a place, from 1, set by set in the order of tasting. Places are numbered as seats are taken, so the
  * guest who sits down third meets the orders of place 3.
@@ -25,7 +33,7 @@ export function glassesAt(plan: Plan, place: number): GlassSet[] {
   const served = servedTo({ plan, dropped: [] }, seat);
   let from = 0;
   return flightsOf(plan).flatMap(({ index, pours }): GlassSet[] => {
-    const here = served.slice(from, from + pours.length);
+    const here = asLaid(plan, served.slice(from, from + pours.length));
     from += pours.length;
     const trials = plan.trials.filter((trial) => trial.flight === index);
     return [

@@ -74,6 +74,18 @@ export function undone(pouring: Pouring, tick: CommandId): Pouring | undefined {
   };
 }
 
+/** Without anything that was said of this pour; the same object where nothing was. */
+export function emptied(pouring: Pouring, pour: PourId): Pouring {
+  const says = ({ pours }: { readonly pours: readonly PourId[] }): boolean => pours.includes(pour);
+  if (!pouring.settled.some((row) => row.pour === pour) && !pouring.recent.some(says)) return pouring;
+  return {
+    settled: pouring.settled.filter((row) => row.pour !== pour),
+    recent: pouring.recent.map((tick) =>
+      says(tick) ? { ...tick, pours: tick.pours.filter((each) => each !== pour) } : tick,
+    ),
+  };
+}
+
 /** How far every glass is. */
 export const levelsOf = ({ settled, recent }: Pouring): Levels =>
   recent.filter((tick) => !tick.undone).reduce(raised, settled);

@@ -14,7 +14,11 @@ export function withLengths(session: UnderWay, lengths: Lengths): UnderWay {
 /** What the host sets by hand is undone by nothing else. */
 export function cueEdited(session: UnderWay, event: Extract<SessionEvent, { type: 'CueEdited' }>): UnderWay {
   const { ideal, floor, say } = event;
-  const edit = (cue: Cue): Cue => ({ ...cue, ideal, floor, ...(say === undefined ? {} : { say }) });
+  const edit = ({ say: own, ...cue }: Cue): Cue => {
+    const words = say ?? own ?? '';
+    // Words of no length give the cue back the usual ones.
+    return { ...cue, ideal, floor, ...(words === '' ? {} : { say: words }) };
+  };
   const others = session.fitted?.filter(({ cue }) => cue !== event.cue) ?? [];
   return {
     ...session,

@@ -3,14 +3,16 @@ import type { CueId, PourId, SeatId } from '../../ids.ts';
 import { type Cue, isClosing, poursOf } from '../../running-order/cue.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { Habits } from '../../running-order/forecast.ts';
+import { glassNumbers } from '../../running-order/glass-numbers.ts';
 import type { Lengths } from '../../running-order/repace.ts';
 import type { Ending, Tempo } from '../../running-order/tempo.ts';
 import { flightsOf, type Pacing, type Plan, type Trial, termsOf } from '../../tasting.ts';
 import type { EpochMs } from '../../units.ts';
+import { glassesToCome } from '../arrangement.ts';
 import { habitsNow, tempoOf, unfittedOf } from '../fitting.ts';
 import { endingNow, playable } from '../position.ts';
 import { readsRulesFirst } from '../seating.ts';
-import { inTellingOrder, metByAll } from '../serving.ts';
+import { inTellingOrder, metByAll, servedInOwnOrders } from '../serving.ts';
 import {
   cueNow,
   type Doors,
@@ -31,6 +33,8 @@ export type HostView = HostUnderWay | HostFinished;
 interface HostBase {
   readonly version: number;
   readonly title: string;
+  /** Rises when the plan has changed, so that a device fetches it again. */
+  readonly planChanges: number;
   readonly blind: boolean;
   /** In whose words guests are asked about structure. */
   readonly terms: Terms;
@@ -101,7 +105,7 @@ export interface HostSeat {
 
 export interface HostPour {
   readonly id: PourId;
-  /** From 1 in the plan. */
+  /** The number on mats, vials and sheets, from 1 [P23]. */
   readonly position: number;
   readonly flight: number;
   readonly name: string;
@@ -111,6 +115,8 @@ export interface HostPour {
   readonly reached: boolean;
   readonly revealed: boolean;
   readonly dropped: boolean;
+  /** Still to come, and may be put in another place of the order [P24]. */
+  readonly movable: boolean;
   /** `sealed` by having been opened once; `silent` until then. */
   readonly discussion: DiscussionState;
 }
@@ -139,6 +145,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
   const base: HostBase = {
     version,
     title: session.plan.title,
+    planChanges: session.planChanges,
     blind: session.plan.blind,
     terms: termsOf(session.plan),
     pacing: session.pacing,
@@ -225,10 +232,13 @@ function hostPours(session: UnderWay | Finished): HostPour[] {
     pours.map((pour) => ({ flight: index, pour })),
   );
   const met = metByAll(session);
+  const numbers = glassNumbers(session.plan);
+  const movable =
+    session.status === 'under-way' && !servedInOwnOrders(session.plan) ? glassesToCome(session) : [];
   return places.map(({ flight, pour }, index) => {
     return {
       id: pour.id,
-      position: index + 1,
+      position: numbers.get(pour.id) ?? index + 1,
       flight,
       name: pour.name,
       producer: pour.producer ?? null,
@@ -236,6 +246,7 @@ function hostPours(session: UnderWay | Finished): HostPour[] {
       reached: met.includes(pour.id),
       revealed: session.revealed.includes(pour.id),
       dropped: session.dropped.includes(pour.id),
+      movable: movable.includes(pour.id),
       discussion: discussionOf(session, pour.id),
     };
   });

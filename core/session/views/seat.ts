@@ -1,6 +1,6 @@
 import type { PourId, SeatId } from '../../ids.ts';
 import { readsRulesFirst } from '../seating.ts';
-import { ownPourAt, placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
+import { numbersServed, ownPourAt, placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
 import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
 import { cardOf, type PourCard } from './pour-card.ts';
 
@@ -19,6 +19,8 @@ export interface SeatView {
   readonly kit: readonly KitItem[];
   /** With own orders: this seat's pours by place, null where it has not been reached. Null in a common order. */
   readonly served: readonly (PourCard | null)[] | null;
+  /** The numbers on this seat's mat at which those stand; null in a common order, and absent from servers of before. */
+  readonly servedAt?: readonly number[] | null;
   /** The three glasses of each odd-one-out that has been served, by their codes, in this seat's order. */
   readonly trials: readonly TrialView[];
   /** Glasses that the room had behind it when this guest sat down, and that they have not caught up with [F3]. */
@@ -45,6 +47,7 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     signal: session.status === 'under-way' ? (session.signals[id] ?? null) : null,
     kit: seat.kit,
     served: servedInOwnOrders(session.plan) ? ownCards(session, seat) : null,
+    servedAt: servedInOwnOrders(session.plan) ? numbersServed(session, seat) : null,
     trials: trialsOf(session, seat),
     missed: seat.missed
       .filter((pour) => !session.dropped.includes(pour))

@@ -38,7 +38,7 @@ interface StageBase {
   readonly terms: Terms;
   /** The host's own additions to the word boards of this evening. */
   readonly extraWords: readonly string[];
-  /** The arc, in order of tasting, dropped pours left out. */
+  /** The arc, as glasses stand on the mat, dropped pours left out. */
   readonly glasses: readonly GlassView[];
   /**
    * With own orders no pour has a place in the arc that all share: these are the cards of those that are talked about
@@ -92,7 +92,7 @@ export type ClockView =
   | { readonly kind: 'held'; readonly startsAt: EpochMs; readonly remaining: DurationMs };
 
 export interface GlassView {
-  /** From 1, in order of tasting. */
+  /** The number on the mat, from 1; a dropped pour leaves a gap [P23]. With own orders the place in the order of tasting. */
   readonly position: number;
   /** From 0. */
   readonly flight: number;
@@ -193,7 +193,8 @@ function lastWater({ cues, timeline }: UnderWay): EpochMs | null {
 
 function commonGlasses(session: Evening): GlassView[] {
   const hidden = servedInOwnOrders(session.plan);
-  return placesOf(session).map(({ position, flight, named }) => {
+  const laid = placesOf(session).toSorted((one, other) => one.position - other.position);
+  return laid.map(({ position, flight, named }) => {
     const reached = session.reached.includes(named);
     return { position, flight, reached, pour: reached && !hidden ? cardOf(session, named) : null };
   });

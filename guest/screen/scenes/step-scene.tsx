@@ -1,6 +1,6 @@
 import { GlassArc } from '../../../shared/ui/glass-arc.tsx';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
-import { cardName, glassOf } from '../../stage/reached-glasses.ts';
+import { cardName, glassOf, lastGlass } from '../../stage/reached-glasses.ts';
 import { guestWords, words } from '../language.ts';
 import { CueHint, CueVerb } from './cue-line.tsx';
 import { ReminderLine } from './reminder-line.tsx';
@@ -34,7 +34,7 @@ export function StepScene({ stage, now }: StepSceneProps) {
 
 /** With own orders the place is everybody's and the pour is not; then only the place is shown. */
 function Place({ stage }: { readonly stage: StageUnderWay }) {
-  const total = stage.glasses.length;
+  const total = lastGlass(stage);
   const { position } = stage.cue;
   const [pour] = stage.cue.pours;
   const card = pour === undefined ? undefined : glassOf(stage, pour)?.card;

@@ -2,6 +2,7 @@ import type { CueId, PourId, SeatId } from '../../../core/ids.ts';
 import { type Cue, isClosing, pourOf } from '../../../core/running-order/cue.ts';
 import type { ReminderKind } from '../../../core/session/state.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
+import type { Bottle } from '../../../core/tasting.ts';
 import { type EpochMs, seconds } from '../../../core/units.ts';
 import type { Status } from '../../../shared/ui/status.ts';
 import type { SentHostCommand } from '../../../shared/wire/commands.ts';
@@ -24,6 +25,13 @@ export interface HostActions {
   closeTalk(pours: readonly PourId[]): void;
   /** `name`: as it may be shown. */
   drop(pour: Pick<HostPour, 'id'>, name: string, at: Cue | undefined): void;
+  /** Another bottle in this glass; `before` is what stood there. */
+  swap(pour: PourId, bottle: Bottle, before: Bottle, said: string): void;
+  mend(pour: PourId, bottle: Bottle, before: Bottle, said: string): void;
+  addPour(added: Omit<Extract<SentHostCommand, { type: 'AddPour' }>, 'type'>, said: string): void;
+  reorder(order: readonly PourId[], before: readonly Pick<HostPour, 'id'>[], said: string): void;
+  /** The length or the words of a coming cue; `say` is what is said without words of the host's own. */
+  editCue(cue: Cue, changes: Pick<EditCue, 'seconds' | 'say'>, said: string): void;
   /** Fits what remains to an end; `said` tells what came of it. */
   fit(endsAt: EpochMs, before: EndBefore, said: string): void;
   dropClosing(at: Cue | undefined): void;
@@ -34,6 +42,8 @@ export interface HostActions {
   /** For everything that neither needs a word nor an undo. */
   just(command: SentHostCommand): void;
 }
+
+type EditCue = Extract<SentHostCommand, { type: 'EditCue' }>;
 
 /** What undoing gives back: the wished end as it was, and whether the running order was fitted to it. */
 type EndBefore = Pick<HostUnderWay, 'wishedEnd' | 'fitted'>;
@@ -128,6 +138,24 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
         ...there,
       );
     },
+    swap: (pour, bottle, before, said) =>
+      void done({ type: 'SwapBottle', pour, bottle }, said, { type: 'SwapBottle', pour, bottle: before }),
+    mend: (pour, bottle, before, said) =>
+      void done({ type: 'MendPour', pour, bottle }, said, { type: 'MendPour', pour, bottle: before }),
+    addPour: (added, said) =>
+      void done({ type: 'AddPour', ...added }, said, { type: 'DropPour', pour: added.pour }),
+    reorder: (order, before, said) =>
+      void done({ type: 'ReorderGlasses', order }, said, {
+        type: 'ReorderGlasses',
+        order: before.map(({ id }) => id),
+      }),
+    editCue: ({ id: cue, ideal, say = '' }, changes, said) =>
+      void done({ type: 'EditCue', cue, ...changes }, said, {
+        type: 'EditCue',
+        cue,
+        ...(changes.seconds === undefined ? {} : { seconds: ideal }),
+        ...(changes.say === undefined ? {} : { say }),
+      }),
     fit(endsAt, before, said) {
       const wished =
         before.wishedEnd === endsAt ? [] : [{ type: 'WishEnd', endsAt: before.wishedEnd } as const];

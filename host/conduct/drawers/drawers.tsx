@@ -1,4 +1,5 @@
 import type { Drawer, DrawerProps } from '../drawer.ts';
+import { ChangesDrawer } from './changes-drawer.tsx';
 import { DoorwayDrawer } from './doorway-drawer.tsx';
 import { FinishByDrawer } from './finish-by-drawer.tsx';
 import { FinishDrawer } from './finish-drawer.tsx';
@@ -36,6 +37,11 @@ export function Drawers({ drawer, ...props }: DrawersProps) {
       return <KeysDrawer {...props} />;
     case 'whole-table':
       return <WholeTableDrawer {...props} />;
+    case 'swap':
+    case 'mend':
+    case 'add-pour':
+    case 'reorder':
+      return <ChangesDrawer change={drawer} {...props} />;
     case 'seat':
       return <SeatDrawer key={drawer.seat} seat={drawer.seat} {...props} />;
     case 'jump':

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { PourId } from '../../../core/ids.ts';
 import type { HostPour } from '../../../core/session/views/host.ts';
+import { limits } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { CoveredName } from '../../evening/covered-name.tsx';
@@ -18,7 +19,7 @@ interface Sure {
 }
 
 /** Every glass of the evening: talk, names, dropping and putting back, out of the usual order. */
-export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
+export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerProps) {
   const sure = useSignal<Sure | null>(null);
   const places = placesOf(view.pours);
   const asked = sure.value;
@@ -78,6 +79,12 @@ export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
               {words.glasses.openAll}
             </Button>
           )}
+          {view.pours.filter(({ movable }) => movable).length > 1 && (
+            <Button onPress={() => onOpen({ shows: 'reorder' })}>{words.glasses.order}</Button>
+          )}
+          {view.pours.length < limits.pours && (
+            <Button onPress={() => onOpen({ shows: 'add-pour' })}>{words.glasses.add}</Button>
+          )}
           <Button kind="primary" onPress={onClose}>
             {words.close}
           </Button>
@@ -104,6 +111,7 @@ export function GlassesDrawer({ view, order, actions, onClose }: DrawerProps) {
                   if (about === 'open' && pour.discussion === 'closed') actions.openTalk([pour.id]);
                   else sure.value = { about, title: shownName(pour, view.blind), pours: [pour.id] };
                 }}
+                onChange={(shows) => onOpen({ shows, pour: pour.id })}
                 onDrop={() => {
                   onClose();
                   actions.drop(pour, shownName(pour, view.blind), at);
@@ -122,10 +130,11 @@ interface GlassAsksProps {
   readonly blind: boolean;
   readonly actions: HostActions;
   readonly onSure: (about: 'open' | 'tell') => void;
+  readonly onChange: (how: 'swap' | 'mend') => void;
   readonly onDrop: () => void;
 }
 
-function GlassAsks({ pour, blind, actions, onSure, onDrop }: GlassAsksProps) {
+function GlassAsks({ pour, blind, actions, onSure, onChange, onDrop }: GlassAsksProps) {
   if (pour.dropped) {
     return (
       <Button onPress={() => actions.just({ type: 'RestorePour', pour: pour.id })}>
@@ -144,6 +153,12 @@ function GlassAsks({ pour, blind, actions, onSure, onDrop }: GlassAsksProps) {
       {blind && pour.reached && !pour.revealed && (
         <Button onPress={() => onSure('tell')}>{words.glasses.tellName}</Button>
       )}
+      <Button kind="quiet" onPress={() => onChange('swap')}>
+        {words.glasses.swap}
+      </Button>
+      <Button kind="quiet" onPress={() => onChange('mend')}>
+        {words.glasses.mend}
+      </Button>
       <Button kind="quiet" onPress={onDrop}>
         {words.glasses.drop}
       </Button>
@@ -164,7 +179,7 @@ function doesOf({ about }: Sure): string {
 function stateOf(pour: HostPour, blind: boolean): string {
   if (pour.dropped) return words.glasses.dropped;
   return [
-    ...(pour.code === null ? [] : [words.glasses.code(pour.code)]),
+    ...(pour.code === null || isCovered(pour, blind) ? [] : [words.glasses.code(pour.code)]),
     pour.reached ? words.glasses.tasted : words.glasses.notYet,
     ...(pour.discussion === 'open' ? [words.glasses.talkOpen] : []),
     ...(pour.discussion === 'closed' ? [words.glasses.talkClosed] : []),

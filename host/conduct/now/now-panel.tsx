@@ -2,7 +2,6 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
-import type { Drink } from '../../../core/tasting.ts';
 import { say } from '../../../shared/language/en/host-script.ts';
 import { sayOf } from '../../../shared/language/host-script.ts';
 import { Button } from '../../../shared/ui/button.tsx';
@@ -10,7 +9,7 @@ import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { CoveredName } from '../../evening/covered-name.tsx';
-import { placesOf, verbOf, whereOf } from '../../evening/cue-words.ts';
+import { verbOf, whereOf } from '../../evening/cue-words.ts';
 import type { EveningContext } from '../../evening/evening-context.ts';
 import { codeOf, isCovered } from '../../evening/names-cover.ts';
 import type { Table } from '../../evening/table.ts';
@@ -18,6 +17,7 @@ import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { PrimaryAction } from '../actions/primary-action.ts';
 import { BoardPanel } from './board-panel.tsx';
+import { hearers } from './hearers.ts';
 import { HintLine } from './hint-line.tsx';
 import { NudgeLine } from './nudge-line.tsx';
 import { SayLine } from './say-line.tsx';
@@ -139,14 +139,6 @@ function PourLine({ pour, blind }: { readonly pour: HostPour; readonly blind: bo
       {pour.code !== null && !covered && <span class="soft figures"> · {words.glasses.code(pour.code)}</span>}
     </p>
   );
-}
-
-/** Who listens: the crowd of the plan, and the drink in hand, or the evening's own. */
-function hearers({ stored: { plan } }: EveningContext, view: HostUnderWay, cue: Cue, silent: boolean) {
-  const pour = pourOf(cue);
-  const drink: Drink = plan.pours.find(({ id }) => id === pour)?.drink ?? plan.drink;
-  const glass = pour === undefined ? 1 : (placesOf(view.pours).get(pour) ?? 1);
-  return { drink, level: plan.level, glass, silent };
 }
 
 interface RoomTimeProps {

@@ -31,11 +31,15 @@ interface PourSheetProps {
   readonly isNew?: boolean | undefined;
   readonly onDone?: ((pour: Pour, another: boolean) => void) | undefined;
   readonly onClose: () => void;
+  /** In place of the usual words: its title, what is said first, and what its one button does. */
+  readonly asked?:
+    | { readonly title: string; readonly first: readonly string[]; readonly go: string }
+    | undefined;
 }
 
 /** The facts of one pour: what the label says first, and the rest folded. */
 export function PourSheet(props: PourSheetProps) {
-  const { plan, onChange, onRemove, onDuplicate, onSwapped, isNew, onDone, onClose } = props;
+  const { plan, onChange, onRemove, onDuplicate, onSwapped, isNew, onDone, onClose, asked } = props;
   const said = words.pour;
   const [pour, setPour] = useState(props.pour);
   const [tried, setTried] = useState(false);
@@ -67,19 +71,22 @@ export function PourSheet(props: PourSheetProps) {
       <Button kind="quiet" onPress={onClose}>
         {words.notNow}
       </Button>
-      <Button onPress={() => done(true)}>{said.addNext}</Button>
+      {asked === undefined && <Button onPress={() => done(true)}>{said.addNext}</Button>}
       <Button kind="primary" onPress={() => done(false)}>
-        {said.add}
+        {asked?.go ?? said.add}
       </Button>
     </>
   ) : (
     <Button kind="primary" onPress={() => done(false)}>
-      {words.done}
+      {asked?.go ?? words.done}
     </Button>
   );
   return (
-    <Dialog title={isNew ? said.newTitle : said.title} onClose={onClose} actions={actions}>
+    <Dialog title={asked?.title ?? (isNew ? said.newTitle : said.title)} onClose={onClose} actions={actions}>
       <div class="pour-sheet" key={swaps}>
+        {asked?.first.map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
         <TextField
           label={said.name}
           value={pour.name}

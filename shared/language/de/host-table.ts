@@ -108,6 +108,10 @@ export const hostAtTable: HostAtTableWords = {
     tellAll: 'Jetzt alle Namen nennen',
     drop: 'Weglassen',
     restore: 'Zurückholen',
+    swap: 'Andere Flasche',
+    mend: 'Berichtigen',
+    add: 'Probe dazunehmen',
+    order: 'Andere Reihenfolge',
     droppedNow: (name) => `${name} wird heute Abend weggelassen.`,
     closedNow: 'Das Gespräch ist geschlossen.',
     sure: {

@@ -224,6 +224,8 @@ export const hostWords: HostWords = {
       body: 'Alle Bildschirme gehen mit dir dorthin. Niemand verliert ein Wort.',
       go: 'Dorthin gehen',
       stay: 'Hier bleiben',
+      change: 'Dauer und Worte',
+      changed: (what) => `„${what}“ ist geändert.`,
       done: (what) => `Der Raum ist jetzt bei „${what}“.`,
     },
     reminder: (kind) =>

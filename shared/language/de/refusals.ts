@@ -15,6 +15,10 @@ export const refusals: Record<RefusalCode, string> = {
   'not-held': 'Die Uhr läuft schon.',
   'already-dropped': 'Diese Probe ist schon weggelassen.',
   'not-dropped': 'Diese Probe gehört noch zur Verkostung.',
+  'own-orders':
+    'Alle haben ihre eigene, ausgeloste Reihenfolge vor sich stehen. Sie lässt sich jetzt nicht mehr ändern; du kannst aber ein Glas weglassen.',
+  'too-many-pours': 'Mehr Proben fasst ein Abend nicht.',
+  'code-taken': 'Dieser Code ist schon vergeben. Versuch es noch einmal, dann wird ein anderer gezogen.',
   'only-pour': 'Das ist die letzte Probe; beende die Verkostung, statt sie wegzulassen.',
   'not-in-discussion': 'Zu dieser Probe ist kein Gespräch offen.',
   'plan-changed': 'Jemand hat diesen Plan inzwischen geändert; lade ihn neu, bevor du speicherst.',

@@ -105,6 +105,10 @@ export const hostAtTable = {
     tellAll: 'Tell all names now',
     drop: 'Drop',
     restore: 'Put back',
+    swap: 'Another bottle',
+    mend: 'Correct',
+    add: 'Add a pour',
+    order: 'Another order',
     droppedNow: (name: string) => `${name} is dropped from the evening.`,
     closedNow: 'The talk is closed.',
     sure: {

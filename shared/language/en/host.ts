@@ -214,6 +214,8 @@ export const hostWords = {
       body: 'Every screen goes there with you. Nobody loses a word.',
       go: 'Go there',
       stay: 'Stay here',
+      change: 'Length and words',
+      changed: (what: string) => `“${what}” is changed.`,
       done: (what: string) => `The room is now at “${what}”.`,
     },
     reminder: (kind: ReminderKind) =>

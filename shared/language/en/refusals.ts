@@ -15,6 +15,10 @@ export const refusals: Record<RefusalCode, string> = {
   'not-held': 'The clock is already running.',
   'already-dropped': 'This pour is already dropped.',
   'not-dropped': 'This pour is still part of the tasting.',
+  'own-orders':
+    'Each guest has an order of their own, drawn by lot and laid out. It cannot be changed now; drop a glass instead.',
+  'too-many-pours': 'This evening already has as many pours as it can hold.',
+  'code-taken': 'This code is taken. Try again, and another one is drawn.',
   'only-pour': 'This is the last pour left; finish the tasting instead of dropping it.',
   'not-in-discussion': 'No talk is open for this pour.',
   'plan-changed': 'Somebody else has changed this plan; reload it before you save.',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pourId } from '../../../core/ids.ts';
+import { glassNumbers } from '../../../core/running-order/glass-numbers.ts';
 import type { Command } from '../../../core/session/command.ts';
 import { deadlinesOf } from '../../../core/session/deadlines.ts';
 import { decide } from '../../../core/session/decide.ts';
@@ -43,6 +44,17 @@ function checkStep(
     expect(cueNow(before).gate, '[P2]').toBe(false);
     expect(before.clock.kind, '[P4]').toBe('running');
     expect(before.pacing.by !== 'host' || !step.hostPresent, '[P3, P8]').toBe(true);
+  }
+  if (before.status === 'under-way' && events.every(({ type }) => type !== 'BreakCalled')) {
+    const numbers = glassNumbers(after.plan);
+    for (const [pour, number] of glassNumbers(before.plan)) expect(numbers.get(pour), '[P23]').toBe(number);
+    expect(new Set(numbers.values()).size, '[P23]').toBe(after.plan.pours.length);
+    const behind = before.cues.slice(0, before.at + 1).map(({ id }) => id);
+    expect(
+      after.cues.slice(0, before.at + 1).map(({ id }) => id),
+      '[P24]',
+    ).toEqual(behind);
+    expect(new Set(after.cues.map(({ id }) => id)).size, '[P24]').toBe(after.cues.length);
   }
   const entered = events.filter((event) => event.type === 'CueEntered');
   if (command.by === 'host' && command.ask.type === 'Advance')

@@ -183,8 +183,8 @@ describe('rows', () => {
     expect(servedTo({ plan, dropped: [pourId('birch')] }, { row: 1 })).toEqual(['ash', 'cedar', 'dogwood']);
     expect(placesOf({ plan, dropped: [pourId('birch')] })).toEqual([
       { position: 1, flight: 0, named: 'ash' },
-      { position: 2, flight: 1, named: 'cedar' },
-      { position: 3, flight: 1, named: 'dogwood' },
+      { position: 3, flight: 1, named: 'cedar' },
+      { position: 4, flight: 1, named: 'dogwood' },
     ]);
   });
 

@@ -31,6 +31,7 @@ const pour = (id: string, more: Partial<HostPour> = {}): HostPour => ({
   reached: true,
   revealed: false,
   dropped: false,
+  movable: false,
   discussion: 'silent',
   ...more,
 });

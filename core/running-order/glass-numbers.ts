@@ -1,0 +1,21 @@
+import type { PourId } from '../ids.ts';
+import type { Plan } from '../tasting.ts';
+
+type Numbered = Pick<Plan, 'pours' | 'numbers'>;
+
+/** Pours in the order of their numbers, those that are not in the plan any more too: they leave a gap. */
+export function pourNumbering({ pours, numbers }: Numbered): PourId[] {
+  const fixed = new Set<PourId>(numbers);
+  return [...fixed, ...pours.map(({ id }) => id).filter((id) => !fixed.has(id))];
+}
+
+/**
+ * The number of each glass, from 1, as it stands on mats, vials and sheets [P23]. It is the order of tasting until numbers are
+ * fixed; a pour that came later has the next one.
+ */
+export function glassNumbers(plan: Numbered): ReadonlyMap<PourId, number> {
+  const here = new Set(plan.pours.map(({ id }) => id));
+  return new Map(
+    pourNumbering(plan).flatMap((id, index) => (here.has(id) ? [[id, index + 1] as const] : [])),
+  );
+}
