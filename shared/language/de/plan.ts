@@ -249,7 +249,7 @@ export const planWords: PlanWords = {
       lead: 'Gelöscht werden der Plan, die Antworten der Umfrage und jeder Link dazu. Das lässt sich nicht rückgängig machen.',
       goes: [
         'Links, die du verschickt hast, öffnen nichts mehr.',
-        'Was du nicht als Datei gesichert oder gedruckt hast, ist weg.',
+        'Was du nicht als Datei gespeichert oder gedruckt hast, ist weg.',
         'Niemand kann es zurückholen, und es gibt kein „Rückgängig“.',
       ],
       gone: 'Der Abend ist gelöscht. Der Server hat nichts mehr davon.',

@@ -67,7 +67,7 @@ export const guestWords = {
         ? `Your place: ${counted(total, 'glass', 'glasses')}`
         : `Your place: glass ${current} of ${total} is in your hand`,
     timeLabel: 'Time for this step',
-    time: { running: 'left', held: 'paused by your host', over: 'time is up, but no hurry' },
+    time: { running: 'left', held: 'on hold', over: 'time is up, but no hurry' },
     noTime: 'Your host moves on when everybody is ready.',
     say: 'Your host says',
     spitAndWater: 'Spit into the cup, then a sip of water.',

@@ -116,7 +116,7 @@ export const recapWords = {
       'Each pair of pours was judged by itself; among many pairs, some differ by chance.',
     'incomplete-left-out': () => 'Answers with gaps are not in the comparison.',
     'anonymous-left-out': () =>
-      'Where fewer than three answers came without a name, they are left out: they could have been guessed.',
+      'Where fewer than three answers came without a name, they are not counted: they could have been guessed.',
     'not-everyone-shared': () => 'Some guests kept their answers; those here may not speak for them.',
     'many-words-tested': () => 'Many words were tested at once; the chances are raised for that.',
   } satisfies Record<LimitCode, (n: number) => string>,

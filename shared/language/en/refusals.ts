@@ -25,7 +25,7 @@ export const refusals: Record<RefusalCode, string> = {
   'plan-invalid': 'This plan cannot be saved as it is; check the marked fields and try again.',
   'no-words': 'No words were made for this seat; let this phone in on the other one.',
   'doubled-id': 'Two pours in this plan are the same one; take one out, add it again, then save.',
-  'no-farewell': 'This evening would never reach its farewell; take out what you added last, then save.',
+  'no-farewell': 'This evening would never reach its goodbye; take out what you added last, then save.',
   'not-a-photo': 'This file cannot be read as a photo: take it again, or choose a JPEG or PNG.',
   'too-many-photos': 'This tasting is full of photos: remove some, then try again.',
 };

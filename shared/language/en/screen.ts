@@ -55,7 +55,7 @@ export const screenWords = {
   },
   time: {
     label: 'Time left',
-    phases: { running: 'left', held: 'paused by the host', over: 'time is up, but no hurry' },
+    phases: { running: 'left', held: 'on hold', over: 'time is up, but no hurry' },
   },
   practice: 'Practice with plain water',
   spitToo: 'Then spit, and a sip of water.',
