@@ -113,7 +113,7 @@ export const recapWords: RecapWords = {
       'Jedes Paar von Proben wurde für sich beurteilt; unter vielen heben sich manche zufällig ab.',
     'incomplete-left-out': () => 'Antworten mit Lücken sind nicht im Vergleich.',
     'anonymous-left-out': () =>
-      'Wo weniger als drei Antworten ohne Namen kamen, sind sie weggelassen: Man hätte sie erraten können.',
+      'Wo weniger als drei Antworten ohne Namen kamen, zählen sie nicht mit: Man hätte sie erraten können.',
     'not-everyone-shared': () =>
       'Manche Gäste haben ihre Antworten für sich behalten; diese hier sprechen vielleicht nicht für sie.',
     'many-words-tested': () =>

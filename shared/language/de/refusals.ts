@@ -10,7 +10,7 @@ export const refusals: Record<RefusalCode, string> = {
   'at-start': 'Das ist der Anfang; davor ist nichts.',
   'at-end': 'Das ist der letzte Teil; beende die Verkostung, wenn du so weit bist.',
   'no-such-cue': 'Diesen Teil des Abends gibt es nicht mehr; lade die Seite neu.',
-  'already-held': 'Die Uhr steht schon; lass sie weiterlaufen, wenn du so weit bist.',
+  'already-held': 'Die Uhr steht schon; setz sie fort, wenn du so weit bist.',
   'not-fitted': 'Der Ablauf wurde nicht an ein Ende angepasst, also gibt es nichts zurückzusetzen.',
   'not-held': 'Die Uhr läuft schon.',
   'already-dropped': 'Diese Probe ist schon weggelassen.',
