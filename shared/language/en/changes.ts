@@ -6,7 +6,7 @@ export const changesWords = {
     numbers: 'Number and code stay, so mats, vials and note sheets stay right.',
     emptied: 'The pour run of this glass starts again, and what guests have written of it stays.',
     go: 'Swap',
-    done: (glass: string) => `${glass} has another bottle. Pour it anew.`,
+    done: (glass: string) => `${glass} has another bottle. Pour it again.`,
   },
   mend: {
     title: (glass: string) => `Correct ${glass}`,
