@@ -13,6 +13,7 @@ import { SetAside } from '../store/set-aside.ts';
 import { StoreFailure } from '../store/store.ts';
 import type { Conductor } from './conductor.ts';
 import type { Conductors } from './conductors.ts';
+import { broadcastFlat } from './flat-broadcast.ts';
 import { admit } from './handshake.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
 import { type Badge, type LiveServer, type LiveSocket, letGo } from './rooms.ts';
@@ -38,7 +39,7 @@ export function createLiveServer(
   origins: readonly string[],
   mayKnock: (request: IncomingMessage) => boolean = () => true,
 ): LiveServer {
-  return new Server({
+  const io: LiveServer = new Server({
     serveClient: false,
     // A phone that slept is found out within fifteen seconds.
     pingInterval: 10_000,
@@ -55,6 +56,8 @@ export function createLiveServer(
       else answer(null, true);
     },
   });
+  broadcastFlat(io);
+  return io;
 }
 
 export interface GatewayParts {
@@ -101,6 +104,7 @@ export function openGateway(parts: GatewayParts): void {
 
   function welcome(socket: LiveSocket, conductor: Conductor): void {
     const { tasting, bearer, known } = socket.data;
+    forgetRequest(socket);
     // A store that does not answer is asked again when the device comes back.
     const onFault = (error: unknown) => {
       if (error instanceof StoreFailure) log.error({ tasting, reason: error.message }, 'not welcomed');
@@ -125,6 +129,12 @@ export function openGateway(parts: GatewayParts): void {
       if (bearer.role === 'host') conductor.pouring.show(socket);
       if (conductor.lostEnd.missing > 0) conductor.publisher.showLostEnd(conductor.lostEnd.missing);
     }, onFault)();
+  }
+
+  /** Who this is has been settled: what it came with, some 2 kB a guest, is not kept for the evening. */
+  function forgetRequest(socket: LiveSocket): void {
+    Reflect.set(socket.conn ?? {}, 'request', undefined);
+    Reflect.set(socket, 'handshake', undefined);
   }
 
   async function receive(socket: LiveSocket, packet: readonly unknown[]): Promise<void> {
