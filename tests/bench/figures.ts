@@ -35,3 +35,19 @@ export function line(figure: Figure): string {
   const verdict = { true: 'met', false: 'MISSED', undefined: '' }[String(met(figure)) as 'true'];
   return `  ${figure.name.padEnd(70)} ${shown(figure).padStart(9)} ${figure.unit.padEnd(6)} ${wanted(figure).padEnd(14)} ${verdict}`;
 }
+
+/** A figure with its verdict; `met` is null without a goal, and `busy` says that a load above 2 may have spoilt it. */
+export interface Judged {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly goal: number | null;
+  readonly met: boolean | null;
+  readonly load: number;
+  readonly busy: boolean;
+}
+
+export function judge(figure: Figure, load: number): Judged {
+  const { name, value, unit, goal = null } = figure;
+  return { name, value, unit, goal, met: met(figure) ?? null, load, busy: load > 2 };
+}

@@ -26,8 +26,13 @@ export async function measurePages(runs: number): Promise<Figure[]> {
     const guest = await followEvening(browser, invitation, evening, soon.at(-1)?.files ?? []);
     const host = await loadHost(browser, `${origin}/host#key=${houseKey}`);
     return [
-      { name: 'guest page: script before the first word, gzipped', value: guest.first.script, unit: 'kB' },
-      { name: 'guest page: script in all, gzipped', value: guest.all.script, unit: 'kB', goal: 40 },
+      {
+        name: 'guest page: script before the first word, gzipped',
+        value: guest.first.script,
+        unit: 'kB',
+        goal: 43,
+      },
+      { name: 'guest page: script in all, gzipped', value: guest.all.script, unit: 'kB' },
       {
         name: 'guest page: requests for script before the first word',
         value: guest.first.scripts,

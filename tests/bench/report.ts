@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
 import type { Figure } from './figures.ts';
 import { met, shown, wanted } from './figures.ts';
@@ -13,9 +14,22 @@ export interface Part {
   readonly sessions?: readonly SessionsRun[];
 }
 
+/** What it was measured on, and with which versions. */
+export function machine(): string {
+  const [processor] = cpus();
+  const versions = ['socket.io', 'ws', 'better-sqlite3'].map((name) => `${name} ${versionOf(name)}`);
+  return `${cpus().length} processors (${processor?.model.trim() ?? 'unknown'}), ${Math.round(totalmem() / 2 ** 30)} GiB, Node ${process.version}, ${versions.join(', ')}`;
+}
+
+const versionOf = (name: string): string =>
+  (
+    JSON.parse(readFileSync(new URL(`../../node_modules/${name}/package.json`, import.meta.url), 'utf8')) as {
+      readonly version: string;
+    }
+  ).version;
+
 /** What the command writes down of its last runs, for people. */
 export function report(parts: readonly Part[]): string {
-  const machine = `${cpus().length} processors (${cpus()[0]?.model.trim() ?? 'unknown'}), ${Math.round(totalmem() / 2 ** 30)} GiB, Node ${process.version}`;
   return [
     '# Speed and size',
     '',
@@ -24,7 +38,7 @@ export function report(parts: readonly Part[]): string {
     'once and loops over its sockets. What has no goal is shown, not judged. Why something was missed stands in',
     '[MISSED.md](MISSED.md).',
     '',
-    `Machine: ${machine}. What else it did meanwhile is told by the load average in each heading.`,
+    `Machine: ${machine()}. What else it did meanwhile is told by the load average in each heading.`,
     '',
     ...parts.flatMap((part) => [
       `## ${part.name}, ${part.at}`,
