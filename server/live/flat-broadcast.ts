@@ -54,7 +54,7 @@ const open = 1;
  * at every level. Anything else (a poll, an upgrade under way, a slow reader, a library that looks different inside)
  * is undefined and takes the usual path, which keeps the order because it has the queue.
  */
-export function idleConnection({ client: { conn } }: Connected): TcpSocket | undefined {
+function idleConnection({ client: { conn } }: Connected): TcpSocket | undefined {
   const { transport } = conn;
   if (transport.name !== 'websocket' || !transport.writable || transport.perMessageDeflate) return undefined;
   if (conn.readyState !== 'open' || conn.upgrading || conn.writeBuffer.length > 0) return undefined;
