@@ -1,6 +1,7 @@
 import '../../shared/talk/talk.css';
 import { Discussion } from './discussion.tsx';
 import { Reveal } from './reveal.tsx';
+import { TableQuestion } from './table-question.tsx';
 
 /** What is fetched before the first talk. */
-export const boardPages = { Discussion, Reveal };
+export const boardPages = { Discussion, Reveal, TableQuestion };

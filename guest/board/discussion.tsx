@@ -5,6 +5,7 @@ import type { BoardPour } from '../../shared/wire/board.ts';
 import type { PourId, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
 import { type BoardItem, boardItems } from './board-items.ts';
+import { CountedAnswers } from './counted-answers.tsx';
 import { words } from './language.ts';
 import { ShareChoice } from './share-choice.tsx';
 import { useVocabulary } from './use-vocabulary.ts';
@@ -19,7 +20,7 @@ interface DiscussionProps {
  * the end of the evening the same for all that was tasted.
  */
 export function Discussion({ stage, own }: DiscussionProps) {
-  const { follower } = useRoom();
+  const { follower, asked } = useRoom();
   const all = boardItems(stage, own.trials);
   const last = stage.cue.pours.length === 0;
   const items = last ? all : all.filter(({ id }) => stage.cue.pours.includes(id));
@@ -29,6 +30,10 @@ export function Discussion({ stage, own }: DiscussionProps) {
     return pour !== undefined && stage.openBoards.includes(item.id) ? [{ item, pour }] : [];
   });
   if (items.length === 0) return null;
+  const earlier = all.filter((item) => !items.includes(item));
+  // What is asked at the top of the screen is not asked again below.
+  const Share = ({ item }: { readonly item: BoardItem }) =>
+    asked.value.includes(item.id) ? null : <ShareChoice item={item} drink={item.drink ?? stage.drink} />;
   return (
     <div class="stack">
       {open.length > 0 && !last && (
@@ -51,9 +56,18 @@ export function Discussion({ stage, own }: DiscussionProps) {
         </p>
         <p class="soft small">{words.share.unnamed}</p>
         {items.map((item) => (
-          <ShareChoice key={item.id} item={item} drink={item.drink ?? stage.drink} />
+          <Share key={item.id} item={item} />
         ))}
+        {earlier.length > 0 && (
+          <details>
+            <summary>{words.share.earlier}</summary>
+            {earlier.map((item) => (
+              <Share key={item.id} item={item} />
+            ))}
+          </details>
+        )}
       </section>
+      <CountedAnswers items={all} />
     </div>
   );
 }

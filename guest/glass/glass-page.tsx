@@ -1,10 +1,12 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { lazyComponent } from '../../shared/page/lazy-part.ts';
 import { GlassArc } from '../../shared/ui/glass-arc.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { sheet, words } from '../language.ts';
+import { boardPart } from '../parts/lazy-parts.ts';
 import { LinkLine } from '../room/link-page.tsx';
 import { useRoom } from '../room/room.ts';
 import { RoomBanner } from '../room/room-banner.tsx';
@@ -25,7 +27,7 @@ interface GlassPageProps {
 
 /** The screen that is locked to the room: one glass, one verb, one line, the time, and a field when there is one. */
 export function GlassPage({ stage, own }: GlassPageProps) {
-  const { lock } = useRoom();
+  const { lock, asked } = useRoom();
   const { cue } = stage;
   const said = cueWordsFor(sheet, cue, drinkOf(stage));
   const heading = useFocusAfter(cue.id);
@@ -37,6 +39,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
       class={`room scene-${scene}`}
       data-hand={own.leftHanded ? 'left' : 'right'}
       data-writing={lock.writing.value ? 'true' : undefined}
+      data-asked={asked.value.length > 0 ? 'true' : undefined}
       data-theme={scene === 'nose' ? 'cellar' : undefined}
     >
       <RoomBanner />
@@ -45,6 +48,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
         <Place stage={stage} mirrored={own.leftHanded} />
       </header>
       <main class="room-main" key={cue.id}>
+        {stage.openBoards.length > 0 && <TableQuestion stage={stage} own={own} />}
         <div class="moment">
           <h1 class="verb" tabIndex={-1} ref={heading}>
             <Icon of={cueIcon(cue)} />
@@ -125,3 +129,9 @@ function useFocusAfter(cue: string) {
   }, [cue]);
   return heading;
 }
+
+const TableQuestion = lazyComponent(
+  boardPart,
+  ({ boardPages }) => boardPages.TableQuestion,
+  () => null,
+);

@@ -1,4 +1,5 @@
 import type { PourId } from '../../shared/wire/views.ts';
+import { CountChoice } from '../consent/count-choice.tsx';
 import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
@@ -30,6 +31,7 @@ export function LikingScale({ pour }: { readonly pour: PourId }) {
           );
         })}
       </div>
+      {liking !== null && <CountChoice about="liking" pours={[pour]} />}
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { CountChoice } from '../consent/count-choice.tsx';
 import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
@@ -39,6 +40,7 @@ export function OddPick({ stage, own }: { readonly stage: StageUnderWay; readonl
             on={picked.guessed}
             onTurn={(guessed) => notebook.write(trial.id, 'odd-one-out', { ...picked, guessed })}
           />
+          <CountChoice about="odd-one-out" pours={[trial.id]} />
           <p class="note-state">{words.trial.picked(code)}</p>
         </>
       )}

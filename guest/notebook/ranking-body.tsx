@@ -14,6 +14,7 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { down, up } from '../../shared/ui/strokes.ts';
 import { useRowDrag } from '../../shared/ui/use-row-drag.ts';
 import type { PourId, StageUnderWay } from '../../shared/wire/views.ts';
+import { CountChoice } from '../consent/count-choice.tsx';
 import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { cardName, glassOf } from '../stage/reached-glasses.ts';
@@ -103,6 +104,7 @@ export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {
           );
         })}
       </ol>
+      <CountChoice about="order" pours={glasses.map(({ card }) => card.id)} />
       {kept ? (
         <p class="note-state">{words.ranking.kept}</p>
       ) : (

@@ -1,4 +1,4 @@
-import { computed, effect, type Signal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import { followAsGuest, type GuestFollower } from '../../shared/follower/guest-follower.ts';
@@ -33,6 +33,8 @@ export interface Room {
   readonly lock: WritingLock;
   readonly status: Status;
   readonly page: Signal<Page>;
+  /** Glasses whose talk is open and of which this guest has not said yet what goes to the table. */
+  readonly asked: ReadonlySignal<readonly PourId[]>;
   /** Asks, and says in a sentence why not. @returns whether it was done */
   ask(ask: SentGuestCommand): Promise<boolean>;
   /** As `ask`, for what becomes of these pages. */
@@ -58,6 +60,22 @@ export function openRoom(pass: KeptSeat): Room {
   const page = signal<Page>({ at: 'room' });
   const place = computed(() => placeOf(lock.shown.value));
 
+  const asked = computed(() => {
+    const stage = lock.shown.value;
+    if (
+      stage?.status !== 'under-way' ||
+      !follower.consentsTold.value ||
+      follower.devices.value?.opens === false
+    )
+      return [];
+    const given = follower.consents.value;
+    const trials = follower.seat.value?.trials ?? [];
+    return stage.openBoards.filter(
+      (pour) => given.get(pour)?.page === undefined && trials.every(({ id }) => id !== pour),
+    );
+  });
+  let askedBefore = '';
+
   const remember = (changes: Partial<KeptSeat>): void => {
     seat.value = { ...seat.peek(), ...changes };
     keepSeat(seat.peek());
@@ -79,6 +97,13 @@ export function openRoom(pass: KeptSeat): Room {
       if (place.value !== null) page.value = { at: 'room' };
     }),
     effect(() => {
+      // Once, when there is something to ask and nobody is typing: from then on they may look at what they like.
+      const now = asked.value.join();
+      if (lock.writing.value || now === askedBefore) return;
+      askedBefore = now;
+      if (now !== '') page.value = { at: 'room' };
+    }),
+    effect(() => {
       const stage = follower.stage.value;
       const own = follower.seat.value;
       if (stage !== null && own !== null) keepStage(pass, { stage, own });
@@ -96,6 +121,7 @@ export function openRoom(pass: KeptSeat): Room {
     lock,
     status,
     page,
+    asked,
     async ask(ask) {
       const answer = await follower.send(ask);
       // The room has gone on, or it is so already: nothing that a person has to do.

@@ -3,13 +3,13 @@ import type { Session } from '../../core/session/state.ts';
 import { durationMs } from '../../core/units.ts';
 import { type BoardPart, type BoardView, boardOfParts, partsOfBoard } from '../../shared/wire/board.ts';
 import type { Parts } from '../../shared/wire/parts.ts';
-import { wholeBoardsUntil } from '../../shared/wire/protocol.ts';
+import { type TalkView, wholeBoardsUntil } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
 import type { PermittedPage, Store } from '../store/store.ts';
-import { boardOf, openBoards, tableOf, unnamedNotes, unnamedPages } from './board.ts';
+import { boardOf, openBoards, tableOf, talkOf, unnamedNotes, unnamedPages } from './board.ts';
 import { Coalescer } from './coalescer.ts';
 import { PartsDelivery } from './parts-delivery.ts';
-import type { LiveServer, LiveSocket } from './rooms.ts';
+import { hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
 import { UnnamedPages } from './unnamed-pages.ts';
 
 /** A table that talks and types at once must not make a message of every word. */
@@ -20,6 +20,7 @@ const wholePause = durationMs(3000);
 /** Keeps the board of one tasting the same on all devices, and empty while no discussion is open [Q1]. */
 export class BoardRoom {
   readonly #tasting: TastingId;
+  readonly #io: LiveServer;
   readonly #store: Store;
   readonly #session: () => Session;
   readonly #sending: Coalescer;
@@ -36,6 +37,8 @@ export class BoardRoom {
   /** Begins at the time of loading, so that it also grows over restarts. */
   #version: number;
   #parts: Parts<BoardPart> = new Map();
+  /** As the hosts were told. */
+  #talk: TalkView | null = null;
 
   constructor(
     given: {
@@ -48,6 +51,7 @@ export class BoardRoom {
   ) {
     const { io, tasting, clock } = given;
     this.#tasting = tasting;
+    this.#io = io;
     this.#store = given.store;
     this.#session = session;
     this.#version = clock.now();
@@ -73,6 +77,7 @@ export class BoardRoom {
 
   /** From now on these are kept level. */
   welcome(sockets: readonly LiveSocket[]): void {
+    for (const socket of sockets) if (socket.data.bearer.role === 'host') socket.emit('talk', this.#talk);
     const ofBefore = sockets.filter(({ data }) => data.protocol <= wholeBoardsUntil);
     for (const socket of ofBefore) {
       this.#servesBefore = true;
@@ -128,6 +133,7 @@ export class BoardRoom {
     const session = this.#session();
     this.#readPages(openBoards(session));
     const pages = [...this.#pages.values()].flat();
+    this.#tellHosts(talkOf(session, pages));
     const lots = this.#unnamed.lots(openBoards(session), unnamedPages(pages));
     const unnamed = unnamedNotes(pages, lots);
     const lotOf = new Map(unnamed.map(({ note, lot }) => [note, lot]));
@@ -138,6 +144,12 @@ export class BoardRoom {
       if (known !== undefined && JSON.stringify(known) === JSON.stringify(part)) next.set(key, known);
     }
     return next;
+  }
+
+  #tellHosts(talk: TalkView | null): void {
+    if (JSON.stringify(talk) === JSON.stringify(this.#talk)) return;
+    this.#talk = talk;
+    this.#io.to(hostsOf(this.#tasting)).emit('talk', talk);
   }
 
   #readPages(open: ReturnType<typeof openBoards>): void {

@@ -4,6 +4,7 @@ import type { Evening, Session } from '../../core/session/state.ts';
 import type { NoteValue } from '../../shared/notes/entry.ts';
 import { addedSince, isBlank } from '../../shared/notes/value.ts';
 import type { BoardEntry, BoardNote, BoardPour, BoardSpeaker } from '../../shared/wire/board.ts';
+import type { TalkView } from '../../shared/wire/protocol.ts';
 import type { PermittedPage, StoredEntry } from '../store/store.ts';
 import { unnamedKey } from './unnamed-pages.ts';
 
@@ -96,6 +97,19 @@ export const unnamedNotes = (
       return [{ pour: page.pour, lot, note: { ...nobody, sealed, addedLater: [] } }];
     })
     .sort((one, other) => (one.lot < other.lot ? -1 : 1));
+
+/** How many of those who sit at the table have said of every glass that is talked about what goes there. */
+export function talkOf(session: Session, pages: readonly PermittedPage[]): TalkView | null {
+  if (session.status === 'unopened') return null;
+  const glasses = openBoards(session).filter((pour) => session.plan.pours.some(({ id }) => id === pour));
+  if (glasses.length === 0) return null;
+  const answered = new Set(
+    pages.flatMap(({ seat, pour, consents }) => (consents.page === undefined ? [] : `${pour} ${seat}`)),
+  );
+  const seated = Object.values(session.seats).filter(({ presence }) => presence === 'seated');
+  const chosen = seated.filter(({ id }) => glasses.every((pour) => answered.has(`${pour} ${id}`)));
+  return { chosen: chosen.length, of: seated.length };
+}
 
 /** The pages that are given without a name. */
 export const unnamedPages = (pages: readonly PermittedPage[]): PermittedPage[] =>

@@ -10,6 +10,8 @@ import type { After } from './timer.ts';
 export interface GuestConsents {
   /** What the guest wants, and where nothing is under way, what the server has. */
   readonly given: ReadonlySignal<ReadonlyMap<PourId, Consents>>;
+  /** Whether the server has told what it has: before, nobody knows what was answered. */
+  readonly told: ReadonlySignal<boolean>;
   /** Settles with the first answer, or with none; in that case it goes on asking. */
   give(pours: readonly PourId[], consents: Consents): Promise<CommandAnswer | NoAnswer>;
   /** Takes in what the server has. It tells this before it answers a request, so that an answer by itself says nothing. */
@@ -28,7 +30,7 @@ export interface GuestConsentsOptions {
 const retry = 3000;
 
 export function createConsents({ send, newId, after }: GuestConsentsOptions): GuestConsents {
-  const known = signal<ReadonlyMap<PourId, Consents>>(new Map());
+  const known = signal<ReadonlyMap<PourId, Consents> | undefined>(undefined);
   /** In the order in which they were given. */
   const wanted = signal<readonly ConsentGiving[]>([]);
   /** One at a time: two on their way at once could arrive in the other order. */
@@ -67,12 +69,13 @@ export function createConsents({ send, newId, after }: GuestConsentsOptions): Gu
 
   return {
     given: computed(() => {
-      const all = new Map(known.value);
+      const all = new Map(known.value ?? []);
       for (const { pours, consents } of wanted.value) {
         for (const pour of pours) all.set(pour, { ...all.get(pour), ...consents });
       }
       return all;
     }),
+    told: computed(() => known.value !== undefined),
     give(pours, consents) {
       const giving: ConsentGiving = { id: newId(), pours: [...pours], consents };
       wanted.value = [...wanted.peek(), giving];

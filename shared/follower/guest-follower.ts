@@ -30,6 +30,8 @@ export interface GuestFollower {
   /** What the guest has answered about each page; a choice moves at once and is sent again until answered [Q2]. */
   readonly consents: ReadonlySignal<ReadonlyMap<PourId, Consents>>;
   send(command: SentGuestCommand): Promise<CommandAnswer | NoAnswer>;
+  /** Whether the server has told them. */
+  readonly consentsTold: ReadonlySignal<boolean>;
   /** One answer for all of these pages. */
   consent(pours: readonly PourId[], consents: Consents): Promise<CommandAnswer | NoAnswer>;
   askAboutDevices(ask: DeviceAsk): Promise<DeviceAck | NoAnswer>;
@@ -83,6 +85,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     devices,
     notebook,
     consents: consents.given,
+    consentsTold: consents.told,
     send: (command) => connection.sendGuestCommand(envelope(options.newId(), command)),
     consent: consents.give,
     askAboutDevices: connection.askAboutDevices,

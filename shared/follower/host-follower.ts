@@ -5,7 +5,7 @@ import type { NoAnswer } from '../wire/answer.ts';
 import type { BoardView } from '../wire/board.ts';
 import type { SentHostCommand } from '../wire/commands.ts';
 import type { PouringCommand, PouringView } from '../wire/pouring.ts';
-import type { CommandAnswer, PresenceView } from '../wire/protocol.ts';
+import type { CommandAnswer, PresenceView, TalkView } from '../wire/protocol.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createHostGate } from './host-gate.ts';
@@ -21,6 +21,8 @@ export interface HostFollower {
   readonly runningOrder: ReadonlySignal<RunningOrderView | null>;
   readonly presence: ReadonlySignal<PresenceView>;
   readonly board: ReadonlySignal<BoardView | null>;
+  /** How many have said what goes to the table; null while no talk is open. */
+  readonly talk: ReadonlySignal<TalkView | null>;
   readonly pouring: ReadonlySignal<PouringView | null>;
   /** How many of the last things that were acknowledged are missing from the server's log; 0 when all is well [F7]. */
   readonly lostEnd: ReadonlySignal<number>;
@@ -41,6 +43,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = followBoard(socket);
+  const talk = signal<TalkView | null>(null);
   const pouring = signal<PouringView | null>(null);
   const lostEnd = signal(0);
 
@@ -57,6 +60,9 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     presence.value = next;
   });
 
+  socket.on('talk', (next) => {
+    talk.value = next;
+  });
   socket.on('pouring', (next) => {
     if (next.version >= (pouring.peek()?.version ?? 0)) pouring.value = next;
   });
@@ -68,6 +74,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     runningOrder: gate.runningOrder,
     presence,
     board,
+    talk,
     pouring,
     lostEnd,
     send: (command) => connection.sendHostCommand(envelope(options.newId(), command)),

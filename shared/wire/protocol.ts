@@ -112,6 +112,12 @@ export interface WaitingScreen {
   readonly number: number;
 }
 
+/** To the host's devices only: how many at the table have said what goes to it while a talk is open, not what. */
+export interface TalkView {
+  readonly chosen: number;
+  readonly of: number;
+}
+
 /** To the host's devices only: the log has lost its end, for this many versions were acknowledged and are not there. */
 interface LostEndView {
   readonly missing: number;
@@ -140,6 +146,8 @@ export interface ServerToClient {
   host: (view: HostView) => void;
   'running-order': (view: RunningOrderView) => void;
   presence: (view: PresenceView) => void;
+  /** Null while no talk is open. */
+  talk: (view: TalkView | null) => void;
   /** To the host's devices only. */
   pouring: (view: PouringView) => void;
   dismissal: (why: Dismissal) => void;

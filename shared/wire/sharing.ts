@@ -14,11 +14,11 @@ export type PagePart = (typeof pageParts)[number];
 
 /** Whether an answer counts in the room's results, without a name [Q10]. */
 export const countings = ['counts', 'only-for-me'] as const;
-type Counting = (typeof countings)[number];
+export type Counting = (typeof countings)[number];
 
 /** The answers that are counted each by a consent of its own. */
 export const countedAnswers = ['order', 'liking', 'odd-one-out', 'guess'] as const;
-type CountedAnswer = (typeof countedAnswers)[number];
+export type CountedAnswer = (typeof countedAnswers)[number];
 
 /** Whether somebody may be named when nobody's guess was nearer. */
 export const namings = ['may-be-named', 'unnamed'] as const;

@@ -162,6 +162,12 @@ export class Guest {
     await choice.getByRole('radio', { name: boardWords.share.choices[sharing] }).check();
   }
 
+  /** The question at the beginning of a talk, for all its glasses with one tap. */
+  async answersQuestion(sharing: Sharing): Promise<void> {
+    const offer = new RegExp(`^${boardWords.share.choices[sharing]}`);
+    await this.person.page.getByRole('button', { name: offer }).first().click();
+  }
+
   async seesSaved(): Promise<void> {
     await this.person.text(words.saved.saved).waitFor();
   }

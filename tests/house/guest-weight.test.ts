@@ -13,7 +13,7 @@ const root = new URL('../..', import.meta.url).pathname;
  * networks better. What a phone must know of its seat's devices before anything else costs 0.4, and what phones of 2015
  * lack, methods, syntax and older words of style, 0.6 and 0.2.
  */
-const budget = { script: 48_300, style: 6_700, later: 37_000 };
+const budget = { script: 48_300, style: 7_000, later: 37_000 };
 
 interface Shipped {
   readonly name: string;

@@ -9,6 +9,7 @@ import { PourBoard } from '../../../shared/talk/pour-board.tsx';
 import '../../../shared/talk/talk.css';
 import { WhoSpeaks } from '../../../shared/talk/speaking-turns.tsx';
 import type { BoardPour, BoardView } from '../../../shared/wire/board.ts';
+import type { TalkView } from '../../../shared/wire/protocol.ts';
 import { loadClosingText, loadWords } from '../../../shared/words/load-words.ts';
 import { inTerms } from '../../../shared/words/word-sheet.ts';
 import { placesOf } from '../../evening/cue-words.ts';
@@ -17,6 +18,7 @@ import { words } from '../../language.ts';
 
 interface BoardPanelProps {
   readonly board: BoardView | null;
+  readonly talk: TalkView | null;
   readonly pours: readonly HostPour[];
   readonly blind: boolean;
   readonly trials: readonly HostTrial[];
@@ -28,7 +30,7 @@ interface BoardPanelProps {
 }
 
 /** Who speaks when, and what guests chose to share, glass by glass. */
-export function BoardPanel({ board, pours, blind, trials, terms, clock, now }: BoardPanelProps) {
+export function BoardPanel({ board, talk, pours, blind, trials, terms, clock, now }: BoardPanelProps) {
   const places = placesOf(pours);
   const open = board?.pours ?? [];
   const shared = open.filter(({ notes }) => notes.length > 0);
@@ -43,6 +45,7 @@ export function BoardPanel({ board, pours, blind, trials, terms, clock, now }: B
         words={boardWords}
         level={3}
       />
+      {talk !== null && <p class="soft">{words.board.chosen(talk.chosen, talk.of)}</p>}
       {shared.length === 0 && <p class="board-empty soft">{words.board.empty}</p>}
       {shared.map((each) => (
         <Shared

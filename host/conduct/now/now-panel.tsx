@@ -95,6 +95,7 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
       )}
       {board ? (
         <BoardPanel
+          talk={evening.follower.talk.value}
           board={evening.follower.board.value}
           pours={view.pours}
           blind={view.blind}

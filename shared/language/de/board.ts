@@ -68,6 +68,7 @@ export const boardWords: BoardWords = {
       private: (glass) => `${glass}: Deine Seite bleibt bei dir.`,
     },
     nothing: 'Zu diesem Glas hast du nichts notiert.',
-    yours: 'Was der Tisch sähe',
+    yours: 'Deine Seite',
+    earlier: 'Frühere Gläser',
   },
 };

@@ -54,10 +54,11 @@ export const say: HostScript = {
     },
     discussion: {
       newcomers:
-        'Jetzt dürft ihr reden! Gezeigt wird nur, was ihr teilen wollt. Wir gehen nach der Reihenfolge auf eurem Handy, und wer nicht mag, gibt weiter: Welches eine Wort ist euch lieb?',
+        'Jetzt dürft ihr reden! Euer Handy fragt, was auf den Tisch darf: mit eurem Namen, ohne ihn, oder nichts. Einmal tippen genügt. Dann gehen wir nach der Reihenfolge auf eurem Handy, und wer nicht mag, gibt weiter: Welches eine Wort ist euch lieb?',
       regulars:
-        'Das Gespräch ist eröffnet. Teilt von eurer Seite, was ihr mögt, und behaltet den Rest. Wir gehen nach der Reihenfolge auf eurem Handy; sagt, wenn euch etwas ganz anderes aufgefallen ist.',
-      devotees: 'Das Gespräch ist eröffnet. Teilt, wozu ihr steht. Fangen wir da an, wo wir uns uneins sind.',
+        'Das Gespräch ist eröffnet. Tippt auf eurem Handy an, was auf den Tisch kommt, mit oder ohne Namen, und behaltet den Rest. Wir gehen nach der Reihenfolge auf eurem Handy; sagt, wenn euch etwas ganz anderes aufgefallen ist.',
+      devotees:
+        'Das Gespräch ist eröffnet. Tippt an, was auf den Tisch kommt, mit oder ohne Namen. Fangen wir da an, wo wir uns uneins sind.',
     },
     reveal: {
       newcomers:
@@ -191,11 +192,11 @@ export const say: HostScript = {
   },
   beforeTalk: {
     newcomers:
-      'Schreibt euren Satz zu Ende, und dann legt den Stift weg. Gleich reden wir. Was jetzt auf eurer Seite steht, gehört euch und bleibt, wie es ist.',
+      'Schreibt euren Satz zu Ende, und dann legt den Stift weg. Gleich reden wir, und euer Handy fragt, was von eurer Seite auf den Tisch darf. Bis dahin gehört sie euch allein.',
     regulars:
-      'Schreibt bitte euren Satz zu Ende, und dann die Stifte weg. Gleich reden wir; schaut noch ein letztes Mal auf eure Seite.',
+      'Schreibt bitte euren Satz zu Ende, und dann die Stifte weg. Gleich reden wir, und euer Handy fragt, was auf den Tisch darf; schaut noch ein letztes Mal auf eure Seite.',
     devotees:
-      'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an bleiben eure Notizen, wie sie sind.',
+      'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an bleiben eure Notizen, wie sie sind; was davon auf den Tisch kommt, fragt euch euer Handy.',
   },
   drops:
     'Jetzt das Wasser: drei Tropfen, nicht mehr, und eine langsame Drehung. Gebt ihm einen Moment, dann vergleicht mit dem, was ihr pur bemerkt habt.',

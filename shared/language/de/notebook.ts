@@ -55,7 +55,7 @@ export const notebookWords: NotebookWords = {
 
   liking: {
     title: 'Wie sehr gefällt es dir?',
-    hint: 'Nur für dich. Tippe noch einmal, um es zurückzunehmen.',
+    hint: 'Noch einmal tippen nimmt es zurück.',
     steps: [
       'Gefällt mir außerordentlich',
       'Gefällt mir sehr',

@@ -68,7 +68,8 @@ export const boardWords = {
       private: (glass: string) => `${glass}: your page stays yours alone.`,
     } satisfies Record<Sharing, (glass: string) => string>,
     nothing: 'You have not written anything for this glass.',
-    yours: 'What the table would see',
+    yours: 'Your page',
+    earlier: 'Earlier glasses',
   },
 };
 

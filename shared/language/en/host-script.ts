@@ -53,10 +53,11 @@ export const say: HostScript = {
     },
     discussion: {
       newcomers:
-        'Now you may talk! Only what you choose to share is shown. Let us go in the order on your phone, and anyone may pass: which one word are you fond of?',
+        'Now you may talk! Your phone asks what may go to the table: with your name, without it, or nothing. One tap will do. Then we go in the order on your phone, and anyone may pass: which one word are you fond of?',
       regulars:
-        'The talk is open. Share what you like of your page, and keep the rest. We go in the order on your phone; say so if you noticed something quite different.',
-      devotees: 'The talk is open. Share what you stand by. Let us start with where we differ.',
+        'The talk is open. Tap on your phone what goes to the table, with your name or without, and keep the rest. We go in the order on your phone; say so if you noticed something quite different.',
+      devotees:
+        'The talk is open. Tap what goes to the table, with your name or without. Let us start with where we differ.',
     },
     reveal: {
       newcomers:
@@ -186,10 +187,11 @@ export const say: HostScript = {
   },
   beforeTalk: {
     newcomers:
-      'Finish your sentence, and then put the pen down. In a moment we talk. What is on your page now is yours, and stays as it is.',
+      'Finish your sentence, and then put the pen down. In a moment we talk, and your phone asks what of your page may go to the table. It is yours until you say so.',
     regulars:
-      'Finish your sentence, please, and pens down. In a moment we talk; take one last look at your page.',
-    devotees: 'Finish your sentence, and pens down. From here on your notes stay as they are.',
+      'Finish your sentence, please, and pens down. In a moment we talk, and your phone asks what may go to the table; take one last look at your page.',
+    devotees:
+      'Finish your sentence, and pens down. From here on your notes stay as they are; what of them goes to the table, your phone asks you.',
   },
   drops:
     'Now the water: three drops, no more, and a slow turn. Give it a moment, then compare with what you found in it neat.',

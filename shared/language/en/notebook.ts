@@ -56,7 +56,7 @@ export const notebookWords = {
 
   liking: {
     title: 'How much do you like it?',
-    hint: 'Only for you. Tap again to undo.',
+    hint: 'Tap again to undo.',
     /** The 9-point liking scale, best first. */
     steps: [
       'Like extremely',

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { commandId, seatId, tastingId } from '../../../core/ids.ts';
 import type { Session } from '../../../core/session/state.ts';
 import { BoardRoom } from '../../../server/live/board-room.ts';
+import { hostsOf } from '../../../server/live/rooms.ts';
 import type { Store } from '../../../server/store/store.ts';
 import {
   type BoardChange,
@@ -10,7 +11,7 @@ import {
   boardOfParts,
 } from '../../../shared/wire/board.ts';
 import { type Parts, withChange } from '../../../shared/wire/parts.ts';
-import { consentsBefore } from '../../../shared/wire/permits.ts';
+import { consentsBefore, type KeptConsents } from '../../../shared/wire/permits.ts';
 import type { SharingBefore } from '../../../shared/wire/sharing.ts';
 import { ash, EveningTold } from '../../support/evening.ts';
 import { memoryStore } from '../../support/memory-store.ts';
@@ -67,11 +68,11 @@ async function write(value: string): Promise<void> {
   const answered = { command: commandId(`note-${ids}`), answer };
   await store.notebooks.save({ tasting, seat: noor, entry, answered });
 }
-async function share(sharing: SharingBefore): Promise<void> {
+const share = (sharing: SharingBefore) => gives(consentsBefore(sharing));
+async function gives(consents: KeptConsents, seat = noor): Promise<void> {
   ids += 1;
   const answered = { command: commandId(`share-${ids}`), answer: { ok: true, version: 1 } } as const;
-  const consents = consentsBefore(sharing);
-  await store.notebooks.consent({ tasting, seat: noor, pours: [ash], consents, answered });
+  await store.notebooks.consent({ tasting, seat, pours: [ash], consents, answered });
 }
 
 function enters(protocol?: number): FakeSocket {
@@ -224,5 +225,65 @@ describe('the board of a tasting', () => {
     const pour = evening.underWay.plan.pours[1]?.id;
     happens(() => evening.host({ type: 'OpenDiscussion', pours: pour === undefined ? [] : [pour] }));
     expect(boards().map(({ pours }) => pours.map((each) => each.pour))).toEqual([['ash'], ['ash', 'birch']]);
+  });
+
+  it('[Q9] holds a page without a name, without an id of its seat, as it stood when the talk opened', async () => {
+    await write('apples');
+    await gives({ page: { sharing: 'unnamed', parts: ['nose'] }, liking: 'counts' });
+    open();
+    const nobody = { seat: null, name: '', remote: false, oddGlass: null, addedLater: [] };
+    expect(boards().at(-1)?.pours[0]?.notes).toEqual([
+      { ...nobody, sealed: [{ field: 'nose', value: 'apples' }] },
+    ]);
+    const keys = device.heard.flatMap(({ body }) => (body as BoardChange).put.map(([key]) => key));
+    expect(keys.filter((key) => key.startsWith('n '))).toEqual([expect.stringMatching(/^n ash [\w-]{12}$/)]);
+    const entry = {
+      pour: ash,
+      field: 'nose',
+      value: 'apples and pears',
+      revision: 2,
+      savedAt: clock.now(),
+    } as const;
+    const later = { ...entry, sealedValue: 'apples' };
+    const answered = { command: commandId('later'), answer: { ok: true, version: 1 } } as const;
+    await store.notebooks.save({
+      tasting,
+      seat: noor,
+      entry: later,
+      answered: { ...answered, answer: { ok: true, ...entry } },
+    });
+    room.notesChanged(noor, false);
+    await clock.advance(10_000);
+    expect(boards()).toHaveLength(1);
+    // The host takes them off the table: if their page went, it would be known whose it was.
+    happens(() => evening.host({ type: 'RemoveSeat', seat: noor }));
+    await clock.advance(10_000);
+    expect(boards().at(-1)?.pours[0]?.notes).toHaveLength(1);
+    await gives({ page: { sharing: 'private', parts: [] } });
+    room.notesChanged(noor, true);
+    expect(boards().at(-1)?.pours[0]?.notes).toEqual([]);
+  });
+
+  it('[Q11] tells hosts how many have answered while a talk is open, not what, and nobody else', async () => {
+    const tablet = new FakeSocket(undefined, 'host');
+    tablet.join(hostsOf(tasting));
+    live.sockets.push(tablet);
+    room.welcome([tablet.asLive]);
+    const told = (socket: FakeSocket) =>
+      socket.heard.flatMap(({ event, body }) => (event === 'talk' ? [body] : []));
+    await gives({ page: { sharing: 'private', parts: [] } });
+    room.notesChanged(noor, false);
+    await clock.advance(1000);
+    expect(told(tablet)).toEqual([null]);
+    open();
+    await gives({ page: { sharing: 'named', parts: ['nose'] } }, seatId('tomas'));
+    room.notesChanged(seatId('tomas'), false);
+    await clock.advance(1000);
+    await gives({ order: 'counts' }, seatId('tomas'));
+    room.notesChanged(seatId('tomas'), false);
+    await clock.advance(1000);
+    close();
+    expect(told(tablet)).toEqual([null, { chosen: 1, of: 2 }, { chosen: 2, of: 2 }, null]);
+    expect(told(device)).toEqual([]);
   });
 });

@@ -6,11 +6,11 @@ export class FakeSocket {
   readonly heard: { readonly event: string; readonly body: unknown }[] = [];
   readonly rooms = new Set<string>();
   readonly conn = { transport: { writable: true } };
-  readonly data: { readonly protocol: number };
+  readonly data: { readonly protocol: number; readonly bearer: { readonly role: 'guest' | 'host' } };
   connected = true;
 
-  constructor(protocol: number = protocolVersion) {
-    this.data = { protocol };
+  constructor(protocol: number = protocolVersion, role: 'guest' | 'host' = 'guest') {
+    this.data = { protocol, bearer: { role } };
   }
   get asLive(): LiveSocket {
     return this as unknown as LiveSocket;
