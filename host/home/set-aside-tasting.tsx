@@ -27,7 +27,7 @@ export function StoreDamage() {
 
 /** What of an evening reads and is not as it was saved. */
 export function AlteredParts({ altered }: { readonly altered: readonly StoredPart[] }) {
-  return <p>{words.altered(altered.map((part) => words.parts[part]))}</p>;
+  return <p class="tasting-altered">{words.altered(altered.map((part) => words.parts[part]))}</p>;
 }
 
 /** An evening that cannot go on: which, why, and what can be done about it. */

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { openBrowser } from '../support/browser.ts';
 import { type Line, layLine } from '../support/line.ts';
@@ -44,6 +45,11 @@ export class Premises {
       ...(bundle === undefined ? {} : { bundle }),
     });
     for (const line of [this.room, this.wifi]) line.leadTo(this.#server.port);
+  }
+
+  /** The file of its store, for who lays a hand on it while the server is down. */
+  get store(): string {
+    return join(this.#folder, 'quietpour.db');
   }
 
   async powerCut(): Promise<void> {
