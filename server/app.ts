@@ -15,7 +15,7 @@ import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
-import { guardLine, type Line } from './live/line-guard.ts';
+import { type Line, LineGuard } from './live/line-guard.ts';
 import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
 import { Metrics } from './ops/metrics.ts';
@@ -122,11 +122,13 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   http.on('request', site);
   // After the site: whoever comes second takes the requests of its own path away from the first.
   io.attach(http);
-  io.engine.on('connection', (line: Line) => guardLine(line, clock));
+  const lines = new LineGuard(clock);
+  io.engine.on('connection', (line: Line) => lines.watch(line));
   openGateway({
     io,
     conductors,
     keyring,
+    lines,
     clock,
     log,
     metrics,

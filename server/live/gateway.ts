@@ -15,6 +15,7 @@ import type { Conductor } from './conductor.ts';
 import type { Conductors } from './conductors.ts';
 import { broadcastFlat } from './flat-broadcast.ts';
 import { admit } from './handshake.ts';
+import type { LineGuard } from './line-guard.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
 import { type Badge, type LiveServer, type LiveSocket, letGo } from './rooms.ts';
 import { SeatDevices } from './seat-devices.ts';
@@ -64,6 +65,7 @@ export interface GatewayParts {
   readonly io: LiveServer;
   readonly conductors: Conductors;
   readonly keyring: Keyring;
+  readonly lines: Pick<LineGuard, 'heldBy'>;
   readonly clock: Clock;
   readonly log: Log;
   readonly metrics: Pick<Metrics, 'asked'>;
@@ -88,6 +90,7 @@ export function openGateway(parts: GatewayParts): void {
     if (typeof badge === 'string') return next(refused(badge));
     if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
       return next(refused('too-fast'));
+    parts.lines.heldBy(socket.conn, holderOf(badge));
     parts.onEntered?.(socket.request);
     socket.data = badge;
     next();

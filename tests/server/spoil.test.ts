@@ -2,7 +2,7 @@ import { createServer } from 'node:http';
 import { Server } from 'socket.io';
 import { describe, expect, it } from 'vitest';
 import { wallClock } from '../../server/clock.ts';
-import { guardLine, type Line } from '../../server/live/line-guard.ts';
+import { type Line, LineGuard } from '../../server/live/line-guard.ts';
 import { spoil } from '../attack/spoil/attack.ts';
 import { RawDevice } from '../attack/spoil/raw-device.ts';
 
@@ -19,7 +19,8 @@ describe('who reads nothing and answers pings', () => {
   it('is let go, and who reads is not', async () => {
     const http = createServer();
     const io = new Server(http, { perMessageDeflate: false });
-    io.engine.on('connection', (line: Line) => guardLine(line, wallClock));
+    const lines = new LineGuard(wallClock);
+    io.engine.on('connection', (line: Line) => lines.watch(line));
     await new Promise<void>((listening) => http.listen(0, '127.0.0.1', listening));
     const address = http.address();
     const origin = `http://127.0.0.1:${typeof address === 'object' ? address?.port : 0}`;

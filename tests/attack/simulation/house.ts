@@ -77,6 +77,7 @@ export class House {
     });
     openGateway({
       io,
+      lines: { heldBy: () => undefined },
       conductors,
       keyring: new Keyring(store, clock, hostKey),
       clock,

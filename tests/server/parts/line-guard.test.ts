@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { guardLine, type Line } from '../../../server/live/line-guard.ts';
+import { type Line, LineGuard } from '../../../server/live/line-guard.ts';
 import { ManualClock } from '../support/manual-clock.ts';
 
 /** A connection that hands on what it is given only when it is told to. */
-function aLine() {
+function aLine(clock = new ManualClock(), guard = new LineGuard(clock)) {
   const heard = new Map<string, (packet: { data?: string }) => void>();
   const socket = {
     bufferedAmount: 0,
@@ -18,10 +18,10 @@ function aLine() {
     on: (event: string, run: (packet: { data?: string }) => void) => heard.set(event, run),
     close: () => undefined,
   };
-  const clock = new ManualClock();
-  guardLine(line as unknown as Line, clock);
+  guard.watch(line as unknown as Line);
   return {
     clock,
+    line,
     socket,
     send: (length: number) => heard.get('packetCreate')?.({ data: 'x'.repeat(length) }),
     frame: (length = 0) => heard.get('packet')?.({ data: 'x'.repeat(length) }),
@@ -85,5 +85,32 @@ describe('a connection', () => {
     expect(socket.ended).toBe(0);
     frame(12 * kB);
     expect(socket.ended).toBe(1);
+  });
+
+  it('shares what it may send with the other devices of its seat, however many come one after the other', async () => {
+    const clock = new ManualClock();
+    const guard = new LineGuard(clock);
+    const come = (holder: string) => {
+      const device = aLine(clock, guard);
+      guard.heldBy(device.line, holder);
+      return device;
+    };
+    const flood = (device: ReturnType<typeof aLine>): number => {
+      let read = 0;
+      while (device.socket.ended === 0) {
+        device.frame(4 * kB);
+        read += 1;
+      }
+      return read;
+    };
+    const read = Array.from({ length: 15 }, () => flood(come('a seat')));
+    expect(read.reduce((sum, each) => sum + each)).toBeLessThan(80 + 15 + 1);
+    const other = come('another seat');
+    other.frame(4 * kB);
+    expect(other.socket.ended).toBe(0);
+    await clock.advance(10_000);
+    const back = come('a seat');
+    back.frame(4 * kB);
+    expect(back.socket.ended).toBe(0);
   });
 });
