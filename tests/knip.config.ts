@@ -25,7 +25,7 @@ const config: KnipConfig = {
     'tests/*/main.ts',
     // Started by name, as processes of their own.
     'tests/bench/{*-server,commit-rates,crowd,stored-sessions,tables}.ts',
-    'tests/attack/spoil/spoilers.ts',
+    'tests/attack/{residue/worker,spoil/spoilers}.ts',
     'tests/mutation/*.ts',
     'tests/stored/*.ts',
   ],

@@ -1,4 +1,4 @@
-import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
@@ -39,7 +39,11 @@ export function sweepUnfinished(folder: string): void {
 
 function write(folder: string, list: readonly Unfinished[]): void {
   if (list.length === 0) rmSync(listIn(folder), { force: true });
-  else writeFileSync(listIn(folder), JSON.stringify(list), { mode: 0o600 });
+  else {
+    // Whole or not at all: of a list that a kill has cut short nothing would be swept any more.
+    writeFileSync(`${listIn(folder)}.new`, JSON.stringify(list), { mode: 0o600 });
+    renameSync(`${listIn(folder)}.new`, listIn(folder));
+  }
 }
 
 function read(folder: string): Unfinished[] {

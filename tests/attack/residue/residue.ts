@@ -1,6 +1,7 @@
+import { fork } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { commandId, pourId, type SeatId, seatId, tastingId } from '../../../core/ids.ts';
+import { seatId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
 import { backUp } from '../../../server/ops/backup.ts';
 import { restore } from '../../../server/ops/restore.ts';
@@ -8,11 +9,14 @@ import { openSqliteStore, type SqliteStore } from '../../../server/store/sqlite.
 import { planOf } from '../../support/plans.ts';
 import { forgetFolder, temporaryFolder } from '../../support/server.ts';
 import { Chances } from '../chances.ts';
-import { canariesIn, canary } from '../secrets/canary.ts';
+import { canariesIn } from '../secrets/canary.ts';
+import { type Forgotten, forget, guests, tastings, write } from './words.ts';
 
 export interface ResidueOptions {
-  /** How many words are written in all. */
+  /** How many words are written in all, besides those of processes that are killed. */
   readonly words: number;
+  /** How often a process is killed while it writes and forgets, and as often while it backs up. */
+  readonly kills: number;
   readonly seed: number;
 }
 
@@ -26,24 +30,19 @@ export interface Residue {
   readonly findings: readonly string[];
 }
 
-const fields = ['look', 'nose', 'palate', 'finish', 'thoughts'] as const;
-const tastings = ['harvest', 'winter', 'spring'].map(tastingId);
-const guests = 16;
-const pours = ['one', 'two', 'three'].map(pourId);
-
 /**
  * Writes words, writes over them, forgets guests, deletes an evening, and makes backups in between; then looks for any word
- * in every byte of every file, and for those that were forgotten in what an older backup brings back. What a kill leaves is
- * looked at too: the files are read while they are in use.
+ * in every byte of every file, and for those that were forgotten in what an older backup brings back. The files are read while they are in
+ * use, and after processes were killed in the middle of writing, forgetting and backing up.
  */
-export async function seekResidue({ words, seed }: ResidueOptions): Promise<Residue> {
+export async function seekResidue({ words, kills, seed }: ResidueOptions): Promise<Residue> {
   const chances = new Chances(seed);
   const folder = await temporaryFolder();
   const data = join(folder, 'data');
   mkdirSync(data);
   const file = join(data, 'quietpour.db');
   const findings: string[] = [];
-  const forgotten = new Map<string, { readonly tasting: (typeof tastings)[number]; readonly seat: SeatId }>();
+  const forgotten: Forgotten = new Map();
   const backups: string[] = [];
   let files = 0;
   const look = (when: string): void => {
@@ -62,14 +61,7 @@ export async function seekResidue({ words, seed }: ResidueOptions): Promise<Resi
     const revisions = new Map<string, number>();
     for (let word = 0; word < words; word += 1) {
       await write(store, word, chances, revisions, forgotten);
-      if (chances.happens(0.02)) {
-        const tasting = chances.anyOf(tastings.slice(1)) ?? tastings[1];
-        const seat = seatId(`seat-${chances.below(guests)}`);
-        if (tasting !== undefined) {
-          await store.notebooks.forget(tasting, seat);
-          forgotten.set(`${tasting} ${seat}`, { tasting, seat });
-        }
-      }
+      if (chances.happens(0.02)) await forget(store, chances, forgotten);
       if (backups.length < 4 && word === Math.floor(((backups.length + 1) * words) / 5)) {
         look('while in use');
         await store.close();
@@ -79,6 +71,26 @@ export async function seekResidue({ words, seed }: ResidueOptions): Promise<Resi
         store = openSqliteStore(file);
       }
     }
+    await store.close();
+    for (let kill = 0; kill < kills; kill += 1) {
+      const first = words + kill * wordsOfAProcess;
+      await killed(folder, 'write', first, chances, forgotten);
+      look(`after kill ${kill} of a writer`);
+      await killed(folder, 'back-up', first, chances, forgotten);
+      look(`after kill ${kill} of a backup`);
+      // As the next server or backup does.
+      const again = openSqliteStore(file);
+      for (const { tasting, seat } of forgotten.values())
+        if (again.notebooks.read(tasting, seat).entries.length > 0)
+          findings.push(`${seat} of ${tasting} was back after kill ${kill}`);
+      await again.close();
+      look(`after kill ${kill}, started again`);
+    }
+    await backUp(data, join(folder, 'backup-last.db'));
+    backups.push(join(folder, 'backup-last.db'));
+    const parts = filesIn(folder).filter((path) => path.includes('.part'));
+    findings.push(...parts.map((path) => `${path} is left of a backup that was killed`));
+    store = openSqliteStore(file);
     const [doomed] = tastings;
     if (doomed !== undefined) await store.tastings.remove(doomed);
     look('at the end, in use');
@@ -104,31 +116,36 @@ export async function seekResidue({ words, seed }: ResidueOptions): Promise<Resi
   return { words, forgotten: forgotten.size, deleted: 1, backups: backups.length, files, findings };
 }
 
-async function write(
-  store: SqliteStore,
-  word: number,
+/** Beyond what one process writes before it is killed. */
+const wordsOfAProcess = 100_000;
+
+/** Lets a process of its own work on the store, and kills it at a random moment; what it has acknowledged is known. */
+async function killed(
+  folder: string,
+  work: 'write' | 'back-up',
+  first: number,
   chances: Chances,
-  revisions: Map<string, number>,
-  forgotten: ReadonlyMap<string, unknown>,
+  forgotten: Forgotten,
 ): Promise<void> {
-  const tasting = chances.anyOf(tastings) ?? tastingId('harvest');
-  const seat = seatId(`seat-${chances.below(guests)}`);
-  // Who has asked to be forgotten has no key to write with.
-  if (forgotten.has(`${tasting} ${seat}`)) return;
-  const pour = chances.anyOf(pours) ?? pourId('one');
-  const field = chances.anyOf(fields) ?? 'nose';
-  const place = `${tasting} ${seat} ${pour} ${field}`;
-  const revision = (revisions.get(place) ?? 0) + 1;
-  revisions.set(place, revision);
-  const value = `${canary(word).text} ${'and more '.repeat(chances.below(40))}`;
-  const savedAt = epochMs(word);
-  const entry = { pour, field, value, revision, savedAt, ...(revision > 1 ? { sealedValue: value } : {}) };
-  const answer = { ok: true, revision, value, savedAt } as const;
-  const answered = { command: commandId(`word-${String(word).padStart(6, '0')}`), answer };
-  await store.notebooks.save({ tasting, seat, entry, answered });
+  const seed = String(chances.below(1_000_000));
+  const given = [folder, work, String(first), seed, JSON.stringify([...forgotten])];
+  const child = fork(join(import.meta.dirname, 'worker.ts'), given, { execArgv: ['--import', 'tsx'] });
+  const ended = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+  const begun = new Promise<void>((resolve, reject) => {
+    child.once('exit', () => reject(new Error(`The process that was to ${work} fell by itself.`)));
+    child.on('message', (said) => {
+      const done = said as { readonly begun: true } | ReturnType<Forgotten['get']>;
+      if (done !== undefined && 'tasting' in done) forgotten.set(`${done.tasting} ${done.seat}`, done);
+      resolve();
+    });
+  });
+  await begun;
+  await new Promise((resolve) => setTimeout(resolve, chances.between(20, 400)));
+  child.kill('SIGKILL');
+  await ended;
 }
 
-function survivors(store: SqliteStore, forgotten: ReadonlyMap<string, unknown>): number {
+function survivors(store: SqliteStore, forgotten: Forgotten): number {
   return tastings.slice(1).reduce(
     (sum, tasting) =>
       sum +
