@@ -31,11 +31,6 @@ const config: KnipConfig = {
   ],
   project: ['{core,shared,server,host,guest}/**/*.{ts,tsx,mjs}!', 'tests/**/*.{ts,tsx}'],
   ignoreBinaries: ['openssl', 'apt-get'],
-  // Parts of sealing that its routes and screens are still to take up; goes with them.
-  ignoreIssues: {
-    'server/store/{seals/*,store}.ts': ['exports', 'types'],
-    'shared/wire/devices.ts': ['exports', 'types'],
-  },
   ignoreExportsUsedInFile: product,
 };
 

@@ -48,7 +48,8 @@ export function testsPassUnder(line: number): boolean {
 
 /** The newest of a line, as the registry carries it for this machine, with its headers. */
 function nodeOf(line: number, home: string): string {
-  const name = `node-${process.platform}-${process.arch}`;
+  // The registry says `win` where Node says `win32`.
+  const name = `node-${process.platform.replace('win32', 'win')}-${process.arch}`;
   mkdirSync(home, { recursive: true });
   const quietly = ['--no-save', '--no-package-lock', '--no-audit', '--no-fund', '--loglevel=error'];
   execFileSync('npm', ['install', '--prefix', home, ...quietly, `${name}@${line}`], { stdio: 'inherit' });

@@ -28,7 +28,7 @@ export interface SlotFile {
 
 const tagBytes = 16;
 const boxBytes = 32 + boxOverhead;
-export const slotBytes = 2 * tagBytes + boxBytes + 4;
+const slotBytes = 2 * tagBytes + boxBytes + 4;
 const mark = Buffer.from('key\n');
 const blank = Buffer.alloc(slotBytes);
 

@@ -8,7 +8,7 @@ import { bytesOf, type Slot, type SlotFile, slotOf, slotsIn, slotsInMemory, tagO
 import { freshMaster, type MasterKey, masterKeyFrom, masterKeyIn } from './master-key.ts';
 
 /** Where a box belongs. It opens nowhere else. */
-export interface Place {
+interface Place {
   readonly tasting: TastingId;
   /** A seat, or the notebook of a device that has not been let in; see `asideOf`. */
   readonly notebook: SeatId;
@@ -43,7 +43,7 @@ export interface Seals {
 
 /** The key of the notes, beside the store: it is not in a backup. */
 export const masterFileOf = (store: string): string => join(dirname(store), 'notes.key');
-export const slotFileOf = (store: string): string => `${store}.keys`;
+const slotFileOf = (store: string): string => `${store}.keys`;
 
 /** Throws a sentence when the key does not fit. */
 export function sealsBeside(store: string): Seals {
@@ -62,7 +62,7 @@ export function sealsBeside(store: string): Seals {
 
 export const sealsInMemory = (): Seals => sealsWith(masterKeyFrom(freshMaster()), slotsInMemory());
 
-export const misfit = 'The notes in the store were sealed with another notes.key: put the right file back.';
+const misfit = 'The notes in the store were sealed with another notes.key: put the right file back.';
 
 /** Whether this key wrapped it. */
 export const fits = ({ wrapping }: MasterKey, slot: Slot): boolean =>

@@ -1,5 +1,6 @@
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
+import type { SeatId, TastingId } from '../../../core/ids.ts';
 import { backUp } from '../../../server/ops/backup.ts';
 import { openSqliteStore } from '../../../server/store/sqlite.ts';
 import { Chances } from '../chances.ts';
@@ -12,7 +13,9 @@ import { type Forgotten, forget, write } from './words.ts';
 const [, , folder = '', work = 'write', first = '0', seed = '1', gone = '[]'] = process.argv;
 const data = join(folder, 'data');
 const chances = new Chances(Number(seed));
-const forgotten: Forgotten = new Map(JSON.parse(gone) as [...Forgotten]);
+const forgotten: Forgotten = new Map(
+  JSON.parse(gone) as (readonly [string, { tasting: TastingId; seat: SeatId }])[],
+);
 
 process.on('disconnect', () => process.exit(0));
 if (work === 'back-up') {
