@@ -1,6 +1,7 @@
 import { type NoteValues, wordFields } from '../../shared/notes/entry.ts';
 import { isBlank } from '../../shared/notes/value.ts';
 import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
+import { wordKey } from '../../shared/words/word-sheet.ts';
 
 /** What one evening has to tell about somebody who learns to taste. */
 export interface EveningProgress {
@@ -47,7 +48,7 @@ const wordsOf = ({ entries }: KeepsakePour): Set<string> =>
   new Set(
     wordFields.flatMap((field) => {
       const value = entries.find((entry) => entry.field === field)?.value;
-      return value !== null && typeof value === 'object' ? Object.keys(value) : [];
+      return value !== null && typeof value === 'object' ? Object.keys(value).map(wordKey) : [];
     }),
   );
 

@@ -2,7 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { mostMarks, type WordField, type WordMarks } from '../../shared/notes/entry.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { tapAgain } from '../../shared/words/closing.ts';
-import { codeFor, textOf, type WordSheet } from '../../shared/words/word-sheet.ts';
+import { codeFor, textOf, type WordSheet, wordKey } from '../../shared/words/word-sheet.ts';
 import { useRoom } from '../room/room.ts';
 import { closingText } from '../stage/word-sheets.ts';
 import { words } from './language.ts';
@@ -47,7 +47,10 @@ export function WordPick({ pour, field, sheet, extraWords }: WordPickProps) {
     <WordChip key={code} text={textOf(sheet, code)} strength={marks[code]} onTap={() => tap(code)} />
   );
   const title = words.board.titles[field];
-  const extras = extraWords.flatMap((written) => codeFor(sheet, written) ?? []);
+  const extras = extraWords.flatMap((written) => {
+    const code = codeFor(sheet, written);
+    return Object.keys(marks).find((each) => code && wordKey(each) === wordKey(code)) ?? code ?? [];
+  });
   return (
     <section class="stack-tight" aria-label={title}>
       <h2>{title}</h2>

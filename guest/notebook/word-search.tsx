@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { WordField, WordMarks } from '../../shared/notes/entry.ts';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { searchWords } from '../../shared/words/search.ts';
-import { codeFor, findable, textOf, type WordSheet } from '../../shared/words/word-sheet.ts';
+import { codeFor, findable, textOf, type WordSheet, wordKey } from '../../shared/words/word-sheet.ts';
 import { words } from './language.ts';
 import { useWritingLock } from './use-writing-lock.ts';
 import { senseOf } from './word-senses.ts';
@@ -22,7 +22,9 @@ export function WordSearch({ sheet, field, extraWords, marks, chip, onAdd }: Wor
   const [tooLong, setTooLong] = useState(false);
   const lock = useWritingLock();
   const found = searchWords(findable(sheet, senseOf(field), extraWords), query, 8);
-  const code = codeFor(sheet, query);
+  const asked = codeFor(sheet, query);
+  // The same word with or without a capital is one.
+  const code = Object.keys(marks).find((each) => asked && wordKey(each) === wordKey(asked)) ?? asked;
   const isNew = code !== undefined && !found.some((each) => each.code === code) && !(code in marks);
   const add = (): void => {
     if (query.trim() === '') return;

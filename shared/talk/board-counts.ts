@@ -1,6 +1,7 @@
 import type { NoteField, NoteValues, OddPick, WordField } from '../notes/entry.ts';
 import { wordFields } from '../notes/entry.ts';
 import type { BoardNote } from '../wire/board.ts';
+import { wordKey } from '../words/word-sheet.ts';
 
 /** Something that several people named, with everybody who did. */
 export interface Named {
@@ -71,11 +72,13 @@ export const oddPicks = (notes: readonly BoardNote[]): Picked[] =>
     .sort((one, other) => Number(other.right) - Number(one.right));
 
 function gathered(notes: readonly BoardNote[], codesOf: (note: BoardNote) => readonly string[]): Named[] {
-  const by = new Map<string, BoardNote[]>();
+  const found = new Map<string, { readonly code: string; readonly by: readonly BoardNote[] }>();
   for (const note of notes) {
-    for (const code of new Set(codesOf(note))) by.set(code, [...(by.get(code) ?? []), note]);
+    const own = new Map(codesOf(note).map((code) => [wordKey(code), code]));
+    for (const [key, code] of own) {
+      const before = found.get(key);
+      found.set(key, { code: before?.code ?? code, by: [...(before?.by ?? []), note] });
+    }
   }
-  return [...by]
-    .map(([code, people]) => ({ code, by: people }))
-    .sort((one, other) => other.by.length - one.by.length);
+  return [...found.values()].sort((one, other) => other.by.length - one.by.length);
 }

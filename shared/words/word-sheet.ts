@@ -19,9 +19,12 @@ const ownPrefix = 'own:';
 /** In UTF-16 units, as the limit of a code is. */
 const longestOwnWord = 40;
 
-/** The code of a guest's own word: the words themselves, in small letters and single spaces. */
+/** What tells a word from others: how somebody wrote it, in capitals or not, does not. */
+export const wordKey = (code: string): string => code.toLowerCase();
+
+/** The code of a guest's own word: the words themselves, in single spaces; German nouns keep their capitals. */
 function ownCode(text: string): string | undefined {
-  const tidy = text.normalize('NFC').replace(/\s+/g, ' ').trim().toLowerCase();
+  const tidy = text.normalize('NFC').replace(/\s+/g, ' ').trim();
   const { length } = tidy;
   return length > 0 && length <= longestOwnWord && fold(tidy) !== '' ? ownPrefix + tidy : undefined;
 }
@@ -36,7 +39,7 @@ export function codeFor(sheet: WordSheet, written: string): string | undefined {
   return known?.[0] ?? ownCode(written);
 }
 
-/** What to show for a code: the board's text, an own word in its small letters, or the code itself if unknown. */
+/** What to show for a code: the board's text, an own word as it was written, or the code itself if unknown. */
 export function textOf(sheet: WordSheet, code: string): string {
   if (code.startsWith(ownPrefix)) return code.slice(ownPrefix.length);
   return Object.hasOwn(sheet.text.words, code) ? (sheet.text.words[code] ?? code) : code;

@@ -1,27 +1,27 @@
 // German, not yet reviewed by a native speaker.
 import type { ChangesWords } from '../en/changes.ts';
 
-/** Die Worte für Änderungen am Plan, während der Abend läuft. */
+/** The words for changing the plan while the evening runs, in German. */
 export const changesWords: ChangesWords = {
   swap: {
     title: (glass) => `Eine andere Flasche für ${glass}`,
     numbers: 'Nummer und Code bleiben. Matten, Fläschchen und Notizblätter stimmen also weiter.',
     emptied: 'Dieses Glas wird neu eingeschenkt. Was die Gäste dazu geschrieben haben, bleibt.',
     go: 'Tauschen',
-    done: (glass) => `${glass} hat eine andere Flasche. Schenke es neu ein.`,
+    done: (glass) => `${glass} hat eine andere Flasche. Schenk es neu ein.`,
   },
   mend: {
     title: (glass) => `${glass} berichtigen`,
     numbers:
       'Nummer und Code bleiben. Auf Papier mit Namen, etwa dem Ablaufplan, steht das Alte, bis du es neu druckst.',
-    uncovered: 'Hier steht alles offen da: Halte das Tablet zu dir.',
+    uncovered: 'Hier steht alles offen: Halt das Tablet zu dir.',
     go: 'So behalten',
     done: (glass) => `${glass} ist überall berichtigt.`,
   },
   add: {
     title: 'Eine Probe dazunehmen',
     numbers: (glass) => `Das wird ${glass}. Alle anderen Nummern bleiben.`,
-    code: (code) => `Schreibe ${code} auf die Gläser und Fläschchen: Auf Papier steht es noch nirgends.`,
+    code: (code) => `Schreib ${code} auf die Gläser und Fläschchen: Auf Papier steht es noch nirgends.`,
     last: 'Sie kommt zuletzt. Unter „Andere Reihenfolge“ rückst du sie an eine andere Stelle.',
     go: 'Dazunehmen',
     done: (glass) => `${glass} ist dabei.`,

@@ -4,7 +4,7 @@ export const changesWords = {
   swap: {
     title: (glass: string) => `Another bottle for ${glass}`,
     numbers: 'Number and code stay, so mats, vials and note sheets stay right.',
-    emptied: 'The pour run of this glass starts again, and what guests have written of it stays.',
+    emptied: 'This glass is poured again, and what guests wrote about it stays.',
     go: 'Swap',
     done: (glass: string) => `${glass} has another bottle. Pour it again.`,
   },
@@ -12,7 +12,7 @@ export const changesWords = {
     title: (glass: string) => `Correct ${glass}`,
     numbers:
       'Number and code stay. Paper with names on it, such as the run sheet, shows the old words until you print it again.',
-    uncovered: 'The facts stand here in full: hold the tablet to yourself.',
+    uncovered: 'This shows everything: hold the tablet to yourself.',
     go: 'Keep this',
     done: (glass: string) => `${glass} is corrected, everywhere.`,
   },

@@ -192,13 +192,14 @@ describe('anonymous pages', () => {
     const own = ['pear', 'own:gran’s barn', 'own:tent', 'own:wet slate'];
     const pages = [
       ...['ada', 'ben', 'cleo'].map((seat) => page(seat, 'ash', { words: own }, counted)),
-      page('dai', 'ash', { words: ['own:tent'] }),
+      page('dai', 'ash', { words: ['own:Tent'] }),
     ];
     const { words } = lookBack(tasted({ ...plan, extraWords: ['Wet slate'] }), pages, pours);
     if (words.outcome !== 'result') expect.fail(words.reason);
     expect(words.figures.pours[0]?.words).toEqual([
-      { word: 'own:tent', guests: 4 },
-      { word: 'own:wet slate', guests: 3 },
+      // Spelled as whoever tells it with a name; a capital makes no other word of it.
+      { word: 'own:Tent', guests: 4 },
+      { word: 'own:Wet slate', guests: 3 },
       { word: 'pear', guests: 3 },
     ]);
   });

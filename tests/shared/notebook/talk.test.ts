@@ -134,6 +134,13 @@ describe('what came up', () => {
     expect(wordsThatCameUp(notes, ['nose-words']).map(({ by }) => by.length)).toEqual([1, 1]);
   });
 
+  it('takes a word with a capital and without for one, as it was first written', () => {
+    const notes = ['own:Räucherofen', 'own:räucherofen'].map((code, index) =>
+      note(`guest ${index}`, [{ field: 'nose-words', value: { [code]: 'hint' } }]),
+    );
+    expect(wordsThatCameUp(notes).map(({ code, by }) => [code, by.length])).toEqual([['own:Räucherofen', 2]]);
+  });
+
   it('lays the colours out from light to dark, with a code of another version at the end', () => {
     const notes = ['amber', 'hay', 'plaid', 'hay'].map((value, index) =>
       note(`guest ${index}`, [{ field: 'colour', value }]),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { strengths, tapAgain } from '../../../shared/words/closing.ts';
 import { loadWords } from '../../../shared/words/load-words.ts';
-import { codeFor, findable, textOf } from '../../../shared/words/word-sheet.ts';
+import { codeFor, findable, textOf, wordKey } from '../../../shared/words/word-sheet.ts';
 import { sheetIn } from '../../support/languages.ts';
 
 const sheet = await loadWords('spirit');
@@ -22,14 +22,15 @@ describe('the code for what somebody wrote', () => {
       'GRU\u0308NER APFEL',
     ])
       expect(codeFor(german, written), written).toBe('green-apple');
-    expect(codeFor(german, 'Räucherofen')).toBe('own:räucherofen');
-    expect(codeFor(german, 'Rosé, süß')).toBe('own:rosé, süß');
-    expect(codeFor(german, 'Straße')).toBe('own:straße');
+    expect(codeFor(german, 'Räucherofen')).toBe('own:Räucherofen');
+    expect(codeFor(german, 'Rosé, süß')).toBe('own:Rosé, süß');
+    expect(codeFor(german, 'Straße')).toBe('own:Straße');
   });
 
   it('is an own one elsewhere, the same for all who write the same', () => {
-    expect(codeFor(sheet, 'Crème brûlée')).toBe('own:crème brûlée');
-    expect(codeFor(sheet, 'CRÈME  BRÛLÉE')).toBe('own:crème brûlée');
+    expect(codeFor(sheet, 'crème  brûlée')).toBe('own:crème brûlée');
+    const codes = ['Crème brûlée', 'CRÈME  BRÛLÉE'].map((written) => codeFor(sheet, written) ?? '');
+    expect(new Set(codes.map(wordKey))).toEqual(new Set(['own:crème brûlée']));
     expect(codeFor(sheet, 'salt/pepper')).toBe('own:salt/pepper');
     expect(codeFor(sheet, 'constructor')).toBe('own:constructor');
     expect(codeFor(sheet, '__proto__')).toBe('own:__proto__');
@@ -55,7 +56,7 @@ describe('the code for what somebody wrote', () => {
 describe("the host's additions", () => {
   it('stand after the board, and not twice', () => {
     const found = findable(sheet, 'nose', ['Old theatre', 'vanilla', '']);
-    expect(found.at(-1)).toEqual({ code: 'own:old theatre', text: 'old theatre' });
+    expect(found.at(-1)).toEqual({ code: 'own:Old theatre', text: 'Old theatre' });
     expect(found.filter(({ text }) => text === 'vanilla')).toHaveLength(1);
   });
 });
