@@ -80,19 +80,19 @@ function roomIsReady(session: UnderWay, moment: Moment): boolean {
   return here.length > 0 && ready.length >= readySeatsNeeded(session.pacing.share, here.length);
 }
 
-export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment): Decision {
-  switch (ask.type) {
+export function decidePace(session: UnderWay, command: PaceCommand, moment: Moment): Decision {
+  switch (command.type) {
     case 'GoBack': {
-      if (cueNow(session).id !== ask.from) return refused('moved-on');
+      if (cueNow(session).id !== command.from) return refused('moved-on');
       const before = cueBefore(session);
       return before === undefined
         ? refused('at-start')
         : happened(...entering(session, before, 'host', moment));
     }
     case 'JumpTo': {
-      const target = session.cues[indexOfCue(session.cues, ask.cue)];
+      const target = session.cues[indexOfCue(session.cues, command.cue)];
       if (target === undefined) return refused('no-such-cue');
-      const takesBack = ask.takesBack === cueNow(session).id;
+      const takesBack = command.takesBack === cueNow(session).id;
       return happened(...entering(session, target, 'host', moment, takesBack));
     }
     case 'Hold':
@@ -106,17 +106,17 @@ export function decidePace(session: UnderWay, ask: PaceCommand, moment: Moment):
       if (session.clock.kind !== 'held') return refused('not-held');
       return happened({ type: 'ClockResumed', endsAt: later(moment.now, session.clock.remaining) });
     case 'GiveTime':
-      return giveTime(session, ask.seconds, moment);
+      return giveTime(session, command.seconds, moment);
     case 'CallBreak':
-      return callBreak(session, ask.seconds, moment);
+      return callBreak(session, command.seconds, moment);
     case 'ChoosePacing':
-      return happened({ type: 'PacingChosen', pacing: ask.pacing });
+      return happened({ type: 'PacingChosen', pacing: command.pacing });
     case 'WaitForRemote':
-      return session.waitForRemote === ask.wait
+      return session.waitForRemote === command.wait
         ? refused('nothing-to-do')
-        : happened({ type: 'RemoteAwaited', wait: ask.wait });
+        : happened({ type: 'RemoteAwaited', wait: command.wait });
     default:
-      return ask satisfies never;
+      return command satisfies never;
   }
 }
 

@@ -28,28 +28,28 @@ type PlanCommand = Extract<
 >;
 
 /** Changes of the plan while the evening runs [P6]. */
-export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment): Decision {
-  switch (ask.type) {
+export function decidePlan(session: UnderWay, command: PlanCommand, moment: Moment): Decision {
+  switch (command.type) {
     case 'DropPour':
-      return dropPour(session, ask.pour, moment);
+      return dropPour(session, command.pour, moment);
     case 'RestorePour':
-      return session.dropped.includes(ask.pour)
-        ? happened({ type: 'PourRestored', pour: ask.pour })
+      return session.dropped.includes(command.pour)
+        ? happened({ type: 'PourRestored', pour: command.pour })
         : refused('not-dropped');
     case 'EditCue': {
-      const cue = session.cues[indexOfCue(session.cues, ask.cue)];
+      const cue = session.cues[indexOfCue(session.cues, command.cue)];
       if (cue === undefined) return refused('no-such-cue');
-      const ideal = ask.seconds === undefined ? cue.ideal : guardedLength(cue, ask.seconds);
+      const ideal = command.seconds === undefined ? cue.ideal : guardedLength(cue, command.seconds);
       return happened({
         type: 'CueEdited',
         cue: cue.id,
         ideal,
         floor: seconds(Math.min(cue.floor, ideal)),
-        ...(ask.say === undefined ? {} : { say: ask.say }),
+        ...(command.say === undefined ? {} : { say: command.say }),
       });
     }
     case 'FitTo': {
-      const { endsAt } = ask;
+      const { endsAt } = command;
       const { lengths, was } = fitTo(session, endsAt, moment.now);
       return lengths.length === 0
         ? refused('nothing-to-do')
@@ -58,9 +58,9 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
     case 'UndoFit':
       return session.fitted === null ? refused('not-fitted') : happened({ type: 'FitUndone' });
     case 'WishEnd':
-      return session.wishedEnd === ask.endsAt
+      return session.wishedEnd === command.endsAt
         ? refused('nothing-to-do')
-        : happened({ type: 'EndWished', endsAt: ask.endsAt });
+        : happened({ type: 'EndWished', endsAt: command.endsAt });
     case 'DropClosingPass':
       return dropClosingPass(session, moment);
     case 'RestoreClosingPass':
@@ -79,7 +79,7 @@ export function decidePlan(session: UnderWay, ask: PlanCommand, moment: Moment):
         ? refused('nothing-to-do')
         : happened({ type: 'DiscussionsRestored' });
     default:
-      return ask satisfies never;
+      return command satisfies never;
   }
 }
 

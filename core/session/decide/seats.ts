@@ -14,10 +14,10 @@ type SeatCommand = Extract<
 >;
 
 /** Somebody without a seat. */
-export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment): Decision {
+export function decideAtDoor(session: UnderWay, command: TakeSeat, { now }: Moment): Decision {
   if (session.doors === 'closed') return refused('doors-closed');
-  if (session.seats[ask.seat] !== undefined) return refused('nothing-to-do');
-  const { inPlaceOf } = ask;
+  if (session.seats[command.seat] !== undefined) return refused('nothing-to-do');
+  const { inPlaceOf } = command;
   const leaving = inPlaceOf === undefined ? undefined : session.seats[inPlaceOf];
   if (inPlaceOf !== undefined && (leaving === undefined || !mayGiveWay(session, leaving)))
     return refused('table-full');
@@ -25,10 +25,10 @@ export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment):
   return happened(...gaveWay, {
     type: 'SeatTaken',
     seat: {
-      id: ask.seat,
-      name: ask.name,
-      leftHanded: ask.leftHanded,
-      remote: ask.remote,
+      id: command.seat,
+      name: command.name,
+      leftHanded: command.leftHanded,
+      remote: command.remote,
       presence: session.doors === 'ask' ? 'waiting' : 'seated',
       groundRulesAccepted: false,
       row: leaving?.row ?? Object.keys(session.seats).length,
@@ -40,15 +40,15 @@ export function decideAtDoor(session: UnderWay, ask: TakeSeat, { now }: Moment):
 }
 
 /** What the host does about a seat. Nothing here touches its notes. */
-export function decideSeat(session: UnderWay, ask: SeatCommand): Decision {
-  if (ask.type === 'SetDoors') {
-    return session.doors === ask.doors
+export function decideSeat(session: UnderWay, command: SeatCommand): Decision {
+  if (command.type === 'SetDoors') {
+    return session.doors === command.doors
       ? refused('nothing-to-do')
-      : happened({ type: 'DoorsSet', doors: ask.doors });
+      : happened({ type: 'DoorsSet', doors: command.doors });
   }
-  const seat = session.seats[ask.seat];
+  const seat = session.seats[command.seat];
   if (seat === undefined) return refused('no-such-seat');
-  switch (ask.type) {
+  switch (command.type) {
     case 'AdmitSeat':
       return seat.presence === 'waiting'
         ? happened({ type: 'SeatAdmitted', seat: seat.id })
@@ -66,48 +66,53 @@ export function decideSeat(session: UnderWay, ask: SeatCommand): Decision {
         ? refused('nothing-to-do')
         : happened({ type: 'SignalGiven', seat: seat.id, signal: null });
     default:
-      return ask satisfies never;
+      return command satisfies never;
   }
 }
 
 /** What a guest does for the seat they hold. */
-export function decideForGuest(session: UnderWay, id: SeatId, ask: GuestCommand, moment: Moment): Decision {
+export function decideForGuest(
+  session: UnderWay,
+  id: SeatId,
+  command: GuestCommand,
+  moment: Moment,
+): Decision {
   const seat = session.seats[id];
   if (seat === undefined) return refused('no-such-seat');
-  if (ask.type !== 'LeaveTable' && seat.presence !== 'seated') return refused('not-seated');
-  switch (ask.type) {
+  if (command.type !== 'LeaveTable' && seat.presence !== 'seated') return refused('not-seated');
+  switch (command.type) {
     case 'AcceptGroundRules':
       return seat.groundRulesAccepted
         ? refused('nothing-to-do')
         : happened({ type: 'GroundRulesAccepted', seat: id });
     case 'GiveSignal':
-      return giveSignal(session, id, ask, moment);
+      return giveSignal(session, id, command, moment);
     case 'ChangeSeat':
-      return changeSeat(id, ask);
+      return changeSeat(id, command);
     case 'CatchUp': {
-      const pour = seat.missed.find((missed) => ownPourAt(session, seat, missed) === ask.pour);
+      const pour = seat.missed.find((missed) => ownPourAt(session, seat, missed) === command.pour);
       return pour === undefined
         ? refused('nothing-to-do')
         : happened({ type: 'PourCaughtUp', seat: id, pour });
     }
     case 'CheckKit':
-      return seat.kit.includes(ask.item) === ask.ready
+      return seat.kit.includes(command.item) === command.ready
         ? refused('nothing-to-do')
-        : happened({ type: 'KitChecked', seat: id, item: ask.item, ready: ask.ready });
+        : happened({ type: 'KitChecked', seat: id, item: command.item, ready: command.ready });
     case 'LeaveTable':
       return seat.presence === 'left' || seat.presence === 'removed'
         ? refused('nothing-to-do')
         : happened({ type: 'SeatLeft', seat: id });
     default:
-      return ask satisfies never;
+      return command satisfies never;
   }
 }
 
-function changeSeat(seat: SeatId, ask: Extract<GuestCommand, { type: 'ChangeSeat' }>): Decision {
+function changeSeat(seat: SeatId, command: Extract<GuestCommand, { type: 'ChangeSeat' }>): Decision {
   const changes = {
-    ...(ask.name === undefined ? {} : { name: ask.name }),
-    ...(ask.leftHanded === undefined ? {} : { leftHanded: ask.leftHanded }),
-    ...(ask.remote === undefined ? {} : { remote: ask.remote }),
+    ...(command.name === undefined ? {} : { name: command.name }),
+    ...(command.leftHanded === undefined ? {} : { leftHanded: command.leftHanded }),
+    ...(command.remote === undefined ? {} : { remote: command.remote }),
   };
   return Object.keys(changes).length === 0
     ? refused('nothing-to-do')
@@ -118,15 +123,15 @@ function changeSeat(seat: SeatId, ask: Extract<GuestCommand, { type: 'ChangeSeat
 function giveSignal(
   session: UnderWay,
   seat: SeatId,
-  ask: Extract<GuestCommand, { type: 'GiveSignal' }>,
+  command: Extract<GuestCommand, { type: 'GiveSignal' }>,
   moment: Moment,
 ): Decision {
   const cue = cueNow(session).id;
-  const known = ask.cue === cue || ask.cue === cueForGuests(session, cueNow(session));
-  if (!known && ask.signal !== 'needs-host') return refused('moved-on');
-  if (ask.signal === 'ready' && !traitsOf(cueNow(session)).asksReady) return refused('nothing-to-do');
-  if ((session.signals[seat] ?? null) === ask.signal) return refused('nothing-to-do');
-  const given = { type: 'SignalGiven', seat, signal: ask.signal } as const;
+  const known = command.cue === cue || command.cue === cueForGuests(session, cueNow(session));
+  if (!known && command.signal !== 'needs-host') return refused('moved-on');
+  if (command.signal === 'ready' && !traitsOf(cueNow(session)).asksReady) return refused('nothing-to-do');
+  if ((session.signals[seat] ?? null) === command.signal) return refused('nothing-to-do');
+  const given = { type: 'SignalGiven', seat, signal: command.signal } as const;
   const after = evolveAll(session, [given]);
   const room = after.status === 'under-way' ? weighRoom(after, cue, moment) : refused('nothing-to-do');
   return happened(given, ...(room.ok ? room.events : []));
