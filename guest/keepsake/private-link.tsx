@@ -1,23 +1,19 @@
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { forgetSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
-import { copyText } from '../page/clipboard.ts';
 import { forgetNotes } from '../page/device-storage.ts';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { useOwnLink } from '../room/own-link.ts';
+import { OwnLinkField } from '../room/own-link-field.tsx';
 import { useRoom } from '../room/room.ts';
 import { homeWords } from './language.ts';
 
 /** The lasting way back to this page, hidden until it is asked for; and the way to be rid of everything. */
 export function PrivateLink({ onGone }: { readonly onGone: (said: string) => void }) {
   const { seat, status } = useRoom();
-  const [link, setLink] = useState<string>();
-  const ownLink = useOwnLink();
   const [asking, setAsking] = useState(false);
   const [busy, setBusy] = useState(false);
-  const id = useId();
   const words = homeWords.link;
 
   const remove = async (): Promise<void> => {
@@ -39,28 +35,7 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
     <section class="stack-tight">
       <h2>{words.title}</h2>
       <p class="soft">{words.hint}</p>
-      {link !== undefined ? (
-        <>
-          <label class="field-label" for={id}>
-            {words.label}
-          </label>
-          <textarea
-            class="field-input seat-link"
-            id={id}
-            readOnly
-            rows={4}
-            value={link}
-            onFocus={(event) => event.currentTarget.select()}
-          />
-          <Button
-            onPress={async () => status.say((await copyText(link)) ? homeWords.take.copied : words.byHand)}
-          >
-            {words.copy}
-          </Button>
-        </>
-      ) : (
-        <Button onPress={async () => setLink(await ownLink())}>{words.show}</Button>
-      )}
+      <OwnLinkField words={{ ...words, copied: homeWords.take.copied }} />
       <Button kind="danger" onPress={() => setAsking(true)}>
         {words.remove}
       </Button>
@@ -68,15 +43,11 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
         <Dialog
           title={words.sure}
           onClose={() => setAsking(false)}
+          close={words.keep}
           actions={
-            <>
-              <Button kind="danger" busy={busy} onPress={() => void remove()}>
-                {words.remove}
-              </Button>
-              <Button kind="primary" onPress={() => setAsking(false)}>
-                {words.keep}
-              </Button>
-            </>
+            <Button kind="danger" busy={busy} onPress={() => void remove()}>
+              {words.remove}
+            </Button>
           }
         >
           <p>{words.sureBody}</p>

@@ -1,12 +1,11 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
-import { codeLength, tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { StemmedGlass } from '../../shared/ui/stemmed-glass.tsx';
-import { TextField } from '../../shared/ui/text-field.tsx';
 import { words } from '../language.ts';
+import { CodeForm } from '../page/code-form.tsx';
 import { letNewVersionIn } from '../page/offline-page.ts';
 import { PageTitle } from '../page/page-title.tsx';
 
@@ -19,8 +18,6 @@ interface JoinPageProps {
 
 /** The first screen asks one thing. Who has sat here before finds the seat again. */
 export function JoinPage({ problem, onCode, onSeat, onEvenings }: JoinPageProps) {
-  const [code, setCode] = useState('');
-  const [short, setShort] = useState(false);
   useEffect(() => void letNewVersionIn(), []);
   const seats = keptSeats().slice(0, 3);
   return (
@@ -42,31 +39,7 @@ export function JoinPage({ problem, onCode, onSeat, onEvenings }: JoinPageProps)
           </Button>
         </section>
       )}
-      <form
-        class="stack code-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          const tidy = tidyCode(code);
-          if (tidy.length < codeLength) setShort(true);
-          else onCode(tidy);
-        }}
-      >
-        <TextField
-          label={words.door.code}
-          hint={words.door.codeHint}
-          error={short ? words.door.codeShort : undefined}
-          value={code}
-          onInput={(typed) => {
-            setCode(typed);
-            setShort(false);
-          }}
-          autocomplete="off"
-          maxLength={20}
-        />
-        <button type="submit" class="button button-big button-primary">
-          {words.door.go}
-        </button>
-      </form>
+      <CodeForm class="stack code-form" words={words.door} onCode={onCode} />
       <LanguageChoice />
     </main>
   );

@@ -137,21 +137,17 @@ function Leave() {
         <Dialog
           title={seatWords.leave}
           onClose={() => setAsking(false)}
+          close={seatWords.stay}
           actions={
-            <>
-              <Button
-                kind="danger"
-                onPress={() => {
-                  setAsking(false);
-                  void room.ask({ type: 'LeaveTable' });
-                }}
-              >
-                {seatWords.leave}
-              </Button>
-              <Button kind="primary" onPress={() => setAsking(false)}>
-                {seatWords.stay}
-              </Button>
-            </>
+            <Button
+              kind="danger"
+              onPress={() => {
+                setAsking(false);
+                void room.ask({ type: 'LeaveTable' });
+              }}
+            >
+              {seatWords.leave}
+            </Button>
           }
         >
           <p>{seatWords.leaveSure}</p>

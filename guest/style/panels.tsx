@@ -65,15 +65,11 @@ function Question() {
         <Dialog
           title="End the evening now?"
           onClose={shut}
+          close={words.stays}
           actions={
-            <>
-              <Button kind="danger" onPress={shut}>
-                End it
-              </Button>
-              <Button kind="primary" onPress={shut}>
-                {words.stays}
-              </Button>
-            </>
+            <Button kind="danger" onPress={shut}>
+              End it
+            </Button>
           }
         >
           <p>Two glasses have not been tasted. Everybody keeps their notes.</p>

@@ -68,20 +68,16 @@ export function DeleteEvening({
         <Dialog
           title={words.remove.sure(title)}
           onClose={close}
+          close={words.remove.keep}
           actions={
-            <>
-              <Button
-                kind="danger"
-                disabled={!understood.value}
-                busy={busy.value}
-                onPress={() => void remove()}
-              >
-                {words.remove.go}
-              </Button>
-              <Button kind="primary" onPress={close}>
-                {words.remove.keep}
-              </Button>
-            </>
+            <Button
+              kind="danger"
+              disabled={!understood.value}
+              busy={busy.value}
+              onPress={() => void remove()}
+            >
+              {words.remove.go}
+            </Button>
           }
         >
           <ul class="marks">

@@ -82,15 +82,11 @@ export function SetAsideTasting({ tasting, trouble, app, onChanged }: SetAsideTa
         <Dialog
           title={title}
           onClose={close}
+          close={words.keep}
           actions={
-            <>
-              <Button kind="danger" onPress={() => void remove()}>
-                {words.removeGo}
-              </Button>
-              <Button kind="primary" onPress={close}>
-                {words.keep}
-              </Button>
-            </>
+            <Button kind="danger" onPress={() => void remove()}>
+              {words.removeGo}
+            </Button>
           }
         >
           <p>{words.removeSure}</p>

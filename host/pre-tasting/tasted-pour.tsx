@@ -2,7 +2,7 @@ import type { PhotoId, TastingId } from '../../core/ids.ts';
 import type { Pour } from '../../core/tasting.ts';
 import { TextArea } from '../../shared/ui/text-area.tsx';
 import type { AppContext } from '../app-context.ts';
-import { AgeFields } from '../plan/fields/age-fields.tsx';
+import { PourNumber } from '../plan/fields/pour-number.tsx';
 import { StrengthField } from '../plan/fields/strength-field.tsx';
 import { missingOf, orderOf } from '../plan/figures/order.ts';
 import type { PlanEditor } from '../plan/plan-editor.ts';
@@ -49,7 +49,8 @@ export function TastedPour({ editor, app, tasting, pour, onSetAside }: TastedPou
         <StrengthField abv={pour.abv} onAbv={(abv) => set('abv', abv)} />
         {pour.drink !== 'beer' && (
           <div class="plan-pair">
-            <AgeFields pour={pour} set={set} />
+            <PourNumber pour={pour} set={set} of="ageYears" />
+            <PourNumber pour={pour} set={set} of="vintage" />
           </div>
         )}
         <DrinkFacts pour={pour} set={set} />

@@ -1,12 +1,15 @@
 import type { ComponentChildren } from 'preact';
 import { useId, useLayoutEffect, useRef } from 'preact/hooks';
+import { Button } from './button.tsx';
 
 interface DialogProps {
   readonly title: string;
   readonly children: ComponentChildren;
   /** Buttons, the safest last: under the thumb. */
-  readonly actions: ComponentChildren;
-  /** Asked for by the Escape key or the back gesture. The parent then stops rendering the dialog. */
+  readonly actions?: ComponentChildren;
+  /** What the button says that does nothing but close it: the safest one. */
+  readonly close?: string;
+  /** Asked for by that button, the Escape key or the back gesture. The parent then stops rendering the dialog. */
   readonly onClose: () => void;
 }
 
@@ -14,7 +17,7 @@ interface DialogProps {
  * A modal question; it is open for as long as it is rendered. The focus returns to where it came from, also when the
  * dialog leaves the page without having been closed.
  */
-export function Dialog({ title, children, actions, onClose }: DialogProps) {
+export function Dialog({ title, children, actions, close, onClose }: DialogProps) {
   const id = useId();
   const dialog = useRef<HTMLDialogElement>(null);
   const leaving = useRef(false);
@@ -45,7 +48,14 @@ export function Dialog({ title, children, actions, onClose }: DialogProps) {
     >
       <h2 id={id}>{title}</h2>
       <div class="dialog-body">{children}</div>
-      <div class="thumb-bar">{actions}</div>
+      <div class="thumb-bar">
+        {actions}
+        {close !== undefined && (
+          <Button kind="primary" onPress={onClose}>
+            {close}
+          </Button>
+        )}
+      </div>
     </dialog>
   );
 }

@@ -27,20 +27,16 @@ export function FinishDrawer({ view, order, actions, onClose }: DrawerProps) {
     <Dialog
       title={words.finish.title}
       onClose={onClose}
+      close={words.finish.stay}
       actions={
-        <>
-          <Button
-            onPress={() => {
-              onClose();
-              actions.finish(silent.filter(({ on }) => on).map(({ id }) => id));
-            }}
-          >
-            {words.finish.go}
-          </Button>
-          <Button kind="primary" onPress={onClose}>
-            {words.finish.stay}
-          </Button>
-        </>
+        <Button
+          onPress={() => {
+            onClose();
+            actions.finish(silent.filter(({ on }) => on).map(({ id }) => id));
+          }}
+        >
+          {words.finish.go}
+        </Button>
       }
     >
       {untasted > 0 && <p>{words.finish.untasted(untasted)}</p>}

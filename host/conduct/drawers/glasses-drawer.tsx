@@ -31,20 +31,16 @@ export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerP
       <Dialog
         title={asked.title}
         onClose={back}
+        close={words.cancel}
         actions={
-          <>
-            <Button
-              onPress={() => {
-                onClose();
-                confirmed(asked, actions);
-              }}
-            >
-              {doesOf(asked)}
-            </Button>
-            <Button kind="primary" onPress={back}>
-              {words.cancel}
-            </Button>
-          </>
+          <Button
+            onPress={() => {
+              onClose();
+              confirmed(asked, actions);
+            }}
+          >
+            {doesOf(asked)}
+          </Button>
         }
       >
         <p>{words.glasses.sure[asked.about]}</p>
@@ -59,6 +55,7 @@ export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerP
     <Dialog
       title={words.glasses.title}
       onClose={onClose}
+      close={words.close}
       actions={
         <>
           {view.toTell.length > 1 && view.naming === 'one-by-one' && (
@@ -85,9 +82,6 @@ export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerP
           {view.pours.length < limits.pours && (
             <Button onPress={() => onOpen({ shows: 'add-pour' })}>{words.glasses.add}</Button>
           )}
-          <Button kind="primary" onPress={onClose}>
-            {words.close}
-          </Button>
         </>
       }
     >

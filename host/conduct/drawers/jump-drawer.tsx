@@ -26,20 +26,16 @@ export function JumpDrawer({ cue, ...props }: JumpDrawerProps) {
     <Dialog
       title={words.room.jump.title(name)}
       onClose={onClose}
+      close={words.room.jump.stay}
       actions={
-        <>
-          <Button
-            onPress={() => {
-              onClose();
-              actions.jump(target, name, view.cue);
-            }}
-          >
-            {words.room.jump.go}
-          </Button>
-          <Button kind="primary" onPress={onClose}>
-            {words.room.jump.stay}
-          </Button>
-        </>
+        <Button
+          onPress={() => {
+            onClose();
+            actions.jump(target, name, view.cue);
+          }}
+        >
+          {words.room.jump.go}
+        </Button>
       }
     >
       <p class="soft">{whereOf(target, view.pours)}</p>

@@ -1,19 +1,10 @@
-import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
 
 export function KeysDrawer({ onClose }: Pick<DrawerProps, 'onClose'>) {
   return (
-    <Dialog
-      title={words.keys.title}
-      onClose={onClose}
-      actions={
-        <Button kind="primary" onPress={onClose}>
-          {words.close}
-        </Button>
-      }
-    >
+    <Dialog title={words.keys.title} onClose={onClose} close={words.close}>
       <dl class="keys">
         {words.keys.list.map(({ keys, does }) => (
           <div key={does}>

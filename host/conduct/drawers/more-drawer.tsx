@@ -25,15 +25,13 @@ export function MoreDrawer({ evening, view, table, actions, onOpen, onClose }: D
     <Dialog
       title={words.more.title}
       onClose={onClose}
+      close={words.close}
       actions={
         <>
           <Button kind="quiet" onPress={() => onOpen({ shows: 'keys' })}>
             {words.more.keys}
           </Button>
           <Button onPress={() => onOpen({ shows: 'finish' })}>{words.more.finish}</Button>
-          <Button kind="primary" onPress={onClose}>
-            {words.close}
-          </Button>
         </>
       }
     >

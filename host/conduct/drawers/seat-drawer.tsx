@@ -25,6 +25,7 @@ export function SeatDrawer({ seat: id, evening, table, actions, onClose }: SeatD
     <Dialog
       title={seat.name}
       onClose={onClose}
+      close={words.close}
       actions={
         <>
           <Button kind="danger" onPress={close(() => actions.removeSeat(id, seat.name))}>
@@ -40,9 +41,6 @@ export function SeatDrawer({ seat: id, evening, table, actions, onClose }: SeatD
               {words.table.answer}
             </Button>
           )}
-          <Button kind="primary" onPress={onClose}>
-            {words.close}
-          </Button>
         </>
       }
     >

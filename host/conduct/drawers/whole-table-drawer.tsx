@@ -7,15 +7,7 @@ import type { DrawerProps } from '../drawer.ts';
 /** Every seat as a target for a thumb, and those who are gone with the way back. */
 export function WholeTableDrawer({ table, actions, onOpen, onClose }: DrawerProps) {
   return (
-    <Dialog
-      title={words.table.title}
-      onClose={onClose}
-      actions={
-        <Button kind="primary" onPress={onClose}>
-          {words.close}
-        </Button>
-      }
-    >
+    <Dialog title={words.table.title} onClose={onClose} close={words.close}>
       <ul class="tiles">
         {[...table.asking, ...table.others].map((seat) => (
           <li key={seat.seat.id}>

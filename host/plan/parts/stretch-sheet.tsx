@@ -2,7 +2,6 @@ import { addsDrops, type Cue } from '../../../core/running-order/cue.ts';
 import { guardedLength } from '../../../core/running-order/cue-traits.ts';
 import { seconds } from '../../../core/units.ts';
 import { waterWords } from '../../../shared/language/en/plan-water.ts';
-import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { NumberField } from '../fields/number-field.tsx';
@@ -28,15 +27,7 @@ export function StretchSheet({ editor, title, cues, onClose }: StretchSheetProps
       return { ...now, cueEdits: Object.keys(edit).length === 0 ? others : { ...others, [cue.id]: edit } };
     });
   return (
-    <Dialog
-      title={title}
-      onClose={onClose}
-      actions={
-        <Button kind="primary" onPress={onClose}>
-          {words.done}
-        </Button>
-      }
-    >
+    <Dialog title={title} onClose={onClose} close={words.done}>
       <p class="soft">{said.stepsLead}</p>
       <ul class="stretch-steps pour-sheet">
         {cues.map((cue) => (

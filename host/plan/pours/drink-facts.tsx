@@ -1,6 +1,6 @@
 import type { Pour } from '../../../core/tasting.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
-import { NumberField } from '../fields/number-field.tsx';
+import { PourNumber } from '../fields/pour-number.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import { words } from '../words.ts';
 
@@ -47,25 +47,8 @@ export function DrinkFacts({ pour, set }: PourFields) {
                 set('wineKind', wineKinds.find((each) => each !== '' && each === value) || undefined)
               }
             />
-            <NumberField
-              label={said.body}
-              value={pour.body}
-              least={1}
-              most={5}
-              whole
-              optional
-              wrong={said.bodyWrong}
-              onNumber={(body) => set('body', body)}
-            />
-            <NumberField
-              label={said.sugar}
-              value={pour.sugarGPerL}
-              least={0}
-              most={800}
-              optional
-              wrong={said.sugarWrong}
-              onNumber={(sugar) => set('sugarGPerL', sugar)}
-            />
+            <PourNumber pour={pour} set={set} of="body" />
+            <PourNumber pour={pour} set={set} of="sugarGPerL" />
           </div>
           <Flag pour={pour} set={set} of="sparkling" />
           <Flag pour={pour} set={set} of="fortified" />
@@ -75,24 +58,8 @@ export function DrinkFacts({ pour, set }: PourFields) {
       return (
         <>
           <div class="plan-pair">
-            <NumberField
-              label={said.srm}
-              value={pour.srm}
-              least={0}
-              most={200}
-              optional
-              wrong={said.srmWrong}
-              onNumber={(srm) => set('srm', srm)}
-            />
-            <NumberField
-              label={said.ibu}
-              value={pour.ibu}
-              least={0}
-              most={1000}
-              optional
-              wrong={said.ibuWrong}
-              onNumber={(ibu) => set('ibu', ibu)}
-            />
+            <PourNumber pour={pour} set={set} of="srm" />
+            <PourNumber pour={pour} set={set} of="ibu" />
           </div>
           <Flag pour={pour} set={set} of="sour" />
           <Flag pour={pour} set={set} of="smoked" />

@@ -10,8 +10,8 @@ import { Notice } from '../../../shared/ui/notice.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { locale } from '../../locale.ts';
 import { number } from '../../numbers.ts';
-import { AgeFields } from '../fields/age-fields.tsx';
 import { Fold } from '../fields/fold.tsx';
+import { PourNumber } from '../fields/pour-number.tsx';
 import { StrengthField } from '../fields/strength-field.tsx';
 import { anotherBottle, labelSides } from '../pour-edits.ts';
 import { words } from '../words.ts';
@@ -104,7 +104,8 @@ export function PourSheet(props: PourSheetProps) {
         />
         <div class="plan-trio">
           <StrengthField abv={pour.abv} onAbv={(abv) => set('abv', abv)} />
-          <AgeFields pour={pour} set={set} />
+          <PourNumber pour={pour} set={set} of="ageYears" />
+          <PourNumber pour={pour} set={set} of="vintage" />
         </div>
         <Temperature pour={pour} />
         {pour.photos && (
