@@ -46,6 +46,7 @@ export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
     keepPhoto: (tasting: TastingId, body: Blob) => ask<KeptPhoto>(tasting, '/photos', { body }),
     dropPhoto: (tasting: TastingId, photo: PhotoId) =>
       ask<null>(tasting, `/photos/${photo}`, { method: 'DELETE' }),
+    withdrawHelpers: (tasting: TastingId) => ask<undefined>(tasting, '/keys/helper', { method: 'DELETE' }),
     issueKey: (tasting: TastingId, body: NewKey) => ask<IssuedKey>(tasting, '/keys', { body }),
     recap: (tasting: TastingId) => ask<EveningRecap>(tasting, '/recap'),
     /** The text of the file. */

@@ -14,6 +14,7 @@ import {
   EveningPages,
   fetchEveningPage,
   fetchTheRest,
+  HelperPage,
   InvitePage,
   PaperPage,
   PlanPage,
@@ -93,7 +94,7 @@ const samePage = (one: Route, other: Route): boolean =>
 const holdsKeyFor = (keys: HostKeys, route: Route): boolean =>
   route.page === 'home'
     ? keys.house() !== undefined || keys.tastings().length > 0
-    : keys.keyFor(route.tasting) !== undefined;
+    : (route.page === 'help' ? keys.helperKeyFor(route.tasting) : keys.keyFor(route.tasting)) !== undefined;
 
 function Page({ route, app }: { readonly route: Route; readonly app: AppContext }) {
   switch (route.page) {
@@ -103,6 +104,8 @@ function Page({ route, app }: { readonly route: Route; readonly app: AppContext 
       return <PlanPage key={route.tasting} tasting={route.tasting} part={route.part} app={app} />;
     case 'recap':
       return <RecapLoader key={route.tasting} tasting={route.tasting} app={app} />;
+    case 'help':
+      return <HelperPage key={route.tasting} tasting={route.tasting} app={app} />;
     case 'ahead':
       return <PreTastingPage key={route.tasting} tasting={route.tasting} app={app} />;
     case 'doors':

@@ -19,6 +19,7 @@ const doors = lazyPart(() => import('./set-up/doors-page.tsx'));
 const room = lazyPart(() => import('./conduct/room-page.tsx'));
 const invite = lazyPart(() => import('./invite/invite-page.tsx'));
 const pouring = lazyPart(() => import('./pouring/pouring-page.tsx'));
+const helper = lazyPart(() => import('./pouring/helper-page.tsx'));
 const print = lazyPart(() => import('./print/paper-page.tsx'));
 const startingPlan = lazyPart(() => import('./home/starting-plan.ts'));
 
@@ -36,6 +37,7 @@ export const DoorsPage = page(doors, (part) => part.DoorsPage);
 export const RoomPage = page(room, (part) => part.RoomPage);
 export const InvitePage = page(invite, (part) => part.InvitePage);
 export const PouringPage = page(pouring, (part) => part.PouringPage);
+export const HelperPage = page(helper, (part) => part.HelperPage);
 export const PaperPage = page(print, (part) => part.PaperPage);
 
 const ofEvening = { doors, room, invite, pouring, print } satisfies Record<

@@ -25,6 +25,7 @@ import { keepFocus } from '../shared/ui/focus-keeper.ts';
 import { applyTheme, readTheme } from '../shared/ui/theme.ts';
 import { type HostKeys, openHostKeys } from './access/host-keys.ts';
 import { keyLinkOf } from './access/key-link.ts';
+import { landingOf } from './access/landing.ts';
 import { App } from './app.tsx';
 import { applyHandedness, readHandedness } from './handedness.ts';
 import { hrefOf } from './route.ts';
@@ -34,9 +35,7 @@ function takeKeyFromAddress(keys: HostKeys): 'none' | 'kept' | 'in-memory' {
   const link = keyLinkOf(window.location.hash);
   if (link === undefined) return 'none';
   const kept = keys.keep(link);
-  const route =
-    link.to === 'house' ? { page: 'home' as const } : { page: 'doors' as const, tasting: link.tasting };
-  window.history.replaceState(null, '', `${window.location.pathname}${hrefOf(route)}`);
+  window.history.replaceState(null, '', `${window.location.pathname}${hrefOf(landingOf(link))}`);
   return kept ? 'kept' : 'in-memory';
 }
 

@@ -11,13 +11,15 @@ export type Route =
   | { readonly page: 'invite'; readonly tasting: TastingId }
   | { readonly page: 'pouring'; readonly tasting: TastingId }
   | { readonly page: 'recap'; readonly tasting: TastingId }
+  /** For a helper's key. */
+  | { readonly page: 'help'; readonly tasting: TastingId }
   | { readonly page: 'print'; readonly tasting: TastingId; readonly kind: PaperKind };
 
 /** The pages that follow the room of one tasting. */
-export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'ahead' | 'recap' }>;
+export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'ahead' | 'recap' | 'help' }>;
 
 const ofTasting =
-  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan(?:\/[a-z-]+)?|ahead|doors|room|invite|pouring|recap|print\/[a-z-]+)$/;
+  /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan(?:\/[a-z-]+)?|ahead|doors|room|invite|pouring|recap|help|print\/[a-z-]+)$/;
 
 /** Reads the part of the address behind the page; whatever is unknown leads home. */
 export function routeOf(hash: string): Route {
@@ -34,6 +36,7 @@ export function routeOf(hash: string): Route {
     case 'invite':
     case 'pouring':
     case 'recap':
+    case 'help':
       return { page, tasting };
     default: {
       const kind = page?.replace('print/', '') ?? '';
@@ -54,6 +57,7 @@ export function hrefOf(route: Route): string {
     case 'invite':
     case 'pouring':
     case 'recap':
+    case 'help':
       return `#/t/${route.tasting}/${route.page}`;
     case 'print':
       return `#/t/${route.tasting}/print/${route.kind}`;

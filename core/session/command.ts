@@ -64,6 +64,9 @@ export type HostCommand =
   | { readonly type: 'Finish' }
   | { readonly type: 'Reopen' };
 
+/** What a helper may ask of the session: to answer a call, and nothing else [S6]. */
+export type HelperCommand = Extract<HostCommand, { type: 'AnswerSeat' }>;
+
 /** What a guest asks for, for the seat they hold. */
 export type GuestCommand =
   | { readonly type: 'AcceptGroundRules' }
@@ -98,6 +101,7 @@ export type ClockCommand =
 
 export type Command =
   | { readonly by: 'host'; readonly ask: HostCommand }
+  | { readonly by: 'helper'; readonly ask: HelperCommand }
   | { readonly by: 'guest'; readonly seat: SeatId; readonly ask: GuestCommand }
   | { readonly by: 'newcomer'; readonly ask: TakeSeat }
   | { readonly by: 'clock'; readonly ask: ClockCommand };

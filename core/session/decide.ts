@@ -40,6 +40,8 @@ function decideUnderWay(session: UnderWay, command: Command, moment: Moment): De
   switch (command.by) {
     case 'host':
       return decideForHost(session, command.ask, moment);
+    case 'helper':
+      return decideSeat(session, command.ask);
     case 'guest':
       return decideForGuest(session, command.seat, command.ask, moment);
     case 'newcomer':

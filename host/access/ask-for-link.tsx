@@ -5,6 +5,7 @@ import { words } from '../language.ts';
 import { goTo } from '../route.ts';
 import type { HostKeys } from './host-keys.ts';
 import { keyLinkIn } from './key-link.ts';
+import { landingOf } from './landing.ts';
 
 interface AskForLinkProps {
   readonly keys: HostKeys;
@@ -24,7 +25,7 @@ export function AskForLink({ keys, wrong, onTaken }: AskForLinkProps) {
       return;
     }
     const kept = keys.keep(link);
-    if (link.to === 'tasting') goTo({ page: 'doors', tasting: link.tasting });
+    if (link.to !== 'house') goTo(landingOf(link));
     onTaken(kept);
   };
   return (

@@ -3,19 +3,23 @@ import { type TastingId, tastingId } from '../../core/ids.ts';
 /** What a host's link carries behind its `#`: the key of the whole house, or of one tasting. */
 export type KeyLink =
   | { readonly to: 'house'; readonly key: string }
-  | { readonly to: 'tasting'; readonly tasting: TastingId; readonly key: string };
+  | { readonly to: 'tasting'; readonly tasting: TastingId; readonly key: string }
+  /** For somebody who helps: lands on the glasses to pour. */
+  | { readonly to: 'helper'; readonly tasting: TastingId; readonly key: string };
 
 const keyShape = /^[A-Za-z0-9_-]{16,128}$/;
 const idShape = /^[A-Za-z0-9_-]{1,40}$/;
 
-/** Reads `#key=KEY` or `#tasting=ID&key=KEY`; undefined for anything else, such as a page's own address. */
+/** Reads `#key=KEY`, `#tasting=ID&key=KEY` or `#helper=ID&key=KEY`; undefined for anything else, such as a page's own address. */
 export function keyLinkOf(fragment: string): KeyLink | undefined {
   const fields = new URLSearchParams(fragment.replace(/^#/, ''));
   const key = fields.get('key')?.trim() ?? '';
   if (!keyShape.test(key)) return undefined;
-  const tasting = fields.get('tasting');
+  const helps = fields.get('helper');
+  const tasting = helps ?? fields.get('tasting');
   if (tasting === null) return { to: 'house', key };
-  return idShape.test(tasting) ? { to: 'tasting', tasting: tastingId(tasting), key } : undefined;
+  if (!idShape.test(tasting)) return undefined;
+  return { to: helps === null ? 'tasting' : 'helper', tasting: tastingId(tasting), key };
 }
 
 /** What a person pastes: the whole link, what stands behind its `#`, or the bare key of the house. */
@@ -28,6 +32,9 @@ export function keyLinkIn(pasted: string): KeyLink | undefined {
 
 export const hostLink = (origin: string, tasting: TastingId, key: string): string =>
   `${origin}/host#tasting=${tasting}&key=${key}`;
+
+export const helperLink = (origin: string, tasting: TastingId, key: string): string =>
+  `${origin}/host#helper=${tasting}&key=${key}`;
 
 /** Opens one guest's seat on another phone. */
 export const seatLink = (origin: string, tasting: TastingId, key: string): string =>

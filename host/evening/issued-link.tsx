@@ -7,6 +7,7 @@ import { sentenceFor } from '../language.ts';
 
 interface IssuedLinkProps {
   readonly name: string;
+  /** What it gives, said before it is made. */
   readonly hint: string;
   /** What scanning does, for those who do not see the square. */
   readonly label: string;
@@ -41,7 +42,8 @@ export function IssuedLink({ name, hint, label, issue, linkOf }: IssuedLinkProps
     );
   }
   return (
-    <div>
+    <div class="stack-tight">
+      <p class="small soft">{hint}</p>
       <Button busy={busy.value} onPress={() => void make()}>
         {name}
       </Button>

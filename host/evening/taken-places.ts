@@ -1,13 +1,13 @@
 import type { HostSeat, HostView } from '../../core/session/views/host.ts';
 
-export interface PlaceTaken {
+interface PlaceTaken {
   /** From 1, as seats were taken; the same number chooses a seat's own order of glasses. */
   readonly place: number;
   readonly seat: HostSeat;
 }
 
 /** Who sits at which place in the room. Guests at home have a number too, but no place at the table. */
-export const placesTaken = (view: HostView | null): PlaceTaken[] =>
+const placesTaken = (view: HostView | null): PlaceTaken[] =>
   (view?.seats ?? [])
     .map((seat, index) => ({ place: index + 1, seat }))
     .filter(({ seat }) => !seat.remote && seat.presence !== 'removed');

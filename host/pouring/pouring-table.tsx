@@ -1,9 +1,9 @@
 import type { PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
+import type { GridColumn, GridRow } from '../../core/planning/serving/pouring-grid.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { temperatures } from '../../shared/language/en/temperature.ts';
 import { Covered } from '../evening/covered-name.tsx';
-import type { GridColumn, GridRow } from './pouring-grid.ts';
 
 interface Group {
   readonly places: readonly number[];

@@ -12,7 +12,7 @@ import type { HttpParts } from './parts.ts';
 
 const replaces = z.boolean().optional();
 const newKeyBody = z.discriminatedUnion('for', [
-  z.strictObject({ for: z.literal('host'), replaces }),
+  z.strictObject({ for: z.enum(['host', 'helper']), replaces }),
   z.strictObject({ for: z.literal('seat'), seat: z.string().max(40).transform(seatId), replaces }),
 ]);
 
@@ -52,7 +52,7 @@ export function keyRoutes({ store, keyring, conductors, chance, clock }: HttpPar
     const tasting = hosted(request);
     const wanted = parsed(newKeyBody, request.body);
     if (wanted.for === 'seat') mustSit(tasting, wanted.seat);
-    const role: KeyRole = wanted.for === 'host' ? { role: 'host' } : { role: 'seat', seat: wanted.seat };
+    const role: KeyRole = wanted.for === 'seat' ? { role: 'seat', seat: wanted.seat } : { role: wanted.for };
     const key = chance.key();
     const hash = hashOf(key);
     // What takes the place of the first key is as good as that one was.
@@ -74,7 +74,7 @@ export function keyRoutes({ store, keyring, conductors, chance, clock }: HttpPar
     if (role === 'seat' && typeof seat === 'string') {
       mustSit(tasting, seatId(seat));
       await withdraw(tasting, { role, seat: seatId(seat) });
-    } else if (role === 'host' && seat === undefined) {
+    } else if ((role === 'host' || role === 'helper') && seat === undefined) {
       await withdraw(tasting, { role });
     } else throw new Refused('unknown-event');
     response.status(204).end();

@@ -1,5 +1,5 @@
 import { type CommandId, commandId, type SeatId, type TastingId } from '../../core/ids.ts';
-import type { ClockCommand, Command, HostCommand, Moment } from '../../core/session/command.ts';
+import type { ClockCommand, Command, HelperCommand, Moment } from '../../core/session/command.ts';
 import { decide } from '../../core/session/decide.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
@@ -18,7 +18,7 @@ import { Deadlines } from './deadlines.ts';
 import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
 import { neverBehind } from './evening-clock.ts';
 import { chairFor, notesIn } from './full-table.ts';
-import { openingDoors } from './habits.ts';
+import { openingDoors, planOf } from './habits.ts';
 import { leadFor } from './lead.ts';
 import { LostEnd } from './lost-end.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
@@ -78,7 +78,10 @@ export class Conductor {
     const inTurn: DeviceDeskParts['inTurn'] = (task) => this.#queue.add(task);
     this.devices = new DeviceDesk({ ...kept, inTurn, changed: (...which) => this.devicesChanged(...which) });
     const { presence, screens, devices } = this;
-    this.publisher = new Publisher({ ...parts, presence, screens, devices }, this.standing);
+    this.publisher = new Publisher(
+      { ...parts, presence, screens, devices, plan: () => this.plan },
+      this.standing,
+    );
     this.pouring = new PourRun({ ...parts, plan: () => this.plan });
     this.#desk = new NoteDesk(kept);
     this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
@@ -91,8 +94,7 @@ export class Conductor {
 
   /** As it is now: from the opening on the session has a plan of its own. */
   get plan(): Plan | undefined {
-    const session = this.#session;
-    return session.status === 'unopened' ? this.#parts.store.tastings.find(this.tasting)?.plan : session.plan;
+    return planOf(this.#session, this.#parts);
   }
 
   /** Nobody here, nothing to do, no alarm set: may be forgotten, for everything is in the store. */
@@ -103,7 +105,9 @@ export class Conductor {
   askAsHost(id: CommandId, ask: SentHostCommand): Promise<CommandAnswer> {
     return this.#queue.addFirst(() => {
       const whole = ask.type === 'OpenDoors' ? openingDoors(this.plan, this.#parts.store) : ask;
-      return whole === undefined ? refusal('no-such-tasting') : this.#carryOutForHost(whole, id);
+      return whole === undefined
+        ? refusal('no-such-tasting')
+        : this.#carryOut({ by: 'host', ask: whole }, id);
     });
   }
 
@@ -114,6 +118,10 @@ export class Conductor {
   /** The id of a command is the sender's own: one seat cannot answer for another by using its id. */
   askAsGuest(seat: SeatId, id: CommandId, ask: SentGuestCommand): Promise<CommandAnswer> {
     return this.#queue.add(() => this.#carryOut({ by: 'guest', seat, ask }, commandId(`${seat}/${id}`)));
+  }
+
+  askAsHelper(hash: string, id: CommandId, ask: HelperCommand): Promise<CommandAnswer> {
+    return this.#queue.add(() => this.#carryOut({ by: 'helper', ask }, commandId(`${hash}/${id}`)));
   }
 
   /**
@@ -197,15 +205,6 @@ export class Conductor {
     this.publisher.stop();
   }
 
-  async #carryOutForHost(ask: HostCommand, id: CommandId): Promise<CommandAnswer> {
-    const { version } = this.standing;
-    const answer = await this.#carryOut({ by: 'host', ask }, id);
-    // Only what has just happened: the same command once more empties no glass that was filled meanwhile.
-    if (ask.type === 'SwapBottle' && answer.ok && answer.version > version)
-      await this.pouring.empty(ask.pour);
-    return answer;
-  }
-
   async #carryOut(command: Command, id?: CommandId, key?: KeyRow): Promise<CommandAnswer> {
     const { store, tasting } = this.#parts;
     const known = id === undefined ? undefined : store.sessions.answerTo(tasting, id);
@@ -230,6 +229,7 @@ export class Conductor {
       this.#session = evolveAll(this.#session, events);
       this.#version = version;
       this.#deadlines.arm(this.#session);
+      await this.pouring.follow(events);
       this.#tell(() => this.publisher.changed(this.standing, events, command.by === 'host'));
     }
     return answer;

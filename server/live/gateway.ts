@@ -129,7 +129,7 @@ export function openGateway(parts: GatewayParts): void {
       }
       conductor.presence.arrived(socket.id, bearer);
       conductor.publisher.welcome(socket, conductor.lostEnd.heard(bearer, known, conductor.standing.version));
-      if (bearer.role === 'host') conductor.pouring.show(socket);
+      if (bearer.role === 'host' || bearer.role === 'helper') conductor.pouring.show(socket);
       if (conductor.lostEnd.missing > 0) conductor.publisher.showLostEnd(conductor.lostEnd.missing);
     }, onFault)();
   }

@@ -2,7 +2,7 @@ import type { TastingId } from '../../core/ids.ts';
 import { carriedOver, type Habits, learn, livedSoFar, noHabits } from '../../core/running-order/forecast.ts';
 import type { HostCommand } from '../../core/session/command.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
-import { type Finished, unopened } from '../../core/session/state.ts';
+import { type Finished, type Session, unopened } from '../../core/session/state.ts';
 import type { Pacing, Plan } from '../../core/tasting.ts';
 import { SetAside } from '../store/set-aside.ts';
 import type { Store } from '../store/store.ts';
@@ -49,6 +49,12 @@ function* latestEvenings({ tastings, sessions }: Houses): Generator<Finished> {
     if (session?.status === 'finished') yield session;
   }
 }
+
+/** The plan as it is now: from the opening on the session has one of its own. */
+export const planOf = (
+  session: Session,
+  { store, tasting }: { readonly store: Pick<Store, 'tastings'>; readonly tasting: TastingId },
+): Plan | undefined => (session.status === 'unopened' ? store.tastings.find(tasting)?.plan : session.plan);
 
 /** An evening that cannot be read teaches nothing; that it cannot is told where it is asked for. */
 function sessionOf(sessions: Store['sessions'], tasting: TastingId) {

@@ -10,7 +10,7 @@ const protocolSchema = z.object({ protocol: z.number() });
 
 const credentialsSchema = z.strictObject({
   protocol: z.number(),
-  role: z.enum(['host', 'guest', 'screen']),
+  role: z.enum(['host', 'guest', 'helper', 'screen']),
   tasting: z
     .string()
     .regex(/^[A-Za-z0-9_-]{1,40}$/)
@@ -41,6 +41,8 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
     case 'screen':
       if (identity.role === 'screen') return { ...shownBy, bearer: { role, preview: false } };
       return mayHost(identity, tasting) ? { ...shownBy, bearer: { role, preview: true } } : 'wrong-role';
+    case 'helper':
+      return identity.role === 'helper' ? { ...shownBy, bearer: { role } } : 'wrong-role';
     case 'guest': {
       if (identity.role !== 'seat') return 'wrong-role';
       const { session } = conductor.standing;

@@ -1,4 +1,4 @@
-import type { CommandId, PourId, TastingId } from '../../core/ids.ts';
+import type { CommandId, TastingId } from '../../core/ids.ts';
 import {
   emptied,
   levelsOf,
@@ -7,6 +7,7 @@ import {
   ticked,
   undone,
 } from '../../core/planning/serving/pouring.ts';
+import type { SessionEvent } from '../../core/session/event.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { PouringCommand, PouringView } from '../../shared/wire/pouring.ts';
 import type { CommandAnswer, RefusalCode } from '../../shared/wire/protocol.ts';
@@ -14,7 +15,7 @@ import type { Log } from '../log.ts';
 import { refusal } from '../refusal.ts';
 import { type Store, StoreFailure } from '../store/store.ts';
 import { storedPouringSchema } from '../store/stored-pouring.ts';
-import { hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
+import { helpersOf, hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
 
 interface PourRunParts {
   readonly tasting: TastingId;
@@ -56,14 +57,19 @@ export class PourRun {
     const revision = await this.#save(pouring, base);
     if (revision === undefined) return undefined;
     this.#known = { pouring, revision };
-    this.#parts.io.to(hostsOf(this.#parts.tasting)).emit('pouring', this.#view());
+    const { io, tasting } = this.#parts;
+    io.to([hostsOf(tasting), helpersOf(tasting)]).emit('pouring', this.#view());
     return revision;
   }
 
-  /** [P22] Its glasses are to be poured anew. From the session's queue only. */
-  async empty(pour: PourId): Promise<void> {
+  /** [P22] The glasses of a swapped bottle are to be poured anew. From the session's queue only. */
+  async follow(events: readonly SessionEvent[]): Promise<void> {
+    const swapped = events.flatMap((event) =>
+      event.type === 'BottleChanged' && event.swapped ? [event.pour] : [],
+    );
+    if (swapped.length === 0) return;
     const now = this.#read();
-    const next = emptied(now.pouring, pour);
+    const next = swapped.reduce(emptied, now.pouring);
     if (next !== now.pouring) await this.#write(next, now.revision);
   }
 

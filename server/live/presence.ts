@@ -7,6 +7,7 @@ import type { Cancel, Clock } from '../clock.ts';
 export type Bearer =
   | { readonly role: 'host' }
   | { readonly role: 'guest'; readonly seat: SeatId }
+  | { readonly role: 'helper' }
   /** `preview`: the small picture of it on a host's device, which is no screen of the room. */
   | { readonly role: 'screen'; readonly preview: boolean };
 

@@ -5,6 +5,7 @@ import { hostView, runningOrderView } from '../../core/session/views/host.ts';
 import { screenView } from '../../core/session/views/screen.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { stageView } from '../../core/session/views/stage.ts';
+import type { Plan } from '../../core/tasting.ts';
 import { durationMs } from '../../core/units.ts';
 import type { Dismissal, PresenceView } from '../../shared/wire/protocol.ts';
 import type { Clock } from '../clock.ts';
@@ -12,6 +13,7 @@ import type { Store } from '../store/store.ts';
 import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
 import type { DeviceDesk } from './device-desk.ts';
+import { Helpers } from './helpers.ts';
 import type { NotesChange } from './note-desk.ts';
 import type { Presence } from './presence.ts';
 import {
@@ -51,6 +53,7 @@ export class Publisher {
   readonly #hosts: Coalescer;
   readonly #board: BoardRoom;
   readonly #shown: Coalescer;
+  readonly #helpers: Helpers;
   #now: Standing;
   #stageSent: string;
   /** What the hosts' devices were last told of. */
@@ -65,6 +68,7 @@ export class Publisher {
       presence: Presence;
       screens: ScreensAtDoor;
       devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
+      plan: () => Plan | undefined;
     },
     standing: Standing,
   ) {
@@ -72,6 +76,7 @@ export class Publisher {
     this.#tasting = parts.tasting;
     this.#presence = parts.presence;
     this.#screens = parts.screens;
+    this.#helpers = new Helpers(parts);
     this.seats = new SeatNotes(parts);
     this.#now = standing;
     this.#stageSent = withoutVersion(this.#stage(0));
@@ -90,6 +95,7 @@ export class Publisher {
     this.#sendStage();
     this.#sendScreen(before, next.session);
     this.#sendSeats(before, next.session, events);
+    this.#helpers.show(next);
     if (byHost) this.#hosts.now();
     else this.#hosts.soon();
     this.#board.follow(before, next.session);
@@ -117,6 +123,9 @@ export class Publisher {
       case 'host':
         socket.join(hostsOf(this.#tasting));
         this.#sendTo(socket, 'host');
+        return;
+      case 'helper':
+        this.#helpers.welcome(socket, this.#now);
         return;
       case 'screen':
         socket.join([followersOf(this.#tasting), (bearer.preview ? previewsOf : screensOf)(this.#tasting)]);

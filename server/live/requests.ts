@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
 import { deviceAskSchema } from '../../shared/wire/devices.ts';
+import { helperEnvelopeSchema } from '../../shared/wire/helper.ts';
 import { consentGivingSchema, noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
 import { pouringEnvelopeSchema } from '../../shared/wire/pouring.ts';
 import type {
@@ -35,8 +36,17 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const asked = hostEnvelopeSchema.safeParse(payload);
       return asked.success ? conductor.askAsHost(asked.data.id, asked.data.ask) : notUnderstood(asked.error);
     },
+    'helper:ask': ({ socket, conductor, payload }) => {
+      const { bearer, hash } = socket.data;
+      if (bearer.role !== 'helper') return refusal('wrong-role');
+      const asked = helperEnvelopeSchema.safeParse(payload);
+      return asked.success
+        ? conductor.askAsHelper(hash, asked.data.id, asked.data.ask)
+        : notUnderstood(asked.error);
+    },
     'pouring:ask': ({ socket, conductor, payload }) => {
-      if (socket.data.bearer.role !== 'host') return refusal('wrong-role');
+      const { role } = socket.data.bearer;
+      if (role !== 'host' && role !== 'helper') return refusal('wrong-role');
       const asked = pouringEnvelopeSchema.safeParse(payload);
       return asked.success
         ? conductor.sendPouringCommand(asked.data.id, asked.data.ask)

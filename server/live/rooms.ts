@@ -23,6 +23,7 @@ export type LiveSocket = Socket<ClientToServer, ServerToClient, Record<never, ne
 /** Who sees the stage: seated guests, those who have left with their notes, and room screens. */
 export const followersOf = (tasting: TastingId): string => `${tasting}/followers`;
 export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
+export const helpersOf = (tasting: TastingId): string => `${tasting}/helpers`;
 export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 /** The small pictures of them on hosts' devices. */
 export const previewsOf = (tasting: TastingId): string => `${tasting}/previews`;
@@ -45,7 +46,7 @@ export function letGo(socket: LiveSocket, why: Dismissal): void {
 
 /** How many devices are connected in each role. */
 export function devicesIn(io: LiveServer): Record<Bearer['role'], number> {
-  const devices = { host: 0, guest: 0, screen: 0 };
+  const devices = { host: 0, guest: 0, helper: 0, screen: 0 };
   for (const { data } of io.sockets.sockets.values()) devices[data.bearer.role] += 1;
   return devices;
 }

@@ -7,7 +7,12 @@ type Place = 'api' | 'page' | 'health';
 
 /** What stands at this moment, asked for at each reading. */
 export interface Standing {
-  readonly devices: { readonly host: number; readonly guest: number; readonly screen: number };
+  readonly devices: {
+    readonly host: number;
+    readonly guest: number;
+    readonly helper: number;
+    readonly screen: number;
+  };
   /** Sessions in memory. */
   readonly sessions: number;
 }

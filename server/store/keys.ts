@@ -67,7 +67,8 @@ export function keyFromRow(row: StoredKey): KeyRow | undefined {
   if (row.role === 'seat' && row.seat !== null) {
     return { ...common, role: 'seat', seat: seatId(row.seat), ...deviceOf(row) };
   }
-  if (row.role === 'host' || row.role === 'screen') return { ...common, role: row.role };
+  if (row.role === 'host' || row.role === 'helper' || row.role === 'screen')
+    return { ...common, role: row.role };
   return undefined;
 }
 

@@ -200,6 +200,7 @@ export interface PermittedPage {
 export type KeyRole =
   | { readonly role: 'host' }
   | { readonly role: 'seat'; readonly seat: SeatId }
+  | { readonly role: 'helper' }
   | { readonly role: 'screen' };
 
 export type KeyRow = KeyRole & {

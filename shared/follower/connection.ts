@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { io, type Socket } from 'socket.io-client';
 import type { CommandId, TastingId } from '../../core/ids.ts';
+import type { HelperCommand } from '../../core/session/command.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { SentGuestCommand, SentHostCommand } from '../wire/commands.ts';
 import type { DeviceAsk } from '../wire/devices.ts';
@@ -39,6 +40,7 @@ export interface Connection {
   /** Asked again with the same id until it is answered or nobody would wait any longer. */
   sendHostCommand(envelope: Envelope<SentHostCommand>): Promise<CommandAnswer | NoAnswer>;
   sendGuestCommand(envelope: Envelope<SentGuestCommand>): Promise<CommandAnswer | NoAnswer>;
+  sendHelperCommand(envelope: Envelope<HelperCommand>): Promise<CommandAnswer | NoAnswer>;
   sendPouringCommand(envelope: Envelope<PouringCommand>): Promise<CommandAnswer | NoAnswer>;
   saveNote(save: NoteSave): Promise<NoteAnswer | NoAnswer>;
   giveConsents(giving: ConsentGiving): Promise<CommandAnswer | NoAnswer>;
@@ -135,6 +137,7 @@ export function connect(
     clock,
     sendHostCommand: (envelope) => persist(() => waiting().emitWithAck('host:ask', envelope)),
     sendGuestCommand: (envelope) => persist(() => waiting().emitWithAck('guest:ask', envelope)),
+    sendHelperCommand: (envelope) => persist(() => waiting().emitWithAck('helper:ask', envelope)),
     sendPouringCommand: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
     saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save)),
     giveConsents: (giving) => persist(() => waiting().emitWithAck('note:consent', giving)),

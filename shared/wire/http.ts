@@ -24,7 +24,7 @@ import type { BoardNote } from './board.ts';
  *   GET    /api/tastings/:tasting/recap.json host key -> RecapExport, as a file
  *   GET    /api/tastings/:tasting/recap.csv  host key -> the same, one measure to a line
  *   POST   /api/tastings/:tasting/keys       host key; NewKey -> IssuedKey
- *   DELETE /api/tastings/:tasting/keys/host | seat/:seat      host key -> 204; their devices are let go
+ *   DELETE /api/tastings/:tasting/keys/host | helper | seat/:seat      host key -> 204; their devices are let go
  *   POST   /api/seats                        TakeSeatRequest -> TakenSeat
  *   GET    /api/invitations/:code            -> Invitation
  *   PUT    /api/invitations/:code/survey     SurveyReply -> 204; the same respondent again replaces
@@ -117,7 +117,10 @@ export interface SavePlan {
 }
 
 /** `replaces`: every earlier key of the same kind is withdrawn, and the devices that hold one are let go. */
-export type NewKey = ({ readonly for: 'host' } | { readonly for: 'seat'; readonly seat: SeatId }) & {
+export type NewKey = (
+  | { readonly for: 'host' | 'helper' }
+  | { readonly for: 'seat'; readonly seat: SeatId }
+) & {
   readonly replaces?: boolean;
 };
 /** A key for a second device. A seat's key is good for one guest's new phone; the old one goes on working unless it is replaced. */

@@ -1,5 +1,5 @@
 import type { CommandId, SeatId, TastingId } from '../../core/ids.ts';
-import type { SessionRefusalCode } from '../../core/session/command.ts';
+import type { HelperCommand, SessionRefusalCode } from '../../core/session/command.ts';
 import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
 import type { ScreenView } from '../../core/session/views/screen.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
@@ -8,6 +8,7 @@ import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
 import type { SentGuestCommand, SentHostCommand } from './commands.ts';
 import type { DeviceAsk, DevicesView } from './devices.ts';
+import type { HelperView } from './helper.ts';
 import type { ConsentGiving, NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
 
@@ -148,7 +149,9 @@ export interface ServerToClient {
   presence: (view: PresenceView) => void;
   /** Null while no talk is open. */
   talk: (view: TalkView | null) => void;
-  /** To the host's devices only. */
+  /** To the devices of helpers only. */
+  helper: (view: HelperView) => void;
+  /** To the devices of hosts and helpers. */
   pouring: (view: PouringView) => void;
   dismissal: (why: Dismissal) => void;
   'lost-end': (view: LostEndView) => void;
@@ -158,6 +161,7 @@ export interface ServerToClient {
 
 export interface ClientToServer {
   'host:ask': (envelope: Envelope<SentHostCommand>, reply: (answer: CommandAnswer) => void) => void;
+  'helper:ask': (envelope: Envelope<HelperCommand>, reply: (answer: CommandAnswer) => void) => void;
   'pouring:ask': (envelope: Envelope<PouringCommand>, reply: (answer: CommandAnswer) => void) => void;
   'guest:ask': (envelope: Envelope<SentGuestCommand>, reply: (answer: CommandAnswer) => void) => void;
   'note:save': (save: NoteSave, reply: (answer: NoteAnswer) => void) => void;
@@ -171,7 +175,7 @@ export interface ClientToServer {
 /** What a device shows at the door of the socket. */
 export interface Credentials {
   readonly protocol: number;
-  readonly role: 'host' | 'guest' | 'screen';
+  readonly role: 'host' | 'guest' | 'helper' | 'screen';
   readonly tasting: TastingId;
   readonly key: string;
   /** The newest version that this device has seen; absent before the first, and from pages of protocol 1. */

@@ -7,14 +7,14 @@ import { Publisher } from '../../server/live/publisher.ts';
 import { ScreensAtDoor } from '../../server/live/screens-at-door.ts';
 import { goOnWhateverHappens } from '../../server/ops/last-resort.ts';
 import type { Store } from '../../server/store/store.ts';
-import type { CreatedTasting, ListedTasting } from '../../shared/wire/http.ts';
+import type { CreatedTasting, IssuedKey, ListedTasting } from '../../shared/wire/http.ts';
 import type { ClientToServer } from '../../shared/wire/protocol.ts';
 import { memoryStore } from '../support/memory-store.ts';
 import { credentials } from './support/device.ts';
 import { aKey, House, houseKey, listeningLog } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';
 
-/** Not what a store says of itself: a fault of the program. */
+/** A fault of the program. */
 const poison = (): never => {
   throw new TypeError('poison');
 };
@@ -73,8 +73,8 @@ afterEach(async () => {
 async function goesOn(made: CreatedTasting): Promise<void> {
   const host = await house.host(made);
   const view = await host.until('host');
-  if (view.status !== 'under-way') throw new Error('It has not even begun.');
-  const next = view.cue === 'two/first/nose' ? 'two/first/look' : 'two/first/nose';
+  const next =
+    view.status === 'under-way' && view.cue === 'two/first/nose' ? 'two/first/look' : 'two/first/nose';
   expect(await host.host({ type: 'JumpTo', cue: next })).toMatchObject({ ok: true });
   host.close();
 }
@@ -85,12 +85,17 @@ async function inTalk() {
   await evening.host.host({ type: 'OpenDiscussion', pours: ['one'] });
   return evening;
 }
-
 type Evening = Awaited<ReturnType<typeof inTalk>>;
 
 /** What makes a fault in the handling of each message that a device may send. */
 const messages: { readonly [Event in keyof ClientToServer]: (evening: Evening) => Promise<unknown> } = {
   'host:ask': ({ host }) => host.host({ type: 'Hold' }),
+  'helper:ask': async ({ made, noor }) => {
+    const asked = { key: made.hostKey, body: { for: 'helper' } };
+    const { body } = await house.ask<IssuedKey>('POST', `/api/tastings/${made.tasting}/keys`, asked);
+    const helper = await house.enter(credentials('helper', made.tasting, body.key));
+    return helper.raw('helper:ask', { id: 'help-001', ask: { type: 'AnswerSeat', seat: noor.seat } });
+  },
   'pouring:ask': ({ host }) =>
     host.raw('pouring:ask', {
       id: 'pouring-1',

@@ -55,7 +55,21 @@ export const pouringWords: PouringWords = {
   noPoursHint: 'Trag die Proben in den Plan ein; dann stehen sie hier zum Abhaken.',
   toPlan: 'Zum Plan',
   helper: 'Das Handy einer Hilfe',
+  helps: {
+    title: 'Mithelfen',
+    lead: 'Tippe auf ein Glas für seinen nächsten Schritt. Du schenkst ein, deckst die Plätze und gehst zu denen, die rufen; alles andere macht, wer einlädt.',
+    stages: {
+      planned: 'Der Einlass ist noch nicht offen.',
+      'under-way': 'Der Einlass ist offen.',
+      finished: 'Der Abend ist vorbei.',
+    },
+    calls: 'Jemand ruft',
+    show: 'Link zum Mithelfen zeigen',
+    endAll: 'Alle solchen Links beenden',
+    allEnded: 'Kein Link zum Mithelfen gilt mehr.',
+    ended: 'Dieser Link gilt nicht mehr. Lass dir einen neuen geben.',
+  },
   helperHint:
-    'Scann den Code mit dem Handy der Hilfe. Es darf alles, was dieses Gerät darf, aber nur für diesen Abend; der Ausschank steht unter „Einlass“.',
-  helperLabel: 'Ein QR-Code, der diesen Abend auf dem Handy einer Hilfe öffnet',
+    'Wer mithilft, darf einschenken, Plätze decken und zu denen gehen, die rufen, und sonst nichts: nicht weitergehen, kein Gespräch eröffnen, keinen Namen nennen, keine Notiz lesen. Zu sehen sind die Namen der Flaschen und die der Gäste an ihren Plätzen.',
+  helperLabel: 'Ein QR-Code, der das Einschenken auf einem Handy zum Mithelfen öffnet',
 };

@@ -52,8 +52,22 @@ export const pouringWords = {
   noPoursHint: 'Add pours to the plan, then tick them off here.',
   toPlan: 'Plan',
   helper: 'A helper’s phone',
+  helps: {
+    title: 'Helping',
+    lead: 'Tap a glass for its next step. You pour, lay the places and answer calls; the host does the rest.',
+    stages: {
+      planned: 'The doors are not open yet.',
+      'under-way': 'The doors are open.',
+      finished: 'The evening is over.',
+    },
+    calls: 'Somebody calls',
+    show: 'Show a link for a helper',
+    endAll: 'End all helpers’ links',
+    allEnded: 'No helper’s link works any more.',
+    ended: 'This link does not work any more. Ask the host for a new one.',
+  },
   helperHint:
-    'Scan this with the helper’s phone. It can do everything this device can, for this evening only; it finds Pouring under Doors.',
-  helperLabel: 'A QR code that opens this evening on a helper’s phone',
+    'A helper’s phone may pour, lay the places and answer calls, and nothing else: not go on, open a talk, tell a name or read a note. It sees the bottles’ names, and the guests’ names at their places.',
+  helperLabel: 'A QR code that opens the pour run on a helper’s phone',
 };
 export type PouringWords = typeof pouringWords;

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { commandId, pourId, seatId } from '../../../core/ids.ts';
 import { levelsOf, nothingPoured, ticked } from '../../../core/planning/serving/pouring.ts';
+import { columnsOf, readyIn, rowsOf } from '../../../core/planning/serving/pouring-grid.ts';
 import { hostView } from '../../../core/session/views/host.ts';
 import { withTicks } from '../../../host/pouring/pending-ticks.ts';
-import { columnsOf, readyIn, rowsOf } from '../../../host/pouring/pouring-grid.ts';
 import { EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 
 describe('the grid of the pour run', () => {
   it('has the plan’s places before anybody has come, and the glass that each pour is', () => {
-    const rows = rowsOf(planOf(6, { guests: 3 }), null);
+    const rows = rowsOf(planOf(6, { guests: 3 }), []);
     expect(rows.map(({ place, name }) => [place, name])).toEqual([
       [1, null],
       [2, null],
@@ -23,7 +23,7 @@ describe('the grid of the pour run', () => {
     const told = new EveningTold(plan).sit('Ada', 'Bo', 'Cy', 'Di');
     told.guest('Bo', { type: 'ChangeSeat', remote: true });
     told.host({ type: 'RemoveSeat', seat: seatId('Cy') });
-    expect(rowsOf(plan, hostView(told.underWay, 1)).map(({ place, name }) => [place, name])).toEqual([
+    expect(rowsOf(plan, hostView(told.underWay, 1).seats).map(({ place, name }) => [place, name])).toEqual([
       [1, 'Ada'],
       [3, null],
       [4, 'Di'],
@@ -44,7 +44,7 @@ describe('the grid of the pour run', () => {
 
   it('counts the glasses that have all their steps, with the taps that are still on their way', () => {
     const plan = planOf(2, { guests: 2 });
-    const [rows, columns] = [rowsOf(plan, null), columnsOf(plan)];
+    const [rows, columns] = [rowsOf(plan, []), columnsOf(plan)];
     const tap = { id: commandId('tap-0001'), places: [1, 2], pours: [pourId('ash')], done: 5 };
     expect(readyIn(levelsOf(ticked(nothingPoured, tap)), rows, columns)).toBe(2);
     expect(readyIn(withTicks([], [{ ...tap, done: 4 }]), rows, columns)).toBe(0);

@@ -1,15 +1,14 @@
-import { type ServiceTemperature, serviceTemperatureOf } from '../../core/drinks/service-temperature.ts';
-import type { PourId } from '../../core/ids.ts';
-import {
-  type Levels,
-  levelOf,
-  type PouringStep,
-  pouringStepsOf,
-} from '../../core/planning/serving/pouring.ts';
-import { type GlassSet, glassesAt } from '../../core/planning/serving/pouring-order.ts';
-import type { HostView } from '../../core/session/views/host.ts';
-import type { Plan } from '../../core/tasting.ts';
-import { placesTaken } from '../evening/taken-places.ts';
+import { type ServiceTemperature, serviceTemperatureOf } from '../../drinks/service-temperature.ts';
+import type { PourId } from '../../ids.ts';
+import { glassNumbers } from '../../running-order/glass-numbers.ts';
+import { servedInOwnOrders } from '../../session/serving.ts';
+import type { Seat } from '../../session/state.ts';
+import type { Plan } from '../../tasting.ts';
+import { type Levels, levelOf, type PouringStep, pouringStepsOf } from './pouring.ts';
+import { type GlassSet, glassesAt } from './pouring-order.ts';
+
+/** Who sits where, in the order in which seats were taken. */
+type Seats = readonly Pick<Seat, 'name' | 'leftHanded' | 'remote' | 'presence'>[];
 
 /** A bottle's way along the table: one glass at each place, or the three of an odd-one-out. */
 export interface GridColumn {
@@ -72,9 +71,13 @@ export function columnsOf(plan: Plan): GridColumn[] {
 const codesOf = (codes: readonly string[]): string => codes.join('/');
 
 /** Places as the plan lays them, and those beyond it that somebody has taken; without the numbers of guests at home. */
-export function rowsOf(plan: Plan, view: HostView | null): GridRow[] {
-  const taken = new Map(placesTaken(view).map(({ place, seat }) => [place, seat]));
-  const atHome = new Set((view?.seats ?? []).flatMap((seat, index) => (seat.remote ? [index + 1] : [])));
+export function rowsOf(plan: Plan, seats: Seats): GridRow[] {
+  const taken = new Map(
+    seats.flatMap((seat, index) =>
+      seat.remote || seat.presence === 'removed' ? [] : [[index + 1, seat] as const],
+    ),
+  );
+  const atHome = new Set(seats.flatMap((seat, index) => (seat.remote ? [index + 1] : [])));
   const rows: GridRow[] = [];
   const last = Math.max(0, ...taken.keys());
   for (let place = 1; rows.length < plan.guests || place <= last; place += 1) {
@@ -84,14 +87,15 @@ export function rowsOf(plan: Plan, view: HostView | null): GridRow[] {
       place,
       name: seat?.name ?? null,
       leftHanded: seat?.leftHanded ?? false,
-      glasses: positionsAt(glassesAt(plan, place)),
+      glasses: positionsAt(plan, glassesAt(plan, place)),
     });
   }
   return rows;
 }
 
-function positionsAt(sets: readonly GlassSet[]): GridRow['glasses'] {
+function positionsAt(plan: Plan, sets: readonly GlassSet[]): GridRow['glasses'] {
   const glasses = new Map<PourId, { position: number } | { codes: string }>();
+  const numbers = servedInOwnOrders(plan) ? undefined : glassNumbers(plan);
   let position = 0;
   for (const set of sets) {
     if (set.kind === 'trial')
@@ -99,7 +103,7 @@ function positionsAt(sets: readonly GlassSet[]): GridRow['glasses'] {
     else {
       for (const pour of set.pours) {
         position += 1;
-        glasses.set(pour, { position });
+        glasses.set(pour, { position: numbers?.get(pour) ?? position });
       }
     }
   }

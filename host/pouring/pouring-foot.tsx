@@ -1,0 +1,32 @@
+import type { ComponentChildren } from 'preact';
+import { type GridColumn, type GridRow, readyIn } from '../../core/planning/serving/pouring-grid.ts';
+import { pouringWords as words } from '../../shared/language/en/pouring.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import type { PourTicks } from './pour-ticks.ts';
+
+interface PouringFootProps {
+  readonly ticks: PourTicks;
+  readonly rows: readonly GridRow[];
+  readonly columns: readonly GridColumn[];
+  readonly children?: ComponentChildren;
+}
+
+/** How far the glasses are, and the way back from the last tap. */
+export function PouringFoot({ ticks, rows, columns, children }: PouringFootProps) {
+  return (
+    <footer class="pouring-foot">
+      <p class="pouring-count">
+        <strong class="figures">
+          {words.count(readyIn(ticks.levels, rows, columns), rows.length * columns.length)}
+        </strong>
+        {ticks.last !== undefined && <span class="soft"> {ticks.last}</span>}
+      </p>
+      <div class="thumb-bar">
+        {children}
+        <Button disabled={ticks.last === undefined} onPress={ticks.undo}>
+          {words.undo}
+        </Button>
+      </div>
+    </footer>
+  );
+}
