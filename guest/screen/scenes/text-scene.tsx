@@ -23,12 +23,16 @@ export function TextScene({ stage, children }: TextSceneProps) {
   );
 }
 
+/** The rules, and the cautions for whoever has no phone to read them on. */
 export function Rules() {
   return (
-    <ul class="scene-rules" aria-label={guestWords.rules.title}>
-      {guestWords.rules.list.map((rule) => (
-        <li key={rule}>{rule}</li>
-      ))}
-    </ul>
+    <>
+      <ul class="scene-rules" aria-label={guestWords.rules.title}>
+        {guestWords.rules.list.map((rule) => (
+          <li key={rule}>{rule}</li>
+        ))}
+      </ul>
+      <p class="scene-aside">{words.rulesCare}</p>
+    </>
   );
 }

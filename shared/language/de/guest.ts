@@ -54,9 +54,10 @@ export const guestWords: GuestWords = {
       'Spuck jeden Schluck aus; zum Verkosten muss nichts hinunter.',
       'Trink zwischen den Gläsern Wasser.',
       'Iss vorher etwas, und auch in den Pausen.',
-      'Fahr danach nicht, weder Auto noch Rad oder Roller, auch wenn du gespuckt hast.',
+      'Lass jemanden fahren, der nicht verkostet hat, heute Abend und morgen früh. Auch Spucken ändert daran nichts.',
       'Nur ab dem gesetzlichen Mindestalter. Jedes Glas darfst du auslassen.',
       'Nicht in Schwangerschaft oder Stillzeit. Bei Medikamenten oder Krankheit frag vorher in der Arztpraxis oder Apotheke.',
+      'Wenn du nicht oder nicht mehr trinkst: Schauen, riechen und schreiben darfst du gern.',
     ],
     law: 'Es gilt das Gesetz an deinem Ort, und deine Ärztin oder dein Arzt weiß mehr als diese Seite.',
     accept: 'Habe ich gelesen',
@@ -197,7 +198,7 @@ export const guestWords: GuestWords = {
 
   keepsake: {
     title: 'Dein Abend',
-    care: 'Trink jetzt etwas Wasser, und lass jemand anderen fahren.',
+    care: 'Trink jetzt etwas Wasser. Lass jemanden fahren, der nicht verkostet hat, heute Abend und morgen früh.',
     open: 'Meine Notizen mitnehmen',
     unnamed: 'noch ohne Namen',
   },

@@ -114,9 +114,11 @@ export const hostWords: HostWords = {
     careItems: {
       spit: 'Alle spucken. Sag es zu Beginn und mach es vor, dann ist es niemandem peinlich.',
       water: 'An jedem Platz steht Wasser, und alle haben vorher gegessen.',
-      drive: 'Wer verkostet hat, fährt nicht. Klär vor dem Beginn, wie alle nach Hause kommen.',
+      drive:
+        'Fahren soll nur, wer nicht verkostet hat, heute Abend und morgen früh. Klär vor dem Beginn, wie alle nach Hause kommen.',
       age: 'Schenk nur Gästen ein, die das gesetzliche Mindestalter an deinem Ort erreicht haben.',
-      not: 'Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben.',
+      not: 'Wer schwanger ist oder stillt, verkostet nicht. Bei Medikamenten oder Krankheit vorher in der Arztpraxis oder Apotheke fragen. Wer nicht oder nicht mehr trinkt, darf gern schauen, riechen und schreiben.',
+      flame: 'Keine Kerzen neben offenen starken Spirituosen.',
       law: 'Das Recht an deinem Ort und die Auflagen deiner Genehmigung gehen allem vor, was hier steht.',
     },
     screen:

@@ -55,8 +55,8 @@ export const invitationWords: InvitationWords = {
   careTitle: 'Passt auf euch auf',
   care: [
     'Alle spucken, trinken zwischen den Gläsern Wasser und dürfen jedes Glas auslassen. Etwas Alkohol nimmt man trotzdem auf.',
-    'Fahrt nach einer Verkostung nicht. Klärt euren Heimweg, bevor ihr kommt.',
-    'Verkostet nicht, wenn ihr schwanger seid oder sein könntet, wenn ihr stillt, wenn ihr Medikamente nehmt oder wenn man euch ärztlich davon abrät. Schauen, riechen und schreiben dürft ihr gern.',
+    'Lasst jemanden fahren, der nicht verkostet hat, am Abend und am frühen Morgen danach. Klärt euren Heimweg, bevor ihr kommt.',
+    'Verkostet nicht, wenn ihr schwanger seid oder sein könntet oder wenn ihr stillt. Bei Medikamenten oder Krankheit fragt vorher in der Arztpraxis oder Apotheke. Wenn ihr nicht oder nicht mehr trinkt: Schauen, riechen und schreiben dürft ihr gern.',
   ],
   age: (age) => `Für Menschen ab ${age} Jahren; bei euch zu Hause entscheidet das örtliche Recht.`,
   ageByLaw:

@@ -83,7 +83,7 @@ export const paperWords: PaperWords = {
       '9 gefällt außerordentlich',
     ],
     quiet:
-      'Spuck jeden Schluck aus, trink zwischen den Gläsern Wasser, und behalte deine Worte für dich, bis das Gespräch eröffnet ist. Jedes Glas darfst du auslassen. Nach einer Verkostung fährt niemand.',
+      'Spuck jeden Schluck aus, trink zwischen den Gläsern Wasser, und behalte deine Worte für dich, bis das Gespräch eröffnet ist. Jedes Glas darfst du auslassen. Nicht in Schwangerschaft oder Stillzeit; bei Medikamenten oder Krankheit frag vorher. Lass jemanden fahren, der nicht verkostet hat.',
   },
 
   labels: {
@@ -122,7 +122,7 @@ export const paperWords: PaperWords = {
     ends: (time) => `Endet etwa um ${time}.`,
     fromDoors: 'Die Zeiten zählen ab dem Öffnen der Türen.',
     practice: 'Üben mit Wasser',
-    care: 'Alle spucken. An jedem Platz steht Wasser, und alle haben vorher gegessen. Wer verkostet hat, fährt nicht: Klär, wie alle nach Hause kommen. Schenk nur Gästen ein, die das gesetzliche Mindestalter erreicht haben. Wer schwanger ist, stillt, Medikamente nimmt oder lieber nicht trinkt, darf gern schauen, riechen und schreiben. Das Recht an deinem Ort und die Auflagen deiner Genehmigung gehen vor.',
+    care: 'Alle spucken. An jedem Platz steht Wasser, und alle haben vorher gegessen. Fahren soll nur, wer nicht verkostet hat, heute Abend und morgen früh: Klär, wie alle nach Hause kommen. Schenk nur Gästen ein, die das gesetzliche Mindestalter erreicht haben. Wer schwanger ist oder stillt, verkostet nicht; bei Medikamenten oder Krankheit vorher in der Arztpraxis oder Apotheke fragen. Wer nicht oder nicht mehr trinkt, darf gern schauen, riechen und schreiben. Keine Kerzen neben offenen starken Spirituosen. Das Recht an deinem Ort und die Auflagen deiner Genehmigung gehen vor.',
     seconds: (seconds) =>
       seconds < 60
         ? `${seconds}\u00a0s`

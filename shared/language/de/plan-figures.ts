@@ -135,7 +135,7 @@ const cautions: Record<CautionCode, string> = {
   'no-alcohol-in-pregnancy': 'Kein Alkohol in der Schwangerschaft.',
   'no-alcohol-when-breastfeeding': 'Kein Alkohol in der Stillzeit.',
   'no-alcohol-with-medicines':
-    'Kein Alkohol zu Medikamenten, die sich nicht damit vertragen; die Apotheke weiß Bescheid.',
+    'Bei Medikamenten oder Krankheit vorher in der Arztpraxis oder Apotheke fragen.',
   'no-alcohol-with-dangerous-work': 'Kein Alkohol vor der Arbeit an Maschinen oder in der Höhe.',
   'no-alcohol-when-others-depend-on-you': 'Kein Alkohol, solange jemand auf deine Obhut angewiesen ist.',
   'no-alcohol-before-important-decisions': 'Kein Alkohol vor Entscheidungen, auf die es ankommt.',

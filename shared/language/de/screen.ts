@@ -36,6 +36,8 @@ export const screenWords: ScreenWords = {
     stopped: 'Der Server hat den Raum geschlossen. Lade diese Seite neu.',
   },
   soon: 'Bald ist Einlass.',
+  rulesCare:
+    'Jedes Glas dürft ihr auslassen. Nicht in Schwangerschaft oder Stillzeit; bei Medikamenten oder Krankheit fragt vorher. Lasst jemanden fahren, der nicht verkostet hat.',
   gathering: {
     hostedBy: (host) => `mit ${host}`,
     join: 'Komm mit deinem Handy herein',
@@ -100,6 +102,6 @@ export const screenWords: ScreenWords = {
   goodbye: {
     finished: 'Danke, dass ihr da wart',
     keepsake: 'Eure Notizen sind auf euren Handys. Nehmt sie mit.',
-    care: 'Trinkt jetzt etwas Wasser. Wer verkostet hat, fährt nicht, auch nicht nach dem Spucken.',
+    care: 'Trinkt jetzt etwas Wasser. Lasst jemanden fahren, der nicht verkostet hat, heute Abend und morgen früh.',
   },
 };

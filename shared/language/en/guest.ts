@@ -50,9 +50,10 @@ export const guestWords = {
       'Spit every sip; tasting needs no swallowing.',
       'Drink water between the glasses.',
       'Eat something before, and in the breaks.',
-      'Do not drive or ride afterwards, even if you spat.',
+      'Let someone who has not tasted drive, tonight and early tomorrow. Spitting does not change that.',
       'For people of legal age only. You may skip any glass.',
       'Not when pregnant or breastfeeding. With medicines or an illness, ask your doctor or pharmacist first.',
+      'If you do not drink, or no longer do, you are welcome to look, nose and write.',
     ],
     law: 'The law where you are decides, and your doctor knows better than this page.',
     accept: 'I have read this',
@@ -196,7 +197,7 @@ export const guestWords = {
 
   keepsake: {
     title: 'Your evening',
-    care: 'Drink some water now, and let somebody else drive.',
+    care: 'Drink some water now. Let someone who has not tasted drive, tonight and early tomorrow.',
     open: 'Take my notes home',
     unnamed: 'not named yet',
   },

@@ -106,9 +106,11 @@ export const hostWords = {
     careItems: {
       spit: 'Everybody spits. Say it first and do it yourself, and nobody feels odd.',
       water: 'Put water at every place, and make sure everybody has eaten.',
-      drive: 'Nobody who has tasted drives. Before you start, know how everybody gets home.',
+      drive:
+        'Let someone who has not tasted drive, tonight and early tomorrow. Before you start, know how everybody gets home.',
       age: 'Pour only for people of legal age where you are.',
-      not: 'Anyone who is pregnant or breastfeeding, takes medicines or would rather not drink is welcome to look, nose and write.',
+      not: 'Nobody tastes who is pregnant or breastfeeding. With medicines or an illness, they ask their doctor or pharmacist first. Whoever does not drink, or no longer does, is welcome to look, nose and write.',
+      flame: 'No candles near open strong spirits.',
       law: 'Local law and the terms of your licence come before anything on this page.',
     },
     screen: 'This page cannot keep the tablet awake. Set its screen to stay on for the evening.',

@@ -48,8 +48,8 @@ export const invitationWords: InvitationWords = {
   careTitle: 'Take care',
   care: [
     'Everybody spits and drinks water between glasses, and you may skip any glass. You still take in some alcohol.',
-    'Do not drive after a tasting. Arrange your way home before you come.',
-    'Do not taste when you are or may be pregnant, when you breastfeed, when you take medicines or when a physician advises against it. You are welcome to look, nose and write.',
+    'Let someone who has not tasted drive, that night and early the next morning. Arrange your way home before you come.',
+    'Do not taste when you are or may be pregnant, or when you breastfeed. With medicines or an illness, ask your doctor or pharmacist first. If you do not drink, or no longer do, you are welcome to look, nose and write.',
   ],
   age: (age) => `For people of ${age} years and over, and where you live the local law decides.`,
   ageByLaw: 'Only for people of the legal age where the tasting takes place and where they live.',

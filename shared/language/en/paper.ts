@@ -76,7 +76,7 @@ export const paperWords = {
     liking: 'How much I like it',
     likingScale: ['1 dislike extremely', '', '', '', '5 neither', '', '', '', '9 like extremely'],
     quiet:
-      'Spit every sip, drink water between the glasses, and keep your words to yourself until the talk is open. You may skip any glass. Nobody drives after a tasting.',
+      'Spit every sip, drink water between the glasses, and keep your words to yourself until the talk is open. You may skip any glass. Not when pregnant or breastfeeding; with medicines or an illness, ask first. Let someone who has not tasted drive.',
   },
 
   labels: {
@@ -115,7 +115,7 @@ export const paperWords = {
     ends: (time: string) => `Ends about ${time}.`,
     fromDoors: 'Times count from when the doors open.',
     practice: 'Practice with water',
-    care: 'Everybody spits. Put water at every place, and make sure everybody has eaten. Nobody who has tasted drives: know how everybody gets home. Pour only for people of legal age. Anyone who is pregnant or breastfeeding, takes medicines or would rather not drink is welcome to look, nose and write. The law where you are and the rules of your licence come first.',
+    care: 'Everybody spits. Put water at every place, and make sure everybody has eaten. Let someone who has not tasted drive, tonight and early tomorrow: know how everybody gets home. Pour only for people of legal age. Nobody tastes who is pregnant or breastfeeding; with medicines or an illness, they ask their doctor or pharmacist first. Whoever does not drink, or no longer does, is welcome to look, nose and write. No candles near open strong spirits. The law where you are and the rules of your licence come first.',
     seconds: (seconds: number) =>
       seconds < 60
         ? `${seconds}\u00a0s`

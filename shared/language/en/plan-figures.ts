@@ -133,7 +133,7 @@ const cautions: Record<CautionCode, string> = {
   'ask-local-law-for-age': 'Local law sets the minimum age; check it.',
   'no-alcohol-in-pregnancy': 'No alcohol in pregnancy.',
   'no-alcohol-when-breastfeeding': 'No alcohol while breastfeeding.',
-  'no-alcohol-with-medicines': 'No alcohol with medicines that do not go with it; a pharmacist knows.',
+  'no-alcohol-with-medicines': 'With medicines or an illness, ask a doctor or pharmacist first.',
   'no-alcohol-with-dangerous-work': 'No alcohol before work with machines or at heights.',
   'no-alcohol-when-others-depend-on-you': 'No alcohol while you are looking after somebody.',
   'no-alcohol-before-important-decisions': 'No alcohol before decisions that matter.',

@@ -34,6 +34,8 @@ export const screenWords = {
     stopped: 'The server has closed the room. Reload this page.',
   },
   soon: 'The doors open soon.',
+  rulesCare:
+    'You may skip any glass. Not when pregnant or breastfeeding; with medicines or an illness, ask first. Let someone who has not tasted drive.',
   gathering: {
     hostedBy: (host: string) => `with ${host}`,
     join: 'Come in with your phone',
@@ -94,7 +96,7 @@ export const screenWords = {
   goodbye: {
     finished: 'Thank you for coming',
     keepsake: 'Your notes are on your phones. Take them home.',
-    care: 'Drink some water now. Whoever has tasted does not drive, even after spitting.',
+    care: 'Drink some water now. Let someone who has not tasted drive, tonight and early tomorrow.',
   },
 };
 

@@ -30,7 +30,10 @@ describe('German cautions for the host', () => {
           ['to spit', /spuck/i],
           ['water', /Wasser/],
           ['to eat', /gegessen|Esst/],
-          ['not to drive', /fährt nicht|Fahrt nach einer Verkostung nicht/],
+          [
+            'who drives',
+            /fahren, der nicht verkostet hat|Fahren soll nur, wer nicht verkostet hat|fährt nicht/i,
+          ],
           ['the way home', /nach Hause|Heimweg/],
           ['the legal age', /gesetzliche Mindestalter/],
           ['pregnancy', /schwanger/i],

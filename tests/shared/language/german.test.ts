@@ -19,7 +19,11 @@ describe('German cautions', () => {
     ['to spit', /Spuck jeden Schluck/],
     ['water', /Wasser/],
     ['to eat', /Iss /],
-    ['not to drive or ride, even after spitting', /Fahr danach nicht.*auch wenn du gespuckt hast/],
+    [
+      'who drives, even after spitting, and the next morning',
+      /fahren, der nicht verkostet hat.*morgen früh.*Spucken ändert/,
+    ],
+    ['those who no longer drink', /nicht mehr trinkst: Schauen, riechen/],
     ['of age, and free to skip', /gesetzlichen Mindestalter.*auslassen/],
     ['pregnancy and breastfeeding', /Schwangerschaft oder Stillzeit/],
     ['medicines and illness', /Medikamenten oder Krankheit/],
@@ -30,8 +34,8 @@ describe('German cautions', () => {
   });
 
   it('let nobody drive at the end', () => {
-    expect(guestWords.keepsake.care).toMatch(/Wasser.*jemand anderen fahren/);
-    expect(screenWords.goodbye.care).toMatch(/fährt nicht, auch nicht nach dem Spucken/);
+    expect(guestWords.keepsake.care).toMatch(/Wasser.*fahren, der nicht verkostet hat.*morgen früh/);
+    expect(screenWords.goodbye.care).toMatch(/fahren, der nicht verkostet hat.*morgen früh/);
     expect(cueWords.farewell.hint).toMatch(/ohne selbst zu fahren/);
     expect(beforeWords.care).toMatch(/fährt niemand/);
   });
