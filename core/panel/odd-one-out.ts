@@ -1,4 +1,4 @@
-import { binomialUpperTail, normalPoint } from './distributions.ts';
+import { binomialUpperTail, normalPoint, pointOfTail } from './distributions.ts';
 
 /**
  * Forced-choice tests of whether a room can tell two drinks apart. Each answer is right or wrong, and guessing is
@@ -114,12 +114,14 @@ export interface Distinguishers {
   readonly standardError: number;
   readonly lower: number;
   readonly upper: number;
+  /** The limits of a small panel: exact for the share that is right, corrected like it, from 0 to 1. */
+  readonly exact: { readonly lower: number; readonly upper: number };
 }
 
 /**
  * The share of guests who truly tell the drinks apart, corrected for lucky guesses, with the normal limits of
- * ISO 4120's annex: one-sided (each limit by itself) or two-sided. Rough for small panels. Null where the counts
- * cannot be.
+ * ISO 4120's annex: one-sided (each limit by itself) or two-sided. They fall together when all are right or none, so that a
+ * party goes by the exact ones. Null where the counts cannot be.
  */
 export function distinguishers(
   method: Exclude<DifferenceTestMethod, 'paired-two-sided'>,
@@ -132,6 +134,8 @@ export function distinguishers(
   const proportion = (pc - chance) / (1 - chance);
   const standardError = Math.sqrt((pc * (1 - pc)) / counts.n) / (1 - chance);
   const reach = normalPoint((1 - confidence) / sides) * standardError;
+  const [low, high] = exactShare(counts, (1 - confidence) / sides);
+  const corrected = (share: number): number => Math.max(0, (share - chance) / (1 - chance));
   return {
     proportionCorrect: pc,
     proportion,
@@ -139,5 +143,22 @@ export function distinguishers(
     standardError,
     lower: proportion - reach,
     upper: proportion + reach,
+    exact: { lower: corrected(low), upper: corrected(high) },
   };
+}
+
+/**
+ * Limits of a share of right answers that miss it with chance alpha or less at each end: the shares at which so many right
+ * or more, or so many or fewer, come about with just that chance (Clopper and Pearson, Biometrika 1934).
+ *
+ * @returns from 0 to 1
+ */
+export function exactShare(
+  { n, correct }: { readonly n: number; readonly correct: number },
+  alpha: number,
+): readonly [number, number] {
+  const atLeast = (count: number) => (share: number) => binomialUpperTail(count, n, share);
+  const lower = correct === 0 ? 0 : pointOfTail((share) => 1 - atLeast(correct)(share), 1 - alpha, [0, 1]);
+  const upper = correct === n ? 1 : pointOfTail((share) => 1 - atLeast(correct + 1)(share), alpha, [0, 1]);
+  return [lower, upper];
 }

@@ -9,6 +9,7 @@ declare module 'jstat' {
     readonly centralF: { cdf(x: number, df1: number, df2: number): number };
     readonly studentt: { cdf(x: number, df: number): number; inv(p: number, df: number): number };
     readonly binomial: { pdf(k: number, n: number, p: number): number };
+    readonly beta: { cdf(x: number, alpha: number, beta: number): number };
     readonly tukey: { cdf(q: number, k: number, df: number): number };
     gammaln(x: number): number;
     mean(values: readonly number[]): number;

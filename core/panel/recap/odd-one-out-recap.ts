@@ -19,7 +19,7 @@ interface OddOneOutFigures {
   readonly alpha: number;
   /** The fewest right answers that count; null when no number would. */
   readonly critical: number | null;
-  /** Share who truly tell them apart, lucky guesses taken off: estimate and rough 95 % limits, 0 to 1. */
+  /** Share who truly tell them apart, lucky guesses taken off: estimate and exact 95 % limits, 0 to 1. */
   readonly distinguishers: { readonly share: number; readonly lower: number; readonly upper: number };
 }
 
@@ -30,8 +30,6 @@ export type OddOneOutResult = PanelResult<
   'room-told-them-apart' | 'no-difference-shown',
   'no-answers'
 >;
-
-const toShare = (value: number): number => Math.min(1, Math.max(0, value));
 
 /** Could the room tell the two drinks apart? */
 export function oddOneOutRecap({ test, answers, guests }: OddOneOutQuestion): OddOneOutResult {
@@ -59,8 +57,7 @@ export function oddOneOutRecap({ test, answers, guests }: OddOneOutQuestion): Od
       critical: tested.critical,
       distinguishers: {
         share: share.proportionClamped,
-        lower: toShare(share.lower),
-        upper: toShare(share.upper),
+        ...share.exact,
       },
     },
     method: 'exact-binomial',

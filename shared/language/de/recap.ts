@@ -166,7 +166,7 @@ export const recapWords: RecapWords = {
         ? 'Bei so wenigen hätte keine Zahl richtiger Antworten genügt.'
         : `Ab ${several(critical, 'richtigen Antwort', 'richtigen Antworten')} ist Zufall keine gute Erklärung mehr (weniger als 5 von 100 Abenden).`,
     share: (share, lower, upper) =>
-      `Ohne Glückstreffer halten etwa ${share} sie wirklich auseinander (ungefähr ${lower} bis ${upper}).`,
+      `Ohne Glückstreffer halten etwa ${share} sie wirklich auseinander (der wahre Anteil kann irgendwo zwischen ${lower} und ${upper} liegen, 95-%-Grenzen).`,
     p: (p) => `p ${p}.`,
     picture: (correct, n, critical) =>
       `${correct} von ${n} richtig${critical === null ? '' : `; ${critical} ${critical === 1 ? 'hätte' : 'hätten'} genügt`}`,

@@ -168,7 +168,7 @@ export const recapWords = {
         ? 'With so few, no number of right answers would have been enough.'
         : `From ${critical} right answers on, luck is no good explanation (fewer than 5 of 100 evenings).`,
     share: (share: string, lower: string, upper: string) =>
-      `Lucky guesses taken off, about ${share} truly tell them apart (roughly ${lower} to ${upper}).`,
+      `Lucky guesses taken off, about ${share} truly tell them apart; the true share may lie anywhere from ${lower} to ${upper} (95\u00a0% limits).`,
     p: (p: string) => `p ${p}.`,
     picture: (correct: number, n: number, critical: number | null) =>
       `${correct} of ${n} right${critical === null ? '' : `; ${critical} would have been enough`}`,

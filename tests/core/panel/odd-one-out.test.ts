@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { binomialUpperTail } from '../../../core/panel/distributions.ts';
 import {
   criticalCorrect,
   type DifferenceTestMethod,
   differenceTest,
   distinguishers,
   exactP,
+  exactShare,
 } from '../../../core/panel/odd-one-out.ts';
 import {
   oddGlass,
@@ -121,6 +123,32 @@ describe('distinguishers', () => {
         isFiniteThroughout(distinguishers('3-AFC', { n, correct }, { confidence: 0.9, sides })),
       ),
       { numRuns: 30 },
+    );
+  });
+});
+
+describe('exact limits of a share', () => {
+  it('do not fall together when all are right', () => {
+    const found = distinguishers('triangle', { n: 3, correct: 3 }, { confidence: 0.95, sides: 2 });
+    expect(found).toMatchObject({ lower: 1, upper: 1 });
+    // P(3 of 3) = 0.025 at the share 0.025^(1/3) = 0.2924, which lies below the third that guessing gives.
+    expect(found?.exact).toEqual({ lower: 0, upper: 1 });
+    const ten = distinguishers('triangle', { n: 10, correct: 10 }, { confidence: 0.95, sides: 2 });
+    expect(ten?.exact.lower).toBeCloseTo((0.025 ** (1 / 10) - 1 / 3) / (2 / 3), 12);
+    expect(ten?.exact.upper).toBe(1);
+  });
+
+  it('hold the share, and miss what was found with chance alpha or less on each side', () => {
+    fc.assert(
+      fc.property(counts, fc.double({ min: 0.001, max: 0.4, noNaN: true }), ([n, correct], alpha) => {
+        fc.pre(n > 0);
+        const [lower, upper] = exactShare({ n, correct }, alpha);
+        expect(lower).toBeLessThanOrEqual(correct / n);
+        expect(upper).toBeGreaterThanOrEqual(correct / n);
+        if (correct > 0) expect(binomialUpperTail(correct, n, lower)).toBeCloseTo(alpha, 9);
+        if (correct < n) expect(1 - binomialUpperTail(correct + 1, n, upper)).toBeCloseTo(alpha, 9);
+      }),
+      { numRuns: 60 },
     );
   });
 });
