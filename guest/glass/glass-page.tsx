@@ -105,10 +105,11 @@ function Said({ stage, own }: GlassPageProps) {
   );
 }
 
-type Scene = 'plain' | 'look' | 'nose';
+type Scene = 'plain' | 'look' | 'nose' | 'list';
 
-/** Look wants a white card; nose wants the dark. With a field to write in, neither would serve. */
+/** Look wants a white card; nose wants the dark; a list of glasses all the height there is. With a field to write in, none would serve. */
 function sceneOf({ cue }: StageUnderWay): Scene {
+  if (cue.kind === 'ranking') return 'list';
   return cue.step === 'look' || cue.step === 'nose' ? cue.step : 'plain';
 }
 

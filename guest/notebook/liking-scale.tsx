@@ -4,33 +4,42 @@ import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
 /**
- * The 9-point liking scale (Peryam and Pilgrim, 1957), every point with its words as it was published, the best on top.
- * 9 is "like extremely", 1 "dislike extremely".
+ * The 9-point liking scale (Peryam and Pilgrim, 1957) as one row, every point with its words as it was published: 9 is "like
+ * extremely", 1 "dislike extremely". The words of the chosen one stand below, before that those of both ends.
  */
 export function LikingScale({ pour }: { readonly pour: PourId }) {
   const { notebook } = useRoom().follower;
   const liking = notebook.read(pour, 'liking');
+  const { steps } = words.liking;
+  const wordOf = (value: number): string => steps[steps.length - value] ?? '';
   return (
     <section class="stack-tight" aria-label={words.liking.title}>
       <h2>{words.liking.title}</h2>
-      <p class="soft small">{words.liking.hint}</p>
       <div class="liking">
-        {words.liking.steps.map((step, index) => {
-          const value = words.liking.steps.length - index;
+        {steps.map((_, index) => {
+          const value = index + 1;
           const chosen = liking === value;
           return (
             <button
               type="button"
-              key={step}
-              class="liking-step"
+              key={value}
+              class="liking-step figures"
               aria-pressed={chosen}
+              aria-label={wordOf(value)}
               onClick={() => notebook.write(pour, 'liking', chosen ? null : value)}
             >
-              {step}
+              {value}
             </button>
           );
         })}
       </div>
+      {liking === null ? (
+        <p class="soft small">{words.liking.ends(wordOf(1), wordOf(9))}</p>
+      ) : (
+        <p>
+          <strong>{wordOf(liking)}</strong> <span class="soft small">{words.liking.hint}</span>
+        </p>
+      )}
       {liking !== null && <CountChoice about="liking" pours={[pour]} />}
     </section>
   );

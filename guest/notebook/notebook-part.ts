@@ -1,4 +1,5 @@
 import './notebook.css';
+import './ranking.css';
 import { ReflectMarks, ReviewPage } from './closing-pages.tsx';
 import { MyNotes } from './my-notes.tsx';
 import { OddPick } from './odd-pick.tsx';

@@ -1,7 +1,9 @@
-import { useRef } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import {
   inserted,
   isTiedToAbove,
+  joined,
   lowered,
   placesOf,
   raised,
@@ -11,7 +13,7 @@ import {
 } from '../../shared/notes/tiers.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
-import { down, up } from '../../shared/ui/strokes.ts';
+import { down, grip, up } from '../../shared/ui/strokes.ts';
 import { useRowDrag } from '../../shared/ui/use-row-drag.ts';
 import type { PourId, StageUnderWay } from '../../shared/wire/views.ts';
 import { CountChoice } from '../consent/count-choice.tsx';
@@ -43,15 +45,20 @@ export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {
     return glass === undefined ? '' : pageWords.glass.nth(glass.position);
   };
   const rows = () => [...(list.current?.children ?? [])];
-  const { dragged, handle } = useRowDrag(rows, ({ row, gap }) => {
-    const moved = places[row]?.pour;
-    if (moved !== undefined) keep(droppedInto(tiers, moved, gap), moved);
-  });
+  const { dragged, handle } = useRowDrag(
+    rows,
+    ({ row, gap, onto }) => {
+      const moved = places[row]?.pour;
+      const other = onto === null ? undefined : places[onto]?.pour;
+      if (moved === undefined) return;
+      keep(other === undefined ? droppedInto(tiers, moved, gap) : joined(tiers, moved, other), moved);
+    },
+    { ontoRows: true },
+  );
   if (glasses.length < 2) return <p class="soft">{words.ranking.few}</p>;
+  const last = places.length - 1;
   return (
     <section class="stack-tight" aria-label={words.ranking.title}>
-      <h2>{words.ranking.title}</h2>
-      <p class="soft small">{words.ranking.hint}</p>
       <ol class="ranking" ref={list}>
         {places.map(({ pour, place }, row) => {
           const card = glasses.find((glass) => glass.card.id === pour)?.card;
@@ -63,59 +70,91 @@ export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {
               class="ranking-row"
               data-tied={tied ? 'true' : undefined}
               data-dragged={dragged?.row === row ? 'true' : undefined}
-              data-gap={dragged?.gap === row ? 'true' : undefined}
+              data-onto={dragged?.onto === row ? 'true' : undefined}
+              data-gap={dragged?.onto === null && dragged.gap === row ? 'true' : undefined}
             >
-              <span class="ranking-place figures" aria-hidden="true">
-                {place}
+              <span class="ranking-grip" title={words.ranking.drag} aria-hidden="true" {...handle(row)}>
+                <Icon of={grip} />
               </span>
-              <span class="ranking-name" title={words.ranking.drag} {...handle(row)}>
-                <span class="visually-hidden">{place}. </span>
-                {nameOf(pour)}
+              <span class="ranking-name">
+                <span class="ranking-place figures">{place}.</span> {nameOf(pour)}
                 {name !== null && <span class="soft small"> {name}</span>}
               </span>
-              <Button
-                kind="quiet"
+              <RowButton
+                label={words.ranking.tied(nameOf(pour))}
+                off={row === 0}
+                pressed={tied}
+                onPress={() => keep(tieTurned(tiers, pour), pour)}
+              >
+                =
+              </RowButton>
+              <RowButton
                 label={words.ranking.up(nameOf(pour))}
-                disabled={row === 0}
+                off={row === 0 && !tied}
                 onPress={() => keep(raised(tiers, pour), pour)}
               >
                 <Icon of={up} />
-              </Button>
-              <Button
-                kind="quiet"
+              </RowButton>
+              <RowButton
                 label={words.ranking.down(nameOf(pour))}
-                disabled={row === places.length - 1}
+                off={row === last}
                 onPress={() => keep(lowered(tiers, pour), pour)}
               >
                 <Icon of={down} />
-              </Button>
-              {row > 0 && (
-                <button
-                  type="button"
-                  class="chip ranking-tie"
-                  aria-pressed={tied}
-                  aria-label={words.ranking.tied(nameOf(pour))}
-                  onClick={() => keep(tieTurned(tiers, pour), pour)}
-                >
-                  {words.ranking.tie}
-                </button>
-              )}
+              </RowButton>
             </li>
           );
         })}
       </ol>
+      <p class="soft small">{words.ranking.hint}</p>
       <CountChoice about="order" pours={glasses.map(({ card }) => card.id)} />
       {kept ? (
         <p class="note-state">{words.ranking.kept}</p>
       ) : (
-        <>
-          <p class="soft small">{words.ranking.notKept}</p>
+        <div class="ranking-keep">
           <Button kind="primary" onPress={() => keep(tiers)}>
             {words.ranking.keep}
           </Button>
-        </>
+          <p class="soft small">{words.ranking.notKept}</p>
+        </div>
       )}
     </section>
+  );
+}
+
+interface RowButtonProps {
+  readonly label: string;
+  /** Nothing to do for it here. It stays in its place and keeps the focus: a row may come to an end under the finger. */
+  readonly off: boolean;
+  readonly pressed?: boolean;
+  readonly onPress: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** The row is another one after each press and its button with it: the focus goes along. */
+function RowButton({ label, off, pressed, onPress, children }: RowButtonProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  const pressedNow = useRef(false);
+  useLayoutEffect(() => {
+    if (pressedNow.current) button.current?.focus({ preventScroll: true });
+    pressedNow.current = false;
+  });
+  return (
+    <button
+      ref={button}
+      type="button"
+      class="ranking-button"
+      aria-label={label}
+      aria-disabled={off ? true : undefined}
+      aria-pressed={pressed}
+      onClick={() => {
+        if (off) return;
+        pressedNow.current = true;
+        onPress();
+      }}
+    >
+      {children}
+    </button>
   );
 }
 

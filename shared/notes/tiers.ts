@@ -48,6 +48,15 @@ export function inserted(tiers: Tiers, pour: PourId, gap: number): Tiers {
   return [...before, [pour], ...after].filter((tier) => tier.length > 0);
 }
 
+/** As good as `other`, behind it in its tier. */
+export function joined(tiers: Tiers, pour: PourId, other: PourId): Tiers {
+  if (pour === other || !tiers.flat().includes(pour)) return tiers;
+  return tiers
+    .map((tier) => tier.filter((each) => each !== pour))
+    .map((tier) => tier.flatMap((each) => (each === other ? [each, pour] : [each])))
+    .filter((tier) => tier.length > 0);
+}
+
 export const isTiedToAbove = (tiers: Tiers, pour: PourId): boolean =>
   tiers.some((tier) => tier.indexOf(pour) > 0);
 

@@ -46,6 +46,8 @@ export const print = 'M7 8V3.5H17V8M7 17H3.5V8H20.5V17H17M7 14H17V20.5H7Z';
 export const close = 'M5.5 5.5L18.5 18.5M18.5 5.5L5.5 18.5';
 export const plus = 'M12 4.5V19.5M4.5 12H19.5';
 export const minus = 'M4.5 12H19.5';
+/** Two columns of three: here a row is taken hold of. */
+export const grip = 'M9 6V6.2M9 12V12.2M9 18V18.2M15 6V6.2M15 12V12.2M15 18V18.2';
 export const up = 'M12 20V4M6 10L12 4L18 10';
 export const down = 'M12 4V20M6 14L12 20L18 14';
 export const bin = 'M4.5 7H19.5M9.5 7V4H14.5V7M6.5 7L7.7 20.5H16.3L17.5 7M10.5 11V16.5M13.5 11V16.5';

@@ -198,7 +198,7 @@ describe('a guest’s notebook in the browser', () => {
   });
 
   it('ranks by buttons and by hand, with ties', async () => {
-    await goTo('flight-1/ranking', words.ranking.title);
+    await goTo('flight-1/ranking', cueWords.ranking.verb);
     const glass = (position: number) => guestWords.glass.nth(position);
     await tap(berit, words.ranking.up(glass(3)));
     await tap(berit, words.ranking.tied(glass(2)));

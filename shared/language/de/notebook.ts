@@ -56,6 +56,7 @@ export const notebookWords: NotebookWords = {
   liking: {
     title: 'Wie sehr gefällt es dir?',
     hint: 'Noch einmal tippen nimmt es zurück.',
+    ends: (least, most) => `1: ${least}. 9: ${most}.`,
     steps: [
       'Gefällt mir außerordentlich',
       'Gefällt mir sehr',
@@ -86,11 +87,10 @@ export const notebookWords: NotebookWords = {
 
   ranking: {
     title: 'Deine Rangfolge, das Beste oben',
-    hint: 'Schieb die Gläser nach oben oder unten. Zwei dürfen gleich gut sein.',
+    hint: 'Das Beste oben. Sind zwei gleich gut, lass eins auf dem anderen los oder tippe auf =.',
     row: (place, glass) => `${place}. ${glass}`,
     up: (glass) => `${glass} eins nach oben`,
     down: (glass) => `${glass} eins nach unten`,
-    tie: 'So gut wie das darüber',
     tied: (glass) => `${glass}: so gut wie das darüber`,
     drag: 'Zum Verschieben hier halten',
     keep: 'Das ist meine Rangfolge',

@@ -57,6 +57,7 @@ export const notebookWords = {
   liking: {
     title: 'How much do you like it?',
     hint: 'Tap again to undo.',
+    ends: (least: string, most: string) => `1: ${least}. 9: ${most}.`,
     /** The 9-point liking scale, best first. */
     steps: [
       'Like extremely',
@@ -88,11 +89,10 @@ export const notebookWords = {
 
   ranking: {
     title: 'Your ranking, best on top',
-    hint: 'Move the glasses up and down. Two can be equally good.',
+    hint: 'Best on top. Drop one on another, or tap =, if they are equally good.',
     row: (place: number, glass: string) => `${place}. ${glass}`,
     up: (glass: string) => `Move ${glass} up`,
     down: (glass: string) => `Move ${glass} down`,
-    tie: 'As good as the one above',
     tied: (glass: string) => `${glass}: as good as the one above`,
     drag: 'Hold here to move it',
     keep: 'This is my ranking',
