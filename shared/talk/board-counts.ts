@@ -47,11 +47,14 @@ export interface Placed {
   readonly place: number;
 }
 
-/** Who put this pour where in the ranking, the best places first. */
+/**
+ * Who put this pour where in the ranking, the best places first. Where the talk about it was before the ranking, its place was
+ * added later, and stands all the same: there was none before the talk that another could have changed.
+ */
 export const placesGiven = (notes: readonly BoardNote[]): Placed[] =>
   notes
     .flatMap((note) => {
-      const place = sealedOf(note, 'place');
+      const place = sealedOf(note, 'place') ?? note.addedLater.find(({ field }) => field === 'place')?.value;
       return typeof place === 'number' ? [{ note, place }] : [];
     })
     .sort((one, other) => one.place - other.place);

@@ -165,6 +165,11 @@ describe('what came up', () => {
     ]);
     const placed = [3, 1, 1].map((value, index) => note(`${index}`, [{ field: 'place', value }]));
     expect(placesGiven(placed).map(({ place }) => place)).toEqual([1, 1, 3]);
+    // With a talk after each pour, the glasses are put in order only after that.
+    const later = [{ field: 'place', value: 2 } as const];
+    expect(placesGiven([note('late', [], { addedLater: later })]).map(({ place }) => place)).toEqual([2]);
+    const changed = note('changed', [{ field: 'place', value: 1 }], { addedLater: later });
+    expect(placesGiven([changed]).map(({ place }) => place)).toEqual([1]);
     expect([wordsThatCameUp([]), coloursSeen([], []), placesGiven([]), oddPicks([])]).toEqual([
       [],
       [],
