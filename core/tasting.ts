@@ -225,6 +225,8 @@ export const planSchema = z.strictObject({
   /** How the names of blind pours are told: glass by glass, each with its story, or all of a talk together. */
   naming: z.enum(['one-by-one', 'all-at-once']).default('one-by-one'),
   ranking: z.enum(['none', 'each-flight', 'at-the-end']).default('none'),
+  /** With blind pours: the names are told before the glasses are put in order, because the host wants it so. */
+  rankNamed: z.boolean().default(false),
   liking: z.boolean().default(false),
   trials: z.array(trialSchema).max(3).default([]),
   breakMinutes: z.number().min(5).max(60).default(7),

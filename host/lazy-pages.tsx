@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { type LazyPart, lazyComponent, lazyPart } from '../shared/page/lazy-part.ts';
 import { changesPart } from './conduct/changes/changes-part.ts';
+import { resultPart } from './conduct/now/result-part.ts';
 import { words } from './language.ts';
 import { LoadingPage } from './loading-page.tsx';
 import { tablesPart } from './plan/csv/tables-part.ts';
@@ -54,6 +55,7 @@ const all: readonly LazyPart<unknown>[] = [
   doors,
   room,
   changesPart,
+  resultPart,
   recap,
   plan,
   furtherPart,

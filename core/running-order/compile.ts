@@ -1,9 +1,10 @@
 import type { DrinkWays, StepPlan } from '../drinks/drink.ts';
 import { waysOf } from '../drinks/drink-ways.ts';
 import { type CueId, cueId, type PourId } from '../ids.ts';
+import type { Told } from '../panel/round-result.ts';
 import { type Flight, flightsOf, type Plan, type Pour, type Trial } from '../tasting.ts';
 import { type Seconds, seconds } from '../units.ts';
-import type { Cue, Move, PlainCueKind, RoundCue } from './cue.ts';
+import type { Cue, Move, PlainCueKind, ResultCue, RoundCue } from './cue.ts';
 import { guardedLength } from './cue-traits.ts';
 
 /**
@@ -61,13 +62,39 @@ function flightCues(plan: Plan, flight: Flight, last: boolean): Cue[] {
   const trials = plan.trials.filter((trial) => trial.flight === flight.index);
   // With own orders the pours of a flight are in different hands at the same time: talk waits for its end.
   const eachFlight = plan.discussion === 'each-flight' || (plan.discussion === 'each-pour' && plan.ownOrders);
+  const ranked = isRanked(plan, 'each-flight', pours);
+  const talked = plan.discussion !== 'at-the-end';
   return [
     ...flight.pours.flatMap((pour) => pourCues(plan, flight, pour)),
     ...trials.map(trialCue),
-    ...(plan.ranking === 'each-flight' && pours.length > 1 ? [ranking(`${name}/ranking`, pours)] : []),
-    ...(eachFlight ? discussion(plan, name, [...pours, ...trials.map((trial) => trial.id)]) : []),
+    ...(ranked ? [ranking(`${name}/ranking`, pours)] : []),
+    ...(eachFlight ? [discussion(plan, name, [...pours, ...trials.map((trial) => trial.id)])] : []),
+    ...(talked ? result(name, pours, [ranked ? 'order' : null, plan.liking ? 'liking' : null]) : []),
+    ...(talked ? reveal(plan, name, 'flight', pours) : []),
     ...(last ? [] : [flightBreak(plan, name)]),
   ];
+}
+
+const isRanked = (plan: Plan, when: 'each-flight' | 'at-the-end', pours: readonly PourId[]): boolean =>
+  plan.ranking === when && pours.length > 1;
+
+/**
+ * After what the names of these pours are told: after their talk, or only once they were put in order, for what one knows
+ * is what one tastes, unless the host chose the names first.
+ */
+function namedAfter(plan: Plan, pours: readonly PourId[]): 'pour' | 'flight' | 'evening' {
+  const talk =
+    plan.discussion === 'each-pour' && !plan.ownOrders
+      ? 'pour'
+      : plan.discussion === 'at-the-end'
+        ? 'evening'
+        : 'flight';
+  if (plan.rankNamed) return talk;
+  const flight = flightsOf(plan).find((each) => each.pours.some(({ id }) => pours.includes(id)));
+  const inFlight = (flight?.pours ?? []).map(({ id }) => id);
+  const all = plan.pours.map(({ id }) => id);
+  if (isRanked(plan, 'at-the-end', all)) return 'evening';
+  return talk === 'pour' && isRanked(plan, 'each-flight', inFlight) ? 'flight' : talk;
 }
 
 function pourCues(plan: Plan, flight: Flight, pour: Pour): Cue[] {
@@ -76,9 +103,12 @@ function pourCues(plan: Plan, flight: Flight, pour: Pour): Cue[] {
   const steps = ways
     .passes(plan.level, plan.closingPass, drops)
     .map((each) => stepCue(plan, flight, pour.id, each));
-  const rounds =
-    plan.discussion === 'each-pour' && !plan.ownOrders ? discussion(plan, pour.id, [pour.id]) : [];
-  return [...steps, waterCue(flight, pour.id, ways), ...rounds];
+  const talks = plan.discussion === 'each-pour' && !plan.ownOrders;
+  return [
+    ...steps,
+    waterCue(flight, pour.id, ways),
+    ...(talks ? [discussion(plan, pour.id, [pour.id]), ...reveal(plan, pour.id, 'pour', [pour.id])] : []),
+  ];
 }
 
 function stepCue(plan: Plan, flight: Flight, pour: PourId, planned: StepPlan): Cue {
@@ -126,21 +156,32 @@ function flightBreak(plan: Plan, name: string): Cue {
   return { id: cueId(`${name}/break`), kind: 'break', called: false, ideal, floor, stretch: 0.5, gate: true };
 }
 
-/** A discussion, and after it the reveal where the pours were blind: names never come before everybody's own words. */
-function discussion(plan: Plan, name: string, pours: readonly PourId[]): Cue[] {
+function discussion(plan: Plan, name: string, pours: readonly PourId[]): RoundCue {
   const talk = Math.round(minutesOfTalk(pours.length) * 60 * plan.pace.discussion);
   const floor = seconds(60 * Math.min(3, pours.length));
-  const open = round(
-    'discussion',
-    cueId(`${name}/discussion`),
-    pours,
-    seconds(Math.max(talk, floor)),
-    floor,
-    0.9,
-  );
-  if (!plan.blind) return [open];
-  const named = pours.filter((pour) => plan.pours.some((each) => each.id === pour));
-  return [open, round('reveal', cueId(`${name}/reveal`), named, seconds(60), seconds(20), 0.5)];
+  return round('discussion', cueId(`${name}/discussion`), pours, seconds(Math.max(talk, floor)), floor, 0.9);
+}
+
+/** The names of blind pours never come before everybody's own words. */
+function reveal(
+  plan: Plan,
+  name: string,
+  after: ReturnType<typeof namedAfter>,
+  pours: readonly PourId[],
+): RoundCue[] {
+  if (!plan.blind || pours.length === 0 || namedAfter(plan, pours) !== after) return [];
+  return [round('reveal', cueId(`${name}/reveal`), pours, seconds(60), seconds(20), 0.5)];
+}
+
+/**
+ * What the room made of its glasses stands after their talk, so that nobody speaks after the majority (common practice, no
+ * source), and before their names.
+ */
+function result(name: string, pours: readonly PourId[], tells: readonly (Told | null)[]): ResultCue[] {
+  const told = tells.filter((each) => each !== null);
+  if (told.length === 0 || pours.length === 0) return [];
+  const length = { ideal: seconds(120), floor: seconds(30), stretch: 0.5 };
+  return [{ id: cueId(`${name}/result`), kind: 'result', pours, tells: told, ...length, gate: true }];
 }
 
 /** Four minutes for the first pour and two for each other (common practice, no source). */
@@ -159,9 +200,23 @@ function closingRounds(plan: Plan): Cue[] {
   const pours = plan.pours.map((pour) => pour.id);
   if (pours.length === 0) return [];
   const trials = plan.trials.map((trial) => trial.id);
+  const ranked = isRanked(plan, 'at-the-end', pours);
+  const talks = plan.discussion === 'at-the-end';
+  const orders =
+    ranked ||
+    (talks &&
+      flightsOf(plan).some(({ pours: own }) =>
+        isRanked(
+          plan,
+          'each-flight',
+          own.map(({ id }) => id),
+        ),
+      ));
   return [
-    ...(plan.ranking === 'at-the-end' && pours.length > 1 ? [ranking('evening/ranking', pours)] : []),
-    ...(plan.discussion === 'at-the-end' ? discussion(plan, 'evening', [...pours, ...trials]) : []),
+    ...(ranked ? [ranking('evening/ranking', pours)] : []),
+    ...(talks ? [discussion(plan, 'evening', [...pours, ...trials])] : []),
+    ...result('evening', pours, [orders ? 'order' : null, talks && plan.liking ? 'liking' : null]),
+    ...reveal(plan, 'evening', 'evening', pours),
   ];
 }
 

@@ -91,12 +91,18 @@ const ofKinds: Readonly<Record<Exclude<CueKind, 'step'>, CueTraits>> = {
   // One pour cannot be ranked.
   ranking: { ...writing, part: 'choosing', closesTalk: false, leastPours: 2 },
   discussion: { ...talk, timed: true, shortensTo: shortTalk },
+  // A liking says something of one pour, an order does not.
+  result: { ...talk, leastPours: 1 },
   reveal: talk,
   farewell: { ...ceremony, part: 'farewell' },
 };
 
-export const traitsOf = (cue: Cue): CueTraits =>
-  cue.kind === 'step' ? ofSteps[cue.step] : ofKinds[cue.kind];
+export function traitsOf(cue: Cue): CueTraits {
+  if (cue.kind === 'step') return ofSteps[cue.step];
+  return cue.kind === 'result' && !cue.tells.includes('liking') ? resultOfOrder : ofKinds[cue.kind];
+}
+
+const resultOfOrder: CueTraits = { ...ofKinds.result, leastPours: ofKinds.ranking.leastPours };
 
 /** What followers are told of a kind of cue, so that no page has a rule of its own. */
 export type ShownTraits = Pick<CueTraits, 'asksReady' | 'timed' | 'remindsOfWater'>;

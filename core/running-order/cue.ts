@@ -1,5 +1,6 @@
 import type { Move, Pass, Sense, Step } from '../drinks/step.ts';
 import type { CueId, PourId } from '../ids.ts';
+import type { Told } from '../panel/round-result.ts';
 import type { Seconds } from '../units.ts';
 
 export type { Move, Pass, Sense, Step };
@@ -72,7 +73,17 @@ export interface RoundCue extends CueBase {
   readonly pours: readonly PourId[];
 }
 
-export type Cue = PlainCue | PracticeCue | StepCue | WaterCue | BreakCue | TrialCue | RoundCue;
+/**
+ * What the room made of its glasses is told: of these pours the orders in which they were put, how much each was liked, or
+ * both. It tells every ranking whose pours are all among its own.
+ */
+export interface ResultCue extends CueBase {
+  readonly kind: 'result';
+  readonly pours: readonly PourId[];
+  readonly tells: readonly Told[];
+}
+
+export type Cue = PlainCue | PracticeCue | StepCue | WaterCue | BreakCue | TrialCue | RoundCue | ResultCue;
 export type CueKind = Cue['kind'];
 
 /** The pour in front of everybody during this cue, if there is one. */

@@ -1,4 +1,5 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { RoundResult } from '../panel/round-result.ts';
 import type { Habits } from '../running-order/forecast.ts';
 import type { Bottle, Drink, Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
@@ -23,6 +24,8 @@ export type HostCommand =
   /** `from`, where a tap on through the running order tells them: the cue that it was made in [P21]. */
   | { readonly type: 'Reveal'; readonly pours: readonly PourId[]; readonly from?: CueId | undefined }
   | { readonly type: 'SteerScreen'; readonly shows: ScreenShows }
+  /** [R1] Names the cue that it tells. What was reckoned arrives with it, for notes are not in the session. */
+  | { readonly type: 'TellResult'; readonly cue: CueId; readonly parts: readonly RoundResult[] }
   | { readonly type: 'DropPour'; readonly pour: PourId }
   | { readonly type: 'RestorePour'; readonly pour: PourId }
   /** Another bottle in the place of one that is corked or was forgotten, or the same one with its facts mended [P22]. */

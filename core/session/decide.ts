@@ -92,6 +92,7 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'CloseDiscussion':
     case 'Reveal':
     case 'SteerScreen':
+    case 'TellResult':
       return decideTalk(session, ask, moment);
     case 'SetDoors':
     case 'AdmitSeat':

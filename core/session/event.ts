@@ -1,4 +1,5 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { ToldResult } from '../panel/round-result.ts';
 import type { BreakCue, Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
 import type { Lengths } from '../running-order/repace.ts';
@@ -49,6 +50,7 @@ export type SessionEvent =
   | { readonly type: 'DiscussionClosed'; readonly pours: readonly PourId[] }
   | { readonly type: 'PoursRevealed'; readonly pours: readonly PourId[] }
   | { readonly type: 'ScreenSteered'; readonly shows: ScreenShows }
+  | { readonly type: 'ResultTold'; readonly result: ToldResult }
   | { readonly type: 'PourDropped'; readonly pour: PourId }
   | { readonly type: 'PourRestored'; readonly pour: PourId }
   /** `swapped`: it is another bottle; else the facts of the same one were mended. */

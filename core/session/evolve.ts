@@ -2,6 +2,7 @@ import type { PourId, SeatId } from '../ids.ts';
 import { type Cue, poursOf } from '../running-order/cue.ts';
 import { durationMs, type EpochMs, later, toMs } from '../units.ts';
 import type { SessionEvent } from './event.ts';
+import { closing, opening } from './evolve/discussions.ts';
 import { arranged, bottleChanged, pourAdded } from './evolve/glasses.ts';
 import {
   cueEdited,
@@ -14,7 +15,6 @@ import { type OwnRecords, withEntry, withoutEntry } from './evolve/own-record.ts
 import { indexOfCue } from './position.ts';
 import {
   cueNow,
-  type Evening,
   type Finished,
   type ScreenShows,
   type Seat,
@@ -52,6 +52,7 @@ function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'Doors
     pacing: plan.pacing,
     discussions: {},
     revealed: [],
+    results: [],
     dropped: [],
     reached: [],
     timeline: [],
@@ -94,10 +95,7 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
     case 'ReminderCleared':
       return { ...session, reminder: null };
     case 'DiscussionOpened':
-      return {
-        ...session,
-        discussions: { ...session.discussions, ...opening(session, event.pours, event.at) },
-      };
+      return { ...session, discussions: opening(session, event.pours, event.at) };
     case 'DiscussionClosed':
       return { ...session, discussions: { ...session.discussions, ...closing(session, event.pours) } };
     case 'PoursRevealed':
@@ -109,6 +107,8 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
       };
     case 'ScreenSteered':
       return { ...session, screen: event.shows };
+    case 'ResultTold':
+      return { ...session, results: [...session.results, event.result] };
     case 'PourDropped':
       return { ...session, dropped: [...session.dropped, event.pour] };
     case 'PourRestored':
@@ -134,9 +134,8 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
     case 'EndWished':
       return { ...session, wishedEnd: event.endsAt };
     case 'ClosingPassDropped':
-      return { ...session, closingDropped: true };
     case 'ClosingPassRestored':
-      return { ...session, closingDropped: false };
+      return { ...session, closingDropped: event.type === 'ClosingPassDropped' };
     case 'DiscussionsShortened':
       return discussionsShortened(session, event);
     case 'DiscussionsRestored':
@@ -241,20 +240,6 @@ function breakCalled(session: UnderWay, cue: Cue, before: string): UnderWay {
   // The pointer stays with the interrupted cue until the break is entered.
   return { ...session, cues, at: session.at + 1, breaksCalled: session.breaksCalled + 1 };
 }
-
-/** [Q3] The first opening seals; opening again shows the same sealed notes. */
-const opening = (session: Evening, pours: readonly PourId[], at: EpochMs) =>
-  Object.fromEntries(
-    pours.map((pour) => [pour, { sealedAt: session.discussions[pour]?.sealedAt ?? at, open: true }]),
-  );
-
-const closing = (session: Evening, pours: readonly PourId[]) =>
-  Object.fromEntries(
-    pours.flatMap((pour) => {
-      const discussion = session.discussions[pour];
-      return discussion === undefined ? [] : [[pour, { ...discussion, open: false }]];
-    }),
-  );
 
 function withSeat(session: UnderWay, id: SeatId, changes: Partial<Seat>, own: OwnRecords): UnderWay {
   const seat = session.seats[id];

@@ -1,4 +1,5 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { ToldResult } from '../panel/round-result.ts';
 import type { Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
 import type { Lengths } from '../running-order/repace.ts';
@@ -46,6 +47,8 @@ export interface Evening {
   readonly discussions: Readonly<Record<PourId, Discussion>>;
   /** Pours whose name everybody may know. */
   readonly revealed: readonly PourId[];
+  /** What the room was told it made of its glasses, in that order [R1]. */
+  readonly results: readonly ToldResult[];
   readonly dropped: readonly PourId[];
   /** Pours whose glass has been in front of the room, in that order. */
   readonly reached: readonly PourId[];

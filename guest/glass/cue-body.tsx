@@ -48,6 +48,8 @@ export function CueBody({ stage, own }: CueBodyProps) {
       return <OddOneOut stage={stage} own={own} />;
     case 'discussion':
       return <Talk stage={stage} own={own} />;
+    case 'result':
+      return <Told stage={stage} />;
     case 'reveal':
       return <Names stage={stage} />;
     case 'farewell':
@@ -84,4 +86,5 @@ const GroundRules = lazyComponent(seatPart, ({ seatPages }) => seatPages.GroundR
 const Ranking = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.RankingBody, LoadingLine);
 const OddOneOut = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.OddPick, LoadingLine);
 const Names = lazyComponent(boardPart, ({ boardPages }) => boardPages.Reveal, LoadingLine);
+const Told = lazyComponent(boardPart, ({ boardPages }) => boardPages.Result, LoadingLine);
 const Talk = lazyComponent(boardPart, ({ boardPages }) => boardPages.Discussion, LoadingLine);

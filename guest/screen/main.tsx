@@ -5,6 +5,8 @@ import './screen.css';
 import './scenes.css';
 import './gathering-scene.css';
 import './reveal-scene.css';
+import '../../shared/talk/result.css';
+import './result-scene.css';
 import './board/board-page.css';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { words } from './language.ts';

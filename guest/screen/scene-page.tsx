@@ -11,6 +11,7 @@ import { sceneOf } from './scene.ts';
 import { FarewellScene } from './scenes/farewell-scene.tsx';
 import { GatheringScene } from './scenes/gathering-scene.tsx';
 import { RestScene } from './scenes/rest-scene.tsx';
+import { ResultScene } from './scenes/result-scene.tsx';
 import { RevealScene } from './scenes/reveal-scene.tsx';
 import { StepScene } from './scenes/step-scene.tsx';
 import { Rules, TextScene } from './scenes/text-scene.tsx';
@@ -90,6 +91,8 @@ function Scenes({ admission, follower, status }: ScenesProps) {
             return <TextScene stage={scene.stage} />;
           case 'board':
             return <BoardScene stage={scene.stage} board={scene.board} now={follower.clock.now} />;
+          case 'result':
+            return <ResultScene stage={scene.stage} told={scene.told} />;
           case 'reveal':
             return <RevealScene stage={scene.stage} />;
           case 'farewell':

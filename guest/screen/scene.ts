@@ -1,5 +1,5 @@
 import type { BoardView } from '../../shared/wire/board.ts';
-import type { StageUnderWay, StageView } from '../../shared/wire/views.ts';
+import type { StageUnderWay, StageView, ToldResult } from '../../shared/wire/views.ts';
 
 /** What the whole screen is given to, one thing at a time. */
 export type Scene =
@@ -9,6 +9,7 @@ export type Scene =
   | { readonly is: 'rest'; readonly stage: StageUnderWay }
   | { readonly is: 'text'; readonly stage: StageUnderWay }
   | { readonly is: 'board'; readonly stage: StageUnderWay; readonly board: BoardView }
+  | { readonly is: 'result'; readonly stage: StageUnderWay; readonly told: ToldResult }
   | { readonly is: 'reveal'; readonly stage: StageUnderWay }
   | { readonly is: 'farewell'; readonly stage: StageView };
 
@@ -37,6 +38,11 @@ export function sceneOf(stage: StageView, board: BoardView | null): Scene {
     case 'welcome':
     case 'discussion':
       return open === null ? { is: 'text', stage } : { is: 'board', stage, board: open };
+    case 'result': {
+      const told = stage.results.find(({ cue }) => cue === stage.cue.id);
+      if (told !== undefined) return { is: 'result', stage, told };
+      return open === null ? { is: 'text', stage } : { is: 'board', stage, board: open };
+    }
     case 'reveal':
       return { is: 'reveal', stage };
     case 'farewell':

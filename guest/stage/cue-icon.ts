@@ -29,6 +29,7 @@ const kinds: Readonly<Record<Exclude<CueKind, 'step' | 'practice'>, string>> = {
   ranking: ready,
   'odd-one-out': review,
   discussion: talk,
+  result: ready,
   reveal: bottle,
   farewell: people,
 };

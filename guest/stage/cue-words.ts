@@ -4,7 +4,7 @@ import type { CueView, Drink, StageView } from '../../shared/wire/views.ts';
 type Move = keyof CueWordSheet['practice'];
 
 /** As much of a cue as its words depend on. */
-export type WordedCue = Pick<CueView, 'kind' | 'step' | 'sense'> & Partial<Pick<CueView, 'pass'>>;
+export type WordedCue = Pick<CueView, 'kind' | 'step' | 'sense'> & Partial<Pick<CueView, 'pass' | 'named'>>;
 
 /** The verb and the line for a cue. */
 export function cueWordsFor(sheet: CueWordSheet, cue: WordedCue, drink: Drink): CueWords {
@@ -13,6 +13,8 @@ export function cueWordsFor(sheet: CueWordSheet, cue: WordedCue, drink: Drink): 
       return stepWords(sheet, cue, drink);
     case 'practice':
       return sheet.practice[(cue.step ?? 'swirl') as Move];
+    case 'ranking':
+      return cue.named === true ? sheet.rankingNamed : sheet.ranking;
     default:
       return sheet[cue.kind];
   }

@@ -120,7 +120,13 @@ function Row({
         <td class="run-say">
           {known
             ? ''
-            : sayOf(say, cue, { drink, level: plan.level, glass: Math.max(1, position), silent: true })}
+            : sayOf(say, cue, {
+                drink,
+                level: plan.level,
+                glass: Math.max(1, position),
+                silent: true,
+                named: plan.blind && plan.rankNamed,
+              })}
         </td>
       )}
     </tr>

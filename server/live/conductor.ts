@@ -18,7 +18,7 @@ import { Deadlines } from './deadlines.ts';
 import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
 import { neverBehind } from './evening-clock.ts';
 import { chairFor, notesIn } from './full-table.ts';
-import { openingDoors, planOf } from './habits.ts';
+import { planOf } from './habits.ts';
 import { leadFor } from './lead.ts';
 import { LostEnd } from './lost-end.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
@@ -29,6 +29,7 @@ import type { LiveSocket } from './rooms.ts';
 import { ScreensAtDoor } from './screens-at-door.ts';
 import type { NotesPlace } from './seat-notes.ts';
 import { SessionQueue } from './session-queue.ts';
+import { wholeCommand } from './whole-command.ts';
 
 /** After the store has refused what the clock asked for. */
 const askAgainAfter = durationMs(1000);
@@ -104,7 +105,7 @@ export class Conductor {
 
   askAsHost(id: CommandId, ask: SentHostCommand): Promise<CommandAnswer> {
     return this.#queue.addFirst(() => {
-      const whole = ask.type === 'OpenDoors' ? openingDoors(this.plan, this.#parts.store) : ask;
+      const whole = wholeCommand(ask, { ...this.#parts, plan: this.plan }, this.#session);
       return whole === undefined
         ? refusal('no-such-tasting')
         : this.#carryOut({ by: 'host', ask: whole }, id);

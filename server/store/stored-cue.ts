@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cueId, pourId } from '../../core/ids.ts';
+import { told } from '../../core/panel/round-result.ts';
 import type { BreakCue, Cue } from '../../core/running-order/cue.ts';
 import { idSchema } from '../../core/tasting.ts';
 import { seconds } from '../../core/units.ts';
@@ -45,4 +46,5 @@ export const storedCueSchema = z.discriminatedUnion('kind', [
   storedCalledBreakSchema,
   z.object({ ...base, kind: z.literal('odd-one-out'), trial: aPour, a: aPour, b: aPour }),
   z.object({ ...base, kind: z.enum(['ranking', 'discussion', 'reveal']), pours }),
+  z.object({ ...base, kind: z.literal('result'), pours, tells: z.array(z.enum(told)) }),
 ]) satisfies z.ZodType<Cue>;

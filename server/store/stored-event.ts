@@ -6,6 +6,7 @@ import { kitItems } from '../../core/session/state.ts';
 import { bottleSchema, idSchema, pacingSchema, planSchema, pourSchema } from '../../core/tasting.ts';
 import { durationMs, epochMs } from '../../core/units.ts';
 import { aPour, storedCalledBreakSchema, storedCueSchema, wholeSeconds } from './stored-cue.ts';
+import { storedResultSchema } from './stored-result.ts';
 
 /**
  * Events as they lie in the log, read back after their upcast. A field that nobody knows is dropped; one that is missing or
@@ -73,6 +74,7 @@ export const storedEventSchema = z.discriminatedUnion('type', [
       z.object({ is: z.literal('page'), page: z.string() }),
     ]),
   }),
+  event('ResultTold', { result: storedResultSchema }),
   event('PourDropped', { pour: aPour }),
   event('PourRestored', { pour: aPour }),
   event('BottleChanged', { pour: aPour, bottle: bottleSchema, swapped: z.boolean() }),

@@ -31,6 +31,8 @@ export interface HostScript {
   readonly break: { readonly planned: string; readonly called: string };
   /** At a discussion, while it is not open yet. */
   readonly beforeTalk: Readonly<Record<Level, string>>;
+  /** At a ranking, once the names of the blind glasses are known. */
+  readonly rankingNamed: string;
   /** When everybody adds the drops of water. */
   readonly drops: string;
   /** Something to say for a step that no book has foreseen. */
@@ -45,6 +47,8 @@ export interface Hearers {
   readonly glass: number;
   /** The cue is a discussion and nobody may talk yet. */
   readonly silent: boolean;
+  /** The names of the blind glasses that it is about are known. */
+  readonly named?: boolean;
 }
 
 const explainedGlasses = 2;
@@ -75,7 +79,11 @@ function stepKeyOf({ pass, step, sense }: Pick<StepCue, 'pass' | 'step' | 'sense
 }
 
 /** The host's own words where there are any, otherwise the book's for this drink and this crowd. */
-export function sayOf(book: HostScript, cue: Cue, { drink, level, glass, silent }: Hearers): string {
+export function sayOf(
+  book: HostScript,
+  cue: Cue,
+  { drink, level, glass, silent, named = false }: Hearers,
+): string {
   if (cue.say !== undefined && cue.say !== '') return cue.say;
   switch (cue.kind) {
     case 'practice':
@@ -92,6 +100,8 @@ export function sayOf(book: HostScript, cue: Cue, { drink, level, glass, silent 
       return cue.called ? book.break.called : book.break.planned;
     case 'discussion':
       return silent ? book.beforeTalk[level] : book.cues.discussion[level];
+    case 'ranking':
+      return named ? book.rankingNamed : book.cues.ranking[level];
     default:
       return book.cues[cue.kind][level];
   }

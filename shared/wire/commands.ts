@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { drinks } from '../../core/drinks/drink-kinds.ts';
-import { commandId, cueId, pourId, seatId } from '../../core/ids.ts';
+import { type CueId, commandId, cueId, pourId, seatId } from '../../core/ids.ts';
 import type { GuestCommand, HostCommand } from '../../core/session/command.ts';
 import { kitItems } from '../../core/session/state.ts';
 import { bottleSchema, idSchema, limits, pacingSchema } from '../../core/tasting.ts';
@@ -31,8 +31,13 @@ export const commandIdSchema = z
 /** A person's name as it stands on every screen. */
 const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
 
-/** `OpenDoors` carries no plan on the wire: the server takes the one that is stored. */
-export type SentHostCommand = Exclude<HostCommand, { type: 'OpenDoors' }> | { readonly type: 'OpenDoors' };
+/**
+ * `OpenDoors` carries no plan on the wire, and `TellResult` no result: the server takes what is stored, and reckons by itself.
+ */
+export type SentHostCommand =
+  | Exclude<HostCommand, { type: 'OpenDoors' | 'TellResult' }>
+  | { readonly type: 'OpenDoors' }
+  | { readonly type: 'TellResult'; readonly cue: CueId };
 export type SentGuestCommand = GuestCommand;
 
 const noDetails = <const Type extends string>(type: Type) => z.strictObject({ type: z.literal(type) });
@@ -66,6 +71,7 @@ const hostCommandSchema = z.discriminatedUnion('type', [
       z.strictObject({ is: z.literal('page'), page: z.string().regex(/^[A-Za-z0-9_/:.-]{1,160}$/) }),
     ]),
   }),
+  z.strictObject({ type: z.literal('TellResult'), cue: aCue }),
   withPour('DropPour'),
   withPour('RestorePour'),
   z.strictObject({ type: z.literal('SwapBottle'), pour: aPour, bottle: bottleSchema }),

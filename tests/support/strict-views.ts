@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { levels } from '../../core/drinks/drink-kinds.ts';
 import { pacingSchema } from '../../core/tasting.ts';
+import { results, roundOf } from './strict-result.ts';
 
 /**
  * The views as strict schemas: a field that is not listed here fails the tests, so nothing reaches a device because
@@ -21,6 +22,7 @@ const kind = z.enum([
   'ranking',
   'odd-one-out',
   'discussion',
+  'result',
   'reveal',
   'farewell',
 ]);
@@ -84,6 +86,7 @@ const stageBase = {
     }),
   ),
   cards: z.array(strictPourCard),
+  results,
   openBoards: z.array(text),
   sealed: z.array(text),
   justTold: z.array(text),
@@ -96,6 +99,7 @@ const cueView = z.strictObject({
   sense: z.enum(['look', 'nose', 'palate', 'finish']).nullable(),
   position: maybeNumber,
   pours: z.array(text),
+  named: z.boolean(),
   say: maybeText,
   gate: z.boolean(),
   asksReady: z.boolean(),
@@ -181,6 +185,7 @@ const hostBase = {
       discussion: z.enum(['silent', 'open', 'closed']),
     }),
   ),
+  results,
   timeline: z.array(
     z.strictObject({ cue: text, at: number, planned: number, by: z.enum(['host', 'clock', 'room']) }),
   ),
@@ -245,6 +250,12 @@ export const strictRunningOrder = z.strictObject({
         ...cueBase,
         kind: z.enum(['ranking', 'discussion', 'reveal']),
         pours: z.array(text),
+      }),
+      z.strictObject({
+        ...cueBase,
+        kind: z.literal('result'),
+        pours: z.array(text),
+        tells: z.array(roundOf),
       }),
     ]),
   ),

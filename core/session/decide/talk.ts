@@ -6,7 +6,16 @@ import { cueNow, type ScreenShows, type UnderWay } from '../state.ts';
 
 type TalkCommand = Extract<
   HostCommand,
-  { type: 'Remind' | 'ClearReminder' | 'OpenDiscussion' | 'CloseDiscussion' | 'Reveal' | 'SteerScreen' }
+  {
+    type:
+      | 'Remind'
+      | 'ClearReminder'
+      | 'OpenDiscussion'
+      | 'CloseDiscussion'
+      | 'Reveal'
+      | 'SteerScreen'
+      | 'TellResult';
+  }
 >;
 
 /** What is said and shown in the room: reminders, the discussion, the names, and what the screen is given to. */
@@ -41,6 +50,17 @@ export function decideTalk(session: UnderWay, ask: TalkCommand, { now }: Moment)
       return sameShown(session.screen, ask.shows)
         ? refused('nothing-to-do')
         : happened({ type: 'ScreenSteered', shows: ask.shows });
+    case 'TellResult': {
+      const cue = cueNow(session);
+      if (cue.id !== ask.cue) return refused('moved-on');
+      if (cue.kind !== 'result' || session.results.some((told) => told.cue === cue.id))
+        return refused('nothing-to-do');
+      const { cue: id, parts } = ask;
+      const left = cue.pours.filter((pour) => !session.dropped.includes(pour));
+      return (
+        notReached(session, left) ?? happened({ type: 'ResultTold', result: { cue: id, at: now, parts } })
+      );
+    }
     default:
       return ask satisfies never;
   }

@@ -1,5 +1,6 @@
 import type { Terms } from '../../drinks/drink-kinds.ts';
 import type { CueId, PourId, SeatId } from '../../ids.ts';
+import type { ToldResult } from '../../panel/round-result.ts';
 import { type Cue, isClosing, poursOf } from '../../running-order/cue.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
 import type { Habits } from '../../running-order/forecast.ts';
@@ -44,6 +45,8 @@ interface HostBase {
   readonly expected: { readonly room: number; readonly home: number };
   readonly pours: readonly HostPour[];
   readonly trials: readonly HostTrial[];
+  /** What the room was told it made of its glasses [R1]. */
+  readonly results: readonly ToldResult[];
   /** When which cue was entered. */
   readonly timeline: readonly Entry[];
   readonly openedAt: EpochMs;
@@ -153,6 +156,7 @@ export function hostView(session: UnderWay | Finished, version: number): HostVie
     expected: { room: session.plan.guests, home: session.plan.remoteGuests },
     pours: hostPours(session),
     trials: session.plan.trials.map((trial) => hostTrial(session, trial)),
+    results: session.results,
     timeline: session.timeline,
     openedAt: session.openedAt,
     habits: habitsNow(session, session.status === 'under-way' ? tempoOf(session) : undefined),

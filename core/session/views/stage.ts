@@ -1,5 +1,6 @@
 import type { Terms } from '../../drinks/drink-kinds.ts';
 import type { CueId, PourId } from '../../ids.ts';
+import type { ToldResult } from '../../panel/round-result.ts';
 import {
   type Cue,
   type CueKind,
@@ -41,12 +42,14 @@ interface StageBase {
   /** The arc, as glasses stand on the mat, dropped pours left out. */
   readonly glasses: readonly GlassView[];
   /**
-   * With own orders no pour has a place in the arc that all share: these are the cards of those that are talked about
-   * or named, by their codes. Empty in a common order.
+   * With own orders no pour has a place in the arc that all share: these are the cards of those that are talked about,
+   * told of in a result or named, by their codes. Empty in a common order.
    */
   readonly cards: readonly PourCard[];
   /** Pours and odd-one-outs whose board is open. */
   readonly openBoards: readonly PourId[];
+  /** What the room was told it made of its glasses [R1]. */
+  readonly results: readonly ToldResult[];
   /** Pours whose notes are sealed: what is written now is marked as added later. */
   readonly sealed: readonly PourId[];
   /** The names that were told last: one, or those that one tap told. */
@@ -83,6 +86,8 @@ export interface CueView extends ShownTraits {
   readonly position: number | null;
   /** The pour in hand, or those that are talked about; only ones that have been reached. Empty with own orders. */
   readonly pours: readonly PourId[];
+  /** Of blind pours that it is about the names are known to all: what is said and asked then is another thing [R3]. */
+  readonly named: boolean;
   readonly say: string | null;
   readonly gate: boolean;
 }
@@ -116,6 +121,7 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     extraWords: session.plan.extraWords,
     glasses: commonGlasses(session),
     cards: placelessCards(session),
+    results: session.results,
     openBoards: inTellingOrder(
       session.plan,
       pages.filter((pour) => session.discussions[pour]?.open === true),
@@ -175,10 +181,16 @@ function cueView(session: UnderWay): CueView {
           session.plan,
           poursOf(cue).filter((pour) => !session.dropped.includes(pour)),
         ),
+    named: isNamed(session, cue),
     say: cue.say ?? null,
     gate: cue.gate,
     ...shownTraits(cue),
   };
+}
+
+function isNamed({ plan, dropped, revealed }: Evening, cue: Cue): boolean {
+  const pours = poursOf(cue).filter((pour) => !dropped.includes(pour));
+  return plan.blind && pours.length > 0 && pours.every((pour) => revealed.includes(pour));
 }
 
 function lastWater({ cues, timeline }: UnderWay): EpochMs | null {
@@ -202,8 +214,12 @@ function commonGlasses(session: Evening): GlassView[] {
 
 function placelessCards(session: Evening): PourCard[] {
   if (!servedInOwnOrders(session.plan)) return [];
+  const { discussions, revealed, results } = session;
+  const inResults = results.flatMap(({ parts }) =>
+    parts.flatMap(({ pours }) => pours.map(({ pour }) => pour)),
+  );
   const told = session.plan.pours
     .map(({ id }) => id)
-    .filter((id) => session.discussions[id]?.open === true || session.revealed.includes(id));
+    .filter((id) => discussions[id]?.open === true || revealed.includes(id) || inResults.includes(id));
   return inTellingOrder(session.plan, told).flatMap((id) => cardOf(session, id) ?? []);
 }

@@ -88,6 +88,8 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
           return just({ type: 'OpenDiscussion', pours: step.pours });
         case 'reveal':
           return just({ type: 'Reveal', pours: step.pours, from: step.from });
+        case 'tell-result':
+          return just({ type: 'TellResult', cue: step.cue });
         case 'finish':
           return onFinish();
         default:

@@ -4,6 +4,7 @@ import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import { say } from '../../../shared/language/en/host-script.ts';
 import { sayOf } from '../../../shared/language/host-script.ts';
+import { lazyComponent } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
@@ -15,13 +16,20 @@ import { codeOf, isCovered } from '../../evening/names-cover.ts';
 import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
-import type { PrimaryAction } from '../actions/primary-action.ts';
+import { type PrimaryAction, resultAt } from '../actions/primary-action.ts';
 import { BoardPanel } from './board-panel.tsx';
 import { hearers } from './hearers.ts';
 import { HintLine } from './hint-line.tsx';
 import { NudgeLine } from './nudge-line.tsx';
+import { resultPart } from './result-part.ts';
 import { SayLine } from './say-line.tsx';
 import { StepsOffer } from './steps-offer.tsx';
+
+const ToldNow = lazyComponent(
+  resultPart,
+  ({ ToldNow: Told }) => Told,
+  () => <p class="now-hint">{words.loading}</p>,
+);
 
 interface NowPanelProps {
   readonly evening: EveningContext;
@@ -50,6 +58,8 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
   const pour = view.pours.find(({ id }) => id === pourOf(cue));
   const next = order.find(({ id }) => id === view.next);
   const board = talks && showsBoard.value;
+  const told = resultAt(view, cue);
+  const { plan } = evening.stored;
   return (
     <section class="room-now" aria-labelledby="now">
       <p class="now-where">{whereOf(cue, view.pours)}</p>
@@ -106,15 +116,20 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
         />
       ) : (
         <div class="now-say">
-          <SayLine
-            key={cue.id}
-            view={view}
-            now={evening.follower.clock.now}
-            said={sayOf(say, cue, hearers(evening, view, cue, step.does === 'open-discussion'))}
-            next={next === undefined ? null : sayOf(say, next, hearers(evening, view, next, false))}
-          />
+          {told === undefined ? (
+            <SayLine
+              key={cue.id}
+              view={view}
+              now={evening.follower.clock.now}
+              said={sayOf(say, cue, hearers(evening, view, cue, step.does === 'open-discussion'))}
+              next={next === undefined ? null : sayOf(say, next, hearers(evening, view, next, false))}
+            />
+          ) : (
+            <ToldNow told={told} pours={view.pours} blind={view.blind} ownOrders={plan.ownOrders} />
+          )}
           <HintLine key={`hint ${cue.id}`} cue={cue} />
           {step.does === 'open-discussion' && <p class="now-hint">{words.room.openTalkHint}</p>}
+          {step.does === 'tell-result' && <p class="now-hint">{words.room.tellResultHint}</p>}
           {step.does === 'reveal' && (
             <p class="now-hint">
               {step.pours.length === 1 ? words.room.tellNameHint : words.room.tellNamesHint}

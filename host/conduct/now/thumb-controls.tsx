@@ -24,7 +24,8 @@ interface ThumbControlsProps {
 export function ThumbControls({ view, order, step, waiting, settling, actions }: ThumbControlsProps) {
   const held = view.clock.kind === 'held';
   const stepping =
-    settling || waiting.has('Advance') || waiting.has('OpenDiscussion') || waiting.has('Reveal');
+    settling ||
+    (['Advance', 'OpenDiscussion', 'TellResult', 'Reveal'] as const).some((type) => waiting.has(type));
   return (
     <footer class="room-thumb thumb-bar">
       <Button
@@ -75,6 +76,8 @@ function BigWords({ view, order, step }: Pick<ThumbControlsProps, 'view' | 'orde
       return <BigLines over={words.room.next} main={name} />;
     case 'open-discussion':
       return <BigLines main={words.room.openTalk} under={name && words.room.afterwards(name)} />;
+    case 'tell-result':
+      return <BigLines main={words.room.tellResult} under={name && words.room.afterwards(name)} />;
     case 'reveal':
       return (
         <BigLines

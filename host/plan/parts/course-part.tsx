@@ -94,6 +94,14 @@ export function CoursePart({ editor }: { readonly editor: PlanEditor }) {
           onChoose={(ranking) => editor.edit((now) => ({ ...now, ranking }))}
           across
         />
+        {plan.blind && plan.ranking !== 'none' && (
+          <Switch
+            label={said.rankNamed}
+            hint={said.rankNamedHint}
+            on={plan.rankNamed}
+            onTurn={(rankNamed) => editor.edit((now) => ({ ...now, rankNamed }))}
+          />
+        )}
         <Switch
           label={said.liking}
           on={plan.liking}

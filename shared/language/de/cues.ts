@@ -8,8 +8,10 @@ export const cueWords: CueWordSheet = {
   water: { verb: 'Wasser', hint: 'Trink etwas und spül den Mund aus. Ein Bissen Brot hilft.' },
   break: { verb: 'Pause', hint: 'Wasser, etwas zu essen, frische Luft. Lass die vollen Gläser stehen.' },
   ranking: { verb: 'Rangfolge', hint: 'Was hat dir am besten gefallen? Behalt es noch für dich.' },
+  rankingNamed: { verb: 'Rangfolge', hint: 'Jetzt kennst du die Namen: Was hat dir am besten gefallen?' },
   'odd-one-out': { verb: 'Vergleichen', hint: 'Zwei sind gleich, eins nicht. Behalt es noch für dich.' },
   discussion: { verb: 'Gespräch', hint: 'Sag es mit deinen Worten, oder hör einfach zu.' },
+  result: { verb: 'Ergebnis', hint: 'Was der Raum von diesen Gläsern hält.' },
   reveal: { verb: 'Namen', hint: 'Das hattest du im Glas.' },
   farewell: { verb: 'Abschied', hint: 'Trink ein Glas Wasser, und komm gut heim, ohne selbst zu fahren.' },
   practice: {

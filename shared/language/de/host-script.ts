@@ -38,11 +38,11 @@ export const say: HostScript = {
     },
     ranking: {
       newcomers:
-        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Es geht nur darum, was euch gefällt.',
+        'In aller Ruhe, alle für sich: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Es geht nur darum, was euch gefällt.',
       regulars:
-        'Bevor jemand spricht: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Probiert noch einmal, wenn ihr müsst.',
+        'In aller Ruhe, alle für sich: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Probiert noch einmal, wenn ihr müsst.',
       devotees:
-        'Bevor jemand spricht: eure Rangfolge auf dem Handy, das beste Glas zuerst. Geht zurück zu den Gläsern und entscheidet euch.',
+        'In aller Ruhe, alle für sich: eure Rangfolge auf dem Handy, das beste Glas zuerst. Geht zurück zu den Gläsern und entscheidet euch.',
     },
     'odd-one-out': {
       newcomers:
@@ -59,6 +59,14 @@ export const say: HostScript = {
         'Das Gespräch ist eröffnet. Tippt auf eurem Handy an, was auf den Tisch kommt, mit oder ohne Namen, und behaltet den Rest. Wir gehen nach der Reihenfolge auf eurem Handy; sagt, wenn euch etwas ganz anderes aufgefallen ist.',
       devotees:
         'Das Gespräch ist eröffnet. Tippt an, was auf den Tisch kommt, mit oder ohne Namen. Fangen wir da an, wo wir uns uneins sind.',
+    },
+    result: {
+      newcomers:
+        'Schauen wir, was wir alle zusammen von diesen Gläsern halten. Gezeigt wird nur die Summe, von niemandem die eigene Rangfolge. Denkt an eure; sie ist nicht falsch, wenn sie abweicht.',
+      regulars:
+        'Schauen wir, was der Raum von diesen Gläsern hält. Gezeigt wird nur die Summe von uns allen. Bleibt bei eurer Rangfolge: Eine Mehrheit riecht nicht besser.',
+      devotees:
+        'Und nun der Raum. Gezeigt wird nur die Summe; schaut, wo wir auseinandergehen, nicht nur, was gewonnen hat.',
     },
     reveal: {
       newcomers:
@@ -198,6 +206,8 @@ export const say: HostScript = {
     devotees:
       'Schreibt euren Satz zu Ende, dann die Stifte weg. Von hier an bleiben eure Notizen, wie sie sind; was davon auf den Tisch kommt, fragt euch euer Handy.',
   },
+  rankingNamed:
+    'Jetzt, wo ihr die Namen kennt: Bringt die Gläser auf eurem Handy in eure eigene Rangfolge, das beste zuerst. Versucht, das Glas zu bewerten und nicht das Etikett.',
   drops:
     'Jetzt das Wasser: drei Tropfen, nicht mehr, und eine langsame Drehung. Gebt ihm einen Moment, dann vergleicht mit dem, was ihr pur bemerkt habt.',
   anyStep: 'Lasst euch hierfür Zeit, und bleibt bei eurem eigenen Glas.',

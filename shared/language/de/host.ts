@@ -154,6 +154,7 @@ export const hostWords: HostWords = {
       ranking: 'Rangfolge',
       'odd-one-out': 'Das abweichende Glas finden',
       discussion: 'Gespräch',
+      result: 'Ergebnis',
       reveal: 'Namen',
     },
     calledBreak: 'Extrapause',
@@ -208,6 +209,8 @@ export const hostWords: HostWords = {
     openTalk: 'Gespräch eröffnen',
     openTalkHint:
       'Eröffne es, wenn alle Stifte liegen. Alles Geschriebene wird versiegelt, so wie es dasteht.',
+    tellResult: 'Ergebnis zeigen',
+    tellResultHint: 'Es erscheint auf jedem Handy und auf dem Fernseher, wie es jetzt ist, und bleibt so.',
     tellNames: 'Namen nennen',
     tellName: (glass) => `${glass}: Namen nennen`,
     namesLeft: (names) => `danach: ${several(names, 'weiterer Name', 'weitere Namen')}`,

@@ -160,6 +160,9 @@ export const planWords: PlanWords = {
     practiceHint: 'Die Handgriffe, vor dem ersten Glas.',
     closing: 'Schlussdurchgang',
     closingHint: 'Die Notizen nachlesen, dann nachdenken.',
+    rankNamed: 'Zuerst die Namen nennen',
+    rankNamedHint:
+      'Nicht ratsam: Was man weiß, schmeckt man. Die Rangfolge sagt dann so viel über die Etiketten wie über die Gläser.',
     liking: 'Fragen, wie gut jede Probe gefällt',
     breaks: 'Pause, Minuten',
     breaksWrong: 'Gib 5 bis 60 Minuten ein.',
@@ -197,6 +200,7 @@ export const planWords: PlanWords = {
       ranking: 'Rangfolge',
       'odd-one-out': 'Das abweichende Glas finden',
       discussion: 'Gespräch',
+      result: 'Ergebnis',
       reveal: 'Namen',
       farewell: 'Abschied',
     },

@@ -14,8 +14,10 @@ export const cueWords = {
   water: { verb: 'Water', hint: 'Drink some, and rinse your mouth. A bite of plain bread helps.' },
   break: { verb: 'Break', hint: 'Water, something to eat, fresh air. Leave the full glasses alone.' },
   ranking: { verb: 'Rank', hint: 'Which one did you like best? Keep it to yourself for now.' },
+  rankingNamed: { verb: 'Rank', hint: 'Now that you know the names: which one did you like best?' },
   'odd-one-out': { verb: 'Compare', hint: 'Two are the same and one is not. Keep it to yourself for now.' },
   discussion: { verb: 'Talk', hint: 'Say it in your own words, or just listen.' },
+  result: { verb: 'Result', hint: 'What the room made of these glasses.' },
   reveal: { verb: 'Names', hint: 'This is what you tasted.' },
   farewell: { verb: 'Goodbye', hint: 'Drink a glass of water, and get home safely without driving.' },
   practice: {

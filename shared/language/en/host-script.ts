@@ -37,11 +37,11 @@ export const say: HostScript = {
     },
     ranking: {
       newcomers:
-        'Before anyone speaks: put the glasses in your own order on your phone, best first. It is only about what you like.',
+        'Quietly, each for yourself: put the glasses in your own order on your phone, best first. It is only about what you like.',
       regulars:
-        'Before anyone speaks: put the glasses in your own order on your phone, best first. Taste again if you must.',
+        'Quietly, each for yourself: put the glasses in your own order on your phone, best first. Taste again if you must.',
       devotees:
-        'Before anyone speaks: your order on your phone, best first. Go back to the glasses and make up your mind.',
+        'Quietly, each for yourself: your order on your phone, best first. Go back to the glasses and make up your mind.',
     },
     'odd-one-out': {
       newcomers:
@@ -58,6 +58,13 @@ export const say: HostScript = {
         'The talk is open. Tap on your phone what goes to the table, with your name or without, and keep the rest. We go in the order on your phone; say so if you noticed something quite different.',
       devotees:
         'The talk is open. Tap what goes to the table, with your name or without. Let us start with where we differ.',
+    },
+    result: {
+      newcomers:
+        'Let us see what we made of these glasses, all of us together. Only the sum is shown, and nobody’s own order. Remember yours; it is not wrong when it differs.',
+      regulars:
+        'Let us see what the room made of these glasses. Only the sum of us is shown. Hold on to your own order: a majority has no better nose.',
+      devotees: 'And now the room. Only the sum is shown; look at where we spread, not only at what won.',
     },
     reveal: {
       newcomers:
@@ -193,6 +200,8 @@ export const say: HostScript = {
     devotees:
       'Finish your sentence, and pens down. From here on your notes stay as they are; what of them goes to the table, your phone asks you.',
   },
+  rankingNamed:
+    'Now that you know the names: put the glasses in your own order on your phone, best first. Try to rank what was in the glass, and not the label.',
   drops:
     'Now the water: three drops, no more, and a slow turn. Give it a moment, then compare with what you found in it neat.',
   anyStep: 'Take your time with this one, and stay with your own glass.',

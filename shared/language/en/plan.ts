@@ -153,6 +153,9 @@ export const planWords = {
     practiceHint: 'The moves, before the first glass.',
     closing: 'Closing pass',
     closingHint: 'Review the notes, then reflect.',
+    rankNamed: 'Tell the names first',
+    rankNamedHint:
+      'Not advised: what one knows is what one tastes, so the order then says as much about the labels as about the glasses.',
     liking: 'Ask how much they like each pour',
     breaks: 'Break, minutes',
     breaksWrong: 'Enter 5 to 60 minutes.',
@@ -190,6 +193,7 @@ export const planWords = {
       ranking: 'Ranking',
       'odd-one-out': 'Find the odd one',
       discussion: 'Talk',
+      result: 'Result',
       reveal: 'Names',
       farewell: 'Goodbye',
     },

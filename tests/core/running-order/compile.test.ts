@@ -84,15 +84,128 @@ describe('a running order', () => {
     });
   });
 
-  it('puts a reveal after every discussion of a blind tasting, and none elsewhere', () => {
-    for (const discussion of ['each-pour', 'each-flight', 'at-the-end'] as const) {
-      const cues = compile(planOf(6, { blind: true, discussion }));
-      cues.forEach((cue, index) => {
-        if (cue.kind === 'discussion')
-          expect(cues[index + 1]).toMatchObject({ kind: 'reveal', pours: cue.pours });
-      });
+  const rounds = (more: Parameters<typeof planOf>[1], pours = 6) =>
+    compile(planOf(pours, { flightSizes: [3, 3], ...more }))
+      .filter(({ kind }) => ['ranking', 'discussion', 'result', 'reveal'].includes(kind))
+      .map(({ id }) => String(id));
+
+  it('tells the names of blind pours after their talk, and no names elsewhere', () => {
+    expect(rounds({ blind: true }, 3)).toEqual(['flight-1/discussion', 'flight-1/reveal']);
+    expect(rounds({ blind: true, discussion: 'each-pour' }, 2)).toEqual([
+      'ash/discussion',
+      'ash/reveal',
+      'birch/discussion',
+      'birch/reveal',
+    ]);
+    expect(rounds({ blind: true, discussion: 'at-the-end' })).toEqual([
+      'evening/discussion',
+      'evening/reveal',
+    ]);
+    for (const discussion of ['each-pour', 'each-flight', 'at-the-end'] as const)
       expect(compile(planOf(6, { discussion })).map(spoken)).not.toContain('reveal');
-    }
+  });
+
+  it('[R3] lets a ranking wait for no names: they are told after it and its result', () => {
+    const blind = true;
+    expect(rounds({ blind, ranking: 'each-flight', discussion: 'each-pour' }, 3)).toEqual([
+      'ash/discussion',
+      'birch/discussion',
+      'cedar/discussion',
+      'flight-1/ranking',
+      'flight-1/result',
+      'flight-1/reveal',
+    ]);
+    expect(rounds({ blind, ranking: 'each-flight' }, 3)).toEqual([
+      'flight-1/ranking',
+      'flight-1/discussion',
+      'flight-1/result',
+      'flight-1/reveal',
+    ]);
+    expect(rounds({ blind, ranking: 'at-the-end' })).toEqual([
+      'flight-1/discussion',
+      'flight-2/discussion',
+      'evening/ranking',
+      'evening/result',
+      'evening/reveal',
+    ]);
+    expect(rounds({ blind, ranking: 'each-flight', discussion: 'at-the-end' })).toEqual([
+      'flight-1/ranking',
+      'flight-2/ranking',
+      'evening/discussion',
+      'evening/result',
+      'evening/reveal',
+    ]);
+  });
+
+  it('[R3] holds with own orders, whatever is chosen, and names every pour once', () => {
+    const plans = fc.record({
+      blind: fc.constant(true),
+      ownOrders: fc.boolean(),
+      liking: fc.boolean(),
+      rankNamed: fc.boolean(),
+      discussion: fc.constantFrom('each-pour', 'each-flight', 'at-the-end'),
+      ranking: fc.constantFrom('none', 'each-flight', 'at-the-end'),
+      flightSizes: fc.array(fc.integer({ min: 1, max: 4 }), { maxLength: 4 }),
+    });
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9 }), plans, (pours, more) => {
+        const cues = compile(planOf(pours, more));
+        const named = cues.flatMap((cue) => (cue.kind === 'reveal' ? cue.pours : []));
+        expect(named.toSorted()).toEqual(planOf(pours).pours.map(({ id }) => id));
+        const before = new Set<string>();
+        for (const cue of cues) {
+          if (cue.kind === 'reveal') for (const pour of cue.pours) before.add(pour);
+          if (cue.kind === 'ranking' && !more.rankNamed)
+            expect(
+              cue.pours.filter((pour) => before.has(pour)),
+              cue.id,
+            ).toEqual([]);
+          if (cue.kind === 'result' && cue.tells.includes('order') && !more.rankNamed)
+            expect(
+              cue.pours.filter((pour) => before.has(pour)),
+              cue.id,
+            ).toEqual([]);
+        }
+      }),
+    );
+  });
+
+  it('[R3] tells the names first where the host chose that, and only then', () => {
+    expect(rounds({ blind: true, ranking: 'at-the-end', rankNamed: true })).toEqual([
+      'flight-1/discussion',
+      'flight-1/reveal',
+      'flight-2/discussion',
+      'flight-2/reveal',
+      'evening/ranking',
+      'evening/result',
+    ]);
+  });
+
+  it('tells every ranking and every liking in one result, after the talk about those pours', () => {
+    const flights = fc.array(fc.integer({ min: 1, max: 4 }), { maxLength: 4 });
+    const talks = fc.constantFrom('each-pour', 'each-flight', 'at-the-end');
+    const rankings = fc.constantFrom('none', 'each-flight', 'at-the-end');
+    fc.assert(
+      fc.property(flights, talks, rankings, fc.boolean(), (flightSizes, discussion, ranking, liking) => {
+        const cues = compile(planOf(9, { flightSizes, discussion, ranking, liking, blind: true }));
+        const results = cues.flatMap((cue, at) => (cue.kind === 'result' ? [{ cue, at }] : []));
+        const tells = (of: 'order' | 'liking', pours: readonly string[]) =>
+          results.filter(
+            ({ cue }) =>
+              cue.tells.includes(of) && pours.every((pour) => cue.pours.some((own) => own === pour)),
+          );
+        cues.forEach((cue, at) => {
+          if (cue.kind !== 'ranking') return;
+          expect(tells('order', cue.pours).map((told) => told.at > at)).toEqual([true]);
+        });
+        for (const { id } of planOf(9).pours) {
+          const liked = tells('liking', [id]);
+          expect(liked).toHaveLength(liking ? 1 : 0);
+          const talk = cues.findIndex((cue) => cue.kind === 'discussion' && cue.pours.includes(id));
+          for (const { at } of liked) expect(at).toBeGreaterThan(talk);
+        }
+      }),
+    );
   });
 
   it('takes any number of pours from 0 to 16, with ids that are unique, and keeps the rules of care', () => {

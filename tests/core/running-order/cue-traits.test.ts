@@ -42,7 +42,7 @@ describe('what a kind of cue is', () => {
       expect(given, cue.id).toBe(stage.cue.asksReady ? 'done' : 'nothing-to-do');
       kinds.add(cue.kind);
     }
-    expect(kinds.size).toBe(12);
+    expect(kinds.size).toBe(13);
   });
 
   it('[P18] asks in what guests do themselves: the practice, a step, water, a break, an order, the odd one', () => {

@@ -145,10 +145,10 @@ describe('pours', () => {
   it('leave nothing behind that is about them alone', () => {
     const evening = new EveningTold(planOf(3, { blind: true, ranking: 'at-the-end' })).goTo('ash/water');
     evening.host({ type: 'DropPour', pour: birch });
-    evening.goTo('flight-1/reveal').next();
+    evening.goTo('flight-1/discussion').next();
     expect(evening.cue).toBe('evening/ranking');
-    evening.goTo('flight-1/reveal').host({ type: 'DropPour', pour: cedar });
-    expect(evening.next().cue).toBe('farewell');
+    evening.goTo('flight-1/discussion').host({ type: 'DropPour', pour: cedar });
+    expect(evening.next().cue).toBe('evening/reveal');
   });
 
   it('leave one break where two would follow each other', () => {

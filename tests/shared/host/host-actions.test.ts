@@ -37,7 +37,10 @@ const pour = (id: string, more: Partial<HostPour> = {}): HostPour => ({
 });
 const [first, second, third] = talk.pours;
 const at = (cue: Cue, pours: readonly HostPour[], trials: readonly HostTrial[] = []) =>
-  primaryAction({ cue: cue.id, next: cueId('next'), pours, trials, toTell: [], naming: 'one-by-one' }, cue);
+  primaryAction(
+    { cue: cue.id, next: cueId('next'), pours, trials, results: [], toTell: [], naming: 'one-by-one' },
+    cue,
+  );
 
 describe('the big button', () => {
   it('moves on, naming the cue it leaves [P1]', () => {
@@ -79,7 +82,10 @@ describe('the big button', () => {
 
   it('tells the names at a reveal one by one, or together where the plan says so, then moves on [P21]', () => {
     const tells = (toTell: readonly PourId[], naming: HostUnderWay['naming'] = 'one-by-one') =>
-      primaryAction({ cue: names.id, next: cueId('next'), pours: [], trials: [], toTell, naming }, names);
+      primaryAction(
+        { cue: names.id, next: cueId('next'), pours: [], trials: [], results: [], toTell, naming },
+        names,
+      );
     const two = names.pours.slice(0, 2);
     const from = names.id;
     expect(tells(two)).toEqual({ does: 'reveal', from, pours: [two[0]] });
@@ -97,6 +103,7 @@ describe('the big button', () => {
           next: null,
           pours: [],
           trials: [],
+          results: [],
           toTell: [],
           naming: 'one-by-one',
         },

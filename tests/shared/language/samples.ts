@@ -15,6 +15,7 @@ import { planFigures } from '../../../shared/language/en/plan-figures.ts';
 import { planLineup } from '../../../shared/language/en/plan-lineup.ts';
 import { planRehearsal } from '../../../shared/language/en/plan-rehearsal.ts';
 import { recapWords } from '../../../shared/language/en/recap.ts';
+import { resultWords } from '../../../shared/language/en/result.ts';
 import { serveAt, temperatures } from '../../../shared/language/en/temperature.ts';
 
 /** One of each kind of a union, so that the compiler asks for a sample of every new kind. */
@@ -127,6 +128,18 @@ const limits: OneOfEach<OrderLimit> = {
   'forced-place-breaks-balance': { code: 'forced-place-breaks-balance', flight: 2, pours: ['Quitte'] },
 };
 
+const spread = [
+  { at: '1', guests: 2 },
+  { at: '3', guests: 4 },
+];
+const sureness = {
+  people: 7,
+  party: true,
+  tooFewToShow: false,
+  luck: 0.03,
+  meaning: 'clear-favourite',
+} as const;
+
 const wall: WallTime = { day: 'Freitag', time: '19:30', zone: 'MEZ', offset: 'UTC+1' };
 const wayIn: WayIn = { link: 'https://tisch.example/s', code: 'K7M2PD' };
 
@@ -148,6 +161,18 @@ export const samples: ReadonlyMap<unknown, readonly (readonly unknown[])[]> = ne
   [planFigures.table.drawing, ['right', 'left'].map((hand) => [9, hand])],
   [planRehearsal.rehearsal.inTime, [['7 in ten', '22:30']]],
   [planRehearsal.rehearsal.inTimeWithin, [['7 in ten', '3\u00a0h']]],
+  [resultWords.row.order, [['Quitte', '4', 5, spread]]],
+  [resultWords.row.liking, [['Quitte', '7', 9, spread]]],
+  [
+    resultWords.sure,
+    [
+      [sureness],
+      [{ ...sureness, luck: 0.001, party: false }],
+      [{ ...sureness, meaning: 'no-agreement-shown' }],
+      [{ ...sureness, luck: null }],
+      [{ ...sureness, tooFewToShow: true }],
+    ],
+  ],
   [recapWords.timing.breaks, [[4, 3, 1, 'Quitte']]],
   [planLineup.reason.rises, axes.map((axis) => [axis])],
   [planLineup.reason.assumed, axes.map((axis) => [axis])],

@@ -1,0 +1,34 @@
+import type { TastingId } from '../../core/ids.ts';
+import type { HostCommand } from '../../core/session/command.ts';
+import type { Session } from '../../core/session/state.ts';
+import type { Plan } from '../../core/tasting.ts';
+import type { SentHostCommand } from '../../shared/wire/commands.ts';
+import type { Store } from '../store/store.ts';
+import { openingDoors } from './habits.ts';
+import { resultsOf } from './room-results.ts';
+
+interface WholeCommandParts {
+  readonly store: Store;
+  readonly tasting: TastingId;
+  /** As it is stored now. */
+  readonly plan: Plan | undefined;
+}
+
+/**
+ * A host's command with what no device can send: the plan as it is stored, and what the notebooks say of a result, which is
+ * reckoned here and at no other time [R1]. Undefined where there is no plan.
+ */
+export function wholeCommand(
+  ask: SentHostCommand,
+  { store, tasting, plan }: WholeCommandParts,
+  session: Session,
+): HostCommand | undefined {
+  switch (ask.type) {
+    case 'OpenDoors':
+      return openingDoors(plan, store);
+    case 'TellResult':
+      return { ...ask, parts: resultsOf(store, tasting, session, ask.cue) };
+    default:
+      return ask;
+  }
+}
