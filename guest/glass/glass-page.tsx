@@ -45,7 +45,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
       <RoomBanner />
       <header class="room-head">
         <LinkLine />
-        <Place stage={stage} mirrored={own.leftHanded} />
+        <Place stage={stage} mirrored={own.leftHanded} drawn={scene === 'plain' && !lock.writing.value} />
       </header>
       <main class="room-main" key={cue.id}>
         {stage.openBoards.length > 0 && <TableQuestion stage={stage} own={own} />}
@@ -68,7 +68,14 @@ export function GlassPage({ stage, own }: GlassPageProps) {
 /** What fits into the hollow of the arc in one line; longer names stand below it. */
 const longestInHollow = 12;
 
-function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mirrored: boolean }) {
+interface PlaceProps {
+  readonly stage: StageUnderWay;
+  readonly mirrored: boolean;
+  /** The arc is drawn, where there is height for it. */
+  readonly drawn: boolean;
+}
+
+function Place({ stage, mirrored, drawn }: PlaceProps) {
   if (stage.glasses.length === 0) return null;
   const hand = glassInHand(stage);
   const total = lastGlass(stage);
@@ -76,15 +83,22 @@ function Place({ stage, mirrored }: { readonly stage: StageUnderWay; readonly mi
   const caption = hand === null ? stage.title : (name ?? words.glass.of(hand.position, total));
   const inHollow = caption.length <= longestInHollow;
   return (
-    <div class="room-arc">
-      <GlassArc
-        glasses={arcOf(stage)}
-        mirrored={mirrored}
-        label={words.glass.arc(hand?.position ?? null, total)}
-        caption={inHollow ? caption : undefined}
-      />
-      {!inHollow && <p class="room-glass">{caption}</p>}
-    </div>
+    <>
+      <div class="room-arc">
+        <GlassArc
+          glasses={arcOf(stage)}
+          mirrored={mirrored}
+          label={words.glass.arc(hand?.position ?? null, total)}
+          caption={inHollow ? caption : undefined}
+        />
+        {!inHollow && <p class="room-glass">{caption}</p>}
+      </div>
+      {hand !== null && (
+        <p class="room-bare" aria-hidden={drawn ? 'true' : undefined}>
+          <bdi>{[words.glass.of(hand.position, total), ...(name === null ? [] : [name])].join(' · ')}</bdi>
+        </p>
+      )}
+    </>
   );
 }
 

@@ -6,6 +6,7 @@ import { wordSheets } from '../stage/word-sheets.ts';
 import { ColourPick } from './colour-pick.tsx';
 import { words } from './language.ts';
 import { LikingScale } from './liking-scale.tsx';
+import { PalatePages } from './palate-pages.tsx';
 import { StructureMarks } from './structure-marks.tsx';
 import { WordPick } from './word-pick.tsx';
 
@@ -20,6 +21,13 @@ export function useSheet({ stage, pour }: OfPour): WordSheet | undefined {
   return sheet && inTerms(sheet, stage.terms);
 }
 
+/** Whether bubbles are asked about: not of a wine that is known to be still, nor where no wine of the evening has any. */
+function fizzes(stage: StageView, pour: PourId): boolean {
+  const card = glassOf(stage, pour)?.card;
+  if ((card?.drink ?? stage.drink) !== 'wine') return true;
+  return card?.kind === 'named' ? card.sparkling : stage.sparkles;
+}
+
 /** What a guest can tap for one sense, below the lines that they write. */
 export function SenseMarks({ stage, pour, sense }: OfPour & { readonly sense: Sense }) {
   const sheet = useSheet({ stage, pour });
@@ -32,10 +40,10 @@ export function SenseMarks({ stage, pour, sense }: OfPour & { readonly sense: Se
       return <WordPick {...board} field="nose-words" />;
     case 'palate':
       return (
-        <>
-          <WordPick {...board} field="palate-words" />
-          <StructureMarks pour={pour} sheet={sheet} />
-        </>
+        <PalatePages
+          scales={<StructureMarks pour={pour} sheet={sheet} fizzes={fizzes(stage, pour)} />}
+          places={<WordPick {...board} field="palate-words" />}
+        />
       );
     case 'finish':
       return (

@@ -7,16 +7,20 @@ import { words } from './language.ts';
 interface StructureMarksProps {
   readonly pour: PourId;
   readonly sheet: WordSheet;
+  /** Bubbles are asked about. */
+  readonly fizzes: boolean;
 }
 
 /** How sweet, how bitter, how long: five steps each, the chosen one in words. */
-export function StructureMarks({ pour, sheet }: StructureMarksProps) {
+export function StructureMarks({ pour, sheet, fizzes }: StructureMarksProps) {
   return (
     <section class="stack-tight" aria-label={words.structure.title}>
       <h2>{words.structure.title}</h2>
       {sheet.board.marks.map((mark) => {
         const text = sheet.text.marks[mark];
-        return text === undefined ? null : <Mark key={mark} pour={pour} mark={mark} text={text} />;
+        return text === undefined || (mark === 'fizz' && !fizzes) ? null : (
+          <Mark key={mark} pour={pour} mark={mark} text={text} />
+        );
       })}
     </section>
   );

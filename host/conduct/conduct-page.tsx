@@ -16,7 +16,7 @@ import { NowPanel } from './now/now-panel.tsx';
 import { ThumbControls } from './now/thumb-controls.tsx';
 import { OrderList } from './order/order-list.tsx';
 import { RoomHead } from './pace/room-head.tsx';
-import { TablePanel } from './table/table-panel.tsx';
+import { AskingSeats, TablePanel } from './table/table-panel.tsx';
 import { Toolbar } from './toolbar.tsx';
 
 interface ConductPageProps {
@@ -77,6 +77,9 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
   return (
     <main class="room">
       <RoomHead evening={evening} view={view} order={order} onOpen={open} />
+      <div class="room-asking">
+        <AskingSeats table={table} onOpen={open} actions={actions} />
+      </div>
       <NowPanel
         evening={evening}
         view={view}

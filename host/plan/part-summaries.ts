@@ -71,6 +71,9 @@ function strengthSummary(plan: Plan): PartSummary {
   return { text: words.summary.strength(grams, drinksOf(evening.total.drinks, evening.standard)) };
 }
 
-/** So many of a country's standard drinks, in words. */
-export const drinksOf = (drinks: number, standard: keyof typeof words.figures.strength.standards): string =>
-  `${number(drinks, 1)} ${words.figures.strength.standards[standard]}`;
+/** So many of a country's standard drinks, in words: of one there is one. */
+export function drinksOf(drinks: number, standard: keyof typeof words.figures.strength.standards): string {
+  const { standards, oneStandard } = words.figures.strength;
+  const shown = number(drinks, 1);
+  return `${shown}\u00a0${shown === number(1, 1) ? oneStandard[standard] : standards[standard]}`;
+}

@@ -47,6 +47,7 @@ const namedPour = z.strictObject({
   vintage: maybeNumber,
   abv: maybeNumber,
   cask: maybeText,
+  sparkling: z.boolean(),
   serve: z.strictObject({ minC: number, maxC: number }).nullable(),
   link: maybeText,
   story: maybeText,
@@ -75,6 +76,7 @@ const stageBase = {
   callLink: maybeText,
   ownOrders: z.boolean(),
   liking: z.boolean(),
+  sparkles: z.boolean(),
   extraWords: z.array(text),
   terms: z.enum(['plain', 'trade']),
   glasses: z.array(

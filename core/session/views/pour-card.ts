@@ -28,6 +28,7 @@ export interface NamedPour {
   readonly vintage: number | null;
   readonly abv: number | null;
   readonly cask: string | null;
+  readonly sparkling: boolean;
   /** The range at which it is served, in °C. */
   readonly serve: { readonly minC: number; readonly maxC: number } | null;
   readonly link: string | null;
@@ -64,6 +65,7 @@ export const namedPour = (pour: Pour, code: string | null): NamedPour => ({
   vintage: pour.vintage ?? null,
   abv: pour.abv ?? null,
   cask: pour.cask ?? null,
+  sparkling: pour.sparkling === true,
   serve: servedAt(pour),
   link: pour.link ?? null,
   story: pour.story ?? null,

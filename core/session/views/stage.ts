@@ -37,6 +37,8 @@ interface StageBase {
   readonly liking: boolean;
   /** In whose words guests are asked about structure. */
   readonly terms: Terms;
+  /** Some wine of the evening has bubbles; which one, nobody is told. */
+  readonly sparkles: boolean;
   /** The host's own additions to the word boards of this evening. */
   readonly extraWords: readonly string[];
   /** The arc, as glasses stand on the mat, dropped pours left out. */
@@ -118,6 +120,7 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
     ownOrders: servedInOwnOrders(session.plan),
     liking: session.plan.liking,
     terms: termsOf(session.plan),
+    sparkles: session.plan.pours.some(({ sparkling }) => sparkling === true),
     extraWords: session.plan.extraWords,
     glasses: commonGlasses(session),
     cards: placelessCards(session),

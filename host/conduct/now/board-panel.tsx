@@ -29,22 +29,13 @@ interface BoardPanelProps {
   readonly now: () => number;
 }
 
-/** Who speaks when, and what guests chose to share, glass by glass. */
+/** What guests chose to share, glass by glass, for that is what the talk is about; then who speaks when. */
 export function BoardPanel({ board, talk, pours, blind, trials, terms, clock, now }: BoardPanelProps) {
   const places = placesOf(pours);
   const open = board?.pours ?? [];
   const shared = open.filter(({ notes }) => notes.length > 0);
   return (
     <section class="board" aria-label={words.board.title}>
-      <WhoSpeaks
-        table={board?.table ?? []}
-        open={open}
-        clock={clock}
-        now={now}
-        own={null}
-        words={boardWords}
-        level={3}
-      />
       {talk !== null && <p class="soft">{words.board.chosen(talk.chosen, talk.of)}</p>}
       {shared.length === 0 && <p class="board-empty soft">{words.board.empty}</p>}
       {shared.map((each) => (
@@ -59,6 +50,15 @@ export function BoardPanel({ board, talk, pours, blind, trials, terms, clock, no
           }
         />
       ))}
+      <WhoSpeaks
+        table={board?.table ?? []}
+        open={open}
+        clock={clock}
+        now={now}
+        own={null}
+        words={boardWords}
+        level={3}
+      />
     </section>
   );
 }

@@ -43,13 +43,7 @@ export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProp
       <RulesLine table={table} asked={cue?.kind === 'ground-rules'} />
       <ReadinessBar counts={counts} view={view} gate={cue?.gate === true} slim={slim} />
       <div class="table-body">
-        {table.asking.length > 0 && (
-          <ul class={slim ? 'asking asking-slim' : 'asking'}>
-            {table.asking.map((seat) => (
-              <Asks key={seat.seat.id} seat={seat} onOpen={onOpen} actions={actions} />
-            ))}
-          </ul>
-        )}
+        <AskingSeats table={table} slim={slim} onOpen={onOpen} actions={actions} />
         {table.others.length + table.asking.length === 0 && <p class="soft">{words.table.nobody}</p>}
         <Tiles seats={table.others.filter(({ seat }) => !seat.remote)} slim={slim} onOpen={onOpen} />
         {table.home.seated > 0 && (
@@ -63,6 +57,25 @@ export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProp
         )}
       </div>
     </section>
+  );
+}
+
+interface AskingSeatsProps {
+  readonly table: Table;
+  readonly slim?: boolean | undefined;
+  readonly onOpen: OpenDrawer;
+  readonly actions: HostActions;
+}
+
+/** Who wants something of the host; on a phone, where the table lies below the fold, they stand at the top of the page. */
+export function AskingSeats({ table: { asking }, slim = false, onOpen, actions }: AskingSeatsProps) {
+  if (asking.length === 0) return null;
+  return (
+    <ul class={slim ? 'asking asking-slim' : 'asking'}>
+      {asking.map((seat) => (
+        <Asks key={seat.seat.id} seat={seat} onOpen={onOpen} actions={actions} />
+      ))}
+    </ul>
   );
 }
 

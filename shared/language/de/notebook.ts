@@ -48,6 +48,8 @@ export const notebookWords: NotebookWords = {
     laidDown: (word) => `${word}: abgelegt`,
   },
 
+  palatePages: { scales: 'Wie viel', places: 'Wo begegnet' },
+
   structure: {
     title: 'Wie viel wovon?',
     none: 'ohne Angabe',

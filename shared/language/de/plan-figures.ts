@@ -3,9 +3,9 @@
 import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/figures/reckoning.ts';
 import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
 import type { CautionCode } from '../../../core/planning/strength/cautions.ts';
-import type { DrinkStandard } from '../../../core/planning/strength/standard-drinks.ts';
 import { countingIn } from '../counting.ts';
 import type { PlanFigureWords } from '../en/plan-figures.ts';
+import { oneStandard, standards } from './standard-drinks.ts';
 
 const several = countingIn('de');
 
@@ -148,20 +148,6 @@ const cautions: Record<CautionCode, string> = {
     'Örtliche Vorschriften und die Regeln der zugelassenen Gastronomie gehen allem vor, was hier steht.',
 };
 
-const standards: Record<DrinkStandard, string> = {
-  US: 'Standardgläser (USA)',
-  GB: 'britische Einheiten',
-  AU: 'Standardgläser (Australien)',
-  NZ: 'Standardgläser (Neuseeland)',
-  IE: 'Standardgläser (Irland)',
-  CA: 'Standardgläser (Kanada)',
-  FR: 'Standardgläser (Frankreich)',
-  DK: 'Standardgläser (Dänemark)',
-  AT: 'Standardgläser (Österreich)',
-  JP: 'japanische Einheiten',
-  WHO: 'Gläser zu 10\u00a0g',
-};
-
 const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
   tastingGlasses: 'Verkostungsgläser',
   lids: 'Deckel',
@@ -186,6 +172,7 @@ export const planFigures: PlanFigureWords = {
     total: 'Je Person eingeschenkt, falls alles geschluckt wird',
     grams: (grams) => `${grams}\u00a0g Ethanol`,
     standards,
+    oneStandard,
     standIn:
       'Kein Land ist gewählt, oder wir kennen kein Standardglas dafür: Wir zählen Gläser zu 10\u00a0g.',
     unknown: (pours, count) =>

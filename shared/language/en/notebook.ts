@@ -49,6 +49,8 @@ export const notebookWords = {
     laidDown: (word: string) => `${word}: removed`,
   },
 
+  palatePages: { scales: 'How much', places: 'Where met' },
+
   structure: {
     title: 'How much of each?',
     none: 'not marked',

@@ -1,7 +1,7 @@
 import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/figures/reckoning.ts';
 import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
 import type { CautionCode } from '../../../core/planning/strength/cautions.ts';
-import type { DrinkStandard } from '../../../core/planning/strength/standard-drinks.ts';
+import { oneStandard, standards } from './standard-drinks.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -145,20 +145,6 @@ const cautions: Record<CautionCode, string> = {
   'licensed-practice-decides': 'Local codes and licensed practice come before anything on this page.',
 };
 
-const standards: Record<DrinkStandard, string> = {
-  US: 'US standard drinks',
-  GB: 'UK units',
-  AU: 'Australian standard drinks',
-  NZ: 'New Zealand standard drinks',
-  IE: 'Irish standard drinks',
-  CA: 'Canadian standard drinks',
-  FR: 'French standard glasses',
-  DK: 'Danish standard drinks',
-  AT: 'Austrian standard drinks',
-  JP: 'Japanese units',
-  WHO: 'drinks of 10\u00a0g',
-};
-
 const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
   tastingGlasses: 'Tasting glasses',
   lids: 'Lids',
@@ -183,6 +169,7 @@ export const planFigures = {
     total: 'Poured for each person, if they swallowed all of it',
     grams: (grams: string) => `${grams}\u00a0g of ethanol`,
     standards,
+    oneStandard,
     standIn: 'No country is chosen, or we have no standard drink for it: this counts drinks of 10\u00a0g.',
     unknown: (pours: string, count: number) =>
       `Not counted, because ${count === 1 ? 'its' : 'their'} strength is not known: ${pours}.`,

@@ -38,6 +38,7 @@ describe('the card of a pour that may be named', () => {
       code: '417',
       name: 'The ash cask',
       ...told,
+      sparkling: false,
       serve: { minC: 18, maxC: 22 },
       photos: { front: 'photo-1', back: 'photo-2' },
     });
@@ -51,6 +52,7 @@ describe('the card of a pour that may be named', () => {
       code: null,
       name: 'The ash cask',
       ...Object.fromEntries(Object.keys(told).map((fact) => [fact, null])),
+      sparkling: false,
       serve: null,
       reading: [],
       photos: { front: null, back: null },

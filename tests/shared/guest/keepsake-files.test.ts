@@ -44,6 +44,7 @@ const pour = (entries: readonly NoteEntry[], more: Partial<KeepsakePour> = {}): 
     vintage: null,
     abv: 46,
     cask: null,
+    sparkling: false,
     serve: null,
     link: 'https://example.test/gorse',
     story: null,

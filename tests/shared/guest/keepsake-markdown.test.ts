@@ -35,6 +35,7 @@ const keepsake: Keepsake = {
         vintage: null,
         abv: 46.3,
         cask: null,
+        sparkling: false,
         link: null,
         story: null,
         reading: [],

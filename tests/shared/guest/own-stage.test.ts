@@ -37,6 +37,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
   callLink: null,
   ownOrders,
   liking: false,
+  sparkles: false,
   extraWords: [],
   terms: 'plain',
   glasses: [

@@ -12,6 +12,7 @@ const base = {
   blind: false,
   ownOrders: false,
   liking: false,
+  sparkles: false,
   extraWords: [],
   terms: 'plain',
   callLink: null,

@@ -13,7 +13,8 @@ import { finishWithin } from '../../../host/plan/figures/finish-by.ts';
 import { orderOf } from '../../../host/plan/figures/order.ts';
 import { shoppingFor } from '../../../host/plan/figures/shopping.ts';
 import { strengthOf, withSmallerPours } from '../../../host/plan/figures/strength.ts';
-import { parts, summaryOf } from '../../../host/plan/part-summaries.ts';
+import { drinksOf, parts, summaryOf } from '../../../host/plan/part-summaries.ts';
+import { planWords } from '../../../shared/language/en/plan.ts';
 import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
 
@@ -100,6 +101,17 @@ describe('the numbers of a plan', () => {
       }),
     );
   });
+});
+
+it('counts one standard drink as one, and any other number of them as several', () => {
+  const { standards, oneStandard } = planWords.figures.strength;
+  for (const standard of ['US', 'GB', 'WHO'] as const) {
+    expect(drinksOf(1, standard)).toContain(oneStandard[standard]);
+    expect(drinksOf(1.02, standard)).toContain(oneStandard[standard]);
+    for (const several of [0, 0.9, 1.1, 2])
+      expect(drinksOf(several, standard)).toContain(standards[standard]);
+    expect(oneStandard[standard]).not.toBe(standards[standard]);
+  }
 });
 
 it('names the priced pour that is larger than its bottle, for no number of bottles can be paid for it', () => {

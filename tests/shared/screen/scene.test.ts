@@ -17,6 +17,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
   callLink: null,
   ownOrders: false,
   liking: false,
+  sparkles: false,
   extraWords: [],
   terms: 'plain',
   glasses: [],

@@ -1,0 +1,119 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { compile } from '../../core/running-order/compile.ts';
+import type { Cue } from '../../core/running-order/cue.ts';
+import { planSchema } from '../../core/tasting.ts';
+import { demoEvening } from '../../shared/demo/evening.ts';
+import { guestWords as words } from '../../shared/language/en/guest.ts';
+import { notebookWords } from '../../shared/language/en/notebook.ts';
+import { wineText } from '../../shared/words/en/wine.ts';
+import type { Device } from '../server/support/device.ts';
+import { House } from '../server/support/house.ts';
+import { Guest } from './guest.ts';
+import { Premises } from './premises.ts';
+
+/** What stands where on a guest's phone: a small one, a very low one, and one whose line is down. */
+const plan = planSchema.parse({
+  ...demoEvening,
+  blind: true,
+  drink: 'wine',
+  pacing: { by: 'host' },
+  pours: demoEvening.pours?.map(({ id, name }) => ({ id, name, drink: 'wine' })),
+});
+const cues = compile(plan);
+const first = plan.pours[0]?.id ?? '';
+const cueCalled = (id: string): Cue => {
+  const cue = cues.find((each) => each.id === id);
+  if (cue === undefined) throw new Error(`The evening has no cue ${id}.`);
+  return cue;
+};
+
+let premises: Premises;
+let host: Device;
+let guest: Guest;
+const glass = words.glass.of(1, plan.pours.length);
+
+const leadTo = async (id: string): Promise<void> => {
+  await host.host({ type: 'JumpTo', cue: cueCalled(id).id });
+  await guest.isAt(cueCalled(id));
+};
+const seen = async (text: string): Promise<boolean> => {
+  const { page } = guest.person;
+  const height = page.viewportSize()?.height ?? 0;
+  const boxes = await page.getByText(text).evaluateAll((all) =>
+    all.map((each) => ({
+      box: each.getBoundingClientRect().toJSON() as DOMRect,
+      drawn: each.checkVisibility(),
+    })),
+  );
+  return boxes.some(({ box, drawn }) => drawn && box.height > 10 && box.top >= 0 && box.bottom <= height);
+};
+
+beforeAll(async () => {
+  premises = await Premises.open();
+  const house = new House({ url: premises.room.origin, stop: async () => undefined });
+  const made = await house.plan(plan, premises.houseKey);
+  host = await house.host(made);
+  await host.host({ type: 'OpenDoors' });
+  guest = await Guest.arrives(premises.browser, 'Berit');
+  await guest.person.page.goto(`${premises.wifi.origin}/j/${made.code}`);
+  await guest.sitsDown();
+  await guest.readsCautions();
+});
+afterAll(async () => {
+  host?.close();
+  await premises?.close();
+});
+
+it('says which glass it is with in every step, the card and the closed eyes too', async () => {
+  for (const step of ['first/look', 'first/nose']) {
+    await leadTo(`${first}/${step}`);
+    expect({ step, seen: await seen(glass) }).toEqual({ step, seen: true });
+    await guest.person.look(`guest-glass-${step.replace('first/', '')}`);
+  }
+});
+
+it('says so on a very low screen as well, where there is no room for the picture', async () => {
+  const { page } = guest.person;
+  await page.setViewportSize({ width: 390, height: 400 });
+  for (const step of ['first/swirl', 'first/look', 'first/nose', 'first/sip', 'writing/write/nose']) {
+    if (!cues.some(({ id }) => id === `${first}/${step}`)) continue;
+    await leadTo(`${first}/${step}`);
+    await page.evaluate(() => window.scrollTo(0, 0));
+    expect({ step, seen: await seen(glass) }).toEqual({ step, seen: true });
+  }
+  await guest.person.photograph('guest-glass-low');
+  await page.setViewportSize({ width: 360, height: 640 });
+});
+
+it('asks for the taste first and the words after it, on two short pages, and for no bubbles in still wine', async () => {
+  const { page } = guest.person;
+  await leadTo(`${first}/writing/write/palate`);
+  await page.getByRole('group', { name: wineText.marks.sweet.name }).waitFor();
+  expect(await page.getByRole('group', { name: wineText.marks.fizz.name }).count()).toBe(0);
+  expect(await page.locator('.chip-place').count()).toBe(0);
+  await guest.person.look('guest-palate-scales', { whole: true });
+  await guest.person.button(notebookWords.palatePages.places).click();
+  await page.locator('.chip-place').first().waitFor();
+  expect(await page.locator('.mark').count()).toBe(0);
+  await guest.person.look('guest-palate-places', { whole: true });
+});
+
+it('keeps the way to the own notes on the screen while the line is down', async () => {
+  const { page } = guest.person;
+  for (const step of ['writing/write/nose', 'first/look']) {
+    await leadTo(`${first}/${step}`);
+    guest.person.lineMayFail = true;
+    premises.wifi.cut();
+    await page.locator('.link-line').waitFor();
+    await page.evaluate(() => window.scrollTo(0, 0));
+    for (const height of [640, 568, 480]) {
+      await page.setViewportSize({ width: 360, height });
+      expect({ step, height, seen: await seen(words.notes.open) }).toEqual({ step, height, seen: true });
+    }
+    await guest.person.photograph(`guest-line-down-${step.replaceAll('/', '-')}`);
+    await page.setViewportSize({ width: 360, height: 640 });
+    premises.wifi.mend();
+    await page.locator('.link-line').waitFor({ state: 'hidden' });
+  }
+  expect(guest.person.faults).toEqual([]);
+});
