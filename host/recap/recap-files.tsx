@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { TastingId } from '../../core/ids.ts';
+import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
@@ -7,17 +8,30 @@ import { download, print } from '../../shared/ui/strokes.ts';
 import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 import { saveAsFile } from '../save-as-file.ts';
+import type { Names } from './names.ts';
 
 interface RecapFilesProps {
   readonly tasting: TastingId;
   readonly title: string;
+  readonly recap: EveningRecap;
+  readonly names: Names;
   readonly app: AppContext;
 }
 
 const types = { csv: 'text/csv', json: 'application/json' } as const;
 
+/** The table in the page's language; with its codes where the words for them cannot be fetched. */
+async function inWords(csv: string, { pours }: EveningRecap, names: Names): Promise<string> {
+  try {
+    const { csvInWords } = await import('./csv-in-words.ts');
+    return csvInWords(csv, names, (glass) => pours.find(({ position }) => position === glass)?.id ?? '');
+  } catch {
+    return csv;
+  }
+}
+
 /** Paper and files. */
-export function RecapFiles({ tasting, title, app }: RecapFilesProps) {
+export function RecapFiles({ tasting, title, recap, names, app }: RecapFilesProps) {
   const fetching = useSignal<keyof typeof types | null>(null);
   const fetchFile = async (kind: keyof typeof types): Promise<void> => {
     if (fetching.value !== null) return;
@@ -25,7 +39,8 @@ export function RecapFiles({ tasting, title, app }: RecapFilesProps) {
     const answer = await app.api.recapFile(tasting, kind);
     fetching.value = null;
     if (!answer.ok) return app.status.say(sentenceFor(answer.code));
-    saveAsFile(`${words.take.fileName(title)}.${kind}`, types[kind], answer.body);
+    const text = kind === 'csv' ? await inWords(answer.body, recap, names) : answer.body;
+    saveAsFile(`${words.take.fileName(title)}.${kind}`, types[kind], text);
     app.status.say(words.take.saved);
   };
   return (

@@ -81,7 +81,7 @@ export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps
         <p>{words.released}</p>
         {silent.length > 0 && <p>{words.silent(silent)}</p>}
       </Notice>
-      <RecapFiles tasting={tasting} title={title} app={app} />
+      <RecapFiles tasting={tasting} title={title} recap={recap} names={names} app={app} />
       <DeleteEvening tasting={tasting} title={title} api={app.api} status={app.status} onGone={onGone} />
     </main>
   );
