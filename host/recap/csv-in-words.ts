@@ -1,5 +1,5 @@
-import { unguarded } from '../../core/formula-guard.ts';
 import { pourId } from '../../core/ids.ts';
+import { cellsOf } from '../../shared/csv/read-written-csv.ts';
 import { type CsvCell, writeCsv } from '../../shared/csv/write-csv.ts';
 import { notebookWords } from '../../shared/language/en/notebook.ts';
 import { recapWords } from '../../shared/language/en/recap.ts';
@@ -10,19 +10,6 @@ import type { Names } from './names.ts';
 type Texts = Readonly<Record<string, string>>;
 const named = (texts: Texts, code: string): string | undefined =>
   Object.hasOwn(texts, code) ? texts[code] : undefined;
-
-/** Cells as `writeCsv` writes them: texts in quotes, numbers bare, nothing where there is none. */
-function cellsOf(csv: string): CsvCell[][] {
-  const rows: CsvCell[][] = [[]];
-  for (const [, text, bare = '', end] of csv
-    .replace(/^\uFEFF/, '')
-    .matchAll(/(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/g)) {
-    const quoted = text === undefined ? undefined : unguarded(text.replaceAll('""', '"'));
-    rows.at(-1)?.push(quoted ?? (bare === '' ? null : Number(bare)));
-    if (end === '\r\n') rows.push([]);
-  }
-  return rows.filter((row) => row.length > 0);
-}
 
 function sectionIn(section: string, names: Names): string {
   const [, round] = /^ranking (\d+)$/.exec(section) ?? [];
@@ -54,9 +41,8 @@ function measureIn(section: string, measure: string, pour: string, names: Names)
   if (what === 'median') return words.medianOf(names.mark(of));
   if (what !== undefined) return words.stepOf(names.mark(of), step);
   if (measure.startsWith('chose ')) return words.chose(measure.slice('chose '.length));
-  if (measure.startsWith('ahead of '))
-    return words.ahead(names.pour(pourId(measure.slice('ahead of '.length))));
-  return measure;
+  const [, worse] = /^ahead of (.+)$/.exec(measure) ?? [];
+  return worse === undefined ? measure : words.ahead(names.pour(pourId(worse)));
 }
 
 /** What somebody marked: `code: mark` or bare codes, each in words. */
