@@ -74,6 +74,10 @@ export class StandInHost {
         await this.mustDo({ type: 'Reveal', pours: [pour], from: this.view.cue });
       }
     }
+    if (cue.kind === 'result') {
+      this.nextTaps += 1;
+      await this.mustDo({ type: 'TellResult', cue: cue.id });
+    }
     if (cue.kind === 'step' && this.#chance() < 0.1) await this.#holdAndResume();
     if (cue.kind === 'water' && this.#chance() < 0.5) await this.mustDo({ type: 'Remind', kind: 'water' });
     if (cue.kind === 'step' && cue.step === 'write' && this.#chance() < 0.1)
