@@ -56,12 +56,16 @@ afterAll(async () => {
   await house?.close();
   await premises?.close();
 });
-beforeEach(() => goTo(`${first}/first/look`));
+beforeEach(async () => {
+  await goTo(`${first}/first/look`);
+  for (const { page } of [tablet, phone])
+    await page.locator('.now-verb').getByText(words.cue.steps.look, { exact: true }).waitFor();
+});
 
 it('lets a notice lie over neither title nor time nor end, and takes it along to no other page', async () => {
   const { page } = tablet;
   await page.locator('.order-row[aria-expanded]').first().click();
-  await page.getByRole('button', { name: new RegExp(`${words.cue.kinds.welcome}$`) }).click();
+  await page.locator('.order-row', { hasText: words.cue.kinds.welcome }).click();
   await tablet.button(words.room.jump.go).click();
   const notice = page.locator('.status-shown');
   await notice.waitFor();
