@@ -16,6 +16,7 @@ export const parts = [
   'strength',
   'shopping',
   'table',
+  'before',
   'copies',
 ] as const;
 export type Part = (typeof parts)[number];
@@ -55,6 +56,8 @@ export function summaryOf(part: Part, plan: Plan): PartSummary {
     }
     case 'table':
       return { text: said.table };
+    case 'before':
+      return { text: words.summary.before };
     case 'copies':
       return { text: said.copies };
     default:

@@ -121,7 +121,7 @@ export function PlanLayout({ editor, stored, api, part: named }: PlanLayoutProps
             {words.parts[part]}
           </h2>
           {/* Folds and links go on working in it; fields and buttons do not. */}
-          <fieldset class="plan-fields" disabled={fixed && part !== 'copies'}>
+          <fieldset class="plan-fields" disabled={fixed && part !== 'copies' && part !== 'before'}>
             <OpenPart key={part} part={part} editor={editor} stored={stored} api={api} fixed={fixed} />
           </fieldset>
           {after !== undefined && plan.pours.length > 0 && (
@@ -160,6 +160,7 @@ function OpenPart(props: OpenPartProps) {
     case 'course':
     case 'shopping':
     case 'table':
+    case 'before':
     case 'copies':
       return <FurtherPart {...props} part={part} />;
     default:
@@ -185,6 +186,8 @@ function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
       return <further.ShoppingPart editor={editor} />;
     case 'table':
       return <further.TablePart editor={editor} />;
+    case 'before':
+      return <further.BeforePart editor={editor} stored={stored} api={api} />;
     case 'copies':
       return <further.CopiesPart editor={editor} tasting={stored.tasting} api={api} fixed={fixed} />;
     default:

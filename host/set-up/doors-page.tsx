@@ -1,7 +1,3 @@
-import type { TastingId } from '../../core/ids.ts';
-import { inviteWords } from '../../shared/language/en/invite.ts';
-import { paperWords } from '../../shared/language/en/paper.ts';
-import { pouringWords } from '../../shared/language/en/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
@@ -33,7 +29,6 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
           <a class="button button-quiet" href={hrefOf({ page: 'home' })}>
             {words.doors.toHome}
           </a>
-          {!planned && <Errands tasting={stored.tasting} />}
           {planned && (
             <a class="button button-quiet" href={hrefOf({ page: 'plan', tasting: stored.tasting })}>
               {words.doors.toPlan}
@@ -76,10 +71,12 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
           )}
           {planned && (
             <div class="doors-errands">
-              <a class="button button-quiet" href={hrefOf({ page: 'ahead', tasting: stored.tasting })}>
-                {planWords.ahead.title}
+              <a
+                class="button button-quiet"
+                href={hrefOf({ page: 'plan', tasting: stored.tasting, part: 'before' })}
+              >
+                {planWords.parts.before}
               </a>
-              <Errands tasting={stored.tasting} />
             </div>
           )}
         </section>
@@ -91,20 +88,6 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
       <DoorsThumb evening={evening} />
     </main>
   );
-}
-
-/** What is done before the evening: the word to the guests, the paper and the pouring. */
-function Errands({ tasting }: { readonly tasting: TastingId }) {
-  const errands = [
-    { words: inviteWords.title, href: hrefOf({ page: 'invite', tasting }) },
-    { words: paperWords.title, href: hrefOf({ page: 'print', tasting, kind: 'mats' }) },
-    { words: pouringWords.title, href: hrefOf({ page: 'pouring', tasting }) },
-  ];
-  return errands.map((errand) => (
-    <a key={errand.href} class="button button-quiet" href={errand.href}>
-      {errand.words}
-    </a>
-  ));
 }
 
 /** The one thing to do next, at the thumb's side. */

@@ -2,7 +2,9 @@ import { readFile } from 'node:fs/promises';
 import ICAL from 'ical.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { beforeEveningWords } from '../../shared/language/en/before-evening.ts';
 import { inviteWords } from '../../shared/language/en/invite.ts';
+import { planWords } from '../../shared/language/en/plan.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { createTasting } from '../support/tasting.ts';
@@ -24,11 +26,17 @@ beforeAll(async () => {
 });
 afterAll(() => premises?.close());
 
+const before = beforeEveningWords.steps;
+
 async function device(size: 'tablet' | 'phone', name: string, way: string): Promise<Person> {
   const person = await Person.arrives(premises.browser, name, size);
   here.push(person);
   await person.page.goto(`${premises.room.origin}/host#tasting=${made.tasting}&key=${made.hostKey}`);
-  await person.page.getByRole('link', { name: way, exact: true }).click();
+  await person.page.getByRole('link', { name: planWords.parts.before, exact: true }).click();
+  const step = person.page.getByRole('link', { name: way, exact: true });
+  await step.waitFor();
+  await person.look(`host-before-the-evening-${size}`);
+  await step.click();
   return person;
 }
 
@@ -39,8 +47,8 @@ describe('the pour run on two devices', () => {
   let tablet: Person;
   let phone: Person;
   beforeAll(async () => {
-    tablet = await device('tablet', 'host', words.title);
-    phone = await device('phone', 'helper', words.title);
+    tablet = await device('tablet', 'host', before.pouring.go);
+    phone = await device('phone', 'helper', before.pouring.go);
   });
 
   it('shows on the phone what is ticked on the tablet, a whole column with one tap', async () => {
@@ -85,7 +93,7 @@ describe('the pour run on two devices', () => {
 
 describe('word to the guests', () => {
   it('is a text to copy and a file that a calendar reads', async () => {
-    const host = await device('tablet', 'writer', inviteWords.title);
+    const host = await device('tablet', 'writer', before.invitation.go);
     const { page } = host;
     const text = await page.getByLabel(inviteWords.text, { exact: true }).inputValue();
     expect(text).toContain(made.code);

@@ -55,6 +55,12 @@ export function MoreDrawer({ evening, view, table, actions, onOpen, onClose }: D
         <a class="button" href={hrefOf({ page: 'doors', tasting: evening.stored.tasting })}>
           {words.doors.title}
         </a>
+        <a class="button" href={hrefOf({ page: 'pouring', tasting: evening.stored.tasting })}>
+          {words.more.pouring}
+        </a>
+        <a class="button" href={hrefOf({ page: 'print', tasting: evening.stored.tasting, kind: 'mats' })}>
+          {words.more.paper}
+        </a>
         <a class="button" href={hrefOf({ page: 'home' })}>
           {words.more.home}
         </a>

@@ -1,3 +1,4 @@
+import { BeforePart } from './before-part.tsx';
 import { CopiesPart } from './copies-part.tsx';
 import { CoursePart } from './course-part.tsx';
 import { EveningPart } from './evening-part.tsx';
@@ -6,4 +7,12 @@ import { ShoppingPart } from './shopping-part.tsx';
 import { TablePart } from './table-part.tsx';
 
 /** The parts of the plan that are not open when it comes, fetched together. */
-export const further = { CopiesPart, CoursePart, EveningPart, GuestsPart, ShoppingPart, TablePart };
+export const further = {
+  BeforePart,
+  CopiesPart,
+  CoursePart,
+  EveningPart,
+  GuestsPart,
+  ShoppingPart,
+  TablePart,
+};

@@ -175,6 +175,8 @@ export const hostAtTable: HostAtTableWords = {
     keys: 'Tastenkürzel',
     finish: 'Den Abend beenden',
     plan: 'Zum Plan',
+    pouring: 'Einschenken',
+    paper: 'Papier',
     home: 'Alle Abende',
   },
 

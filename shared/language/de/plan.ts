@@ -55,6 +55,7 @@ export const planWords: PlanWords = {
     strength: 'Alkohol und Vorsicht',
     shopping: 'Was du brauchst',
     table: 'Der Tisch',
+    before: 'Vor dem Abend',
     copies: 'Kopien und Dateien',
   },
   summary: {
@@ -70,6 +71,7 @@ export const planWords: PlanWords = {
     bottles: (bottles) => several(bottles, 'Flasche', 'Flaschen'),
     bottlesCost: (bottles, money) => `${several(bottles, 'Flasche', 'Flaschen')} · ${money} je Platz`,
     table: 'Plätze, maßstäblich gezeichnet',
+    before: 'einladen, drucken, einschenken',
     copies: 'duplizieren, speichern, Liste',
   },
 

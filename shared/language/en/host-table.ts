@@ -172,6 +172,8 @@ export const hostAtTable = {
     keys: 'Keyboard shortcuts',
     finish: 'Finish the evening',
     plan: 'Plan',
+    pouring: 'Pour run',
+    paper: 'Paper',
     home: 'All evenings',
   },
 

@@ -46,6 +46,7 @@ export const planWords = {
     strength: 'Strength and care',
     shopping: 'What to get',
     table: 'The table',
+    before: 'Before the evening',
     copies: 'Copies and files',
   },
   summary: {
@@ -62,6 +63,7 @@ export const planWords = {
     bottlesCost: (bottles: number, money: string) =>
       `${several(bottles, 'bottle', 'bottles')} · ${money} a seat`,
     table: 'places drawn to scale',
+    before: 'invite, print, pour',
     copies: 'duplicate, save, list',
   },
 

@@ -1,0 +1,75 @@
+import { useEffect, useState } from 'preact/hooks';
+import { beforeEveningWords as said } from '../../../shared/language/en/before-evening.ts';
+import { Switch } from '../../../shared/ui/switch.tsx';
+import type { StoredPlan } from '../../../shared/wire/http.ts';
+import type { HostApi } from '../../api.ts';
+import { hrefOf, type Route } from '../../route.ts';
+import type { PlanEditor } from '../plan-editor.ts';
+import { keepPrepared, type PreparationStep, preparationSteps, preparedSteps } from '../prepared-steps.ts';
+
+interface BeforePartProps {
+  readonly editor: PlanEditor;
+  readonly stored: StoredPlan;
+  readonly api: HostApi;
+}
+
+/** Everything before the evening in order of time, each with its way there and whether it is done. */
+export function BeforePart({ editor, stored, api }: BeforePartProps) {
+  const { tasting } = stored;
+  const plan = editor.draft.plan.value;
+  const [done, setDone] = useState(() => preparedSteps(tasting));
+  const [answered, setAnswered] = useState(0);
+  useEffect(() => {
+    let gone = false;
+    void api.crowd(tasting).then((answer) => {
+      if (!gone && answer.ok) setAnswered(answer.body.answered);
+    });
+    return () => {
+      gone = true;
+    };
+  }, [api, tasting]);
+  const turn = (step: PreparationStep, is: boolean): void => {
+    const next = new Set(preparationSteps.filter((each) => (each === step ? is : done.has(each))));
+    setDone(next);
+    keepPrepared(tasting, next);
+  };
+  const known: Partial<Record<PreparationStep, string>> = {
+    ...(answered > 0 ? { survey: said.answered(answered) } : {}),
+    ...(plan.startsAt === undefined ? { invitation: said.needsDate } : {}),
+  };
+  const pages: Readonly<Record<PreparationStep, Route>> = {
+    survey: { page: 'plan', tasting, part: 'guests' },
+    invitation: { page: 'invite', tasting },
+    ahead: { page: 'ahead', tasting },
+    paper: { page: 'print', tasting, kind: 'mats' },
+    pouring: { page: 'pouring', tasting },
+  };
+  return (
+    <>
+      <p class="soft">{said.lead}</p>
+      <p class="figures">{said.summary(done.size, preparationSteps.length)}</p>
+      <ol class="plain-list">
+        {preparationSteps.map((step) => {
+          const { name, when, hint, go } = said.steps[step];
+          const is = done.has(step);
+          return (
+            <li key={step} class="before-step">
+              <Switch
+                label={name}
+                hint={`${when} · ${is ? said.whenDone : said.whenOpen}`}
+                on={is}
+                onTurn={(on) => turn(step, on)}
+              />
+              <p class="soft">
+                {hint} {known[step]}
+              </p>
+              <a class="button" href={hrefOf(pages[step])}>
+                {go}
+              </a>
+            </li>
+          );
+        })}
+      </ol>
+    </>
+  );
+}
