@@ -2,6 +2,7 @@ import type { ComponentType } from 'preact';
 import { type LazyPart, lazyComponent, lazyPart } from '../shared/page/lazy-part.ts';
 import { changesPart } from './conduct/changes/changes-part.ts';
 import { resultPart } from './conduct/now/result-part.ts';
+import { storyPart } from './conduct/story/story-part.ts';
 import { words } from './language.ts';
 import { LoadingPage } from './loading-page.tsx';
 import { tablesPart } from './plan/csv/tables-part.ts';
@@ -56,6 +57,7 @@ const all: readonly LazyPart<unknown>[] = [
   room,
   changesPart,
   resultPart,
+  storyPart,
   recap,
   plan,
   furtherPart,

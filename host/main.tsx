@@ -13,6 +13,7 @@ import './conduct/table/table.css';
 import './evening/seat.css';
 import './evening/cover.css';
 import './conduct/pace/pace.css';
+import './conduct/story/story.css';
 import './invite/invite.css';
 import './pouring/pouring.css';
 import './print/sheets.css';

@@ -1,11 +1,14 @@
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { PourFacts } from '../stage/pour-facts.tsx';
-import { glassOf } from '../stage/reached-glasses.ts';
+import { glassOf, type ReachedGlass } from '../stage/reached-glasses.ts';
 
 /** The names, for those pours that the host has named. */
 export function Reveal({ stage }: { readonly stage: StageUnderWay }) {
-  const glasses = stage.cue.pours.flatMap((pour) => glassOf(stage, pour) ?? []);
+  const all = stage.cue.pours.flatMap((pour) => glassOf(stage, pour) ?? []);
+  const told = ({ card }: ReachedGlass): boolean => stage.justTold.includes(card.id);
+  // What the host tells now stands on top, where nobody has to look for it.
+  const glasses = [...all.filter(told), ...all.filter((glass) => !told(glass))];
   return (
     <ol class="reveal">
       {glasses.map(({ position, card }) => (

@@ -5,7 +5,9 @@ import { copy, download, print, share } from '../../shared/ui/strokes.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { copyText } from '../page/clipboard.ts';
 import { useRoom } from '../room/room.ts';
+import { inlinePhotos } from './inline-photos.ts';
 import { keepsakeCsv } from './keepsake-csv.ts';
+import { keepsakeHtml } from './keepsake-html.ts';
 import { keepsakeJson } from './keepsake-json.ts';
 import { keepsakeMarkdown } from './keepsake-markdown.ts';
 import type { VocabularyOf } from './keepsake-text.ts';
@@ -20,6 +22,7 @@ interface KeepsakeDownloadsProps {
 export function KeepsakeDownloads({ keepsake, vocabularyOf }: KeepsakeDownloadsProps) {
   const { status } = useRoom();
   const [byHand, setByHand] = useState(false);
+  const [saving, setSaving] = useState(false);
   const id = useId();
   const words = homeWords.take;
   const text = keepsakeMarkdown(keepsake, vocabularyOf, language);
@@ -27,7 +30,19 @@ export function KeepsakeDownloads({ keepsake, vocabularyOf }: KeepsakeDownloadsP
   return (
     <div class="stack-tight">
       <div class="take-away">
-        <Button kind="primary" onPress={() => save(text, 'md')}>
+        <Button
+          kind="primary"
+          busy={saving}
+          onPress={async () => {
+            setSaving(true);
+            save(keepsakeHtml(keepsake, vocabularyOf, language, await inlinePhotos(keepsake)), 'html');
+            setSaving(false);
+          }}
+        >
+          <Icon of={download} />
+          {words.page}
+        </Button>
+        <Button onPress={() => save(text, 'md')}>
           <Icon of={download} />
           {words.download}
         </Button>
@@ -87,7 +102,7 @@ export function KeepsakeDownloads({ keepsake, vocabularyOf }: KeepsakeDownloadsP
   );
 }
 
-const kinds = { md: 'text/markdown', csv: 'text/csv', json: 'application/json' } as const;
+const kinds = { html: 'text/html', md: 'text/markdown', csv: 'text/csv', json: 'application/json' } as const;
 
 function save(text: string, ending: keyof typeof kinds): void {
   const address = URL.createObjectURL(new Blob([text], { type: `${kinds[ending]};charset=utf-8` }));

@@ -41,7 +41,13 @@ function PourOnSheet({ pour, glass, name, facts, reading, fields }: PourInWords)
       <h3>
         <bdi>{name}</bdi>
       </h3>
+      <Labels facts={pour.facts} />
       {facts.length > 0 && <p class="soft small">{facts.join(' · ')}</p>}
+      {pour.facts?.story && (
+        <p class="sheet-story" dir="auto">
+          {pour.facts.story}
+        </p>
+      )}
       {fields.length === 0 ? (
         <p class="soft">{homeWords.noNotes}</p>
       ) : (
@@ -70,5 +76,25 @@ function PourOnSheet({ pour, glass, name, facts, reading, fields }: PourInWords)
         </>
       )}
     </article>
+  );
+}
+
+function Labels({ facts }: Pick<PourInWords['pour'], 'facts'>) {
+  const sides = (['front', 'back'] as const).flatMap((side) => {
+    const photo = facts?.photos[side] ?? null;
+    return facts === null || photo === null ? [] : [{ photo, alt: words.pour.labels[side](facts.name) }];
+  });
+  return sides.length === 0 ? null : (
+    <p class="label-photos">
+      {sides.map(({ photo, alt }) => (
+        <img
+          key={photo}
+          src={`/photos/${encodeURIComponent(photo)}`}
+          alt={alt}
+          // Gone from the server, as in a copy of an evening that was deleted.
+          onError={(event) => event.currentTarget.remove()}
+        />
+      ))}
+    </p>
   );
 }

@@ -8,6 +8,7 @@ import './reveal-scene.css';
 import '../../shared/talk/result.css';
 import './result-scene.css';
 import './board/board-page.css';
+import './board/person-page.css';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import { words } from './language.ts';
 import { ScreenApp } from './screen-app.tsx';

@@ -1,17 +1,8 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { After } from '../../shared/follower/timer.ts';
+import type { Admission } from '../../shared/page/screen-preview.ts';
 import { type HttpAnswer, passesByItself } from '../../shared/wire/answer.ts';
 import type { ScreenAnswer } from '../../shared/wire/http.ts';
-import type { TastingId } from '../../shared/wire/views.ts';
-
-/** What a screen that was let in shows, and where guests come in. */
-export interface Admission {
-  readonly tasting: TastingId;
-  readonly key: string;
-  readonly code: string;
-  readonly linkCode: string;
-  readonly guestOrigins: readonly string[];
-}
 
 export type Pairing =
   | { readonly at: 'asking'; readonly trouble: string | null }

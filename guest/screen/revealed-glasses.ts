@@ -17,6 +17,16 @@ export function revealedGlasses({ cue, glasses, cards, ownOrders }: Stage): Reve
   return reachedGlasses({ glasses }).filter(({ card }) => asked(card.id));
 }
 
+/** A glass by its pour, in whatever cue. */
+export const toldGlass = (stage: Stage, pour: PourId): RevealedGlass | undefined =>
+  revealedGlasses({ ...stage, cue: { ...stage.cue, pours: [pour] } })[0];
+
+/** Those that everybody knows by name, in the order of the arc, or by their codes. */
+export const namedPours = ({ glasses, cards, ownOrders }: Omit<Stage, 'cue'>): PourId[] =>
+  (ownOrders ? cards : reachedGlasses({ glasses }).map(({ card }) => card))
+    .filter(({ kind }) => kind === 'named')
+    .map(({ id }) => id);
+
 /** By its place, and its code or name. */
 export function glassName(stage: Stage, pour: PourId): string {
   const glass = glassOf(stage, pour);

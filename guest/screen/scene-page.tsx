@@ -1,18 +1,17 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { followAsScreen, type ScreenFollower } from '../../shared/follower/screen-follower.ts';
 import { watchForWake } from '../../shared/follower/wake-watch.ts';
+import type { Admission } from '../../shared/page/screen-preview.ts';
 import { createStatus, type Status } from '../../shared/ui/status.ts';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
 import { refusalSentence } from '../page/refusal-sentence.ts';
-import { BoardScene } from './board/board-scene.tsx';
 import { guestWords, words } from './language.ts';
-import type { Admission } from './pairing.ts';
+import { PagesScene } from './pages-scene.tsx';
 import { sceneOf } from './scene.ts';
 import { FarewellScene } from './scenes/farewell-scene.tsx';
 import { GatheringScene } from './scenes/gathering-scene.tsx';
 import { RestScene } from './scenes/rest-scene.tsx';
 import { ResultScene } from './scenes/result-scene.tsx';
-import { RevealScene } from './scenes/reveal-scene.tsx';
 import { StepScene } from './scenes/step-scene.tsx';
 import { Rules, TextScene } from './scenes/text-scene.tsx';
 import { spokenCue } from './spoken-cue.ts';
@@ -69,8 +68,8 @@ function Scenes({ admission, follower, status }: ScenesProps) {
       </main>
     );
   }
-  const scene = sceneOf(stage, follower.board.value);
-  const dark = scene.is === 'step' && scene.dark;
+  const scene = sceneOf(stage, follower.board.value, follower.shows.value);
+  const dark = scene.is === 'dark' || (scene.is === 'step' && scene.dark);
   return (
     <main class={`screen-room screen-${scene.is}`} data-theme={dark ? 'cellar' : undefined}>
       {(() => {
@@ -89,12 +88,19 @@ function Scenes({ admission, follower, status }: ScenesProps) {
             return <RestScene stage={scene.stage} now={follower.clock.now} />;
           case 'text':
             return <TextScene stage={scene.stage} />;
-          case 'board':
-            return <BoardScene stage={scene.stage} board={scene.board} now={follower.clock.now} />;
+          case 'pages':
+            return (
+              <PagesScene
+                stage={scene.stage}
+                board={scene.board}
+                chosen={scene.chosen}
+                now={follower.clock.now}
+              />
+            );
           case 'result':
             return <ResultScene stage={scene.stage} told={scene.told} />;
-          case 'reveal':
-            return <RevealScene stage={scene.stage} />;
+          case 'dark':
+            return <h1 class="visually-hidden">{words.madeDark}</h1>;
           case 'farewell':
             return <FarewellScene stage={scene.stage} />;
           default:

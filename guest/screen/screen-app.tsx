@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { after } from '../../shared/follower/timer.ts';
+import { type Admission, previewOf } from '../../shared/page/screen-preview.ts';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
 import type { ScreenAnswer } from '../../shared/wire/http.ts';
@@ -14,11 +15,18 @@ import { WaitingPage } from './waiting-page.tsx';
 
 type Place =
   | { readonly at: 'door'; readonly problem: string | null }
+  /** The small picture on the host's tablet: it asks for nothing and pairs with nobody. */
+  | { readonly at: 'preview'; readonly admission: Admission }
   /** `turn` counts the asks of this code, for each has a key of its own. */
   | { readonly at: 'code'; readonly code: string; readonly turn: number }
   | { readonly at: 'dark'; readonly code: string; readonly why: string };
 
 function begin(): Place {
+  const admission = previewOf(window.location.hash);
+  if (admission !== null) {
+    history.replaceState(null, '', window.location.pathname);
+    return { at: 'preview', admission };
+  }
   const code = tidyCode(decodeURIComponent(window.location.pathname.split('/')[2] ?? ''));
   return code === '' ? { at: 'door', problem: null } : { at: 'code', code, turn: 0 };
 }
@@ -37,6 +45,8 @@ export function ScreenApp() {
   switch (place.at) {
     case 'door':
       return <CodePage problem={place.problem} onCode={toCode} />;
+    case 'preview':
+      return <ScenePage admission={place.admission} onDark={(why) => toDoor(why)} />;
     case 'code':
       return (
         <Paired

@@ -1,8 +1,8 @@
-import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { look } from '../../shared/ui/strokes.ts';
 import { words } from '../language.ts';
+import { useHeld } from './use-held.ts';
 
 interface CoveredProps {
   /** What stands there meanwhile: a code, or a number. */
@@ -17,47 +17,18 @@ interface CoveredProps {
  * keyboard, Enter or the space bar is held. It is never read out by itself, for a tablet that speaks betrays as well.
  */
 export function Covered({ instead, covered, children }: CoveredProps) {
-  const held = useSignal(false);
+  const { held, hold } = useHeld();
   if (!covered) return <>{children}</>;
-  const show = (): void => {
-    held.value = true;
-  };
-  const hide = (): void => {
-    held.value = false;
-  };
-  const isPress = ({ key }: KeyboardEvent): boolean => key === 'Enter' || key === ' ';
   return (
     <span class="cover">
-      <button
-        type="button"
-        class="cover-hold"
-        onPointerDown={(event) => {
-          // The finger may slide off the small button; the name stays until it is lifted.
-          event.currentTarget.setPointerCapture(event.pointerId);
-          show();
-        }}
-        onPointerUp={hide}
-        onPointerCancel={hide}
-        onLostPointerCapture={hide}
-        onContextMenu={(event) => event.preventDefault()}
-        onBlur={hide}
-        onKeyDown={(event) => {
-          if (!isPress(event)) return;
-          event.preventDefault();
-          show();
-        }}
-        onKeyUp={(event) => {
-          if (isPress(event)) event.preventDefault();
-          hide();
-        }}
-      >
+      <button type="button" class="cover-hold" {...hold}>
         <Icon of={look} />
         <span>
           {instead}
           <span class="visually-hidden"> {words.cover.hold}</span>
         </span>
       </button>
-      {held.value && <span class="cover-under">{children}</span>}
+      {held && <span class="cover-under">{children}</span>}
     </span>
   );
 }

@@ -1,11 +1,11 @@
 import type { Plan } from '../../core/tasting.ts';
-import { number } from '../numbers.ts';
+import { money, number } from '../numbers.ts';
 import { courseOf, lengthOf } from './figures/course.ts';
 import { shoppingFor } from './figures/shopping.ts';
 import { strengthOf } from './figures/strength.ts';
 import { sizesOf } from './pour-edits.ts';
 import { isLongPast } from './wall-time.ts';
-import { dayAndTime, length, money, words } from './words.ts';
+import { dayAndTime, length, words } from './words.ts';
 
 /** The parts of a plan, in the order in which a host mostly fills them. */
 export const parts = [

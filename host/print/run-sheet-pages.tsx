@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { Fragment } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { serviceTemperatureOf } from '../../core/drinks/service-temperature.ts';
 import { pourOf } from '../../core/running-order/cue.ts';
@@ -11,6 +12,7 @@ import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { verbOf } from '../evening/cue-words.ts';
 import { labelOf } from './mat-sheets.ts';
+import { RunCards } from './run-cards.tsx';
 import { type RunBlock, type RunRow, runSheet } from './run-sheet.ts';
 import { runningHead } from './running-head.ts';
 import type { SheetProps } from './sheet-props.ts';
@@ -21,6 +23,7 @@ const words = paperWords.runSheet;
 export function RunSheetPages({ evening, paper }: SheetProps) {
   const { plan } = evening.stored;
   const withSay = useSignal(true);
+  const withStory = useSignal(true);
   const sheet = useMemo(() => runSheet(plan), [plan]);
   return (
     <>
@@ -31,6 +34,14 @@ export function RunSheetPages({ evening, paper }: SheetProps) {
           on={withSay.value}
           onTurn={(on) => {
             withSay.value = on;
+          }}
+        />
+        <Switch
+          label={words.story}
+          hint={words.storyHint}
+          on={withStory.value}
+          onTurn={(on) => {
+            withStory.value = on;
           }}
         />
       </div>
@@ -51,7 +62,13 @@ export function RunSheetPages({ evening, paper }: SheetProps) {
               </tr>
             </thead>
             {sheet.blocks.map((block) => (
-              <Block key={block.rows[0]?.cue.id} plan={plan} block={block} withSay={withSay.value} />
+              <Block
+                key={block.rows[0]?.cue.id}
+                plan={plan}
+                block={block}
+                withSay={withSay.value}
+                withStory={withStory.value}
+              />
             ))}
           </table>
         </PrintPage>
@@ -64,9 +81,10 @@ interface BlockProps {
   readonly plan: Plan;
   readonly block: RunBlock;
   readonly withSay: boolean;
+  readonly withStory: boolean;
 }
 
-function Block({ plan, block, withSay }: BlockProps) {
+function Block({ plan, block, withSay, withStory }: BlockProps) {
   const { pour, position, practice, rows } = block;
   const range = pour && serviceTemperatureOf(pour);
   const heading =
@@ -92,7 +110,10 @@ function Block({ plan, block, withSay }: BlockProps) {
         </tr>
       )}
       {rows.map((row) => (
-        <Row key={row.cue.id} plan={plan} row={row} position={position} withSay={withSay} />
+        <Fragment key={row.cue.id}>
+          <Row plan={plan} row={row} position={position} withSay={withSay} />
+          {withStory && <RunCards plan={plan} cue={row.cue} columns={withSay ? 4 : 3} />}
+        </Fragment>
       ))}
     </tbody>
   );
@@ -103,7 +124,7 @@ function Row({
   row,
   position,
   withSay,
-}: Omit<BlockProps, 'block'> & { row: RunRow; position: number }) {
+}: Omit<BlockProps, 'block' | 'withStory'> & { row: RunRow; position: number }) {
   const { cue, at } = row;
   const glass = pourOf(cue);
   const drink = plan.pours.find(({ id }) => id === glass)?.drink ?? plan.drink;

@@ -1,3 +1,4 @@
+import type { VNode } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
@@ -29,9 +30,10 @@ interface RecapPageProps {
 
 /** What the host takes home: who won, what was agreed on, and where the time went. */
 export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps) {
-  const { guests, rankings, liking, timing } = recap;
+  const { guests, timing } = recap;
   const title = recap.title === '' ? words.untitled : recap.title;
   useEffect(unfoldForPrint, []);
+  const found = findingsOf(recap, names);
   const silent = recap.pours.filter(({ standing }) => standing === 'silent').map(({ name }) => name);
   return (
     <main class="recap">
@@ -56,26 +58,9 @@ export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps
           </a>
         </nav>
       </header>
-      {rankings.length === 0 && liking === null && (
-        <Finding title={words.ranking.title} said={words.ranking.noRanking} reckoned={[]} />
-      )}
-      {rankings.map(({ pours, result }, index) => (
-        <OrderFinding
-          key={pours.join()}
-          title={rankings.length > 1 ? words.ranking.titleOf(index + 1) : words.ranking.title}
-          result={result}
-          guests={guests}
-          names={names}
-        />
-      ))}
-      {liking !== null && <LikingFinding result={liking} guests={guests} names={names} />}
-      {recap.trials.map((trial) => (
-        <TrialFinding key={trial.trial} trial={trial} guests={guests} names={names} />
-      ))}
-      <WordsFinding result={recap.words} guests={guests} names={names} />
-      <ColoursFinding result={recap.colours} guests={guests} names={names} />
-      <StructureFinding result={recap.structure} guests={guests} names={names} />
+      {found.filter(({ says }) => says).map(({ finding }) => finding)}
       <TimingFinding recap={recap} />
+      <Quiet of={found.filter(({ says }) => !says)} />
       <Notice kind="info">
         <p>{words.onlyPermitted}</p>
         <p>{words.released}</p>
@@ -84,5 +69,73 @@ export function RecapPage({ tasting, recap, names, app, onGone }: RecapPageProps
       <RecapFiles tasting={tasting} title={title} recap={recap} names={names} app={app} />
       <DeleteEvening tasting={tasting} title={title} api={app.api} status={app.status} onGone={onGone} />
     </main>
+  );
+}
+
+interface Found {
+  /** Whether there is anything to say; what was not asked, or told by too few, is folded away. */
+  readonly says: boolean;
+  readonly finding: VNode;
+}
+
+function findingsOf({ guests, rankings, liking, ...recap }: EveningRecap, names: Names): Found[] {
+  const told = (result: { readonly outcome: string }): boolean => result.outcome !== 'none';
+  const common = { guests, names };
+  return [
+    ...(rankings.length === 0 && liking === null
+      ? [
+          {
+            says: false,
+            finding: (
+              <Finding
+                key="ranking"
+                title={words.ranking.title}
+                said={words.ranking.noRanking}
+                reckoned={[]}
+              />
+            ),
+          },
+        ]
+      : []),
+    ...rankings.map(({ pours, result }, index) => ({
+      says: told(result),
+      finding: (
+        <OrderFinding
+          key={pours.join()}
+          title={rankings.length > 1 ? words.ranking.titleOf(index + 1) : words.ranking.title}
+          result={result}
+          {...common}
+        />
+      ),
+    })),
+    ...(liking === null
+      ? []
+      : [{ says: told(liking), finding: <LikingFinding key="liking" result={liking} {...common} /> }]),
+    ...recap.trials.map((trial) => ({
+      says: told(trial.result),
+      finding: <TrialFinding key={trial.trial} trial={trial} {...common} />,
+    })),
+    {
+      says: told(recap.words),
+      finding: <WordsFinding key="words" result={recap.words} {...common} />,
+    },
+    {
+      says: told(recap.colours),
+      finding: <ColoursFinding key="colours" result={recap.colours} {...common} />,
+    },
+    {
+      says: told(recap.structure),
+      finding: <StructureFinding key="structure" result={recap.structure} {...common} />,
+    },
+  ];
+}
+
+/** What has nothing to say stands behind one line, with why. */
+function Quiet({ of }: { readonly of: readonly Found[] }) {
+  return of.length === 0 ? null : (
+    <details class="recap-quiet">
+      <summary>{words.quiet(of.length)}</summary>
+      {of.map(({ finding }) => finding)}
+    </details>
   );
 }

@@ -12,7 +12,7 @@ const ownSockets = ({ headers: { host = '' } }: IncomingMessage): string =>
  * Headers that keep pages to themselves. Nothing inline, nothing from elsewhere. What only makes sense over https would
  * break plain http on a local network, so it goes by mode.
  */
-export const securityHeaders = (secure: boolean): RequestHandler =>
+const headers = (secure: boolean, framedBy: "'none'" | "'self'"): RequestHandler =>
   helmet({
     contentSecurityPolicy: {
       useDefaults: false,
@@ -28,7 +28,8 @@ export const securityHeaders = (secure: boolean): RequestHandler =>
         workerSrc: ["'self'"],
         baseUri: ["'none'"],
         formAction: ["'self'"],
-        frameAncestors: ["'none'"],
+        frameSrc: ["'self'"],
+        frameAncestors: [framedBy],
         objectSrc: ["'none'"],
       },
     },
@@ -37,8 +38,18 @@ export const securityHeaders = (secure: boolean): RequestHandler =>
     crossOriginOpenerPolicy: secure,
     originAgentCluster: secure,
     crossOriginEmbedderPolicy: false,
-    xFrameOptions: { action: 'deny' },
+    xFrameOptions: { action: framedBy === "'self'" ? 'sameorigin' : 'deny' },
   });
+
+/**
+ * The host's page shows the screen's as a small picture of what the room sees. A screen takes nothing from anybody, so there
+ * is nothing to be tricked into; no other page may be framed, and none by another site.
+ */
+export function securityHeaders(secure: boolean): RequestHandler {
+  const [alone, framed] = [headers(secure, "'none'"), headers(secure, "'self'")];
+  return (request, response, next) =>
+    (/^\/screen(\/|$)/.test(request.path) ? framed : alone)(request, response, next);
+}
 
 /** Nothing can be asked from a page of another site, although there is no cookie that opens anything. */
 export const ownPagesOnly =

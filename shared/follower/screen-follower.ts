@@ -1,4 +1,6 @@
-import type { ReadonlySignal } from '@preact/signals-core';
+import { effect, type ReadonlySignal, signal } from '@preact/signals-core';
+import type { ScreenShows } from '../../core/session/state.ts';
+import type { ScreenView } from '../../core/session/views/screen.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
 import { followBoard } from './board.ts';
@@ -14,6 +16,8 @@ export interface ScreenFollower {
   /** The stage as it should show now: a new cue appears at the moment set for everybody [F4]. */
   readonly stage: ReadonlySignal<StageView | null>;
   readonly board: ReadonlySignal<BoardView | null>;
+  /** What the host has given it to, in the cue that shows. */
+  readonly shows: ReadonlySignal<ScreenShows>;
   wake(): void;
   close(): void;
 }
@@ -22,6 +26,17 @@ export function followAsScreen(options: FollowerOptions): ScreenFollower {
   const { socket, link, clock, wake, close } = connect('screen', options, () => gate.stage.peek()?.version);
   const gate = createStageGate({ now: clock.now, after: options.after ?? afterMs });
   const board = followBoard(socket);
+  const given = signal<ScreenView | null>(null);
+  const shows = signal<ScreenShows>({ is: 'room' });
+  // What is meant for the next cue waits until that shows [F4].
+  const stopFollowing = effect(() => {
+    const [stage, view] = [gate.stage.value, given.value];
+    const cue = stage?.status === 'under-way' ? stage.cue.id : null;
+    if (view !== null && view.cue === cue) shows.value = view.shows;
+  });
+  socket.on('screen', (view) => {
+    given.value = view;
+  });
   socket.on('rewound', gate.rewind);
   socket.on('stage', gate.receive);
   return {
@@ -29,8 +44,10 @@ export function followAsScreen(options: FollowerOptions): ScreenFollower {
     clock,
     stage: gate.stage,
     board,
+    shows,
     wake,
     close() {
+      stopFollowing();
       gate.close();
       close();
     },

@@ -1,8 +1,9 @@
 import type { SeatId } from '../../core/ids.ts';
 import type { BoardWords } from '../language/en/board.ts';
-import { isTextField, type NoteField, type TextField, textFields } from '../notes/entry.ts';
-import { inWords, type Vocabulary } from '../notes/in-words.ts';
-import type { BoardEntry, BoardNote } from '../wire/board.ts';
+import { type TextField, textFields } from '../notes/entry.ts';
+import type { Vocabulary } from '../notes/in-words.ts';
+import type { BoardNote } from '../wire/board.ts';
+import { senseLines } from './sense-lines.ts';
 
 interface SideBySideProps {
   readonly notes: readonly BoardNote[];
@@ -11,30 +12,18 @@ interface SideBySideProps {
   readonly own: SeatId | null;
 }
 
-/** What stands under the heading of a sense, in this order; places and odd picks have pictures of their own. */
-const under: Readonly<Record<TextField, readonly NoteField[]>> = {
-  look: ['colour', 'look'],
-  nose: ['nose-words', 'nose'],
-  palate: ['palate-words', 'structure', 'palate'],
-  finish: ['finish-words', 'finish', 'liking'],
-  thoughts: ['review', 'feelings', 'thoughts'],
-};
-
 /** What people chose to share, side by side, sense by sense. */
 export function SideBySide(props: SideBySideProps) {
   return textFields.map((field) => <Sense key={field} field={field} {...props} />);
 }
 
 function Sense({ field, notes, vocabulary, words, own }: SideBySideProps & { readonly field: TextField }) {
-  const linesOf = (entries: readonly BoardEntry[]): string[] =>
-    under[field].flatMap((each) => {
-      const value = entries.find((entry) => entry.field === each)?.value;
-      if (value === undefined || value === null) return [];
-      if (isTextField(each)) return [String(value).trim()].filter((text) => text !== '');
-      return vocabulary === undefined ? [] : [inWords(each, value, vocabulary)].filter((text) => text !== '');
-    });
   const found = notes
-    .map((note) => ({ note, sealed: linesOf(note.sealed), later: linesOf(note.addedLater) }))
+    .map((note) => ({
+      note,
+      sealed: senseLines(note.sealed, field, vocabulary),
+      later: senseLines(note.addedLater, field, vocabulary),
+    }))
     .filter(({ sealed, later }) => sealed.length + later.length > 0);
   if (found.length === 0) return null;
   return (

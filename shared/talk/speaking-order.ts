@@ -36,6 +36,8 @@ function lotOf(text: string): number {
 export interface TalkNow {
   readonly seed: string;
   readonly pours: number;
+  /** Those pours, in the order in which they are gone through. */
+  readonly glasses: readonly BoardPour['pour'][];
   readonly openedAt: number;
 }
 
@@ -47,21 +49,29 @@ export function talkNow(open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[]): 
   const openedAt = Math.max(...open.map(({ sealedAt }) => sealedAt));
   const latest = open.filter(({ sealedAt }) => sealedAt === openedAt).map(({ pour }) => pour);
   const [first] = latest.toSorted();
-  return first === undefined ? null : { seed: `${openedAt}/${first}`, pours: latest.length, openedAt };
+  return first === undefined
+    ? null
+    : { seed: `${openedAt}/${first}`, pours: latest.length, glasses: latest, openedAt };
 }
 
-/** Whose turn it is about now and who is next, as the drawn order has it; null where there is no turn to be had. */
+/**
+ * Whose turn it is about now and who is next, as the drawn order has it, and in which round, from 0; null where there is no
+ * turn to be had.
+ */
 export function speakersNow(
   table: readonly BoardSpeaker[],
   talk: TalkNow,
   time: TalkTime,
   now: number,
-): { readonly speaking: BoardSpeaker; readonly next: BoardSpeaker } | null {
+): { readonly speaking: BoardSpeaker; readonly next: BoardSpeaker; readonly round: number } | null {
   if (table.length < 2 || now >= time.until) return null;
   const order = speakingOrder(table, talk.seed);
-  const turn = turnAt(now, time, order.length, talk.pours);
+  const passed = turnsPassed(now, time, order.length, talk.pours);
+  const turn = passed % order.length;
   const [speaking, next] = [order[turn], order[(turn + 1) % order.length]];
-  return speaking === undefined || next === undefined ? null : { speaking, next };
+  return speaking === undefined || next === undefined
+    ? null
+    : { speaking, next, round: Math.floor(passed / order.length) };
 }
 
 /** What the talk's clock says, in epoch ms. */
@@ -78,12 +88,14 @@ export const talkTime = ({ openedAt }: TalkNow, clock: ClockView | null): TalkTi
  * Whose turn it would be if all had the same share of the time, as an index; the last one's when it is over. For a
  * talk about several pours the order is gone through once for each.
  */
-export function turnAt(now: number, { from, until }: TalkTime, speakers: number, rounds = 1): number {
-  if (speakers < 1) return -1;
+export const turnAt = (now: number, time: TalkTime, speakers: number, rounds = 1): number =>
+  speakers < 1 ? -1 : turnsPassed(now, time, speakers, rounds) % speakers;
+
+function turnsPassed(now: number, { from, until }: TalkTime, speakers: number, rounds: number): number {
   const turns = speakers * Math.max(1, rounds);
   const share = (until - from) / turns;
   const turn = share > 0 ? Math.floor((now - from) / share) : turns - 1;
-  return Math.min(Math.max(turn, 0), turns - 1) % speakers;
+  return Math.min(Math.max(turn, 0), turns - 1);
 }
 
 /** Seconds for each, rounded down to what people can feel; at least ten. */

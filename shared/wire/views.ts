@@ -4,7 +4,7 @@
 export type { PourId, TastingId } from '../../core/ids.ts';
 export type { ToldResult } from '../../core/panel/round-result.ts';
 export type { CueKind, Sense, Step } from '../../core/running-order/cue.ts';
-export type { KitItem, Signal as SeatSignal } from '../../core/session/state.ts';
+export type { KitItem, ScreenShows, Signal as SeatSignal } from '../../core/session/state.ts';
 export type { NamedPour, PourCard } from '../../core/session/views/pour-card.ts';
 export type { SeatView } from '../../core/session/views/seat.ts';
 export type {

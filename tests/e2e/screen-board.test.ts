@@ -7,6 +7,7 @@ import { demoEvening } from '../../shared/demo/evening.ts';
 import { boardWords } from '../../shared/language/en/board.ts';
 import { cueWords } from '../../shared/language/en/cues.ts';
 import { screenWords as words } from '../../shared/language/en/screen.ts';
+import { screenPages } from '../../shared/talk/screen-pages.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { type Guest, House } from '../server/support/house.ts';
@@ -105,36 +106,48 @@ async function look(name: string): Promise<void> {
   }
 }
 
-const turnTo = async (title: string): Promise<void> => {
-  for (let page = 0; page < 12; page += 1) {
-    const [heading] = await screen.page.getByRole('heading', { level: 1 }).allTextContents();
-    if (heading?.startsWith(title)) return;
-    await screen.page.keyboard.press('ArrowRight');
-  }
-  throw new Error(`There is no page “${title}”.`);
+/** Gives the screen to a page of the first glass, or to the places, as the host's tablet does. */
+async function give(part: string, at = 0): Promise<void> {
+  const pages = screenPages({
+    cue: { kind: 'discussion', pours: flight },
+    named: [],
+    board: host.last('board') ?? null,
+    results: [],
+  });
+  const wanted = pages.filter(
+    ({ pour, shows }) =>
+      shows.is === 'board' && shows.page.shows.part === part && (pour === null || pour === first),
+  );
+  const page = wanted.at(at)?.id;
+  if (page === undefined) throw new Error(`There is no page “${part}”.`);
+  await host.host({ type: 'SteerScreen', shows: { is: 'page', page } });
+}
+const turnTo = async (title: string, part: string, at = 0): Promise<void> => {
+  await give(part, at);
+  await screen.page.getByRole('heading', { level: 1, name: new RegExp(`^${title}`) }).waitFor();
 };
 
 describe('the board on the room screen, with own orders', () => {
   it('[F6] calls each glass by its code, with its words, colours and marks, and whose turn it is', async () => {
     await host.host({ type: 'OpenDiscussion', pours: flight });
     await screen.text(like(words.talk.turn(anything, anything))).waitFor();
-    await screen.page.keyboard.press(' ');
-    await turnTo(boardWords.fields.look);
+    await look('speaker');
+    await turnTo(boardWords.fields.look, 'look');
     await screen.text(words.place.coded(codes[0] ?? '')).waitFor();
     await look('look');
-    await turnTo(boardWords.fields.nose);
+    await turnTo(boardWords.fields.nose, 'nose');
     await look('nose-words');
-    await screen.page.keyboard.press('ArrowRight');
+    await give('nose', 1);
     for (const guest of guests.slice(0, 5))
       await guest.save({ pour: first, field: 'nose', value: later, base: 1 });
     await screen.text(new RegExp(words.talk.later)).nth(4).waitFor();
     await look('nose-notes');
-    await turnTo(words.talk.structure);
+    await turnTo(words.talk.structure, 'structure');
     await look('structure');
   });
 
   it('ends with the places that the glasses were given', async () => {
-    await turnTo(words.talk.places);
+    await turnTo(words.talk.places, 'places');
     for (const code of codes.slice(0, flight.length)) await screen.text(words.place.coded(code)).waitFor();
     await look('places');
   });

@@ -6,6 +6,7 @@ import { cueWords } from '../../shared/language/en/cues.ts';
 import { demoWords } from '../../shared/language/en/demo.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
+import { storyWords } from '../../shared/language/en/host-story.ts';
 import { screenWords as words } from '../../shared/language/en/screen.ts';
 import { Guest } from './guest.ts';
 import { Host } from './host.ts';
@@ -13,6 +14,7 @@ import { Person } from './person.ts';
 import { Premises } from './premises.ts';
 
 /** A screen for the room, from its number to the dark: a host, a guest and a television. */
+const story = storyWords.screen;
 const cues = compile(planSchema.parse(demoEvening));
 let premises: Premises;
 let host: Host;
@@ -155,17 +157,31 @@ describe('a screen for the room', () => {
     await berit.choosesToShare(guestWords.glass.nth(1), 'named');
     await screen.text('pear skin and wet slate').waitFor();
     await look('board');
-    await screen.page.keyboard.press('ArrowRight');
+    await host.person.button(hostWords.board.showScreen).click();
+    await host.person.button(story.on).click();
     await screen.text('warm hay').waitFor();
+    await host.person.look('host-screen-desk');
+    await host.person.button(story.dark).click();
+    await screen.heading(words.madeDark, 1).waitFor();
+    await look('made-dark');
+    await screen.page.reload();
+    await screen.heading(words.madeDark, 1).waitFor();
+    expect(await everything()).not.toContain('warm hay');
+    await host.person.button(story.follow).click();
+    await screen.text('pear skin and wet slate').waitFor();
   });
 
   it('tells the names once the host does, and says goodbye with care', async () => {
     await leadTo('flight-1/reveal');
     await shows(cueWords.reveal.verb);
     expect(await everything()).not.toContain(demoWords.pours.orchardWall.name);
-    await host.tellNames();
+    await host.tellName();
     await screen.heading(demoWords.pours.orchardWall.name, 2).waitFor();
     await look('reveal');
+    await host.tellNames();
+    expect(await everything()).not.toContain(demoWords.pours.orchardWall.name);
+    await look('reveal-last');
+    await host.person.look('host-card-last');
     await leadTo('flight-1/break');
     await shows(cueWords.break.verb);
     await look('break');

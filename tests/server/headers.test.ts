@@ -37,6 +37,17 @@ describe('every answer', () => {
     }
   });
 
+  it('lets the host\u2019s page, and nobody else, show the page of the room\u2019s screen in a frame', async () => {
+    for (const path of ['/screen', '/screen/ABCDEF']) {
+      const { headers } = await fetch(house.url + path);
+      expect(headers.get('content-security-policy')).toMatch(/frame-ancestors 'self'(;|$)/);
+      expect(headers.get('x-frame-options')).toBe('SAMEORIGIN');
+    }
+    for (const path of ['/screens', '/survey', '/host/screen']) {
+      expect((await fetch(house.url + path)).headers.get('x-frame-options')).toBe('DENY');
+    }
+  });
+
   it('under /api is kept by nobody on the way', async () => {
     const { made, noor } = await house.evening();
     const asked: [string, string | undefined][] = [

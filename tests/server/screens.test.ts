@@ -42,7 +42,7 @@ describe('a room screen', () => {
     await noor.save({ value: 'only mine' });
     await screen.level();
     expect(new Set(screen.heard.map(({ event }) => event))).toEqual(
-      new Set(['stage', 'board', 'board-change']),
+      new Set(['stage', 'screen', 'board', 'board-change']),
     );
     expect(screen.frames.join()).not.toContain('only mine');
   });

@@ -1,57 +1,34 @@
-import type { BoardView } from '../../../shared/wire/board.ts';
+import type { ComponentChild } from 'preact';
+import type { BoardPage, Shows } from '../../../shared/talk/board-pages.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
 import { textOf } from '../../../shared/words/word-sheet.ts';
 import { guestWords, words } from '../language.ts';
 import { glassName } from '../revealed-glasses.ts';
-import { type BoardPage, boardPages, type Shows } from './board-pages.ts';
 import { ColourStrip } from './colour-strip.tsx';
 import { MarkSpreads } from './mark-spreads.tsx';
 import { NoteCard } from './note-card.tsx';
 import { PeopleCount } from './people-count.tsx';
-import { SpeakingTurn } from './speaking-turn.tsx';
-import { usePageTurns } from './use-page-turns.ts';
 import { useWordSheet } from './use-word-sheet.ts';
 
-interface BoardSceneProps {
+interface BoardOnScreenProps {
   readonly stage: StageUnderWay;
-  readonly board: BoardView;
-  readonly now: () => number;
+  readonly page: BoardPage;
+  /** Whose turn it is. */
+  readonly turn: ComponentChild;
 }
 
 /** What people chose to share, one glass and one sense at a time, large. */
-export function BoardScene({ stage, board, now }: BoardSceneProps) {
-  const pages = boardPages(board);
-  const { page: at, held } = usePageTurns(pages.length);
-  const page = pages[at];
-  const turn = <SpeakingTurn stage={stage} board={board} now={now} />;
-  if (page === undefined) {
-    return (
-      <div class="scene scene-word">
-        <h1 class="scene-verb">{words.talk.title}</h1>
-        <p class="scene-hint">{words.talk.none}</p>
-        {turn}
-      </div>
-    );
-  }
-  return (
-    <div class="scene board-page">
-      <header class="board-head">
-        <h1>
-          <Title stage={stage} page={page} />
-        </h1>
-        {pages.length > 1 && (
-          <p class="board-turn figures">
-            <span class="visually-hidden">{words.talk.keys}</span>
-            {words.talk.page(at + 1, pages.length)}
-            {held && ` · ${words.talk.held}`}
-          </p>
-        )}
-      </header>
-      <Shown stage={stage} page={page} />
-      {turn}
-    </div>
-  );
-}
+export const BoardOnScreen = ({ stage, page, turn }: BoardOnScreenProps) => (
+  <div class="scene board-page">
+    <header class="board-head">
+      <h1>
+        <Title stage={stage} page={page} />
+      </h1>
+    </header>
+    <Shown stage={stage} page={page} />
+    {turn}
+  </div>
+);
 
 function Title({
   stage,

@@ -1,5 +1,5 @@
+import type { WordCount } from '../../../shared/talk/board-pages.ts';
 import type { WordSheet } from '../../../shared/words/word-sheet.ts';
-import type { WordCount } from './board-pages.ts';
 import { PeopleCount } from './people-count.tsx';
 
 interface ColourStripProps {

@@ -1,6 +1,6 @@
+import type { MarkSpread } from '../../../shared/talk/board-pages.ts';
 import type { WordSheet } from '../../../shared/words/word-sheet.ts';
 import { words } from '../language.ts';
-import type { MarkSpread } from './board-pages.ts';
 
 interface MarkSpreadsProps {
   readonly marks: readonly MarkSpread[];

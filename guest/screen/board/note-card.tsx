@@ -1,5 +1,5 @@
+import type { WrittenNote } from '../../../shared/talk/board-pages.ts';
 import { words } from '../language.ts';
-import type { WrittenNote } from './board-pages.ts';
 
 /** What one person wrote and shared. */
 export function NoteCard({ note: { name, remote, sealed, later } }: { readonly note: WrittenNote }) {

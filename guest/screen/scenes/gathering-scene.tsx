@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Admission } from '../../../shared/page/screen-preview.ts';
 import { requestServer } from '../../../shared/page/server-request.ts';
 import { codeGroups } from '../../../shared/seats/seat-link.ts';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { Invitation } from '../../../shared/wire/http.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
 import { guestWords, words } from '../language.ts';
-import type { Admission } from '../pairing.ts';
 
 interface GatheringSceneProps {
   readonly admission: Admission;

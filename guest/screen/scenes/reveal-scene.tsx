@@ -1,20 +1,36 @@
-import type { NamedPour, StageUnderWay } from '../../../shared/wire/views.ts';
+import type { NamedPour, PourId, StageUnderWay } from '../../../shared/wire/views.ts';
+import { cueWordsFor, drinkOf } from '../../stage/cue-words.ts';
 import { factLines } from '../../stage/fact-lines.ts';
-import { guestWords, words } from '../language.ts';
-import { type RevealedGlass, revealedGlasses } from '../revealed-glasses.ts';
+import { guestWords, sheet, words } from '../language.ts';
+import { type RevealedGlass, revealedGlasses, toldGlass } from '../revealed-glasses.ts';
 import { CueVerb } from './cue-line.tsx';
 
-/** The pours by name, once the host has told them. */
-export function RevealScene({ stage }: { readonly stage: StageUnderWay }) {
+/** Before the first name is told. */
+export const NamesToCome = ({ stage }: { readonly stage: StageUnderWay }) => (
+  <div class="scene scene-word">
+    <CueVerb stage={stage} />
+    <p class="scene-hint">{words.reveal.soon}</p>
+  </div>
+);
+
+/** One pour with its label, its facts and its story. */
+export function PourOnScreen({ stage, pour }: { readonly stage: StageUnderWay; readonly pour: PourId }) {
+  const glass = toldGlass(stage, pour);
+  return glass === undefined ? (
+    <NamesToCome stage={stage} />
+  ) : (
+    <div class="scene scene-reveal scene-one">
+      <h1 class="visually-hidden">{cueWordsFor(sheet, stage.cue, drinkOf(stage)).verb}</h1>
+      <ol class="scene-pours">
+        <Told key={pour} glass={glass} alone />
+      </ol>
+    </div>
+  );
+}
+
+/** The pours of a talk by name, side by side. */
+export function NamesOnScreen({ stage }: { readonly stage: StageUnderWay }) {
   const glasses = revealedGlasses(stage);
-  if (!glasses.some(({ card }) => card.kind === 'named')) {
-    return (
-      <div class="scene scene-word">
-        <CueVerb stage={stage} />
-        <p class="scene-hint">{words.reveal.soon}</p>
-      </div>
-    );
-  }
   return (
     <div class="scene scene-reveal">
       <CueVerb stage={stage} />

@@ -1,3 +1,4 @@
+import { useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
@@ -8,12 +9,15 @@ import { JoinCode } from '../../evening/join-code.tsx';
 import { RoomScreens } from '../../evening/room-screens.tsx';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
+import { storyPart } from '../story/story-part.ts';
 
 const hints = { open: 'openHint', ask: 'askHint', closed: 'closedHint' } as const;
 
 /** The doors, and the square again for whoever comes late. */
-export function DoorwayDrawer({ evening, view, actions, onClose }: DrawerProps) {
+export function DoorwayDrawer({ evening, view, order, actions, onClose }: DrawerProps) {
   const { stored, app } = evening;
+  const cue = order.find(({ id }) => id === view.cue);
+  const desk = useLazyPart(storyPart)?.storyPages;
   return (
     <Dialog
       title={words.doorway.title}
@@ -37,6 +41,9 @@ export function DoorwayDrawer({ evening, view, actions, onClose }: DrawerProps) 
         }))}
       />
       <RoomScreens evening={evening} />
+      {evening.follower.presence.value.screens > 0 && cue && desk && (
+        <desk.ScreenDesk evening={evening} view={view} cue={cue} actions={actions} />
+      )}
       <IssuedLink
         name={words.doorway.secondHost}
         hint={words.doorway.secondHostHint}

@@ -1,10 +1,8 @@
-import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
 import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import { say } from '../../../shared/language/en/host-script.ts';
 import { sayOf } from '../../../shared/language/host-script.ts';
-import { lazyComponent } from '../../../shared/page/lazy-part.ts';
+import { lazyComponent, useLazyPart } from '../../../shared/page/lazy-part.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
@@ -17,9 +15,11 @@ import type { Table } from '../../evening/table.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import { type PrimaryAction, resultAt } from '../actions/primary-action.ts';
+import { storyPart } from '../story/story-part.ts';
 import { BoardPanel } from './board-panel.tsx';
 import { hearers } from './hearers.ts';
 import { HintLine } from './hint-line.tsx';
+import { NowTabs, useNowTabs } from './now-tabs.tsx';
 import { NudgeLine } from './nudge-line.tsx';
 import { resultPart } from './result-part.ts';
 import { SayLine } from './say-line.tsx';
@@ -45,19 +45,11 @@ interface NowPanelProps {
 export function NowPanel({ evening, view, cue, order, step, table, actions }: NowPanelProps) {
   const open = [...view.pours, ...view.trials].filter(({ discussion }) => discussion === 'open');
   const talks = open.length > 0;
-  const showsBoard = useSignal(talks);
-  useEffect(() => {
-    showsBoard.value = talks;
-  }, [talks, showsBoard]);
-  // A talk that is left open goes on in the background: what the room does now comes first.
-  useEffect(() => {
-    if (cue) showsBoard.value = talks && cue.kind === 'discussion';
-  }, [cue?.id, showsBoard]);
+  const tabs = useNowTabs(view, cue, talks, evening.follower.presence.value.screens);
   if (cue === undefined) return <section class="room-now">{words.loading}</section>;
 
   const pour = view.pours.find(({ id }) => id === pourOf(cue));
   const next = order.find(({ id }) => id === view.next);
-  const board = talks && showsBoard.value;
   const told = resultAt(view, cue);
   const { plan } = evening.stored;
   return (
@@ -80,30 +72,20 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
           </Button>
         </p>
       )}
-      {talks && (
+      {tabs.tabs.length > 1 && (
         <div class="now-turn">
-          <Button
-            pressed={board}
-            onPress={() => {
-              showsBoard.value = true;
-            }}
-          >
-            {words.board.show}
-          </Button>
-          <Button
-            pressed={!board}
-            onPress={() => {
-              showsBoard.value = false;
-            }}
-          >
-            {words.board.showSay}
-          </Button>
-          <Button onPress={() => actions.closeTalk(open.map(({ id }) => id))}>
-            {words.glasses.closeTalk}
-          </Button>
+          <NowTabs {...tabs} />
+          {talks && (
+            <Button onPress={() => actions.closeTalk(open.map(({ id }) => id))}>
+              {words.glasses.closeTalk}
+            </Button>
+          )}
         </div>
       )}
-      {board ? (
+      {(tabs.tab === 'card' || tabs.tab === 'screen') && (
+        <Story evening={evening} view={view} cue={cue} tab={tabs.tab} actions={actions} />
+      )}
+      {tabs.tab === 'board' && (
         <BoardPanel
           talk={evening.follower.talk.value}
           board={evening.follower.board.value}
@@ -114,7 +96,8 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
           clock={cue.kind === 'discussion' ? view.clock : null}
           now={evening.follower.clock.now}
         />
-      ) : (
+      )}
+      {tabs.tab === 'say' && (
         <div class="now-say">
           {told === undefined ? (
             <SayLine
@@ -141,6 +124,27 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
       <NudgeLine now={evening.follower.clock.now} view={view} counts={table.counts} actions={actions} />
     </section>
   );
+}
+
+interface StoryProps {
+  readonly evening: EveningContext;
+  readonly view: HostUnderWay;
+  readonly cue: Cue;
+  readonly tab: 'card' | 'screen';
+  readonly actions: HostActions;
+}
+
+/** The glasses of the cue, or of the talk that is open, by their cards; or the desk of the room's screens. */
+function Story({ evening, view, cue, tab, actions }: StoryProps) {
+  const pages = useLazyPart(storyPart)?.storyPages;
+  if (pages === undefined) return <p class="soft">{words.loading}</p>;
+  if (tab === 'screen') return <pages.ScreenDesk evening={evening} view={view} cue={cue} actions={actions} />;
+  const about = 'pours' in cue ? cue.pours : [];
+  const pours = view.pours.filter(
+    ({ id, dropped, discussion }) =>
+      !dropped && (about.length > 0 ? about.includes(id) : discussion === 'open'),
+  );
+  return <pages.PourCards evening={evening} view={view} pours={pours.map(({ id }) => id)} />;
 }
 
 function PourLine({ pour, blind }: { readonly pour: HostPour; readonly blind: boolean }) {

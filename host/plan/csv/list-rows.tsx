@@ -1,8 +1,8 @@
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import type { ListLine, ListRow, PourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { TextField } from '../../../shared/ui/text-field.tsx';
-import { number } from '../../numbers.ts';
-import { money, words } from '../words.ts';
+import { money, number } from '../../numbers.ts';
+import { words } from '../words.ts';
 import { columnName, rowIsNamed } from './row-words.ts';
 
 interface ListRowsProps {

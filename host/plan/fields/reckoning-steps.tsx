@@ -1,9 +1,9 @@
 import type { AnyStep, Figure, Reckoning } from '../../../core/planning/figures/reckoning.ts';
 import { type Source, sources } from '../../../core/planning/figures/sources.ts';
 import type { Plan } from '../../../core/tasting.ts';
-import { number } from '../../numbers.ts';
+import { money, number } from '../../numbers.ts';
 import { volume } from '../volume.ts';
-import { money, words } from '../words.ts';
+import { words } from '../words.ts';
 import { Fold } from './fold.tsx';
 
 interface ReckoningStepsProps {

@@ -9,13 +9,14 @@ import { download, share } from '../../../shared/ui/strokes.ts';
 import type { HostApi } from '../../api.ts';
 import { DeleteEvening } from '../../evening/delete-evening.tsx';
 import { sentenceFor } from '../../language.ts';
+import { minorDigits } from '../../numbers.ts';
 import { goTo } from '../../route.ts';
 import { saveAsFile } from '../../save-as-file.ts';
 import { againOf, type FileProblem, readPlanFile, writePlanFile } from '../copies/plan-file.ts';
 import { decodeFile } from '../csv/decode-file.ts';
 import { tablesPart } from '../csv/tables-part.ts';
 import type { PlanEditor } from '../plan-editor.ts';
-import { minorDigits, words } from '../words.ts';
+import { words } from '../words.ts';
 
 interface CopiesPartProps {
   readonly editor: PlanEditor;

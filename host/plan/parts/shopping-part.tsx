@@ -6,12 +6,13 @@ import { volumeUnits } from '../../../shared/language/en/volumes.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
+import { money } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
 import { ReckoningSteps } from '../fields/reckoning-steps.tsx';
 import { type BottleLine, type ShoppingFigures, shoppingFor } from '../figures/shopping.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
-import { money, words } from '../words.ts';
+import { words } from '../words.ts';
 
 const supplyNames: readonly Exclude<keyof TableSupplies, 'reckoning'>[] = [
   'tastingGlasses',

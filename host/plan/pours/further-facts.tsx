@@ -5,10 +5,11 @@ import { volumeUnits } from '../../../shared/language/en/volumes.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
+import { minorDigits } from '../../numbers.ts';
 import { LinkField } from '../fields/link-field.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import { inMl, inUnit, volume } from '../volume.ts';
-import { minorDigits, words } from '../words.ts';
+import { words } from '../words.ts';
 import { DrinkFacts, type PourFields } from './drink-facts.tsx';
 import { ReadingList } from './reading-list.tsx';
 

@@ -273,6 +273,8 @@ export const hostWords: HostWords = {
     title: 'Was geteilt wurde',
     show: 'Tafel',
     showSay: 'Laut sagen',
+    showCard: 'Karte',
+    showScreen: 'Bildschirm',
     empty: 'Noch liegt nichts auf dem Tisch. Jedes Handy fragt, was dorthin darf.',
     chosen: (chosen, of) => `${chosen} von ${of} haben gesagt, was auf den Tisch kommt.`,
     later: 'später ergänzt',

@@ -32,7 +32,8 @@ export const keepsakeWords: KeepsakeWords = {
   },
 
   take: {
-    download: 'Herunterladen',
+    page: 'Als Seite speichern',
+    download: 'Als Text speichern',
     share: 'Teilen\u00a0…',
     copy: 'Als Text kopieren',
     print: 'Drucken',

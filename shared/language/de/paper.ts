@@ -117,6 +117,8 @@ export const paperWords: PaperWords = {
     columns: { at: 'Um', lasts: 'Dauer', what: 'Was', say: 'Laut sagen' },
     say: 'Mit Sprechtext',
     sayHint: 'Die Schritte sind nur beim ersten Glas ganz ausgeschrieben.',
+    story: 'Mit den Geschichten',
+    storyHint: 'Etikett, Angaben und Geschichte jedes Glases, da, wo du sie erzählst.',
     eyes: 'Nur für dich als Gastgeber: Hier stehen die Namen der Proben.',
     gate: 'wartet auf dich',
     ends: (time) => `Endet etwa um ${time}.`,

@@ -28,6 +28,10 @@ export const recapWords: RecapWords = {
   guests: (guests, remote) =>
     `${several(guests, 'Gast', 'Gäste')}${remote > 0 ? `, davon ${remote} zu Hause` : ''}`,
   when: (day, from, to) => `${day}, ${from} bis ${to}`,
+  quiet: (findings) =>
+    findings === 1
+      ? 'Zu einem Punkt gibt es nichts zu sagen'
+      : `Zu ${findings} Punkten gibt es nichts zu sagen`,
   onlyPermitted:
     'Hier steht nur, was Gäste geteilt haben oder zählen lassen. Private Seiten gehören nicht dazu.',
   released:

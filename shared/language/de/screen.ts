@@ -35,6 +35,7 @@ export const screenWords: ScreenWords = {
     reload: 'Diese Seite ist veraltet. Lade sie neu.',
     stopped: 'Der Server hat den Raum geschlossen. Lade diese Seite neu.',
   },
+  madeDark: 'Der Gastgeber hat diesen Bildschirm dunkel geschaltet.',
   soon: 'Bald ist Einlass.',
   rulesCare:
     'Jedes Glas dürft ihr auslassen. Nicht in Schwangerschaft oder Stillzeit; bei Medikamenten oder Krankheit fragt vorher. Lasst jemanden fahren, der nicht verkostet hat.',
@@ -82,7 +83,6 @@ export const screenWords: ScreenWords = {
     remote: 'zu Hause',
     unnamed: 'ohne Namen',
     later: 'später ergänzt',
-    page: (page, of) => `${page} von ${of}`,
     colour: 'Farbe',
     structure: 'Wie viel wovon?',
     step: (step, people) => `${step}: ${counted(people, 'Person', 'Personen')}`,
@@ -91,8 +91,6 @@ export const screenWords: ScreenWords = {
     turn: (now, then) => `Jetzt etwa: ${now}. Dann ${then}.`,
     found: (right, of) => `${right} von ${of} haben es gefunden`,
     guessed: (guesses) => `${counted(guesses, 'Mal', 'Mal')} geraten`,
-    keys: 'Pfeiltasten blättern, die Leertaste hält an.',
-    held: 'angehalten',
   },
   reveal: {
     soon: 'Jetzt kommen die Namen.',

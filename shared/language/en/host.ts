@@ -261,6 +261,8 @@ export const hostWords = {
     title: 'What was shared',
     show: 'Board',
     showSay: 'Say aloud',
+    showCard: 'Card',
+    showScreen: 'Screen',
     empty: 'Nothing is on the table yet. Every phone asks what may go there.',
     chosen: (chosen: number, of: number) => `${chosen} of ${of} have said what goes to the table.`,
     later: 'added later',

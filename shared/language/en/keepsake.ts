@@ -30,7 +30,8 @@ export const keepsakeWords = {
   },
 
   take: {
-    download: 'Download',
+    page: 'Save as a page',
+    download: 'Save as text',
     share: 'Share…',
     copy: 'Copy as text',
     print: 'Print',

@@ -110,6 +110,8 @@ export const paperWords = {
     columns: { at: 'At', lasts: 'Lasts', what: 'What', say: 'Say aloud' },
     say: 'Include what to say',
     sayHint: 'Steps are written in full for the first glass only.',
+    story: 'Include the stories',
+    storyHint: 'Label, facts and story of each glass, where you tell them.',
     eyes: 'For the host’s eyes only: it names the pours.',
     gate: 'waits for you',
     ends: (time: string) => `Ends about ${time}.`,

@@ -34,6 +34,8 @@ export const recapWords = {
   guests: (guests: number, remote: number) =>
     `${several(guests, 'guest', 'guests')}${remote > 0 ? `, ${remote} of them at home` : ''}`,
   when: (day: string, from: string, to: string) => `${day}, ${from} to ${to}`,
+  quiet: (findings: number) =>
+    findings === 1 ? 'On one thing there is nothing to say' : `On ${findings} things there is nothing to say`,
   onlyPermitted: 'This includes only what guests shared or let count. Private pages are not in it.',
   released:
     'The counts stay as you first saw them. They change when three or more guests have changed something, so that nobody’s change can be told by itself.',

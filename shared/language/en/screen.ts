@@ -33,6 +33,7 @@ export const screenWords = {
     reload: 'This page is out of date. Reload it.',
     stopped: 'The server has closed the room. Reload this page.',
   },
+  madeDark: 'The host has made this screen dark.',
   soon: 'The doors open soon.',
   rulesCare:
     'You may skip any glass. Not when pregnant or breastfeeding; with medicines or an illness, ask first. Let someone who has not tasted drive.',
@@ -76,7 +77,6 @@ export const screenWords = {
     remote: 'at home',
     unnamed: 'without a name',
     later: 'added later',
-    page: (page: number, of: number) => `${page} of ${of}`,
     colour: 'Colour',
     structure: 'How much of each',
     step: (step: string, people: number) => `${step}: ${counted(people, 'person', 'people')}`,
@@ -85,8 +85,6 @@ export const screenWords = {
     turn: (now: string, then: string) => `About now: ${now}. Then ${then}.`,
     found: (right: number, of: number) => `${right} of ${of} found it`,
     guessed: (guesses: number) => counted(guesses, 'guess', 'guesses'),
-    keys: 'Arrow keys turn the pages; space stops them.',
-    held: 'held',
   },
   reveal: {
     soon: 'And now the names.',

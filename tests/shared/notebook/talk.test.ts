@@ -87,20 +87,21 @@ describe('the talk that is on', () => {
   const opened = (pour: string, at: number) => ({ pour: pourId(pour), sealedAt: epochMs(at) });
   it('is about the boards that were opened last, the same for screens that list them in other orders', () => {
     const open = [opened('cedar', 5), opened('ash', 9), opened('birch', 9)];
-    expect(talkNow(open)).toEqual({ seed: '9/ash', pours: 2, openedAt: 9 });
-    expect(talkNow(open.toReversed())).toEqual(talkNow(open));
+    const same = { seed: '9/ash', pours: 2, openedAt: 9 };
+    expect(talkNow(open)).toEqual({ ...same, glasses: ['ash', 'birch'] });
+    expect(talkNow(open.toReversed())).toEqual({ ...same, glasses: ['birch', 'ash'] });
     expect(talkNow([])).toBeNull();
   });
   it('says who speaks about now and who then, and nobody when it is over or held', () => {
-    const talk = { seed: '9/ash', pours: 1, openedAt: 1000 };
+    const talk = { seed: '9/ash', pours: 1, glasses: [pourId('ash')], openedAt: 1000 };
     const clock = { kind: 'running', startsAt: epochMs(0), endsAt: epochMs(121_000) } as const;
     const time = talkTime(talk, clock);
     if (time === null) throw new Error('It runs.');
     expect(time).toEqual({ from: 1000, until: 121_000 });
     const table = ['ann', 'bo'].map((name) => speaker(name));
     const [first, second] = speakingOrder(table, talk.seed);
-    expect(speakersNow(table, talk, time, 2000)).toEqual({ speaking: first, next: second });
-    expect(speakersNow(table, talk, time, 62_000)).toEqual({ speaking: second, next: first });
+    expect(speakersNow(table, talk, time, 2000)).toEqual({ speaking: first, next: second, round: 0 });
+    expect(speakersNow(table, talk, time, 62_000)).toEqual({ speaking: second, next: first, round: 0 });
     expect(speakersNow(table, talk, time, 121_000)).toBeNull();
     expect(speakersNow(table.slice(1), talk, time, 2000)).toBeNull();
     expect(talkTime(talk, { kind: 'held', startsAt: epochMs(0), remaining: durationMs(1) })).toBeNull();

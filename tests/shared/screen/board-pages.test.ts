@@ -1,13 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type PourId, pourId, seatId } from '../../../core/ids.ts';
 import { epochMs } from '../../../core/units.ts';
-import {
-  boardPages,
-  glassesOnPage,
-  notesOnPage,
-  wordsOnPage,
-} from '../../../guest/screen/board/board-pages.ts';
 import type { NoteField, NoteValue } from '../../../shared/notes/entry.ts';
+import { boardPages, glassesOnPage, notesOnPage, wordsOnPage } from '../../../shared/talk/board-pages.ts';
 import type { BoardEntry, BoardNote, BoardPour } from '../../../shared/wire/board.ts';
 
 const first = pourId('p1');

@@ -65,19 +65,27 @@ describe('what the room screen is given to', () => {
     ['ranking', 'step'],
     ['odd-one-out', 'step'],
     ['discussion', 'text'],
-    ['reveal', 'reveal'],
+    ['reveal', 'pages'],
     ['farewell', 'farewell'],
   ] as const)('%s is %s', (kind, is) => {
     expect(sceneOf(stageAt(kind), null).is).toBe(is);
     expect(sceneOf(stageAt(kind), shut).is).toBe(is);
   });
 
-  it('shows a board as soon as one is open, but never in place of a rest, the names or the goodbye', () => {
-    expect(sceneOf(stageAt('discussion'), board).is).toBe('board');
-    expect(sceneOf(stageAt('water'), board).is).toBe('board');
-    for (const kind of ['break', 'reveal', 'farewell'] as const) {
-      expect(sceneOf(stageAt(kind), board).is).not.toBe('board');
+  it('shows a board as soon as one is open, but never by itself in place of a rest or the goodbye', () => {
+    expect(sceneOf(stageAt('discussion'), board).is).toBe('pages');
+    expect(sceneOf(stageAt('water'), board).is).toBe('pages');
+    for (const kind of ['break', 'farewell'] as const) {
+      expect(sceneOf(stageAt(kind), board).is).not.toBe('pages');
     }
+  });
+
+  it('[F8] is what the host gives it to: a page of what is open, or the dark', () => {
+    const page = { is: 'page', page: 'p/nose/all' } as const;
+    expect(sceneOf(stageAt('break'), board, page)).toMatchObject({ is: 'pages', chosen: 'p/nose/all' });
+    expect(sceneOf(stageAt('break'), shut, page).is).toBe('rest');
+    for (const kind of ['step', 'break', 'reveal', 'farewell'] as const)
+      expect(sceneOf(stageAt(kind), board, { is: 'dark' })).toEqual({ is: 'dark' });
   });
 
   it('is dark for closed eyes only', () => {

@@ -1,14 +1,7 @@
-import { type TextField, textOf } from '../../../shared/notes/entry.ts';
-import {
-  coloursSeen,
-  type Named,
-  oddPicks,
-  placesGiven,
-  sealedOf,
-  wordsThatCameUp,
-} from '../../../shared/talk/board-counts.ts';
-import type { BoardNote, BoardPour, BoardView } from '../../../shared/wire/board.ts';
-import type { Drink, PourId } from '../../../shared/wire/views.ts';
+import { type TextField, textOf } from '../notes/entry.ts';
+import type { BoardNote, BoardPour, BoardView } from '../wire/board.ts';
+import type { Drink, PourId } from '../wire/views.ts';
+import { coloursSeen, type Named, oddPicks, placesGiven, sealedOf, wordsThatCameUp } from './board-counts.ts';
 
 /** One page of the board: one glass and one sense, or the places of several glasses, as much as can be read across a room. */
 export interface BoardPage {
