@@ -22,7 +22,7 @@ export const like = (message: string): RegExp =>
       // The browser driver reads a space that may not break as any other.
       .replaceAll(/\s/g, '\\s')
       .replaceAll(aTime, time)
-      .replaceAll(String(aNumber), '(\\d+)')
+      .replaceAll(String(aNumber), '(\\d+(?:[.,]\\d{3})*)')
       .replaceAll(anything, '.*'),
   );
 

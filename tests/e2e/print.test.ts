@@ -4,7 +4,11 @@ import { layOutMat, matSheets } from '../../core/planning/table/mat-layout.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { demoWords } from '../../shared/language/en/demo.ts';
 import { paperWords as words } from '../../shared/language/en/paper.ts';
+import { waterWords } from '../../shared/language/en/plan-water.ts';
+import { serveAt } from '../../shared/language/en/temperature.ts';
+import { volumeUnits } from '../../shared/language/en/volumes.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
+import { momentNow } from '../support/moment.ts';
 import { type DrawnPage, type DrawnPath, readPdf } from '../support/pdf.ts';
 import { createTasting } from '../support/tasting.ts';
 import { Person } from './person.ts';
@@ -132,15 +136,20 @@ describe('the other sheets', () => {
     await page.goto(`${premises.room.origin}/host#tasting=${wet.tasting}&key=${wet.hostKey}`);
     await page.goto(`${premises.room.origin}/host#/t/${wet.tasting}/print/notes`);
     // 43 % in 15 ml.
-    await page.getByText('3 drops of water: 42.6 % vol').waitFor();
-    await page.getByText('1.1 mL of water: 40 % vol').waitFor();
+    const number = (value: number) => new Intl.NumberFormat(momentNow()?.locale).format(value);
+    await page.getByText(waterWords.sheet(3, number(42.6))).waitFor();
+    const water = `${number(1.1)}\u00a0${volumeUnits.ml}`;
+    await page.getByText(waterWords.sheetReach(water, number(40))).waitFor();
     for (const paper of ['A4', 'Letter'] as const) {
       await choosePaper(paper);
       expect(await printed()).toHaveLength(2);
     }
     await page.goto(`${premises.room.origin}/host#/t/${wet.tasting}/print/run-sheet`);
-    await page.getByText('serve at 18–22\u00A0°C').first().waitFor();
-    await page.getByRole('cell', { name: 'Add 3 drops' }).first().waitFor();
+    await page
+      .getByText(serveAt({ minC: 18, maxC: 22 }))
+      .first()
+      .waitFor();
+    await page.getByRole('cell', { name: waterWords.step }).first().waitFor();
   });
 
   it('blind labels tell the code and no name', async () => {
