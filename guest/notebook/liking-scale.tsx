@@ -25,7 +25,7 @@ export function LikingScale({ pour }: { readonly pour: PourId }) {
               key={value}
               class="liking-step figures"
               aria-pressed={chosen}
-              aria-label={wordOf(value)}
+              aria-label={`${value} ${wordOf(value)}`}
               onClick={() => notebook.write(pour, 'liking', chosen ? null : value)}
             >
               {value}
