@@ -91,7 +91,15 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
       />
       <Toolbar screenAsks={follower.presence.value.screensAsking.length > 0} onOpen={open} />
       <OrderList view={view} order={order} now={follower.clock.now} onOpen={open} />
-      <TablePanel table={table} cue={cue} view={view} onOpen={open} actions={actions} />
+      <TablePanel
+        table={table}
+        cue={cue}
+        away={follower.presence.value.away}
+        now={follower.clock.now}
+        view={view}
+        onOpen={open}
+        actions={actions}
+      />
       <ThumbControls
         view={view}
         order={order}

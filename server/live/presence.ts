@@ -43,6 +43,8 @@ export class Presence {
   readonly #devicesOfSeat = new Map<SeatId, Set<Device>>();
   readonly #counted: Set<SeatId>;
   readonly #leftAt = new Map<SeatId, EpochMs>();
+  /** Of every seat that was ever there, with those that were before this watch began. */
+  readonly #lastHere: Map<SeatId, EpochMs>;
   /** Of whom was here before nothing is known. */
   readonly #watchedSince: EpochMs;
   readonly #leaving = new Map<SeatId | 'host', Cancel>();
@@ -56,6 +58,7 @@ export class Presence {
     this.#watch = watch;
     this.#watchedSince = clock.now();
     this.#counted = new Set(seats);
+    this.#lastHere = new Map(seats.map((seat) => [seat, this.#watchedSince]));
     for (const seat of seats) this.#letGo(seat);
     this.#letHostGo();
   }
@@ -128,6 +131,7 @@ export class Presence {
       if (others?.size === 0) {
         this.#devicesOfSeat.delete(bearer.seat);
         this.#leftAt.set(bearer.seat, this.#clock.now());
+        this.#lastHere.set(bearer.seat, this.#clock.now());
         this.#letGo(bearer.seat);
       }
     }
@@ -148,7 +152,10 @@ export class Presence {
     const seats = [...this.#devicesOfSeat].map(([seat, devices]) => ({ seat, roundTrip: best(devices) }));
     const forRoom = ({ bearer }: Device) => bearer.role === 'screen' && !bearer.preview;
     const screens = [...this.#devices.values()].filter(forRoom).length;
-    return { hosts: this.#hosts, seats, screens };
+    const away = [...this.#lastHere]
+      .filter(([seat]) => !this.#devicesOfSeat.has(seat))
+      .map(([seat, since]) => ({ seat, since }));
+    return { hosts: this.#hosts, seats, away, screens };
   }
 
   /** From now on nobody is missed any more. */

@@ -101,6 +101,8 @@ export interface PresenceView {
   readonly hosts: number;
   /** Seats with a device connected; the round trip as last measured by that device, in ms. */
   readonly seats: readonly { readonly seat: SeatId; readonly roundTrip: number | null }[];
+  /** Seats without one, since when by the evening's clock; absent from servers of before. */
+  readonly away?: readonly { readonly seat: SeatId; readonly since: EpochMs }[];
   /** Room screens that show the evening. */
   readonly screens: number;
   /** Room screens at the door: the host lets in the one whose number they read on it. */

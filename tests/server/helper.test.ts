@@ -212,3 +212,17 @@ describe('[S6] what a helper may not', () => {
     expect(host.closed).toBe(false);
   });
 });
+
+describe('who is away', () => {
+  it('is told to the host with the time since when, and not once they are back', async () => {
+    const { made, host, noor, tomas } = await house.evening();
+    await host.until('presence', ({ seats }) => seats.length === 2);
+    noor.close();
+    const { away } = await host.until('presence', ({ seats }) => seats.length === 1);
+    expect(away).toEqual([{ seat: noor.seat, since: expect.any(Number) }]);
+    await house.enter(credentials('guest', made.tasting, noor.key));
+    expect((await host.until('presence', ({ seats }) => seats.length === 2)).away).toEqual([]);
+    await tomas.level();
+    expect(tomas.heard.some(({ event }) => event === 'presence')).toBe(false);
+  });
+});

@@ -1,12 +1,15 @@
 import type { Cue } from '../../../core/running-order/cue.ts';
 import { traitsOf } from '../../../core/running-order/cue-traits.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
+import type { EpochMs } from '../../../core/units.ts';
 import { Button } from '../../../shared/ui/button.tsx';
+import type { PresenceView } from '../../../shared/wire/protocol.ts';
 import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
 import type { Table, TableSeat } from '../../evening/table.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { OpenDrawer } from '../drawer.ts';
+import { LagLine } from './lag-line.tsx';
 import { ReadinessBar } from './readiness-bar.tsx';
 
 /** Up to here every seat is a target for a thumb; a longer table is for reading, and opens as a whole. */
@@ -15,13 +18,16 @@ const mostTiles = 14;
 interface TablePanelProps {
   readonly table: Table;
   readonly cue: Cue | undefined;
-  readonly view: Pick<HostUnderWay, 'pacing' | 'asksReady' | 'waitForRemote'>;
+  readonly view: Pick<HostUnderWay, 'pacing' | 'asksReady' | 'waitForRemote' | 'seats' | 'takesEffectAt'>;
+  readonly away: PresenceView['away'];
+  /** The server's time. */
+  readonly now: () => EpochMs;
   readonly onOpen: OpenDrawer;
   readonly actions: HostActions;
 }
 
 /** The table of seats: who wants something first, then everybody in their places. */
-export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProps) {
+export function TablePanel({ table, cue, view, away, now, onOpen, actions }: TablePanelProps) {
   const { counts } = table;
   const slim = table.others.length + table.asking.length > mostTiles;
   return (
@@ -41,6 +47,7 @@ export function TablePanel({ table, cue, view, onOpen, actions }: TablePanelProp
         )}
       </header>
       <RulesLine table={table} asked={cue?.kind === 'ground-rules'} />
+      <LagLine view={view} away={away} now={now} />
       <ReadinessBar counts={counts} view={view} gate={cue?.gate === true} slim={slim} />
       <div class="table-body">
         <AskingSeats table={table} slim={slim} onOpen={onOpen} actions={actions} />

@@ -12,6 +12,8 @@ export const hostAtTable: HostAtTableWords = {
     title: 'Der Tisch',
     readsFirst: (names) =>
       `${listed.format(names)} ${names.length === 1 ? 'kam später und liest' : 'kamen später und lesen'} zuerst die Hinweise und die Regeln.`,
+    silent: (names) => `Seit zwei Minuten nichts gehört: ${listed.format(names)}.`,
+    behind: (names) => `Noch bei einem früheren Schritt: ${listed.format(names)}.`,
     notAgreed: (names) => `Noch nicht zugestimmt: ${listed.format(names)}.`,
     counts: {
       here: (here, seated) => `${here} von ${seated} da`,

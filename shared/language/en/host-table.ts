@@ -10,6 +10,8 @@ export const hostAtTable = {
     title: 'The table',
     readsFirst: (names: readonly string[]) =>
       `${list.format(names)} came late and ${names.length === 1 ? 'reads' : 'read'} the cautions and the rules first.`,
+    silent: (names: readonly string[]) => `Not heard of for two minutes: ${list.format(names)}.`,
+    behind: (names: readonly string[]) => `Still on an earlier step: ${list.format(names)}.`,
     notAgreed: (names: readonly string[]) => `Not agreed yet: ${list.format(names)}.`,
     counts: {
       here: (here: number, seated: number) => `${here} of ${seated} here`,
