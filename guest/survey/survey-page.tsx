@@ -1,5 +1,6 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import { requestServer } from '../../shared/page/server-request.ts';
+import { useAnswer } from '../../shared/page/use-answer.ts';
 import { newRespondent } from '../../shared/seats/new-id.ts';
 import { tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -11,58 +12,45 @@ import { type KeptSurvey, keepSurvey, readSurvey } from './answer-storage.ts';
 import { questions, refusalSentence, words } from './language.ts';
 import { Questions } from './questions.tsx';
 
-type Looking =
-  | { readonly is: 'looking' }
-  | { readonly is: 'refused'; readonly sentence: string }
-  | { readonly is: 'found'; readonly invitation: Invitation };
-
 const codeHere = (): string => tidyCode(decodeURI(window.location.pathname).split('/')[2] ?? '');
 
 /** Who is coming: five questions without an account, before the evening. */
 export function SurveyPage() {
   const code = useMemo(codeHere, []);
-  const [looking, setLooking] = useState<Looking>({ is: 'looking' });
-  const look = async (): Promise<void> => {
-    setLooking({ is: 'looking' });
-    if (code === '') return setLooking({ is: 'refused', sentence: words.noCode });
-    const answer = await requestServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`);
-    setLooking(
-      answer.ok
-        ? { is: 'found', invitation: answer.body }
-        : { is: 'refused', sentence: refusalSentence(answer.code) },
-    );
-  };
-  useEffect(() => void look(), [code]);
-  const title = words.title(looking.is === 'found' ? looking.invitation.title : '');
+  const ask = useCallback(
+    () =>
+      code === ''
+        ? Promise.resolve({ ok: false, code: 'malformed' } as const)
+        : requestServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`),
+    [code],
+  );
+  const { now, again } = useAnswer(ask);
+  const title = words.title(now.is === 'here' ? now.body.title : '');
   useEffect(() => {
     document.title = title;
   }, [title]);
 
-  switch (looking.is) {
-    case 'looking':
-      return (
-        <main class="page">
-          <h1 class="visually-hidden">{title}</h1>
-          <p class="soft">{words.looking}</p>
-        </main>
-      );
-    case 'refused':
-      return (
-        <main class="page">
-          <PageTitle>{title}</PageTitle>
-          <Notice kind="info">{looking.sentence}</Notice>
-          {code !== '' && (
-            <Button kind="primary" onPress={() => void look()}>
-              {words.again}
-            </Button>
-          )}
-        </main>
-      );
-    case 'found':
-      return <Survey code={code} invitation={looking.invitation} />;
-    default:
-      return looking satisfies never;
-  }
+  if (now.is === 'here') return <Survey code={code} invitation={now.body} />;
+  if (now.is === 'loading' && code !== '')
+    return (
+      <main class="page">
+        <h1 class="visually-hidden">{title}</h1>
+        <p class="soft">{words.looking}</p>
+      </main>
+    );
+  return (
+    <main class="page">
+      <PageTitle>{title}</PageTitle>
+      <Notice kind="info">
+        {now.is === 'failed' && code !== '' ? refusalSentence(now.code) : words.noCode}
+      </Notice>
+      {code !== '' && (
+        <Button kind="primary" onPress={again}>
+          {words.again}
+        </Button>
+      )}
+    </main>
+  );
 }
 
 interface SurveyProps {
