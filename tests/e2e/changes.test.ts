@@ -174,7 +174,7 @@ describe('the plan in mid-evening', () => {
     await page.getByRole('dialog').waitFor();
     expect(await told()).toEqual([]);
     await tablet.look('host-glasses-covered');
-    await tablet.button(words.close).click();
+    await dialog().getByRole('button', { name: words.close, exact: true }).click();
   });
 
   it('fits a phone', async () => {
