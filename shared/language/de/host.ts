@@ -201,7 +201,7 @@ export const hostWords: HostWords = {
   room: {
     say: 'Laut sagen',
     time: 'Zeit für diesen Schritt',
-    phasesAtGate: { running: 'übrig, dann wartet es', held: 'angehalten', over: 'Zeit um, wartet auf dich' },
+    phasesAtGate: { running: 'dann wartet es', held: 'angehalten', over: 'wartet auf dich' },
     phases: { running: 'übrig', held: 'angehalten', over: 'überzogen' },
     order: 'Der Abend',
     now: 'jetzt',
