@@ -133,8 +133,9 @@ export class BoardRoom {
     const session = this.#session();
     this.#readPages(openBoards(session));
     const pages = [...this.#pages.values()].flat();
-    this.#tellHosts(talkOf(session, pages));
-    const lots = this.#unnamed.lots(openBoards(session), unnamedPages(pages));
+    const talk = talkOf(session, pages);
+    this.#tellHosts(talk);
+    const lots = this.#unnamed.lots(openBoards(session), unnamedPages(pages), talk?.chosen === talk?.of);
     const unnamed = unnamedNotes(pages, lots);
     const lotOf = new Map(unnamed.map(({ note, lot }) => [note, lot]));
     const board = { table: tableOf(session), pours: boardOf(session, pages, unnamed) };

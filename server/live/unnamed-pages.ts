@@ -16,7 +16,7 @@ export interface UnnamedPage {
 /**
  * Where pages without a name lie on the board: by lots that are drawn anew each time their talk opens, so that neither a
  * place nor a key tells whose they are, nor which two are of one guest [Q9]. What is given while a talk is open waits until
- * three have given something, or five seconds, so that a tap and a page that appears are not seen to be one; a page that is
+ * three have given something, all have answered, or five seconds have passed, so that a tap and a page that appears are not seen to be one; a page that is
  * taken back goes at once.
  *
  * What remains: at a small table who shares nothing by name may be guessed, and so may a page that is taken back while
@@ -36,13 +36,22 @@ export class UnnamedPages {
     this.#come = come;
   }
 
-  /** The lots of those that may lie there now, by `unnamedKey`. `pages`: all that are given without a name. */
-  lots(open: readonly PourId[], pages: readonly UnnamedPage[]): ReadonlyMap<string, string> {
+  /**
+   * The lots of those that may lie there now, by `unnamedKey`.
+   *
+   * @param pages all that are given without a name
+   * @param allAnswered whether nobody is left to wait for; whose answer was the last says nothing of whose pages they are
+   */
+  lots(
+    open: readonly PourId[],
+    pages: readonly UnnamedPage[],
+    allAnswered = false,
+  ): ReadonlyMap<string, string> {
     const given = new Set(pages.map(unnamedKey));
     for (const key of this.#lots.keys()) if (!given.has(key)) this.#lots.delete(key);
     const waiting = pages.filter((page) => !this.#lots.has(unnamedKey(page)));
     const late = waiting.filter(({ pour }) => this.#open.has(pour));
-    const together = this.#due || new Set(late.map(({ seat }) => seat)).size >= company;
+    const together = this.#due || allAnswered || new Set(late.map(({ seat }) => seat)).size >= company;
     for (const page of waiting) {
       if (together || !late.includes(page))
         this.#lots.set(unnamedKey(page), randomBytes(9).toString('base64url'));

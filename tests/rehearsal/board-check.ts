@@ -48,11 +48,12 @@ function placesOn(pours: readonly BoardPour[]): ReadonlyMap<string, Place> {
 function noteTrouble(
   note: WrittenNote,
   place: Place | undefined,
-  sharing: 'shared' | 'private',
+  sharing: 'shared' | 'unnamed' | 'private',
 ): BrokenRule | undefined {
   const { author } = note;
   if (sharing === 'private')
     return place && { rule: 'Q2', what: `The board shows a note that ${author} does not share.` };
+  if (sharing === 'unnamed') return unnamedTrouble(note, place);
   if (place === undefined) return { rule: 'Q2', what: `The board lacks a note that ${author} shares.` };
   if (place.page.name !== author)
     return { rule: 'Q2', what: `The board shows a note of ${author} under another name.` };
@@ -61,6 +62,22 @@ function noteTrouble(
   if (note.sealed && !place.sealed)
     return { rule: 'Q3', what: `A sealed note of ${author} is marked as added later.` };
   return undefined;
+}
+
+/** [Q9] Without a name stands what stood there when the talk opened, all of it and no more. */
+function unnamedTrouble(
+  { author, sealed, late }: WrittenNote,
+  place: Place | undefined,
+): BrokenRule | undefined {
+  if (place === undefined)
+    return sealed
+      ? { rule: 'Q9', what: `The board lacks a note that ${author} gives without a name.` }
+      : undefined;
+  if (place.page.seat !== null || place.page.name !== '')
+    return { rule: 'Q9', what: `A page that ${author} gave without a name has one.` };
+  return late
+    ? { rule: 'Q9', what: `The page without a name of ${author} grew during the talk.` }
+    : undefined;
 }
 
 const textOf = (entries: BoardNote['sealed']): string => entries.map((entry) => entry.value).join('\n');

@@ -30,6 +30,19 @@ function inAnyOrder<Item>(items: readonly Item[], chance: () => number): Item[] 
   return taken;
 }
 
+/** What a stand-in lets out of their hands. */
+export interface Manner {
+  readonly table: 'named' | 'unnamed' | 'private';
+  /** Whether their order, liking and odd pick count. */
+  readonly counts: boolean;
+}
+
+/** Two of three share, a third of them without a name, and two of three let count, not the same two (own estimate, no source). */
+export const mannerOf = (index: number): Manner => ({
+  table: (['named', 'unnamed', 'private', 'named', 'named', 'private'] as const)[index % 6] ?? 'private',
+  counts: index % 3 !== 0,
+});
+
 /** Invented, so that nobody finds themselves in a rehearsal. */
 const names = [
   'Adda',

@@ -19,7 +19,7 @@ export interface WrittenNote {
 }
 
 /** What is known of whether a page is shared. */
-export type Sharing = 'shared' | 'private' | 'unknown';
+export type Sharing = 'shared' | 'unnamed' | 'private' | 'unknown';
 
 /** Whose device heard something: a guest's name, or null for the host's. */
 export type Listener = string | null;
@@ -40,6 +40,11 @@ export class Ledger {
   readonly #named = new Set<PourId>();
   readonly #shared = new Map<string, Sharing>();
   readonly #everShared = new Set<string>();
+  /** What was put in order, by guest and cue, and whether they let it count. */
+  readonly #orders = new Map<string, boolean>();
+  readonly #guesses = new Set<string>();
+  readonly #results = new Set<string>();
+  talksWithoutWords = 0;
   readonly #chance: () => number;
   readonly #blind: boolean;
   readonly #names = new Map<string, PourId[]>();
@@ -119,6 +124,34 @@ export class Ledger {
   }
   sharing(author: string, pour: PourId): Sharing {
     return this.#shared.get(pageOf(author, pour)) ?? 'private';
+  }
+
+  /** As the server has answered. */
+  orders(author: string, cue: string, counts: boolean): void {
+    this.#orders.set(`${author} ${cue}`, counts);
+  }
+  guesses(author: string, pour: PourId): void {
+    this.#guesses.add(pageOf(author, pour));
+  }
+  /** The host has told it, and it was seen. */
+  tellsResult(cue: string): void {
+    this.#results.add(cue);
+  }
+  /** What was given and told this evening. */
+  get given() {
+    const written = new Set(this.notes.map(({ author, pour }) => pageOf(author, pour)));
+    const shared = [...this.#shared.values()].filter(
+      (sharing) => sharing === 'shared' || sharing === 'unnamed',
+    );
+    return {
+      pagesWritten: written.size,
+      pagesShared: shared.length,
+      ordersGiven: this.#orders.size,
+      ordersCounted: [...this.#orders.values()].filter((counts) => counts).length,
+      guessesGiven: this.#guesses.size,
+      resultsTold: this.#results.size,
+      talksWithoutWords: this.talksWithoutWords,
+    };
   }
 
   /** Holds a packet, as it came over the wire, against what this device may know. */

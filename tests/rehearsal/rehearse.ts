@@ -4,7 +4,7 @@ import { seededRandom } from '../support/seeded-random.ts';
 import { cameTrue, until } from '../support/until.ts';
 import { createTasting } from './ask-server.ts';
 import { comeAndGo } from './come-and-go.ts';
-import { habitsFor, nameFor } from './habits.ts';
+import { habitsFor, mannerOf, nameFor } from './habits.ts';
 import { Ledger } from './ledger.ts';
 import { type RehearsalReport, reportOf } from './report.ts';
 import { type Company, RollCall, type Room } from './room.ts';
@@ -41,7 +41,12 @@ export async function rehearse(rehearsal: Rehearsal): Promise<RehearsalReport> {
   const { tasting, code, hostKey } = await createTasting(origin, houseKey, plan);
   const room: Room = { origin, tasting, code, speed, patience, ledger, roll };
   const guests = habitsFor(rehearsal.guests, chance).map(
-    (habit, index) => new StandInGuest(room, nameFor(index), habit, seededRandom(seed + 2 + index)),
+    (habit, index) =>
+      new StandInGuest(
+        room,
+        { name: nameFor(index), habit, manner: mannerOf(index) },
+        seededRandom(seed + 2 + index),
+      ),
   );
   const company: Company = {
     get settled() {

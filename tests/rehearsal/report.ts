@@ -23,6 +23,18 @@ export interface RehearsalReport {
   readonly seed: number;
   readonly speed: number;
   readonly seconds: number;
+  /** Pages of a pour on which a guest wrote something. */
+  readonly pagesWritten: number;
+  /** Of those, how many their guests left on the table, with a name or without. */
+  readonly pagesShared: number;
+  /** How often a guest put the glasses of a ranking in order. */
+  readonly ordersGiven: number;
+  /** Of those, how many they let count. */
+  readonly ordersCounted: number;
+  readonly guessesGiven: number;
+  readonly resultsTold: number;
+  /** Talks at whose end nothing lay on the table. */
+  readonly talksWithoutWords: number;
 }
 
 export interface Watched {
@@ -51,6 +63,7 @@ export function reportOf(ledger: Ledger, watched: Watched): RehearsalReport {
     violations: ledger.violations.slice(0, 20),
     togetherMs: { p50: percentile(delays, 0.5), p99: percentile(delays, 0.99) },
     fanoutMs: { p50: percentile(arrivals, 0.5), p99: percentile(arrivals, 0.99) },
+    ...ledger.given,
   };
 }
 

@@ -5,13 +5,14 @@ import { entryKey } from '../../shared/follower/notebook.ts';
 import { type NoteField, textFields } from '../../shared/notes/entry.ts';
 import { fetchKeepsake, takeSeat } from './ask-server.ts';
 import { type Device, keepInMemory, openPage } from './device.ts';
-import { type Habit, wordsBy } from './habits.ts';
+import { type Habit, type Manner, wordsBy } from './habits.ts';
 import type { Room } from './room.ts';
 
 /** A guest of a rehearsal: one person, their phones, and what they do at the table. */
 export class StandInGuest {
   readonly name: string;
   readonly habit: Habit;
+  readonly #manner: Manner;
   reconnects = 0;
   readonly #room: Room;
   readonly #chance: () => number;
@@ -26,12 +27,19 @@ export class StandInGuest {
   #justOpened = true;
   #sitting = false;
   #cue: CueId | undefined;
+  /** The boards that this phone has asked about last. */
+  #asked = '';
   #timers = new Set<NodeJS.Timeout>();
 
-  constructor(room: Room, name: string, habit: Habit, chance: () => number) {
+  constructor(
+    room: Room,
+    { name, habit, manner }: { readonly name: string; readonly habit: Habit; readonly manner: Manner },
+    chance: () => number,
+  ) {
     this.#room = room;
     this.name = name;
     this.habit = habit;
+    this.#manner = manner;
     this.#chance = chance;
     this.#leftHanded = chance() < 0.12;
     this.#remote = chance() < 0.2;
@@ -151,23 +159,28 @@ export class StandInGuest {
     // A page that was just opened shows where the room is at once; from then on it changes with all the others.
     roll.shows(this.name, stage.cue.id, this.#justOpened ? null : Date.now() - stage.takesEffectAt);
     this.#justOpened = false;
+    if (stage.openBoards.join() !== this.#asked) this.#isAsked(stage);
     const again = this.#cue === stage.cue.id;
     this.#cue = stage.cue.id;
     if (!again) this.#acts(stage);
   }
 
   /** What a guest does when a new cue appears. */
-  #acts({ cue, clock, sealed, openBoards }: StageUnderWay): void {
+  #acts({ cue, clock, sealed, openBoards, liking }: StageUnderWay): void {
     const [pour] = cue.pours;
     const chance = this.#chance();
     const length = clock.kind === 'running' ? (clock.endsAt - clock.startsAt) / this.#room.speed : 0;
     if (cue.kind === 'ground-rules') void this.follower?.send({ type: 'AcceptGroundRules' });
     if (cue.step === 'write' && cue.sense !== null && pour !== undefined)
       this.#writes(pour, cue.sense, length);
-    if (cue.step === 'reflect' && pour !== undefined) this.#writes(pour, 'thoughts', length);
+    if (cue.step === 'reflect' && pour !== undefined) {
+      this.#writes(pour, 'thoughts', length);
+      if (liking) this.#likes(pour);
+    }
     if (cue.step === 'nose' && chance < 0.1) this.#signals('more-time');
     else if (cue.asksReady && chance > 0.4) this.#soon(length * 0.7, () => this.#signals('ready'));
     if (cue.kind === 'break') this.#catchesUp();
+    if (cue.kind === 'ranking') this.#soon(length * 0.6, () => void this.#ranks(cue));
     if (cue.kind === 'discussion') this.#talks(cue.pours, length);
     // Afterwards, at home in the next glass, one more thing comes to mind about the last.
     const last = sealed.at(-1);
@@ -193,26 +206,56 @@ export class StandInGuest {
     notebook.write(pour, field, before === '' ? line : `${before}\n${line}`);
   }
 
+  /** The question at the beginning of a talk is answered with one tap for all its glasses. */
+  #isAsked({ openBoards, clock }: StageUnderWay): void {
+    this.#asked = openBoards.join();
+    const trials = this.follower?.seat.peek()?.trials ?? [];
+    const glasses = openBoards.filter((pour) => trials.every(({ id }) => id !== pour));
+    const length = clock.kind === 'running' ? (clock.endsAt - clock.startsAt) / this.#room.speed : 0;
+    const answered = (pour: PourId) => this.follower?.consents.peek().get(pour)?.page !== undefined;
+    this.#soon(length * 0.1 * this.#chance(), () => {
+      const open = glasses.filter((pour) => !answered(pour));
+      if (open.length > 0) void this.#gives(open, this.#manner.table);
+    });
+  }
+
+  /** Some take a page back in the talk, and some add to theirs. */
   #talks(pours: readonly PourId[], length: number): void {
     for (const pour of pours) {
       const mood = this.#chance();
-      if (mood < 0.6) this.#soon(length * 0.2 * mood, () => void this.#shares(pour, true));
-      if (mood < 0.15) this.#soon(length * 0.5, () => void this.#shares(pour, false));
+      if (mood < 0.1) this.#soon(length * 0.5, () => void this.#gives([pour], 'private'));
       if (mood > 0.3 && mood < 0.5) this.#soon(length * 0.4, () => this.#adds(pour, 'thoughts'));
     }
   }
 
   /** The ledger is told before what may become visible, and after what must have vanished. */
-  async #shares(pour: PourId, on: boolean): Promise<void> {
+  async #gives(pours: readonly PourId[], sharing: Manner['table']): Promise<void> {
     const { ledger } = this.#room;
-    if (on) ledger.mayShow(this.name, pour);
-    const wish = on ? 'shared' : 'private';
-    const page = on
-      ? ({ sharing: 'named', parts: textFields } as const)
-      : ({ sharing: 'private', parts: [] } as const);
-    const answer = await this.follower?.consent([pour], { page });
-    if (answer?.ok) ledger.shares(this.name, pour, wish);
-    else if (answer?.code === 'no-answer') ledger.shares(this.name, pour, 'unknown');
+    if (sharing !== 'private') for (const pour of pours) ledger.mayShow(this.name, pour);
+    const page = { sharing, parts: sharing === 'private' ? [] : textFields };
+    const answer = await this.follower?.consent(pours, { page });
+    const known = sharing === 'named' ? 'shared' : sharing;
+    for (const pour of pours) {
+      if (answer?.ok) ledger.shares(this.name, pour, known);
+      else if (answer?.code === 'no-answer') ledger.shares(this.name, pour, 'unknown');
+    }
+  }
+
+  #likes(pour: PourId): void {
+    this.follower?.notebook.write(pour, 'liking', 1 + Math.floor(9 * this.#chance()));
+    void this.follower?.consent([pour], { liking: this.#manner.counts ? 'counts' : 'only-for-me' });
+  }
+
+  /** In any order, and whether it counts in the same breath. */
+  async #ranks({ id, pours }: StageUnderWay['cue']): Promise<void> {
+    const { follower } = this;
+    if (follower === undefined || pours.length < 2) return;
+    const places = pours
+      .map((pour) => ({ pour, lot: this.#chance() }))
+      .sort((one, other) => one.lot - other.lot);
+    for (const [index, { pour }] of places.entries()) follower.notebook.write(pour, 'place', index + 1);
+    const answer = await follower.consent(pours, { order: this.#manner.counts ? 'counts' : 'only-for-me' });
+    if (answer.ok) this.#room.ledger.orders(this.name, id, this.#manner.counts);
   }
 
   #catchesUp(): void {

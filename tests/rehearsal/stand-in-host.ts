@@ -178,6 +178,8 @@ export class StandInHost {
     const trouble = () => [...boards().values()].flatMap((board) => boardTrouble(board, ledger, pours) ?? []);
     await cameTrue(() => trouble().length === 0, this.#room.patience);
     for (const { rule, what } of trouble()) ledger.break(rule, what);
+    const laid = this.tablet.board.peek()?.pours ?? [];
+    if (laid.every(({ notes }) => notes.length === 0)) ledger.talksWithoutWords += 1;
     // Half of all hosts leave the closing to the next glass [Q5].
     if (this.#chance() < 0.5) await this.mustDo({ type: 'CloseDiscussion', pours: [...pours] });
   }

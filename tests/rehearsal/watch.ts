@@ -5,7 +5,7 @@ import { spawnServer } from '../support/server.ts';
 import type { RehearsalArguments } from './arguments.ts';
 import { createTasting, ServerRefused } from './ask-server.ts';
 import { comeAndGo } from './come-and-go.ts';
-import { habitsFor, nameFor } from './habits.ts';
+import { habitsFor, mannerOf, nameFor } from './habits.ts';
 import { Ledger } from './ledger.ts';
 import { rehearsedPlan } from './plan.ts';
 import { RollCall } from './room.ts';
@@ -26,7 +26,12 @@ export async function watch({ guests, speed, seed }: RehearsalArguments, folder:
   const ledger = new Ledger(plan, seededRandom(seed + 1));
   const room = { origin, tasting, code, speed, patience: 0, ledger, roll: new RollCall() };
   const company = habitsFor(guests, seededRandom(seed)).map(
-    (habit, index) => new StandInGuest(room, nameFor(index), habit, seededRandom(seed + 2 + index)),
+    (habit, index) =>
+      new StandInGuest(
+        room,
+        { name: nameFor(index), habit, manner: mannerOf(index) },
+        seededRandom(seed + 2 + index),
+      ),
   );
   console.log(
     [

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Chance } from '../../server/chance.ts';
-import { type Sharing, sharings } from '../../shared/wire/sharing.ts';
+import {
+  type Consents,
+  countings,
+  namings,
+  pageParts,
+  type SharingBefore,
+  sharings,
+  sharingsBefore,
+} from '../../shared/wire/sharing.ts';
 import { memoryStore } from '../support/memory-store.ts';
 import { credentials, type Device } from './support/device.ts';
 import { House, houseKey } from './support/house.ts';
@@ -19,8 +27,9 @@ function sameChance(): Chance {
 
 /** What the writer does at a point of the evening; the rest of the evening is the same in both runs. */
 type Writing =
-  | { readonly kind: 'save'; readonly field: string; readonly value: string }
-  | { readonly kind: 'share'; readonly sharing: Sharing };
+  | { readonly kind: 'save'; readonly field: string; readonly value: string | number }
+  | { readonly kind: 'consent'; readonly consents: Consents }
+  | { readonly kind: 'share'; readonly sharing: SharingBefore };
 
 interface Step {
   readonly room: 'advance' | 'wait' | 'signal' | 'time' | 'late' | 'reconnect';
@@ -35,7 +44,27 @@ const writing: fc.Arbitrary<Writing> = fc.oneof(
     field: fc.constantFrom('look', 'nose', 'palate', 'finish', 'thoughts'),
     value: fc.string({ maxLength: 200 }).map((text) => `${canary} ${text}`),
   }),
-  fc.record({ kind: fc.constant('share' as const), sharing: fc.constantFrom(...sharings) }),
+  fc.record({
+    kind: fc.constant('save' as const),
+    field: fc.constantFrom('place', 'liking'),
+    value: fc.integer({ min: 1, max: 3 }),
+  }),
+  fc.record({
+    kind: fc.constant('consent' as const),
+    consents: fc
+      .record(
+        {
+          page: fc.record({ sharing: fc.constantFrom(...sharings), parts: fc.subarray([...pageParts]) }),
+          order: fc.constantFrom(...countings),
+          liking: fc.constantFrom(...countings),
+          guess: fc.constantFrom(...countings),
+          nearest: fc.constantFrom(...namings),
+        },
+        { requiredKeys: [] },
+      )
+      .filter((consents) => Object.keys(consents).length > 0),
+  }),
+  fc.record({ kind: fc.constant('share' as const), sharing: fc.constantFrom(...sharingsBefore) }),
 );
 const writings = fc.array(writing, { maxLength: 4 });
 const step: fc.Arbitrary<Step> = fc.record({
@@ -98,6 +127,8 @@ async function play(steps: readonly Step[], variant: 0 | 1): Promise<{ traffic: 
     for (const each of writings[variant]) {
       revision += 1;
       if (each.kind === 'save') await writer.save({ field: each.field, value: each.value, base: revision });
+      else if (each.kind === 'consent')
+        expect(await writer.consent(each.consents)).toMatchObject({ ok: true });
       else await writer.share({ sharing: each.sharing });
     }
     await record();
@@ -178,5 +209,41 @@ describe('secrecy [Q1]', () => {
       }),
       { numRuns: 8 },
     );
-  }, 90_000);
+  }, 240_000);
+
+  it('[Q9] nobody can tell whose a page without a name is: evenings in which another guest gave it are the same', async () => {
+    const heardIf = async (giver: 'writer' | 'other'): Promise<string[]> => {
+      const clock = new ManualClock();
+      const house = await House.open({ clock, chance: sameChance(), store: memoryStore() });
+      const made = await house.plan();
+      const host = await house.host(made);
+      await host.host({ type: 'OpenDoors' }, 'the-doors-are-opened');
+      const seats: Record<string, Device> = {};
+      for (const name of ['writer', 'other', 'third']) {
+        const key = `key-made-on-the-device-of-${name}`;
+        await house.takeSeat(made.code, { key, name, id: `seat-for-${name}` });
+        seats[name] = await house.enter(credentials('guest', made.tasting, key));
+      }
+      const screen = await house.enter(credentials('screen', made.tasting, made.hostKey));
+      await host.host({ type: 'JumpTo', cue: 'one/first/look' }, 'to-the-first');
+      const { writer, other, third } = seats;
+      for (const device of [writer, other]) {
+        const gives = device === seats[giver];
+        await device?.save({ value: gives ? 'pear skin' : 'tar rope, sea wind and much more' });
+        await device?.consent({
+          page: gives ? { sharing: 'unnamed', parts: ['nose'] } : { sharing: 'private', parts: [] },
+        });
+      }
+      await host.host({ type: 'OpenDiscussion', pours: ['one'] }, 'opens-the-talk');
+      // Who gives a page when it is open already.
+      await third?.consent({ page: { sharing: 'private', parts: [] } });
+      await clock.advance(10_000);
+      for (const device of [host, third, screen]) await device?.level();
+      const heard = [host, third, screen].flatMap((device) => device?.frames ?? []);
+      await house.close();
+      expect(heard.join()).toContain('pear skin');
+      return heard.map((frame) => withoutSocketId(frame).replace(/"n one [\w-]{12}"/g, '"n one LOT"'));
+    };
+    expect(await heardIf('writer')).toEqual(await heardIf('other'));
+  }, 120_000);
 });

@@ -51,6 +51,12 @@ describe('[Q9] pages without a name', () => {
     expect(shown).toEqual([unnamedKey(of('noor'))]);
   });
 
+  it('wait for nobody when all have answered', () => {
+    look(ash);
+    given = [of('noor')];
+    expect([...pages.lots([ash], given, true).keys()]).toEqual([unnamedKey(of('noor'))]);
+  });
+
   it('do not bring each other by coming from one guest', () => {
     look(ash, birch);
     given = [of('noor'), of('noor', birch)];
