@@ -154,7 +154,7 @@ describe('a screen for the room', () => {
     await host.openTalk();
     await screen.text(words.talk.none).waitFor();
     await look('board-empty');
-    await berit.choosesToShare(guestWords.glass.nth(1), 'named');
+    await berit.answersQuestion('named');
     await screen.text('pear skin and wet slate').waitFor();
     await look('board');
     await host.person.button(hostWords.board.showScreen).click();
