@@ -4,7 +4,6 @@ import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { cueWords } from '../../shared/language/en/cues.ts';
 import { demoWords } from '../../shared/language/en/demo.ts';
-import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { storyWords } from '../../shared/language/en/host-story.ts';
 import { screenWords as words } from '../../shared/language/en/screen.ts';
