@@ -77,6 +77,7 @@ export class StandInHost {
     if (cue.kind === 'result') {
       this.nextTaps += 1;
       await this.mustDo({ type: 'TellResult', cue: cue.id });
+      ledger.tellsResult(cue.id);
     }
     if (cue.kind === 'step' && this.#chance() < 0.1) await this.#holdAndResume();
     if (cue.kind === 'water' && this.#chance() < 0.5) await this.mustDo({ type: 'Remind', kind: 'water' });
