@@ -109,7 +109,7 @@ async function onTo(id: string): Promise<void> {
 }
 
 /** Over many cues at once, by the list of the evening. */
-async function jumpsTo(id: string, glass: string): Promise<void> {
+async function jumpsTo(id: string, glass: RegExp): Promise<void> {
   at = cues.findIndex((cue) => cue.id === id);
   const list = host.person.page.getByRole('navigation', { name: hostWords.room.order });
   await hostKeys.presses(list.getByRole('button', { name: glass }));
@@ -212,12 +212,12 @@ describe('an evening with nothing but keys', () => {
   });
 
   it('goes on to the other glasses by the list of the evening, and reads its own notes', async () => {
-    await jumpsTo(`${second}/first/spit`, `2 · ${demoWords.pours.slowCandle.name}`);
+    await jumpsTo(`${second}/first/spit`, /2 · /);
     await guestKeys.presses(button(words.notes.open));
     await guestKeys.keepsPlace('my notes were opened');
     await guestKeys.presses(button(words.notes.back));
     await arrived();
-    await jumpsTo(`${third}/water`, '3 · Bellfounder’s Rest');
+    await jumpsTo(`${third}/water`, /3 · /);
   });
 
   it('talks about what was shared, tells the names and finishes', async () => {

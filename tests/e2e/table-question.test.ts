@@ -78,7 +78,7 @@ describe('the question at the beginning of a talk', () => {
     for (const [index, guest] of others.entries()) {
       for (const pour of flight) await guest.save({ pour, value: `quince of ${index}` });
     }
-    await goTo('flight-1/ranking', notebookWords.ranking.title);
+    await goTo('flight-1/ranking', cueWords.ranking.verb);
     for (const { person } of both()) {
       await person.button(notebookWords.ranking.keep).click();
       await person.page.getByRole('group', { name: words.counting.question.order }).waitFor();
