@@ -18,21 +18,19 @@ export function TextScene({ stage, children }: TextSceneProps) {
       ) : (
         <CueHint stage={stage} />
       )}
+      {/* The cautions, before the first glass, for whoever has no phone to read them on. */}
+      {stage.cue.kind === 'welcome' && <p class="scene-aside">{words.welcomeCare}</p>}
       {children}
     </div>
   );
 }
 
-/** The rules, and the cautions for whoever has no phone to read them on. */
 export function Rules() {
   return (
-    <>
-      <ul class="scene-rules" aria-label={guestWords.rules.title}>
-        {guestWords.rules.list.map((rule) => (
-          <li key={rule}>{rule}</li>
-        ))}
-      </ul>
-      <p class="scene-aside">{words.rulesCare}</p>
-    </>
+    <ul class="scene-rules" aria-label={guestWords.rules.title}>
+      {guestWords.rules.list.map((rule) => (
+        <li key={rule}>{rule}</li>
+      ))}
+    </ul>
   );
 }

@@ -37,7 +37,7 @@ export const screenWords: ScreenWords = {
   },
   madeDark: 'Der Gastgeber hat diesen Bildschirm dunkel geschaltet.',
   soon: 'Bald ist Einlass.',
-  rulesCare:
+  welcomeCare:
     'Jedes Glas dürft ihr auslassen. Nicht in Schwangerschaft oder Stillzeit; bei Medikamenten oder Krankheit fragt vorher. Lasst jemanden fahren, der nicht verkostet hat.',
   gathering: {
     hostedBy: (host) => `mit ${host}`,

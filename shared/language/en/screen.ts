@@ -35,7 +35,7 @@ export const screenWords = {
   },
   madeDark: 'The host has made this screen dark.',
   soon: 'The doors open soon.',
-  rulesCare:
+  welcomeCare:
     'You may skip any glass. Not when pregnant or breastfeeding; with medicines or an illness, ask first. Let someone who has not tasted drive.',
   gathering: {
     hostedBy: (host: string) => `with ${host}`,
