@@ -15,15 +15,12 @@ function listening(store: Store): { readonly store: Store; latest(): string } {
   return { store: { ...store, notebooks: { ...store.notebooks, save } }, latest: () => latest };
 }
 
-/** Puts the words, dressed up, where the plan says the place: it is asked for over HTTP by hosts and guests. */
-const throughThePlan = (dress: (words: string) => { place?: string; title?: string }) => (inner: Store) => {
+/** Puts the words, dressed up, where the list of evenings names each: a house asks for it over HTTP. */
+const throughTheList = (dress: (words: string) => { title: string; code?: string }) => (inner: Store) => {
   const { store, latest } = listening(inner);
-  const leaky = (row: ReturnType<Store['tastings']['find']>) =>
-    row && { ...row, plan: { ...row.plan, ...dress(latest()) } };
-  return {
-    ...store,
-    tastings: { ...store.tastings, find: (tasting: never) => leaky(store.tastings.find(tasting)) },
-  };
+  const page: Store['tastings']['page'] = (search) =>
+    store.tastings.page(search).map((row) => ({ ...row, ...dress(latest()) }));
+  return { ...store, tastings: { ...store.tastings, page } };
 };
 
 /** Whoever sits down late gets somebody's words for a name: they travel to the host's devices over the socket. */
@@ -79,12 +76,12 @@ describe('[Q1] [Q2] private words', () => {
   });
 
   const planted: [string, (store: Store) => Store][] = [
-    ['plain in an answer', throughThePlan((words) => ({ place: words }))],
-    ['as base64 in an answer', throughThePlan((words) => ({ place: base64(words) }))],
-    ['percent by percent in an answer', throughThePlan((words) => ({ place: escaped(words) }))],
+    ['plain in an answer', throughTheList((words) => ({ title: words }))],
+    ['as base64 in an answer', throughTheList((words) => ({ title: base64(words) }))],
+    ['percent by percent in an answer', throughTheList((words) => ({ title: escaped(words) }))],
     [
       'split over two fields of an answer',
-      throughThePlan((words) => ({ title: words.slice(0, 17), place: words.slice(17) })),
+      throughTheList((words) => ({ code: words.slice(0, 17), title: words.slice(17) })),
     ],
     ['plain in a message to the host', throughTheSocket((words) => words)],
     ['as base64 in a message to the host', throughTheSocket((words) => base64(`..${words}`))],

@@ -53,7 +53,7 @@ describe('a conductor', () => {
 
 describe('the host', () => {
   const toHosts = (event: string) =>
-    room.said.filter((each) => each.event === event && each.to.join() === hostsOf(tasting));
+    room.said.filter((each) => each.event === event && each.to.includes(hostsOf(tasting)));
 
   it('is told who came and went, and which screens ask', async () => {
     room.conductor.presence.arrived('phone-1', { role: 'guest', seat: noor });

@@ -1,3 +1,4 @@
+import { traitsOf } from '../../../../core/running-order/cue-traits.ts';
 import type { SessionEvent } from '../../../../core/session/event.ts';
 import { cueAfter } from '../../../../core/session/position.ts';
 import { cueNow, type Session, type UnderWay, unopened } from '../../../../core/session/state.ts';
@@ -84,7 +85,9 @@ function checkEntering(
     return;
   }
   expect(history, 'P3', entry.now >= clock.endsAt, `${cue.id} was left before its time.`);
-  expect(history, 'P8', before.pacing.by === 'clock' || !entry.hostHere, `${cue.id} was left over the host.`);
+  // By the clock, or paced by the room where nobody is asked to be ready [P18]; or else the host has gone [P8].
+  const clocked = before.pacing.by === 'clock' || (before.pacing.by === 'room' && !traitsOf(cue).asksReady);
+  expect(history, 'P8', clocked || !entry.hostHere, `${cue.id} was left over the host.`);
   const life = house.lives[entry.boot - 1];
   const skipped = clock.endsAt <= (life?.bootedAt ?? 0);
   expect(history, 'P7', !skipped, `${cue.id} ran out while the server was down, and was skipped.`);
