@@ -23,6 +23,12 @@ export function placesOf(pours: readonly HostPour[]): ReadonlyMap<PourId, number
   return new Map(pours.filter((pour) => !pour.dropped).map((pour) => [pour.id, pour.position]));
 }
 
+/** By its place alone, where there is room for little; by its code where it has none. */
+export function shortGlassOf(pours: readonly HostPour[], pour: PourId): string {
+  const place = placesOf(pours).get(pour);
+  return place === undefined ? glassOf(pours, pour) : words.cue.glass(place);
+}
+
 /** A glass without its name: by its place, and its code where it has one. */
 export function glassOf(pours: readonly HostPour[], pour: PourId): string {
   const place = placesOf(pours).get(pour);

@@ -52,14 +52,21 @@ export function stateWords({ seat, state }: Pick<TableSeat, 'seat' | 'state'>): 
   );
 }
 
-/** Of somebody at home: their state, their kit until it is in use, and how far away they are. */
+/** Ms there and back from which on a line is worth the host's knowing: an answer then comes after a pause. */
+const slowLine = 300;
+
+/** Of somebody at home: their state, their kit until it is in use, and a line that is slow. What is missing stands in their drawer. */
 export function homeWords({ seat, state, roundTrip }: TableSeat, kitMatters: boolean): string {
   return [
     words.table.states[state],
-    ...(kitMatters ? [kitWords(seat)] : []),
+    ...(kitMatters ? [shortKitWords(seat)] : []),
     ...(seat.missed > 0 ? [words.table.missed(seat.missed)] : []),
-    ...(roundTrip === null ? [] : [words.table.home.line(Math.round(roundTrip))]),
+    ...(roundTrip !== null && roundTrip >= slowLine ? [words.table.home.slow] : []),
   ].join(' · ');
+}
+
+function shortKitWords(seat: Pick<HostSeat, 'kit'>): string {
+  return missingKit(seat).length > 2 ? words.table.home.kitNotReady : kitWords(seat);
 }
 
 export function kitWords(seat: Pick<HostSeat, 'kit'>): string {

@@ -53,7 +53,7 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
   const told = resultAt(view, cue);
   const { plan } = evening.stored;
   return (
-    <section class="room-now" aria-labelledby="now">
+    <section class="room-now" aria-labelledby="now" data-shows={tabs.tab}>
       <p class="now-where">{whereOf(cue, view.pours)}</p>
       <div class="now-head">
         <div class="now-words">

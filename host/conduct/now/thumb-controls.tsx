@@ -5,7 +5,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { back, clock, hold, next, plus, resume, talk } from '../../../shared/ui/strokes.ts';
 import type { SentHostCommand } from '../../../shared/wire/commands.ts';
-import { glassOf, nameOf } from '../../evening/cue-words.ts';
+import { nameOf, shortGlassOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { PrimaryAction } from '../actions/primary-action.ts';
@@ -100,7 +100,7 @@ function BigWords({ view, order, step }: Pick<ThumbControlsProps, 'view' | 'orde
 function tells([first, ...more]: readonly PourId[], view: HostUnderWay): string {
   return first === undefined || more.length > 0
     ? words.room.tellNames
-    : words.room.tellName(glassOf(view.pours, first));
+    : words.room.tellName(shortGlassOf(view.pours, first));
 }
 
 function BigLines({ over, main, under }: { over?: string; main: string; under?: string }) {

@@ -10,7 +10,7 @@ import { keepText, keptText } from '../../../shared/page/device-storage.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { look } from '../../../shared/ui/strokes.ts';
-import { glassOf } from '../../evening/cue-words.ts';
+import { glassOf, placesOf } from '../../evening/cue-words.ts';
 import type { EveningContext } from '../../evening/evening-context.ts';
 import { isCovered } from '../../evening/names-cover.ts';
 import { useHeld } from '../../evening/use-held.ts';
@@ -51,12 +51,13 @@ export function PourCards({ evening, view, pours }: PourCardsProps) {
           {pours.map((each) => (
             <Button
               key={each}
+              label={glassOf(view.pours, each)}
               pressed={each === shown}
               onPress={() => {
                 chosen.value = each;
               }}
             >
-              {glassOf(view.pours, each)}
+              {placesOf(view.pours).get(each) ?? glassOf(view.pours, each)}
             </Button>
           ))}
         </fieldset>
@@ -122,9 +123,6 @@ function PourCard({ pour, name, glass, secret, price }: PourCardProps) {
           <h3>
             <bdi>{name}</bdi>
           </h3>
-          <p class="pour-card-facts">
-            {[...factsOf(pour), ...(price === null ? [] : [words.priceOf(price)])].join(' · ')}
-          </p>
           {pour.story === undefined || pour.story === '' ? (
             <p class="soft">{words.noStory}</p>
           ) : (
@@ -132,6 +130,9 @@ function PourCard({ pour, name, glass, secret, price }: PourCardProps) {
               {pour.story}
             </p>
           )}
+          <p class="pour-card-facts">
+            {[...factsOf(pour), ...(price === null ? [] : [words.priceOf(price)])].join(' · ')}
+          </p>
         </>
       )}
     </article>

@@ -38,6 +38,7 @@ export const hostAtTable: HostAtTableWords = {
       kits: (kits, seated) => `Pakete: ${kits} von ${seated} bereit`,
       waits: 'der Raum wartet auf sie',
       kitReady: 'Paket bereit',
+      kitNotReady: 'Paket unvollständig',
       kitMisses: (items) => `es fehlt noch: ${listed.format(items)}`,
       items: {
         vials: 'Fläschchen',
@@ -46,6 +47,7 @@ export const hostAtTable: HostAtTableWords = {
         'spit-cup': 'Spuckbecher',
         'white-paper': 'weißes Papier',
       },
+      slow: 'langsame Verbindung',
       line: (ms) => `Leitung ${ms}\u00a0ms`,
     },
     leftHanded: 'linke Hand',

@@ -212,7 +212,7 @@ export const hostWords: HostWords = {
     tellResult: 'Ergebnis zeigen',
     tellResultHint: 'Es erscheint auf jedem Handy und auf dem Fernseher, wie es jetzt ist, und bleibt so.',
     tellNames: 'Namen nennen',
-    tellName: (glass) => `${glass}: Namen nennen`,
+    tellName: (glass) => `Namen nennen: ${glass}`,
     namesLeft: (names) => `danach: ${several(names, 'weiterer Name', 'weitere Namen')}`,
     tellNamesHint: 'Die Namen erscheinen auf jedem Handy. Das lässt sich nicht zurücknehmen.',
     tellNameHint:

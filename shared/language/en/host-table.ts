@@ -35,6 +35,7 @@ export const hostAtTable = {
       kits: (kits: number, seated: number) => `${kits} of ${seated} kits ready`,
       waits: 'the room waits for them',
       kitReady: 'kit ready',
+      kitNotReady: 'kit not ready',
       kitMisses: (items: readonly string[]) => `still missing: ${list.format(items)}`,
       items: {
         vials: 'vials',
@@ -43,6 +44,7 @@ export const hostAtTable = {
         'spit-cup': 'spit cup',
         'white-paper': 'white paper',
       } satisfies Record<KitItem, string>,
+      slow: 'slow line',
       line: (ms: number) => `line ${ms}\u00a0ms`,
     },
     leftHanded: 'left hand',

@@ -202,7 +202,7 @@ export const hostWords = {
     tellResult: 'Tell the result',
     tellResultHint: 'It appears on every phone and on the television, as it stands now, and stays so.',
     tellNames: 'Tell the names',
-    tellName: (glass: string) => `${glass}: tell the name`,
+    tellName: (glass: string) => `Tell the name: ${glass}`,
     namesLeft: (names: number) => `then: ${several(names, 'more name', 'more names')}`,
     tellNamesHint: 'The names appear on every phone. You cannot take it back.',
     tellNameHint:
