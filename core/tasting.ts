@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { type Drink, drinks, type Level, levels, type Terms, vocabularies } from './drinks/drink-kinds.ts';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
+import { guessingSchema } from './panel/guess/guessing.ts';
 import { TRIANGLE_ORDERS } from './panel/presentation-orders.ts';
 import { cleanLine, cleanText } from './text.ts';
+import { themeSchema } from './theme.ts';
 
 /**
  * The plan a host writes, as one schema. Types are inferred from it; every field that a host may leave out has a
@@ -138,27 +140,6 @@ const cueEditSchema = z.strictObject({
   say: text(1000).optional(),
 });
 
-const sharedFact = z.enum(['country', 'region', 'style', 'producer']);
-/** The theme holds in each flight by itself; absent, in the whole evening. */
-const eachFlight = z.literal('flight').optional();
-
-export const themeSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('free') }),
-  /** `by` differs from pour to pour, `held` is the same in all. */
-  z.strictObject({
-    kind: z.literal('horizontal'),
-    by: sharedFact,
-    held: z.enum([...sharedFact.options, 'vintage']).optional(),
-    each: eachFlight,
-  }),
-  z.strictObject({ kind: z.literal('vertical'), by: z.enum(['vintage', 'age']), each: eachFlight }),
-  z.strictObject({
-    kind: z.literal('versus'),
-    by: z.enum(['region', 'strength', 'price', 'country', 'style', 'producer']),
-    flights: z.enum(['side-by-side', 'matched']).optional(),
-  }),
-]);
-
 const code = z.string().regex(/^\d{3}$/);
 
 /** One odd-one-out: two drinks of the lineup, A and B, in three coded glasses. */
@@ -228,6 +209,8 @@ export const planSchema = z.strictObject({
   /** With blind pours: the names are told before the glasses are put in order, because the host wants it so. */
   rankNamed: z.boolean().default(false),
   liking: z.boolean().default(false),
+  /** With blind pours: guests guess what is in the glass, all that the plan knows of it but these facts. */
+  guess: guessingSchema.prefault({}),
   trials: z.array(trialSchema).max(3).default([]),
   breakMinutes: z.number().min(5).max(60).default(7),
   pacing: pacingSchema.default({ by: 'host' }),

@@ -5,6 +5,7 @@ import { Button } from '../shared/ui/button.tsx';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { keepAwake } from '../shared/ui/wake-lock.ts';
 import { GlassPage } from './glass/glass-page.tsx';
+import { useGuessing } from './guess/guess-place.tsx';
 import { words } from './language.ts';
 import { LoadingLine } from './page/loading-line.tsx';
 import { letNewVersionIn } from './page/offline-page.ts';
@@ -54,9 +55,10 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
   const { ask, follower, lock, page, seat, readCautions } = useRoom();
   const link = follower.link.value;
   const drink = follower.stage.value?.drink;
+  const guesses = useGuessing();
   useEffect(() => {
-    if (drink !== undefined) fetchParts(drink);
-  }, [drink]);
+    if (drink !== undefined) fetchParts(drink, guesses);
+  }, [drink, guesses]);
   const shown = lock.shown.value;
   const finished = shown?.status === 'finished';
   useEffect(() => {

@@ -90,6 +90,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     io,
     log,
     graces,
+    chance,
     seatLimit: options.seatLimit ?? 200,
     sweepEvery: durationMs(5 * 60_000),
   });

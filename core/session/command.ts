@@ -7,7 +7,12 @@ import type { Doors, KitItem, ReminderKind, ScreenShows, Signal } from './state.
 
 /** What a host asks for. */
 export type HostCommand =
-  | { readonly type: 'OpenDoors'; readonly plan: Plan; readonly habits?: Habits | undefined }
+  | {
+      readonly type: 'OpenDoors';
+      readonly plan: Plan;
+      readonly habits?: Habits | undefined;
+      readonly draw?: string | undefined;
+    }
   /** Names the cue it leaves, so that two taps never skip one [P1]. */
   | { readonly type: 'Advance'; readonly from: CueId }
   | { readonly type: 'GoBack'; readonly from: CueId }

@@ -1,3 +1,4 @@
+import { guessSheet } from '../guess/guess-sheet.ts';
 import { compile } from '../running-order/compile.ts';
 import { noHabits } from '../running-order/forecast.ts';
 import type { Command, HostCommand, Moment } from './command.ts';
@@ -31,9 +32,19 @@ export function decide(session: Session, command: Command, moment: Moment): Deci
   }
 }
 
-function openDoors({ plan, habits }: Extract<HostCommand, { type: 'OpenDoors' }>, { now }: Moment): Decision {
+function openDoors(
+  { plan, habits, draw = '' }: Extract<HostCommand, { type: 'OpenDoors' }>,
+  { now }: Moment,
+): Decision {
   if (plan.pours.length === 0) return refused('no-pours');
-  return happened({ type: 'DoorsOpened', plan, cues: compile(plan), habits: habits ?? noHabits, at: now });
+  return happened({
+    type: 'DoorsOpened',
+    plan,
+    cues: compile(plan),
+    habits: habits ?? noHabits,
+    guess: guessSheet(plan, now, draw),
+    at: now,
+  });
 }
 
 function decideUnderWay(session: UnderWay, command: Command, moment: Moment): Decision {

@@ -1,4 +1,5 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { GuessSheet } from '../panel/guess/guess.ts';
 import type { ToldResult } from '../panel/round-result.ts';
 import type { BreakCue, Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
@@ -28,6 +29,8 @@ export type SessionEvent =
       readonly plan: Plan;
       readonly cues: readonly Cue[];
       readonly habits: Habits;
+      /** What there is to choose from for guesses, drawn for this evening; null where none are asked for. */
+      readonly guess: GuessSheet | null;
       readonly at: EpochMs;
     }
   | {

@@ -36,7 +36,7 @@ function evolveWith(session: Session, event: SessionEvent, own: OwnRecords): Ses
   return evolveUnderWay(session, event, own);
 }
 
-function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'DoorsOpened' }>): UnderWay {
+function opened({ plan, cues, habits, guess, at }: Extract<SessionEvent, { type: 'DoorsOpened' }>): UnderWay {
   const bare: UnderWay = {
     status: 'under-way',
     plan,
@@ -66,6 +66,7 @@ function opened({ plan, cues, habits, at }: Extract<SessionEvent, { type: 'Doors
     waitForRemote: false,
     justTold: [],
     screen: theRoom,
+    guess,
   };
   return entered(bare, 0, at);
 }

@@ -1,4 +1,5 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
+import type { GuessSheet } from '../panel/guess/guess.ts';
 import type { ToldResult } from '../panel/round-result.ts';
 import type { Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
@@ -72,6 +73,8 @@ export interface Evening {
   /** The names that were told last: one glass, or all that one tap told. */
   readonly justTold: readonly PourId[];
   readonly screen: ScreenShows;
+  /** What guests choose from when they guess a blind glass, as it was drawn when the doors opened; null without guesses. */
+  readonly guess: GuessSheet | null;
 }
 
 /** What the screens for the whole room show [F8]. */

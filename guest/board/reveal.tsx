@@ -1,4 +1,5 @@
 import type { StageUnderWay } from '../../shared/wire/views.ts';
+import { GuessesPlace } from '../guess/guess-place.tsx';
 import { words } from '../language.ts';
 import { PourFacts } from '../stage/pour-facts.tsx';
 import { glassOf, type ReachedGlass } from '../stage/reached-glasses.ts';
@@ -33,6 +34,7 @@ export function Reveal({ stage }: { readonly stage: StageUnderWay }) {
           ) : (
             <h2>{words.keepsake.unnamed}</h2>
           )}
+          <GuessesPlace pour={card.id} />
         </li>
       ))}
     </ol>

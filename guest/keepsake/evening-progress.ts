@@ -1,3 +1,4 @@
+import { type GuessProgress, guessProgress } from '../../shared/guess/guess-progress.ts';
 import { type NoteValues, wordFields } from '../../shared/notes/entry.ts';
 import { isBlank } from '../../shared/notes/value.ts';
 import type { Keepsake, KeepsakePour } from '../../shared/wire/http.ts';
@@ -15,6 +16,8 @@ export interface EveningProgress {
   readonly perGlass: number;
   /** Odd-one-outs whose answer is known. */
   readonly odd: { readonly right: number; readonly of: number };
+  /** Null in an evening without guesses whose names are told. */
+  readonly guesses: GuessProgress | null;
   /** Named pours with the highest liking of the evening. */
   readonly best: readonly string[];
 }
@@ -39,6 +42,7 @@ export function progressOf(evenings: readonly Keepsake[]): EveningProgress[] {
         right: known.filter(({ odd, picked }) => picked?.glass === odd).length,
         of: known.length,
       },
+      guesses: guessProgress(evening),
       best: likedBest(evening.pours),
     };
   });

@@ -1,4 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
+import { type GuessProgress, guessTrend } from '../../shared/guess/guess-progress.ts';
+import { guessWords } from '../../shared/language/en/guess.ts';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { forgetSeat, type KeptSeat, keptSeats } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -60,6 +62,7 @@ export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
         <>
           <p class="soft">{words.lead}</p>
           {known.length > 1 && tapped && <WordsOverTime progress={[...progress.values()]} />}
+          <GuessTrend progress={[...progress.values()]} />
           <ul class="evenings">
             {evenings.map(({ seat, keepsake }) => (
               <li key={seat.key} class="stack-tight">
@@ -127,6 +130,7 @@ function Progress({ keepsake: { startsAt, timeZone, place }, progress }: Progres
     `${words.words(progress.words)}${progress.fresh < progress.words ? ` (${words.fresh(progress.fresh)})` : ''}`,
     ...(progress.perGlass > 0 ? [words.perGlass(progress.perGlass)] : []),
     ...(progress.odd.of > 0 ? [words.odd(progress.odd.right, progress.odd.of)] : []),
+    ...(progress.guesses === null ? [] : guessFactsOf(progress.guesses)),
     ...progress.best.map((name) => words.best(name)),
   ];
   return (
@@ -156,4 +160,25 @@ function WordsOverTime({ progress }: { readonly progress: readonly EveningProgre
       <figcaption class="soft small">{homeWords.evenings.chart}</figcaption>
     </figure>
   );
+}
+
+const guessFactsOf = ({ asNear, sureness }: GuessProgress): string[] => [
+  guessWords.progress.near(1 - asNear),
+  ...(sureness === undefined ? [] : [guessWords.progress.sure(sureness)]),
+];
+
+/** Whether the guesses get nearer, and how often chance alone would look like that. */
+function GuessTrend({ progress }: { readonly progress: readonly EveningProgress[] }) {
+  const guesses = progress.map((each) => each.guesses);
+  if (guesses.every((each) => each === null)) return null;
+  const trend = guessTrend(guesses);
+  const words = guessWords.progress.trend;
+  return <p class="soft">{trend === undefined ? words.few : trendSentence(trend)}</p>;
+}
+
+function trendSentence({ score, chance }: NonNullable<ReturnType<typeof guessTrend>>): string {
+  const words = guessWords.progress.trend;
+  if (score <= 0) return words.not;
+  const times = Math.max(2, Math.round(1 / chance));
+  return chance <= 0.05 ? words.nearer(times) : words.maybe(times);
 }

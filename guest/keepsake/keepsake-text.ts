@@ -1,4 +1,7 @@
+import { guessLine, judged, nearnessText, valueText } from '../../shared/guess/guess-texts.ts';
+import type { NoteValues } from '../../shared/notes/entry.ts';
 import { type FieldInWords, pageInWords, type Vocabulary } from '../../shared/notes/in-words.ts';
+import { isBlank } from '../../shared/notes/value.ts';
 import type { Keepsake, KeepsakePour, KeepsakeTrial } from '../../shared/wire/http.ts';
 import type { Drink } from '../../shared/wire/views.ts';
 import { factLines } from '../stage/fact-lines.ts';
@@ -33,7 +36,9 @@ export function keepsakeInWords(
   language: KeepsakeLanguage,
 ): KeepsakeInWords {
   return {
-    pours: keepsake.pours.map((pour) => pourInWords(pour, vocabularyOf(pour.drink), language)),
+    pours: keepsake.pours.map((pour) =>
+      pourInWords(pour, keepsake.guess, vocabularyOf(pour.drink), language),
+    ),
     trials: keepsake.trials.map((trial) => ({
       trial,
       title: language.home.trial.title,
@@ -44,6 +49,7 @@ export function keepsakeInWords(
 
 function pourInWords(
   pour: KeepsakePour,
+  asked: Keepsake['guess'],
   vocabulary: Vocabulary,
   { guest, home }: KeepsakeLanguage,
 ): PourInWords {
@@ -54,8 +60,19 @@ function pourInWords(
     name: facts?.name ?? home.unnamed,
     facts: facts === null ? [] : factLines(guest, facts),
     reading: facts === null ? [] : readingOf(facts, guest.pour.more),
-    fields: pageInWords(pour.entries, vocabulary),
+    fields: [...pageInWords(pour.entries, vocabulary), ...guessInWords(pour, asked)],
   };
+}
+
+/** What was guessed, and beside it, once the name is told, how near it was. A device may keep a keepsake of before guesses. */
+function guessInWords({ entries, truth }: KeepsakePour, asked: Keepsake['guess']): FieldInWords[] {
+  const guess = entries.find(({ field }) => field === 'guess')?.value as NoteValues['guess'] | undefined;
+  if (!asked || guess === undefined || isBlank(guess)) return [];
+  const near = truth ? judged(guess, truth, asked.choices) : [];
+  const told = near.map(
+    (each) => `${valueText(each.fact, each.guess, asked.currency)} (${nearnessText(each)})`,
+  );
+  return [{ field: 'guess', text: told.join(' · ') || guessLine(guess, asked.choices, asked.currency) }];
 }
 
 /** The host's list, and the pour's own link where it is not in it. */

@@ -1,5 +1,6 @@
 import { textFields } from '../../shared/notes/entry.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
+import { GuessPlace } from '../guess/guess-place.tsx';
 import { closingText } from '../stage/word-sheets.ts';
 import { FeelingsPick, Prompts } from './feelings-pick.tsx';
 import { words } from './language.ts';
@@ -24,6 +25,7 @@ export function ReviewPage({ stage, pour }: OfPour) {
       {textFields.map((field) => (
         <NoteField key={`${pour}/${field}`} pour={pour} field={field} rows={1} />
       ))}
+      <GuessPlace pour={pour} />
     </>
   );
 }

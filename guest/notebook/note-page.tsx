@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { NoteField as Field } from '../../shared/notes/entry.ts';
 import { pageInWords } from '../../shared/notes/in-words.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
+import { GuessPlace } from '../guess/guess-place.tsx';
 import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { closingText } from '../stage/word-sheets.ts';
@@ -41,6 +42,7 @@ export function NotePage({ stage, pour }: OfPour) {
           <ReflectMarks stage={stage} pour={pour} />
         </Folded>
       </div>
+      <GuessPlace pour={pour} />
     </div>
   );
 }

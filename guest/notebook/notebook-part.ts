@@ -1,10 +1,17 @@
 import './notebook.css';
 import './ranking.css';
-import { ReflectMarks, ReviewPage } from './closing-pages.tsx';
+import { ReviewPage } from './closing-pages.tsx';
 import { MyNotes } from './my-notes.tsx';
 import { OddPick } from './odd-pick.tsx';
 import { RankingBody } from './ranking-body.tsx';
-import { SenseMarks } from './sense-marks.tsx';
+import { StepMarks, StepReflect } from './step-marks.tsx';
 
 /** What is fetched together after sitting down: everything that is tapped rather than written. */
-export const notebookPages = { SenseMarks, ReviewPage, ReflectMarks, RankingBody, OddPick, MyNotes };
+export const notebookPages = {
+  SenseMarks: StepMarks,
+  ReviewPage,
+  ReflectMarks: StepReflect,
+  RankingBody,
+  OddPick,
+  MyNotes,
+};

@@ -1,5 +1,7 @@
 import { type Request, Router } from 'express';
+import { sheetFor } from '../../core/guess/guess-sheet.ts';
 import { glassNumbers } from '../../core/running-order/glass-numbers.ts';
+import { toldTruths } from '../../core/session/guesses.ts';
 import { numbersServed, oddGlassOf, reachedBy, servedTo, trialGlasses } from '../../core/session/serving.ts';
 import type { Finished, Seat, UnderWay } from '../../core/session/state.ts';
 import { namedPour } from '../../core/session/views/pour-card.ts';
@@ -47,6 +49,7 @@ export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Route
       drink: plan.drink,
       pours: poursOf(session, seat, entries),
       trials: trialsOf(session, seat, entries),
+      guess: session.guess && { choices: sheetFor(session.guess, seat.id), currency: plan.currency },
     } satisfies Keepsake);
   });
 
@@ -69,6 +72,7 @@ function poursOf(session: UnderWay | Finished, seat: Seat, entries: readonly Sto
   const reached = reachedBy(session, seat.id);
   const served = servedTo(session, seat);
   const numbers = numbersServed(session, seat);
+  const truths = toldTruths(session);
   const place = (pour: Pour) =>
     served.includes(pour.id) ? served.indexOf(pour.id) : plan.pours.indexOf(pour);
   const numberOf = (pour: Pour) =>
@@ -86,6 +90,7 @@ function poursOf(session: UnderWay | Finished, seat: Seat, entries: readonly Sto
         facts: known ? namedPour(pour, code) : null,
         code,
         entries: entries.filter((entry) => entry.pour === pour.id).map(ownEntry),
+        truth: truths.find((each) => each.pour === pour.id)?.truth ?? null,
       };
     });
 }

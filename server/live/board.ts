@@ -115,8 +115,9 @@ export function talkOf(session: Session, pages: readonly PermittedPage[]): TalkV
 export const unnamedPages = (pages: readonly PermittedPage[]): PermittedPage[] =>
   pages.filter(({ permits }) => Object.values(permits).includes('unnamed'));
 
+/** A guess is no part of a page that is shared: whether it counts is asked by itself [Q12]. */
 const entryOf = ({ field }: StoredEntry, value: NoteValue): BoardEntry[] =>
-  isBlank(value) ? [] : [{ field, value }];
+  isBlank(value) || field === 'guess' ? [] : [{ field, value }];
 
 /** Null is an answer too, or rather that there was none. */
 const sealedValue = (entry: StoredEntry): NoteValue =>

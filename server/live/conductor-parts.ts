@@ -1,4 +1,5 @@
 import type { TastingId } from '../../core/ids.ts';
+import type { Chance } from '../chance.ts';
 import type { Clock } from '../clock.ts';
 import type { OnFault } from '../guard.ts';
 import type { Log } from '../log.ts';
@@ -10,6 +11,7 @@ export interface ConductorParts {
   readonly tasting: TastingId;
   readonly store: Store;
   readonly clock: Clock;
+  readonly chance: Pick<Chance, 'key'>;
   readonly io: LiveServer;
   readonly log: Log;
   readonly graces: Graces;

@@ -30,15 +30,17 @@ export function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Pa
   return last?.pacing.by === 'steps' ? last.pacing : pacing;
 }
 
-/** The doors of a plan, with what the evenings before have left for it. */
+/** The doors of a plan, with what the evenings before have left for it. `draw`: a secret that nobody else is told. */
 export const openingDoors = (
   plan: Plan | undefined,
   store: Houses,
+  draw: string,
 ): Extract<HostCommand, { type: 'OpenDoors' }> | undefined =>
   plan && {
     type: 'OpenDoors',
     plan: { ...plan, pacing: openingPace(plan, store) },
     habits: habitsOfHouse(store),
+    draw,
   };
 
 type Houses = Pick<Store, 'tastings' | 'sessions'>;

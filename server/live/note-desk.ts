@@ -13,7 +13,7 @@ import type { Clock } from '../clock.ts';
 import { refusal } from '../refusal.ts';
 import type { Store, StoredEntry } from '../store/store.ts';
 import { openBoards } from './board.ts';
-import { isSealed, mayWrite, written } from './notes.ts';
+import { isNamed, isSealed, mayCount, mayGuess, mayWrite, written } from './notes.ts';
 
 export interface NoteDeskParts {
   readonly tasting: TastingId;
@@ -38,6 +38,8 @@ export interface NotesChange {
   readonly onBoard: boolean;
   /** Something that could be on the board may not be there any more, or not as it was. */
   readonly withdrawn: boolean;
+  /** A guess whose pour is named does not count any more, or its guest may not be named. */
+  readonly guessWithdrawn?: boolean;
 }
 
 /**
@@ -57,7 +59,7 @@ export class NoteDesk {
     const known = store.notebooks.answerTo(tasting, notebook, save.id);
     if (known !== undefined) return { answer: this.#answeredBefore(notebook, save, known) };
     const { session } = standing();
-    const refused = mayWrite(session, seat, save.pour);
+    const refused = mayWrite(session, seat, save.pour) ?? mayGuess(session, save);
     if (refused !== undefined) return { answer: refusal(refused) };
     const stored = store.notebooks.find(tasting, notebook, save.pour, save.field);
     const entry = written(stored, save, isSealed(session, save.pour), clock.now());
@@ -84,7 +86,9 @@ export class NoteDesk {
     const known = store.notebooks.answerTo(tasting, seat, id);
     if (known !== undefined) return { answer: 'revision' in known ? refusal('malformed') : known };
     const { session, version } = standing();
-    const refused = pours.flatMap((pour) => mayWrite(session, seat, pour) ?? [])[0];
+    const refused = pours.flatMap(
+      (pour) => mayWrite(session, seat, pour) ?? mayCount(session, pour, consents) ?? [],
+    )[0];
     if (refused !== undefined) return { answer: refusal(refused) };
     const answer: CommandAnswer = { ok: true, version };
     const answered = { command: id, answer };
@@ -95,7 +99,13 @@ export class NoteDesk {
       const was = before.find((each) => each.pour === pour)?.consents ?? {};
       return takesBack(permitsOf(was), permitsOf(withConsents(was, consents)));
     });
-    return { answer, changed: { onBoard: pours.some((pour) => isOpen(session, pour)), withdrawn } };
+    const guessWithdrawn =
+      (consents.guess !== undefined || consents.nearest !== undefined) &&
+      pours.some((pour) => isNamed(session, pour));
+    return {
+      answer,
+      changed: { onBoard: pours.some((pour) => isOpen(session, pour)), withdrawn, guessWithdrawn },
+    };
   }
 
   /**

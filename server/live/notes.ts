@@ -1,4 +1,6 @@
+import { isGuess } from '../../core/guess/guess-sheet.ts';
 import type { PourId, SeatId } from '../../core/ids.ts';
+import type { Guess } from '../../core/panel/guess/guess.ts';
 import { reachedBy } from '../../core/session/serving.ts';
 import type { Session } from '../../core/session/state.ts';
 import { type EpochMs, epochMs } from '../../core/units.ts';
@@ -8,6 +10,7 @@ import { blankOf, sameValue } from '../../shared/notes/value.ts';
 import type { NotebookView, NoteSave } from '../../shared/wire/notebook.ts';
 import { sharingBefore } from '../../shared/wire/permits.ts';
 import type { RefusalCode } from '../../shared/wire/protocol.ts';
+import type { Consents } from '../../shared/wire/sharing.ts';
 import type { Store, StoredEntry } from '../store/store.ts';
 
 /** Whether this seat may write about this pour now; when not, why not. */
@@ -18,6 +21,30 @@ export function mayWrite(session: Session, seat: SeatId, pour: PourId): RefusalC
   if (presence !== 'seated' && presence !== 'left') return 'not-seated';
   return reachedBy(session, seat).includes(pour) ? undefined : 'not-reached';
 }
+
+/**
+ * [Q12] A guess is closed by the name of its pour, and only what the evening's list offers is one: what anybody may have
+ * written into it never comes onto another screen.
+ */
+export function mayGuess(session: Session, { pour, field, value }: NoteSave): RefusalCode | undefined {
+  if (field !== 'guess') return undefined;
+  if (session.status === 'unopened') return 'not-open';
+  if (session.guess === null || isNamed(session, pour)) return 'guess-closed';
+  return isGuess(session.guess, value as Guess) ? undefined : 'malformed';
+}
+
+/**
+ * [Q12] Whoever knows the name would let only a good guess count: that is asked before it. It can be taken back at any time.
+ */
+export const mayCount = (
+  session: Session,
+  pour: PourId,
+  { guess, nearest }: Consents,
+): RefusalCode | undefined =>
+  (guess === 'counts' || nearest === 'may-be-named') && isNamed(session, pour) ? 'guess-closed' : undefined;
+
+export const isNamed = (session: Session, pour: PourId): boolean =>
+  session.status !== 'unopened' && session.revealed.includes(pour);
 
 /**
  * The entry after a save. A save that began from an older revision is merged with what another device wrote.

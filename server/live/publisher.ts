@@ -5,17 +5,15 @@ import { hostView, runningOrderView } from '../../core/session/views/host.ts';
 import { screenView } from '../../core/session/views/screen.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { stageView } from '../../core/session/views/stage.ts';
-import type { Plan } from '../../core/tasting.ts';
 import { durationMs } from '../../core/units.ts';
 import type { Dismissal, PresenceView } from '../../shared/wire/protocol.ts';
-import type { Clock } from '../clock.ts';
-import type { Store } from '../store/store.ts';
 import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
-import type { DeviceDesk } from './device-desk.ts';
+import { GuessRoom } from './guess-room.ts';
 import { Helpers } from './helpers.ts';
 import type { NotesChange } from './note-desk.ts';
 import type { Presence } from './presence.ts';
+import type { PublisherParts } from './publisher-parts.ts';
 import {
   everybodyAt,
   followersOf,
@@ -52,6 +50,7 @@ export class Publisher {
   readonly #screens: ScreensAtDoor;
   readonly #hosts: Coalescer;
   readonly #board: BoardRoom;
+  readonly #guesses: GuessRoom;
   readonly #shown: Coalescer;
   readonly #helpers: Helpers;
   #now: Standing;
@@ -59,19 +58,7 @@ export class Publisher {
   /** What the hosts' devices were last told of. */
   #hostSent: Evening | undefined;
 
-  constructor(
-    parts: {
-      io: LiveServer;
-      tasting: TastingId;
-      store: Store;
-      clock: Clock;
-      presence: Presence;
-      screens: ScreensAtDoor;
-      devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
-      plan: () => Plan | undefined;
-    },
-    standing: Standing,
-  ) {
+  constructor(parts: PublisherParts, standing: Standing) {
     this.#io = parts.io;
     this.#tasting = parts.tasting;
     this.#presence = parts.presence;
@@ -83,6 +70,7 @@ export class Publisher {
     this.#hostSent = standing.session.status === 'unopened' ? undefined : standing.session;
     this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#sendHost());
     this.#board = new BoardRoom(parts, () => this.#now.session);
+    this.#guesses = new GuessRoom(parts, () => this.#now.session);
     this.#shown = new Coalescer(parts.clock, presencePause, () => {
       this.#io.to(hostsOf(this.#tasting)).emit('presence', this.#present());
     });
@@ -99,12 +87,14 @@ export class Publisher {
     if (byHost) this.#hosts.now();
     else this.#hosts.soon();
     this.#board.follow(before, next.session);
+    this.#guesses.follow();
   }
 
   /** A guest's own notes changed: nobody but their devices hears of it unless the board is open [Q1]. */
   notesChanged(where: NotesPlace, change: NotesChange): void {
     this.seats.notesChanged(where, change);
     if (change.onBoard) this.#board.notesChanged(where.seat, change.withdrawn);
+    if (change.guessWithdrawn) this.#guesses.withdrawn();
   }
 
   presenceChanged(): void {
@@ -166,6 +156,7 @@ export class Publisher {
     this.#io.to(devices).emit('dismissal', 'key-withdrawn');
     this.#io.in(devices).disconnectSockets(true);
     this.#board.notesChanged(seat, true);
+    this.#guesses.withdrawn();
   }
 
   dismissEverybody(why: Dismissal): void {
@@ -194,6 +185,7 @@ export class Publisher {
       if (session.status !== 'unopened') socket.emit('screen', screenView(session));
     }
     this.#board.welcome([socket]);
+    this.#guesses.welcome([socket]);
   }
 
   /** To one socket, or to all devices of the seat. */
@@ -207,7 +199,9 @@ export class Publisher {
     if (!follows(session.seats[seat])) return;
     this.seats.level(seat, socket);
     to.emit('stage', stageView(session, version));
-    this.#board.welcome(socket === undefined ? socketsIn(this.#io, seatRoom(this.#tasting, seat)) : [socket]);
+    const sockets = socket === undefined ? socketsIn(this.#io, seatRoom(this.#tasting, seat)) : [socket];
+    this.#board.welcome(sockets);
+    this.#guesses.welcome(sockets);
   }
 
   #sendStage(): void {

@@ -3,12 +3,14 @@ import type { HostCommand } from '../../core/session/command.ts';
 import type { Session } from '../../core/session/state.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { SentHostCommand } from '../../shared/wire/commands.ts';
+import type { Chance } from '../chance.ts';
 import type { Store } from '../store/store.ts';
 import { openingDoors } from './habits.ts';
 import { resultsOf } from './room-results.ts';
 
 interface WholeCommandParts {
   readonly store: Store;
+  readonly chance: Pick<Chance, 'key'>;
   readonly tasting: TastingId;
   /** As it is stored now. */
   readonly plan: Plan | undefined;
@@ -20,12 +22,12 @@ interface WholeCommandParts {
  */
 export function wholeCommand(
   ask: SentHostCommand,
-  { store, tasting, plan }: WholeCommandParts,
+  { store, chance, tasting, plan }: WholeCommandParts,
   session: Session,
 ): HostCommand | undefined {
   switch (ask.type) {
     case 'OpenDoors':
-      return openingDoors(plan, store);
+      return openingDoors(plan, store, chance.key());
     case 'TellResult':
       return { ...ask, parts: resultsOf(store, tasting, session, ask.cue) };
     default:

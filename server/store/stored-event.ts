@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cueId, seatId } from '../../core/ids.ts';
+import { type GuessFact, guessFacts } from '../../core/panel/guess/guess.ts';
 import { works } from '../../core/running-order/cue-traits.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { kitItems } from '../../core/session/state.ts';
@@ -42,6 +43,14 @@ const seatSchema = z.object({
   missed: pours,
 });
 
+const choices = z.array(z.union([z.string(), z.number()]));
+const guessSheet = z.object(
+  Object.fromEntries(guessFacts.map((fact) => [fact, choices.exactOptional()])) as Record<
+    GuessFact,
+    z.ZodExactOptional<typeof choices>
+  >,
+);
+
 const event = <const Type extends string, Shape extends z.ZodRawShape>(type: Type, shape: Shape) =>
   z.object({ type: z.literal(type), ...shape });
 
@@ -50,6 +59,7 @@ export const storedEventSchema = z.discriminatedUnion('type', [
     plan: planSchema,
     cues: z.array(storedCueSchema).min(1),
     habits: z.record(z.enum(works), habit),
+    guess: guessSheet.nullable(),
     at,
   }),
   event('CueEntered', {

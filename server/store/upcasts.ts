@@ -10,7 +10,13 @@ type Stored = Readonly<Record<string, unknown>>;
 /** By the type of the event as it was stored. */
 const events: Readonly<Record<string, (event: Stored) => Stored>> = {
   // The first logs knew nothing of what earlier evenings taught.
-  DoorsOpened: (event) => ({ ...event, habits: event.habits ?? noHabits, plan: planOfToday(event.plan) }),
+  // An evening that began without guesses goes on without them.
+  DoorsOpened: (event) => ({
+    guess: null,
+    ...event,
+    habits: event.habits ?? noHabits,
+    plan: planOfToday(event.plan),
+  }),
   // Kits to check and glasses that were missed came later.
   SeatTaken: (event) =>
     isStored(event.seat) ? { ...event, seat: { kit: [], missed: [], ...event.seat } } : event,

@@ -11,6 +11,7 @@ import type { Consents } from '../wire/sharing.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createConsents } from './consents.ts';
+import { followGuesses, type ToldGuesses } from './guesses.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
@@ -24,6 +25,8 @@ export interface GuestFollower {
   readonly stage: ReadonlySignal<StageView | null>;
   readonly seat: ReadonlySignal<SeatView | null>;
   readonly board: ReadonlySignal<BoardView | null>;
+  /** What the room guessed of the pours whose names are told. */
+  readonly guesses: ReadonlySignal<ToldGuesses>;
   /** The devices of this seat; null before the first word of them. */
   readonly devices: ReadonlySignal<DevicesView | null>;
   readonly notebook: Notebook;
@@ -51,6 +54,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const gate = createStageGate({ now: clock.now, after });
   const seat = signal<SeatView | null>(null);
   const board = followBoard(socket);
+  const guesses = followGuesses(socket);
   const devices = signal<DevicesView | null>(null);
   const consents = createConsents({ send: connection.giveConsents, newId: options.newId, after });
   const notebook = createNotebook({
@@ -82,6 +86,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     stage: gate.stage,
     seat,
     board,
+    guesses,
     devices,
     notebook,
     consents: consents.given,

@@ -8,6 +8,7 @@ import type { PouringCommand, PouringView } from '../wire/pouring.ts';
 import type { CommandAnswer, PresenceView, TalkView } from '../wire/protocol.ts';
 import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
+import { followGuesses, type ToldGuesses } from './guesses.ts';
 import { createHostGate } from './host-gate.ts';
 import type { ServerClock } from './server-clock.ts';
 import { after as afterMs } from './timer.ts';
@@ -23,6 +24,8 @@ export interface HostFollower {
   readonly board: ReadonlySignal<BoardView | null>;
   /** How many have said what goes to the table; null while no talk is open. */
   readonly talk: ReadonlySignal<TalkView | null>;
+  /** What the room guessed of the pours whose names are told. */
+  readonly guesses: ReadonlySignal<ToldGuesses>;
   readonly pouring: ReadonlySignal<PouringView | null>;
   /** How many of the last things that were acknowledged are missing from the server's log; 0 when all is well [F7]. */
   readonly lostEnd: ReadonlySignal<number>;
@@ -44,6 +47,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = followBoard(socket);
   const talk = signal<TalkView | null>(null);
+  const guesses = followGuesses(socket);
   const pouring = signal<PouringView | null>(null);
   const lostEnd = signal(0);
 
@@ -75,6 +79,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     presence,
     board,
     talk,
+    guesses,
     pouring,
     lostEnd,
     send: (command) => connection.sendHostCommand(envelope(options.newId(), command)),

@@ -5,6 +5,7 @@ import type { StageView } from '../../core/session/views/stage.ts';
 import type { BoardView } from '../wire/board.ts';
 import { followBoard } from './board.ts';
 import { connect, type FollowerOptions, type LinkState } from './connection.ts';
+import { followGuesses, type ToldGuesses } from './guesses.ts';
 import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
 import { after as afterMs } from './timer.ts';
@@ -18,6 +19,8 @@ export interface ScreenFollower {
   readonly board: ReadonlySignal<BoardView | null>;
   /** What the host has given it to, in the cue that shows. */
   readonly shows: ReadonlySignal<ScreenShows>;
+  /** What the room guessed of the pours whose names are told. */
+  readonly guesses: ReadonlySignal<ToldGuesses>;
   wake(): void;
   close(): void;
 }
@@ -37,6 +40,7 @@ export function followAsScreen(options: FollowerOptions): ScreenFollower {
   socket.on('screen', (view) => {
     given.value = view;
   });
+  const guesses = followGuesses(socket);
   socket.on('rewound', gate.rewind);
   socket.on('stage', gate.receive);
   return {
@@ -45,6 +49,7 @@ export function followAsScreen(options: FollowerOptions): ScreenFollower {
     stage: gate.stage,
     board,
     shows,
+    guesses,
     wake,
     close() {
       stopFollowing();

@@ -1,4 +1,5 @@
 import type { PourId } from '../../core/ids.ts';
+import type { Guess } from '../../core/panel/guess/guess.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { ReviewAnswer, Strength } from '../words/closing.ts';
 
@@ -36,6 +37,8 @@ export interface NoteValues extends Record<TextField, string>, Record<WordField,
   readonly place: number | null;
   readonly 'odd-one-out': OddPick | null;
   readonly review: ReviewMarks;
+  /** What a blind glass may be; closed when its name is told. */
+  readonly guess: Guess;
   readonly feelings: readonly string[];
 }
 export type NoteField = keyof NoteValues;
@@ -55,6 +58,7 @@ export const noteFields = [
   'liking',
   'place',
   'odd-one-out',
+  'guess',
   'review',
   'feelings',
   'thoughts',

@@ -68,6 +68,8 @@ export function inWords(field: NoteField, value: NoteValue, { sheet, closing, li
         .map((feeling) => closing.feelings[feeling as Feeling] ?? feeling)
         .join(', ');
     case 'odd-one-out':
+    // A guess is told beside the truth, with words of its own.
+    case 'guess':
       return '';
     default:
       return field satisfies never;

@@ -27,6 +27,7 @@ export function mergeValues(field: NoteField, stored: NoteValue, offered: NoteVa
     case 'palate-words':
     case 'finish-words':
     case 'structure':
+    case 'guess':
     case 'review':
       return { ...(stored as Record<string, never>), ...(offered as Record<string, never>) };
     case 'feelings':

@@ -17,6 +17,7 @@ function blank(field: NoteField): NoteValue {
     case 'palate-words':
     case 'finish-words':
     case 'structure':
+    case 'guess':
     case 'review':
       return {};
     case 'feelings':

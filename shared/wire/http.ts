@@ -1,7 +1,9 @@
 import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
+import type { GuessTruth } from '../../core/panel/guess/guess.ts';
 import type { CrowdAdvice, SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
+import type { SeatView } from '../../core/session/views/seat.ts';
 import type { Drink, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, OddPick } from '../notes/entry.ts';
@@ -180,6 +182,8 @@ export interface Keepsake {
   readonly drink: Drink;
   readonly pours: readonly KeepsakePour[];
   readonly trials: readonly KeepsakeTrial[];
+  /** What there was to guess from; null where nothing was guessed. */
+  readonly guess: SeatView['guess'];
 }
 export interface KeepsakePour {
   readonly position: number;
@@ -189,6 +193,8 @@ export interface KeepsakePour {
   readonly facts: NamedPour | null;
   readonly code: string | null;
   readonly entries: readonly NoteEntry[];
+  /** What it is in the terms of a guess, once its name is told. */
+  readonly truth: GuessTruth | null;
 }
 
 /**

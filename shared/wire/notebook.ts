@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { CommandId, PourId, SeatId } from '../../core/ids.ts';
 import { pourId } from '../../core/ids.ts';
-import { limits } from '../../core/tasting.ts';
+import { surenesses } from '../../core/panel/guess/guess.ts';
+import { limits, strongestAbv } from '../../core/tasting.ts';
 import { cleanLine, cleanText } from '../../core/text.ts';
 import {
   longestText,
@@ -37,6 +38,8 @@ const code = z
   .max(60)
   .transform(cleanLine)
   .refine((value) => value !== '' && !(value in Object.prototype), 'not a word');
+/** A name off the list for guesses: a code, or the host's own words in it. */
+const guessed = z.string().min(1).max(300).transform(cleanLine);
 const marksOf = <Mark extends z.ZodType>(mark: Mark) =>
   z.record(code, mark).refine((marks) => Object.keys(marks).length <= mostMarks, 'too many');
 
@@ -73,6 +76,18 @@ export const noteSaveSchema = z.discriminatedUnion('field', [
   answer(
     'odd-one-out',
     z.strictObject({ glass: z.number().int().min(1).max(3), guessed: z.boolean() }).nullable(),
+  ),
+  answer(
+    'guess',
+    z.strictObject({
+      style: guessed.exactOptional(),
+      origin: guessed.exactOptional(),
+      vintage: z.number().int().min(1850).max(2200).exactOptional(),
+      age: z.number().min(0).max(150).exactOptional(),
+      abv: z.number().min(0).max(strongestAbv).exactOptional(),
+      price: z.number().int().min(1).max(100_000_000).exactOptional(),
+      sure: z.literal(surenesses).exactOptional(),
+    }),
   ),
   answer('review', marksOf(z.enum(reviewAnswers))),
   answer('feelings', z.array(z.enum(feelings)).max(feelings.length)),

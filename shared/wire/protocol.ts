@@ -8,6 +8,7 @@ import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
 import type { SentGuestCommand, SentHostCommand } from './commands.ts';
 import type { DeviceAsk, DevicesView } from './devices.ts';
+import type { GuessesTold } from './guesses.ts';
 import type { HelperView } from './helper.ts';
 import type { ConsentGiving, NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
@@ -50,6 +51,7 @@ export type RefusalCode =
   | 'table-full'
   | 'too-many-devices'
   | 'notes-closed'
+  | 'guess-closed'
   | 'no-words'
   | 'wrong-words'
   | 'not-a-photo'
@@ -146,6 +148,8 @@ export interface ServerToClient {
   /** To pages of before. */
   board: (view: BoardView) => void;
   'board-change': (change: BoardChange) => void;
+  /** To all that follow the room, and the host's devices. */
+  guesses: (told: GuessesTold) => void;
   host: (view: HostView) => void;
   'running-order': (view: RunningOrderView) => void;
   presence: (view: PresenceView) => void;

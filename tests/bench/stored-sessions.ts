@@ -6,6 +6,7 @@ import { evolveAll } from '../../core/session/evolve.ts';
 import { cueNow, type Session, unopened } from '../../core/session/state.ts';
 import { type Plan, planSchema } from '../../core/tasting.ts';
 import { durationMs, epochMs } from '../../core/units.ts';
+import { realChance } from '../../server/chance.ts';
 import { wallClock } from '../../server/clock.ts';
 import { Conductors } from '../../server/live/conductors.ts';
 import { createLiveServer } from '../../server/live/gateway.ts';
@@ -54,6 +55,7 @@ export async function firstUses(store: Store): Promise<{ readonly waits: number[
     io: createLiveServer([]),
     log: stderrLog('warn'),
     graces: { host: durationMs(30_000), seat: durationMs(15_000) },
+    chance: realChance,
     seatLimit: 200,
     sweepEvery: durationMs(300_000),
   });

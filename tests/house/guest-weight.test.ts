@@ -12,9 +12,10 @@ const root = new URL('../..', import.meta.url).pathname;
  * 40 kB if its line to the server were our own: more than a quarter of it is the Socket.IO client, which knows poor
  * networks better. What a phone must know of its seat's devices before anything else costs 0.4, and what phones of 2015
  * lack, methods, syntax and older words of style, 0.6 and 0.2. The room's result and
- * the rows of a ranking cost 0.2 of each.
+ * the rows of a ranking cost 0.2 of each, and what is guessed of a blind glass 0.3 of each; the rest of its script is fetched for such
+ * evenings only, as each drink's words are for its own.
  */
-const budget = { script: 48_500, style: 7_200, later: 38_000 };
+const budget = { script: 48_800, style: 7_500, later: 38_000, guesses: 6_500 };
 
 interface Shipped {
   readonly name: string;
@@ -97,8 +98,9 @@ describe('what a guest’s phone loads', () => {
       expect(early).not.toContain(word);
       expect(named('.js').some(({ text }) => text.includes(word))).toBe(true);
     }
-    const others = named('.js').filter(({ name }) => !/\/(wine|beer)-|^worker/.test(name));
+    const others = named('.js').filter(({ name }) => !/\/(wine|beer|guess)-|^worker/.test(name));
     expect(weight(others) - weight(first('.js'))).toBeLessThan(budget.later);
+    expect(weight(named('.js').filter(({ name }) => /\/guess-/.test(name)))).toBeLessThan(budget.guesses);
   });
 
   it('has no font, and nothing from another address', () => {
@@ -114,6 +116,10 @@ describe('what a guest’s phone loads', () => {
     expect(core.toSorted()).toEqual([
       'core/formula-guard.ts',
       'core/ids.ts',
+      'core/panel/guess/brier.ts',
+      'core/panel/guess/guess.ts',
+      'core/panel/guess/nearness.ts',
+      'core/panel/guess/trend.ts',
       'core/text.ts',
       'core/time-of-day.ts',
       'core/units.ts',

@@ -19,6 +19,10 @@ const rooms = trackedSources().filter(
 /** Texts that are the same in every language, each with its reason. */
 const sameEverywhere: Readonly<Record<string, string>> = {
   'host/evening/room-screens.tsx: /screen': 'an address, to be typed as it stands',
+  'shared/guess/trade-names.ts: Grüner Veltliner': 'a grape: every language calls it so',
+  'shared/guess/trade-names.ts: Hawke’s Bay': 'a place: every language calls it so',
+  'shared/guess/trade-names.ts: Ribera del Duero': 'a place: every language calls it so',
+  'shared/guess/trade-names.ts: Rías Baixas': 'a place: every language calls it so',
   'shared/wire/notebook.ts: not a word': 'a refusal of the contract: people read the sentence of its code',
   'shared/wire/notebook.ts: too many': 'a refusal of the contract: people read the sentence of its code',
 };

@@ -77,6 +77,7 @@ async function openDoors(opened: Store, number: number): Promise<void> {
     plan,
     cues: compile(plan),
     habits: noHabits,
+    guess: null,
     at: epochMs(1),
   } as const;
   await opened.sessions.append({ tasting, expected: 0, events: [opening] });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { levels } from '../../core/drinks/drink-kinds.ts';
 import { pacingSchema } from '../../core/tasting.ts';
+import { strictGuess, strictTruth } from './strict-guess.ts';
 import { results, roundOf } from './strict-result.ts';
 
 /**
@@ -92,6 +93,7 @@ const stageBase = {
   openBoards: z.array(text),
   sealed: z.array(text),
   justTold: z.array(text),
+  truths: z.array(z.strictObject({ pour: text, truth: strictTruth })),
 };
 const cueView = z.strictObject({
   id: text,
@@ -139,6 +141,7 @@ export const strictSeat = z.strictObject({
   servedAt: z.array(z.number().int()).nullable(),
   trials: z.array(z.strictObject({ id: text, glasses: z.array(text) })),
   missed: z.array(text),
+  guess: z.strictObject({ choices: strictGuess, currency: text }).nullable(),
 });
 
 const hostBase = {

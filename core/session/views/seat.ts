@@ -1,4 +1,6 @@
+import { sheetFor } from '../../guess/guess-sheet.ts';
 import type { PourId, SeatId } from '../../ids.ts';
+import type { GuessSheet } from '../../panel/guess/guess.ts';
 import { readsRulesFirst } from '../seating.ts';
 import { numbersServed, ownPourAt, placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
 import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
@@ -25,6 +27,8 @@ export interface SeatView {
   readonly trials: readonly TrialView[];
   /** Glasses that the room had behind it when this guest sat down, and that they have not caught up with [F3]. */
   readonly missed: readonly PourId[];
+  /** What there is to guess from, in an order of this seat's own [Q12]; null where nothing is guessed. */
+  readonly guess: { readonly choices: GuessSheet; readonly currency: string } | null;
 }
 
 interface TrialView {
@@ -52,6 +56,10 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     missed: seat.missed
       .filter((pour) => !session.dropped.includes(pour))
       .map((pour) => ownPourAt(session, seat, pour)),
+    guess: session.guess && {
+      choices: sheetFor(session.guess, seat.id),
+      currency: session.plan.currency,
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Terms } from '../../drinks/drink-kinds.ts';
 import type { CueId, PourId } from '../../ids.ts';
+import type { GuessTruth } from '../../panel/guess/guess.ts';
 import type { ToldResult } from '../../panel/round-result.ts';
 import {
   type Cue,
@@ -13,6 +14,7 @@ import {
 import { type ShownTraits, shownTraits, traitsOf } from '../../running-order/cue-traits.ts';
 import { type Drink, type Pacing, termsOf } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
+import { toldTruths } from '../guesses.ts';
 import { playable } from '../position.ts';
 import { cueForGuests, inTellingOrder, placesOf, positionNow, servedInOwnOrders } from '../serving.ts';
 import { cueNow, type Evening, type Finished, type Reminder, type UnderWay } from '../state.ts';
@@ -56,6 +58,13 @@ interface StageBase {
   readonly sealed: readonly PourId[];
   /** The names that were told last: one, or those that one tap told. */
   readonly justTold: readonly PourId[];
+  /** What named pours are, in the terms of guesses; empty where nothing is guessed, and until a name is told [Q4, Q12]. */
+  readonly truths: readonly GuessedPour[];
+}
+
+interface GuessedPour {
+  readonly pour: PourId;
+  readonly truth: GuessTruth;
 }
 
 export interface StageUnderWay extends StageBase {
@@ -134,6 +143,7 @@ export function stageView(session: UnderWay | Finished, version: number): StageV
       pages.filter((pour) => session.discussions[pour] !== undefined),
     ),
     justTold: inTellingOrder(session.plan, session.justTold),
+    truths: toldTruths(session),
   };
   return session.status === 'finished'
     ? { ...base, status: 'finished', finishedAt: session.finishedAt }

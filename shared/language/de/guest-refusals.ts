@@ -31,6 +31,7 @@ export const guestRefusals: GuestRefusals = {
     'Diese Verkostung gibt es nicht, oder sie ist gelöscht; bitte den Gastgeber um den richtigen Link.',
   'too-many-devices': 'Dieser Platz hat fünf Geräte; melde erst eines unter „Mein Platz“ ab.',
   'notes-closed': 'Dieses Handy hat deine Notizen noch nicht.',
+  'guess-closed': 'Was in diesem Glas ist, weiß die Runde schon; dein Tipp bleibt, wie er war.',
   'wrong-words': 'Das sind nicht die vier Wörter; sieh noch einmal nach.',
   'not-stored': 'Der Server konnte das nicht speichern; lass diese Seite offen und versuch es gleich wieder.',
   'set-aside': 'Diese Verkostung kann nicht weitergehen; bitte den Gastgeber um Hilfe.',

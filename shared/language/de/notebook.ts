@@ -16,6 +16,7 @@ export const notebookWords: NotebookWords = {
     'finish-words': 'Wörter für den Abgang',
     liking: 'Gefallen',
     place: 'Platz in deiner Rangfolge',
+    guess: 'Tipp',
     'odd-one-out': 'Welches ist anders',
     review: 'Noch im Glas?',
     feelings: 'Gefühle',

@@ -27,6 +27,7 @@ export const guestRefusals = {
   'no-such-tasting': 'This tasting does not exist or has been deleted; ask the host for the right link.',
   'too-many-devices': 'This seat has five devices; remove one under “My seat” first.',
   'notes-closed': 'This phone does not have your notes yet.',
+  'guess-closed': 'The name of this glass has been told; your guess stays as it was before.',
   'wrong-words': 'Those are not the four words; look again and take your time.',
   'not-stored': 'This could not be saved; keep this page open and try again in a moment.',
   'set-aside': 'This tasting cannot go on; ask the host for help.',

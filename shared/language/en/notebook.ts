@@ -17,6 +17,7 @@ export const notebookWords = {
     'finish-words': 'Words for the finish',
     liking: 'Liking',
     place: 'Your ranking',
+    guess: 'Guess',
     'odd-one-out': 'Odd one out',
     review: 'Still in the glass?',
     feelings: 'Feelings',

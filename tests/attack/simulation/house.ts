@@ -72,6 +72,7 @@ export class House {
       io,
       log,
       graces,
+      chance: { key: () => 'the-same-draw' },
       seatLimit: 200,
       sweepEvery: durationMs(300_000),
     });

@@ -27,6 +27,7 @@ beforeEach(async () => {
     io,
     log,
     graces,
+    chance: { key: () => 'the-same-draw' },
     seatLimit: 10,
     sweepEvery: durationMs(sweep),
   });

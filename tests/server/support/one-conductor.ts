@@ -72,6 +72,7 @@ export class OneConductor {
       io: this.#live.io,
       log,
       graces,
+      chance: { key: () => 'the-same-draw' },
       seatLimit,
       onFault: (error) => this.faults.push(error),
     });

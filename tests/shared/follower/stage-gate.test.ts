@@ -21,6 +21,7 @@ const base = {
   openBoards: [],
   sealed: [],
   justTold: [],
+  truths: [],
 } as const;
 
 function at(version: number, cue: string, takesEffectAt = 0): StageUnderWay {

@@ -52,6 +52,7 @@ const pour = (entries: readonly NoteEntry[], more: Partial<KeepsakePour> = {}): 
     reading: [{ title: 'On [moors] & stills', link: 'https://example.test/a?b=(c)>' }],
   },
   entries,
+  truth: null,
   ...more,
 });
 const entriesOf = (some: typeof values): NoteEntry[] =>
@@ -69,6 +70,7 @@ const evening = (pours: readonly KeepsakePour[], more: Partial<Keepsake> = {}): 
   timeZone: 'UTC',
   guest: 'Ingrid',
   drink: 'spirit',
+  guess: null,
   pours,
   trials: [
     {
@@ -183,15 +185,23 @@ describe('the progress over evenings', () => {
       ],
     });
     expect(progressOf([first, second])).toEqual([
-      { glasses: 1, words: 1, fresh: 1, perGlass: 1, odd: { right: 0, of: 1 }, best: ['Gorse Point'] },
-      { glasses: 1, words: 2, fresh: 1, perGlass: 2, odd: { right: 1, of: 1 }, best: [] },
+      {
+        glasses: 1,
+        words: 1,
+        fresh: 1,
+        perGlass: 1,
+        odd: { right: 0, of: 1 },
+        guesses: null,
+        best: ['Gorse Point'],
+      },
+      { glasses: 1, words: 2, fresh: 1, perGlass: 2, odd: { right: 1, of: 1 }, guesses: null, best: [] },
     ]);
   });
 
   it('bears an evening without pours, and none at all', () => {
     expect(progressOf([])).toEqual([]);
     expect(progressOf([evening([], { trials: [] })])).toEqual([
-      { glasses: 0, words: 0, fresh: 0, perGlass: 0, odd: { right: 0, of: 0 }, best: [] },
+      { glasses: 0, words: 0, fresh: 0, perGlass: 0, odd: { right: 0, of: 0 }, guesses: null, best: [] },
     ]);
   });
 });

@@ -15,6 +15,7 @@ const keepsakeOf = (typed: string): Keepsake => ({
   timeZone: 'UTC',
   guest: typed,
   drink: 'spirit',
+  guess: null,
   trials: [],
   pours: [
     {
@@ -22,6 +23,7 @@ const keepsakeOf = (typed: string): Keepsake => ({
       pour: pourId('p1'),
       drink: 'spirit',
       code: '417',
+      truth: null,
       facts: {
         kind: 'named',
         id: pourId('p1'),

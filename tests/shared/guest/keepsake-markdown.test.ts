@@ -15,6 +15,7 @@ const keepsake: Keepsake = {
   guest: 'Ingrid',
   drink: 'spirit',
   trials: [],
+  guess: null,
   pours: [
     {
       position: 1,
@@ -45,8 +46,9 @@ const keepsake: Keepsake = {
         { pour: pourId('p1'), field: 'nose', value: 'tar\nrope', revision: 2, savedAt: epochMs(1) },
         { pour: pourId('p1'), field: 'look', value: 'pale straw', revision: 1, savedAt: epochMs(1) },
       ],
+      truth: null,
     },
-    { position: 2, pour: pourId('p2'), drink: 'spirit', code: '283', facts: null, entries: [] },
+    { position: 2, pour: pourId('p2'), drink: 'spirit', code: '283', facts: null, entries: [], truth: null },
   ],
 } as Keepsake;
 

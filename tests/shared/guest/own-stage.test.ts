@@ -24,6 +24,7 @@ const seat: SeatView = {
   readsRulesFirst: false,
   signal: null,
   missed: [],
+  guess: null,
   kit: [],
   trials: [],
   served: [coded('c'), coded('a'), null],
@@ -50,6 +51,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
   results: [],
   sealed: [],
   justTold: [],
+  truths: [],
   status: 'under-way',
   cue: {
     id: cueId('x'),

@@ -22,6 +22,7 @@ const base = {
   openBoards: [],
   sealed: [],
   justTold: [],
+  truths: [],
 } as const;
 
 const at = (cue: string, version = 1): StageView => ({

@@ -24,6 +24,11 @@ function someValue(field: NoteField): fc.Arbitrary<NoteValue> {
       return marks(fc.constantFrom(...strengths));
     case 'structure':
       return marks(fc.integer({ min: 1, max: 5 }));
+    case 'guess':
+      return fc.record(
+        { style: fc.constantFrom('riesling', 'merlot'), age: fc.integer({ min: 0, max: 40 }) },
+        { requiredKeys: [], noNullPrototype: true },
+      );
     case 'review':
       return marks(fc.constantFrom(...reviewAnswers));
     case 'feelings':

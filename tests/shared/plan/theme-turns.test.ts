@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { themeSchema } from '../../../core/tasting.ts';
+import { themeSchema } from '../../../core/theme.ts';
 import {
   heldOptions,
   holding,

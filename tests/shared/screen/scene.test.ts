@@ -26,6 +26,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
   results: [],
   sealed: [],
   justTold: [],
+  truths: [],
   status: 'under-way',
   cue: {
     id: cueId('c'),

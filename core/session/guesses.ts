@@ -1,0 +1,35 @@
+import { truthOf } from '../guess/guess-sheet.ts';
+import type { PourId } from '../ids.ts';
+import { type GuessFact, type GuessTruth, guessFacts } from '../panel/guess/guess.ts';
+import { inTellingOrder } from './serving.ts';
+import type { Evening } from './state.ts';
+
+/** What the named pours are, only of the facts that are guessed: a price that nobody was asked for is not told [Q4, Q12]. */
+export function toldTruths(evening: Evening): { readonly pour: PourId; readonly truth: GuessTruth }[] {
+  if (evening.guess === null) return [];
+  return inTellingOrder(evening.plan, guessedPours(evening)).flatMap((id) => {
+    const truth = truthOfPour(evening, id);
+    return truth === undefined ? [] : [{ pour: id, truth }];
+  });
+}
+
+/** Named pours that have stood in front of the room and were not taken off the table, in order of the plan. */
+export const guessedPours = ({ plan, revealed, reached, dropped }: Evening): PourId[] =>
+  plan.pours
+    .map(({ id }) => id)
+    .filter((id) => revealed.includes(id) && reached.includes(id) && !dropped.includes(id));
+
+/** What a pour is of the facts that this evening guesses; for those who may know it. */
+export function truthOfPour(
+  { plan, guess }: Pick<Evening, 'plan' | 'guess'>,
+  id: PourId,
+): GuessTruth | undefined {
+  const pour = plan.pours.find((each) => each.id === id);
+  if (pour === undefined || guess === null) return undefined;
+  const known = truthOf(pour);
+  const asked = guessFacts.flatMap((fact): [GuessFact, string | number][] => {
+    const value = guess[fact] === undefined ? undefined : known[fact];
+    return value === undefined ? [] : [[fact, value]];
+  });
+  return Object.fromEntries(asked);
+}

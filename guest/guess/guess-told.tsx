@@ -1,0 +1,39 @@
+import { factName, judged, nearnessText, valueText } from '../../shared/guess/guess-texts.ts';
+import type { NoteValues } from '../../shared/notes/entry.ts';
+import type { Drink, SeatView, StageView } from '../../shared/wire/views.ts';
+import { words } from './language.ts';
+
+interface GuessToldProps {
+  readonly guess: NoteValues['guess'];
+  readonly truth: StageView['truths'][number]['truth'];
+  readonly asked: NonNullable<SeatView['guess']>;
+  readonly drink: Drink;
+}
+
+/** For this guest alone: what they said, what it is, and how near that was in a word. */
+export function GuessTold({ guess, truth, asked, drink }: GuessToldProps) {
+  const near = judged(guess, truth, asked.choices);
+  if (near.length === 0) return null;
+  return (
+    <section class="guess-told stack-tight">
+      <h3>{words.told.title}</h3>
+      <dl class="guess-list">
+        {near.map((each) => (
+          <div key={each.fact}>
+            <dt>{factName(each.fact, drink)}</dt>
+            <dd dir="auto">
+              <b>{nearnessText(each)}</b>
+              <span class="soft">
+                {' '}
+                {words.told.beside(
+                  valueText(each.fact, each.guess, asked.currency),
+                  valueText(each.fact, each.truth, asked.currency),
+                )}
+              </span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}

@@ -1,0 +1,95 @@
+import type { RoomGuess } from '../../core/panel/guess/room.ts';
+import { chanceText, factName, valueText } from '../guess/guess-texts.ts';
+import { guessWords as words } from '../language/en/guess.ts';
+import type { RoomGuesses } from '../wire/guesses.ts';
+import type { Drink } from '../wire/views.ts';
+
+interface GuessSpreadProps {
+  readonly guesses: RoomGuesses;
+  readonly drink: Drink;
+  /** Of the heading. */
+  readonly level?: 2 | 3;
+}
+
+/** What the room guessed of a pour beside what it is, and how often chance alone would have been as near. Never a table of people. */
+export function GuessSpread({ guesses, drink, level = 3 }: GuessSpreadProps) {
+  const Heading = `h${level}` as const;
+  const { counts, facts } = guesses;
+  return (
+    <section class="guess-room">
+      <Heading>{words.room.title}</Heading>
+      {counts === null ? (
+        <p class="soft">{words.room.few}</p>
+      ) : (
+        <p class="soft small">{words.room.counts(counts.counted, counts.of)}</p>
+      )}
+      <div class="guess-facts">
+        {facts.map((fact) => (
+          <FactSpread key={fact.fact} guess={fact} drink={drink} currency={guesses.currency} />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+interface FactSpreadProps {
+  readonly guess: RoomGuess;
+  readonly drink: Drink;
+  readonly currency: string;
+}
+
+/** So many values stand in rows; what fewer people said is counted together. */
+const mostRows = 5;
+
+function FactSpread({ guess, drink, currency }: FactSpreadProps) {
+  const text = (value: RoomGuess['truth']) => valueText(guess.fact, value, currency);
+  const rows = rowsOf(guess);
+  const most = Math.max(1, ...rows.map(({ guests }) => guests));
+  return (
+    <section class="guess-fact">
+      <h4>
+        {factName(guess.fact, drink)} <span class="guess-truth">{text(guess.truth)}</span>
+      </h4>
+      <ul class="guess-rows">
+        {rows.map(({ value, guests }) => {
+          const name = value === null ? words.room.others : text(value);
+          const right = value === guess.truth;
+          return (
+            <li key={String(value)} class={right ? 'guess-row guess-row-right' : 'guess-row'}>
+              <span class="visually-hidden">{words.room.row(name, words.room.people(guests), right)}</span>
+              <span class="guess-name" aria-hidden="true" dir="auto">
+                {right && '✓ '}
+                {name}
+              </span>
+              <span class="guess-bar" aria-hidden="true" style={{ '--share': `${(guests / most) * 100}%` }} />
+              <span class="figures" aria-hidden="true">
+                {guests}
+              </span>
+            </li>
+          );
+        })}
+      </ul>
+      <p class="small">{chanceText(guess.chance)}</p>
+      {guess.nearest.length > 0 && (
+        <p class="small" dir="auto">
+          {words.room.nearest(guess.nearest.join(', '))}
+        </p>
+      )}
+    </section>
+  );
+}
+
+/** The truth always has a row, also where nobody said it. Numbers stay in their order. */
+function rowsOf({
+  spread,
+  truth,
+}: RoomGuess): { readonly value: RoomGuess['truth'] | null; readonly guests: number }[] {
+  const all = spread.some(({ value }) => value === truth) ? spread : [...spread, { value: truth, guests: 0 }];
+  const ranked = all.toSorted((one, other) => other.guests - one.guests);
+  const kept = new Set([truth, ...ranked.slice(0, mostRows).map(({ value }) => value)]);
+  const shown = all.filter(({ value }) => kept.has(value));
+  const rest = all.filter(({ value }) => !kept.has(value)).reduce((sum, { guests }) => sum + guests, 0);
+  const inOrder =
+    typeof truth === 'number' ? shown.toSorted((a, b) => Number(a.value) - Number(b.value)) : shown;
+  return rest === 0 ? inOrder : [...inOrder, { value: null, guests: rest }];
+}
