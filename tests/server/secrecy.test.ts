@@ -14,6 +14,7 @@ import { memoryStore } from '../support/memory-store.ts';
 import { credentials, type Device } from './support/device.ts';
 import { House, houseKey } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';
+import { aPlan } from './support/plans.ts';
 
 /** The same ids, keys and codes in the same order, every time. */
 function sameChance(): Chance {
@@ -25,9 +26,22 @@ function sameChance(): Chance {
   return { id: () => next(12), key: () => next(32), code: () => next(6), number: () => Number(next(2)) };
 }
 
+/** A blind evening, in which there is something to guess. */
+const guessedBlind = aPlan({
+  blind: true,
+  pours: ['one', 'two', 'three'].map((id, at) => ({
+    id,
+    drink: 'spirit',
+    name: `Marshlight ${id}`,
+    style: 'single malt',
+    ageYears: 8 + at,
+  })),
+});
+
 /** What the writer does at a point of the evening; the rest of the evening is the same in both runs. */
 type Writing =
   | { readonly kind: 'save'; readonly field: string; readonly value: string | number }
+  | { readonly kind: 'guess'; readonly age: number }
   | { readonly kind: 'consent'; readonly consents: Consents }
   | { readonly kind: 'share'; readonly sharing: SharingBefore };
 
@@ -49,6 +63,7 @@ const writing: fc.Arbitrary<Writing> = fc.oneof(
     field: fc.constantFrom('place', 'liking'),
     value: fc.integer({ min: 1, max: 3 }),
   }),
+  fc.record({ kind: fc.constant('guess' as const), age: fc.integer({ min: 0, max: 40 }) }),
   fc.record({
     kind: fc.constant('consent' as const),
     consents: fc
@@ -79,7 +94,7 @@ const step: fc.Arbitrary<Step> = fc.record({
 async function play(steps: readonly Step[], variant: 0 | 1): Promise<{ traffic: string[][]; log: string }> {
   const clock = new ManualClock();
   const house = await House.open({ clock, chance: sameChance(), store: memoryStore() });
-  const made = await house.plan();
+  const made = await house.plan(guessedBlind);
   const host = await house.host(made);
   await host.host({ type: 'OpenDoors' }, 'the-doors-are-opened');
   const seat = (name: string) => ({ key: `key-made-on-the-device-of-${name}`, name, id: `seat-for-${name}` });
@@ -127,7 +142,11 @@ async function play(steps: readonly Step[], variant: 0 | 1): Promise<{ traffic: 
     for (const each of writings[variant]) {
       revision += 1;
       if (each.kind === 'save') await writer.save({ field: each.field, value: each.value, base: revision });
-      else if (each.kind === 'consent')
+      else if (each.kind === 'guess') {
+        // Without the answer the two evenings would be the same for another reason.
+        const guess = { field: 'guess', value: { age: each.age }, base: revision };
+        expect(await writer.save(guess)).toMatchObject({ ok: true });
+      } else if (each.kind === 'consent')
         expect(await writer.consent(each.consents)).toMatchObject({ ok: true });
       else await writer.share({ sharing: each.sharing });
     }
