@@ -1,7 +1,7 @@
 // German, not yet reviewed by a native speaker.
 
-import type { GuessWords } from '../en/guess.ts';
 import { countingIn } from '../counting.ts';
+import type { GuessWords } from '../en/guess.ts';
 import { moneyIn } from '../money.ts';
 
 const years = (count: number): string => countingIn('de')(count, 'Jahr', 'Jahre');
