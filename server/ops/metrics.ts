@@ -36,7 +36,7 @@ export class Metrics {
 
   /** A message of a device was answered. What belongs to notebooks is counted nowhere [Q1]. */
   asked(event: Event, outcome: Outcome): void {
-    if (ofNotebooks.has(event)) return;
+    if (event.startsWith('note:') || event === 'device:ask') return;
     count(this.#asked, labels({ event, outcome }));
   }
 
@@ -82,8 +82,6 @@ export class Metrics {
     this.#delay.disable();
   }
 }
-
-const ofNotebooks: ReadonlySet<Event> = new Set(['note:save', 'note:share', 'device:ask']);
 
 /** Lines of one metric; none at all before it has a value. */
 function series(

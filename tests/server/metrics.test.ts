@@ -38,6 +38,19 @@ describe('figures for whoever runs the server', () => {
     await house.close();
   });
 
+  it('count nothing that is written, shared, agreed to or kept between the devices of a seat', async () => {
+    const house = await House.open();
+    const { noor } = await house.evening();
+    const before = (await read(house)).text;
+    for (const event of ['note:save', 'note:share', 'note:consent', 'note:anything', 'device:ask'])
+      await noor.raw(event, {});
+    const messages = (text: string) => text.split('\n').filter((each) => /messages_total/.test(each));
+    expect(messages((await read(house)).text).filter((each) => !each.includes('"unknown"'))).toEqual(
+      messages(before),
+    );
+    await house.close();
+  });
+
   it('do not grow with what anybody sends', async () => {
     const house = await House.open();
     const { noor } = await house.evening();
