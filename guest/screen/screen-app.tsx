@@ -25,7 +25,8 @@ function begin(): Place {
   const admission = previewOf(window.location.hash);
   if (admission !== null) {
     history.replaceState(null, '', window.location.pathname);
-    return { at: 'preview', admission };
+    // Only our own pages may frame this one. By itself, a link could bring a stranger's code and address to our name.
+    if (window.parent !== window) return { at: 'preview', admission };
   }
   const code = tidyCode(decodeURIComponent(window.location.pathname.split('/')[2] ?? ''));
   return code === '' ? { at: 'door', problem: null } : { at: 'code', code, turn: 0 };
