@@ -129,13 +129,17 @@ describe('a guest at home', () => {
 
   it('is waited for with one switch that the host can read on the page', async () => {
     await host.person.button(hostWords.tools.more).click();
-    await host.person.page.getByRole('radio', { name: hostWords.more.pacings.clock }).click();
+    await host.person.page
+      .getByRole('radio', { name: new RegExp(`^${hostWords.more.pacings.clock}`) })
+      .click();
     await host.person.page.getByRole('switch', { name: hostWords.more.waitForRemote }).click();
     await host.person.page.keyboard.press('Escape');
     await host.person.text(home.waits).waitFor();
     await host.person.look('host-waits-for-home');
     await host.person.button(hostWords.tools.more).click();
-    await host.person.page.getByRole('radio', { name: hostWords.more.pacings.host }).click();
+    await host.person.page
+      .getByRole('radio', { name: new RegExp(`^${hostWords.more.pacings.host} `) })
+      .click();
     await host.person.page.keyboard.press('Escape');
     await leadTo('kV7nQ2xd/writing/write/nose');
     await lark.isAt(cues[at] as never);

@@ -103,7 +103,7 @@ describe('who is coming', () => {
   it('is seen by the host as a spread, and the recommendation taken over with one tap and back', async () => {
     await look();
     await tablet.text(words.survey.answered(1, 10)).waitFor();
-    await tablet.text(words.guests.advised('newcomers', 3, 1)).waitFor();
+    await tablet.text(words.guests.advised(words.levels.newcomers, 3, 1)).waitFor();
     await tablet.look('plan-crowd', { whole: true });
     await tablet.button(words.guests.takeAdvice).click();
     await kept(({ level }) => level === 'newcomers');
@@ -118,7 +118,7 @@ describe('who is coming', () => {
     await phone.button(survey.sendAgain).click();
     await phone.heading(survey.thanksTitle, 1).waitFor();
     await look();
-    await tablet.text(words.guests.advised('devotees', 9, 3)).waitFor();
+    await tablet.text(words.guests.advised(words.levels.devotees, 9, 3)).waitFor();
     await tablet.text(words.survey.answered(1, 10)).waitFor();
   });
 });

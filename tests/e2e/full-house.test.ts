@@ -1,6 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { boardWords } from '../../shared/language/en/board.ts';
+import { cueWords } from '../../shared/language/en/cues.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords as words } from '../../shared/language/en/host.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
@@ -112,9 +113,9 @@ describe('a full house', () => {
 
   it('fits beside the glass in hand, with many who ask for something', async () => {
     await open('room');
-    await goTo('lamp1/first/look', words.cue.steps.look, 'Look');
+    await goTo('lamp1/first/look', words.cue.steps.look, cueWords.step.look.spirit.verb);
     await fits(guest.person, 'look', phones);
-    await goTo('lamp1/first/nose', words.cue.steps.nose, 'Nose');
+    await goTo('lamp1/first/nose', words.cue.steps.nose, cueWords.step.nose.spirit.verb);
     const cue = 'lamp1/first/nose';
     const signals = ['ready', 'ready', 'more-time', 'needs-host'] as const;
     for (const [index, each] of full.guests.slice(0, 9).entries())
@@ -122,7 +123,7 @@ describe('a full house', () => {
     await host.text(words.table.states['needs-host']).first().waitFor();
     await fits(host, 'nose', tablets);
     await fits(guest.person, 'nose', phones);
-    await goTo('lamp16/writing/write/nose', words.cue.writes.nose, 'Write');
+    await goTo('lamp16/writing/write/nose', words.cue.writes.nose, cueWords.write.nose.verb);
     await guest.field('nose').waitFor();
     await fits(guest.person, 'write', phones);
     await showsPressed();
@@ -135,7 +136,7 @@ describe('a full house', () => {
       await each.save({ pour: 'lamp1', field: 'nose', value: `${'🍐 pear '.repeat(20)}${index}` });
       await each.share({ pour: 'lamp1', sharing: 'shared' });
     }
-    await goTo('flight-1/discussion', words.cue.kinds.discussion, 'Talk');
+    await goTo('flight-1/discussion', words.cue.kinds.discussion, cueWords.discussion.verb);
     await full.host.host({ type: 'OpenDiscussion', pours: ['lamp1'] });
     await guest.person.text(boardWords.fields.nose).first().waitFor();
     await host.text(words.board.fields.nose).first().waitFor();
