@@ -53,7 +53,8 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
   const told = resultAt(view, cue);
   const { plan } = evening.stored;
   return (
-    <section class="room-now" aria-labelledby="now" data-shows={tabs.tab}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls where words are long, also by the keyboard
+    <section class="room-now" aria-labelledby="now" data-shows={tabs.tab} tabIndex={0}>
       <p class="now-where">{whereOf(cue, view.pours)}</p>
       <div class="now-head">
         <div class="now-words">
