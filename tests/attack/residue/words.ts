@@ -37,10 +37,10 @@ export async function write(
   await store.notebooks.save({ tasting, seat, entry, answered });
 }
 
-/** Some guest of the evenings that stay. */
+/** Some guest of the evenings that stay, never the first one: what nobody forgot must come back. */
 export async function forget(store: SqliteStore, chances: Chances, forgotten: Forgotten): Promise<void> {
   const tasting = chances.anyOf(tastings.slice(1)) ?? tastingId('winter');
-  const seat = seatId(`seat-${chances.below(guests)}`);
+  const seat = seatId(`seat-${1 + chances.below(guests - 1)}`);
   await store.notebooks.forget(tasting, seat);
   forgotten.set(`${tasting} ${seat}`, { tasting, seat });
 }
