@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { type AgeCountry, ageToAsk, legalAges } from '../../core/planning/strength/legal-ages.ts';
+import { ageToAsk, isAgeCountry } from '../../core/planning/strength/legal-ages.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
@@ -136,7 +136,7 @@ interface LabelProps {
 
 /** A blind label tells the code and nothing that gives the pour away, strength included. */
 function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
-  const volume = volumeText(pourVolume(pour), plan.volumeUnit);
+  const volume = volumeText(pourVolume(pour, plan), plan.volumeUnit);
   const strength = !tells || pour.abv === undefined ? [] : [words.strength(pour.abv)];
   return (
     <>
@@ -151,7 +151,5 @@ function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
   );
 }
 
-const isAgeCountry = (country: string): country is AgeCountry => Object.hasOwn(legalAges, country);
-
 const ageOf = ({ lawOf }: Plan): string =>
-  lawOf !== undefined && isAgeCountry(lawOf) ? words.age(ageToAsk(lawOf).age) : words.adults;
+  isAgeCountry(lawOf) ? words.age(ageToAsk(lawOf).age) : words.adults;

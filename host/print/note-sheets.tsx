@@ -115,7 +115,7 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
 
 /** What water does to this glass; of a blind one no strength, which would tell it [Q4]. */
 function waterLine(plan: Plan, pour: Pour): string {
-  const water = waterInPour(pour);
+  const water = waterInPour(pour, plan);
   if (water === null || plan.drops === 'none') return '';
   const { drops, dropped, reached } = water;
   const later = plan.drops === 'after-nose' ? [waterWords.sheetLater] : [];

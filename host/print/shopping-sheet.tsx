@@ -85,7 +85,7 @@ function ToGet({ children }: { readonly children: ComponentChildren }) {
 function Bottles({ plan, line }: { readonly plan: Plan; readonly line: BottleLine }) {
   const { pour, bottle, assumed, order } = line;
   const size = volumeText(bottle, plan.volumeUnit);
-  const each = volumeText(pourVolume(pour), plan.volumeUnit);
+  const each = volumeText(pourVolume(pour, plan), plan.volumeUnit);
   return (
     <>
       <strong>{pour.name}</strong>

@@ -7,7 +7,12 @@ import {
 } from '../../core/planning/strength/drinking-guidance.ts';
 import { ethanolInPour } from '../../core/planning/strength/ethanol.ts';
 import { legalAges } from '../../core/planning/strength/legal-ages.ts';
-import { standardDrinksIn } from '../../core/planning/strength/standard-drinks.ts';
+import { nationalAdvice } from '../../core/planning/strength/national-advice.ts';
+import {
+  gramsPerDrink,
+  standardDrinks,
+  standardDrinksIn,
+} from '../../core/planning/strength/standard-drinks.ts';
 import { abvPercent, millilitres } from '../../core/units.ts';
 import published from './drinking-guidance.json' with { type: 'json' };
 import { expectWithin, type PublishedCase } from './published-case.ts';
@@ -24,6 +29,15 @@ function weeklyBritishUnits(given: Given): unknown {
   const unitsPerPour = standardDrinksIn(ethanolInPour(pour), 'GB').drinks;
   return { unitsPerPour, pours: (britishWeek?.drinks.count ?? 0) / unitsPerPour };
 }
+
+/** Figures of our table that lie outside a published span; none should. */
+function spanOf(values: readonly number[], [from = 0, to = 0]: readonly number[]): readonly number[] {
+  const outside = values.filter((value) => value < from - 0.11 || value > to);
+  return outside.length === 0 ? [from, to] : outside;
+}
+
+const daily = (of: 'women' | 'men') =>
+  Object.values(nationalAdvice).flatMap((advice) => (advice.per === 'day' ? [advice[of]] : []));
 
 const ageByPlace: Record<string, () => number | undefined> = {
   US: () => legalAges.US[0]?.age,
@@ -62,6 +76,20 @@ const facts: Record<string, (given: Given) => unknown> = {
     dailyDrinks: australianDay.drinks.count,
     drinkG: australianDay.ethanol / australianDay.drinks.count,
     dailyG: australianDay.ethanol,
+  }),
+  dailyLimit: (given) => {
+    // The table holds what is in force; the edition before it named numbers.
+    const advice = given.edition === '2025-2030' ? nationalAdvice.US : undefined;
+    return advice?.per === 'none' ? { menDrinks: null, womenDrinks: null } : { menDrinks: NaN };
+  },
+  range: () => ({
+    // The British unit of 10 mL weighs 7.89 g, printed as 8.
+    standardDrinkG: spanOf(
+      (Object.keys(standardDrinks) as (keyof typeof standardDrinks)[]).map(gramsPerDrink),
+      [8, 20],
+    ),
+    womenDailyG: spanOf(daily('women'), [10, 42]),
+    menDailyG: spanOf(daily('men'), [10, 56]),
   }),
   calculationAdvice: () => ({ safeWayToCalculate: !said('no-sum-tells-when-to-drive') }),
   legalAge: (given) => ageByPlace[String(given.country)]?.(),

@@ -1,8 +1,7 @@
 import { compile } from '../../running-order/compile.ts';
 import type { Drink, Plan } from '../../tasting.ts';
 import { type DurationMs, durationMs, type EpochMs } from '../../units.ts';
-import type { AgeCountry } from '../strength/legal-ages.ts';
-import { ageToAsk, legalAges } from '../strength/legal-ages.ts';
+import { ageToAsk, isAgeCountry } from '../strength/legal-ages.ts';
 import { type CalendarEvent, calendarFile } from './invitation-calendar.ts';
 import { instantOf, type WallTime, wallTimeIn } from './invitation-time.ts';
 
@@ -135,12 +134,9 @@ function whatIsPoured(plan: Plan, words: InvitationWords): string {
 /** The usual cautions; local law where the country is not known. */
 function careOf(plan: Plan, words: InvitationWords): string {
   if (withoutAlcohol(plan)) return words.withoutAlcohol;
-  const country = plan.lawOf !== undefined && isAgeCountry(plan.lawOf) ? plan.lawOf : undefined;
-  const age = country === undefined ? words.ageByLaw : words.age(ageToAsk(country).age);
+  const age = isAgeCountry(plan.lawOf) ? words.age(ageToAsk(plan.lawOf).age) : words.ageByLaw;
   return listed(words.careTitle, [...words.care, age]);
 }
-
-const isAgeCountry = (country: string): country is AgeCountry => Object.hasOwn(legalAges, country);
 
 const lines = (all: readonly string[]): string => all.filter((line) => line !== '').join('\n');
 const listed = (title: string, items: readonly string[]): string =>

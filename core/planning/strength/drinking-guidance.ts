@@ -14,8 +14,8 @@ type GuidanceMarkId =
   | 'us-binge-men'
   | 'gb-week';
 
-export interface GuidanceMark {
-  readonly id: GuidanceMarkId;
+export interface GuidanceMark<Id extends GuidanceMarkId = GuidanceMarkId> {
+  readonly id: Id;
   readonly ethanol: Grams;
   /** The same line as its body draws it: so many drinks of its own size. */
   readonly drinks: { readonly count: number; readonly standard: DrinkStandard };
@@ -24,13 +24,13 @@ export interface GuidanceMark {
   readonly source: SourceId;
 }
 
-const mark = (
-  id: GuidanceMarkId,
+const mark = <Id extends GuidanceMarkId>(
+  id: Id,
   count: number,
   standard: DrinkStandard,
   crossed: 'above' | 'from',
   source: SourceId,
-): GuidanceMark => ({
+): GuidanceMark<Id> => ({
   id,
   ethanol: grams(count * gramsPerDrink(standard)),
   drinks: { count, standard },
@@ -42,6 +42,9 @@ const mark = (
 export const canadianOccasion = mark('ca-occasion', 2, 'CA', 'above', 'ca-guidance');
 /** No more than 4 Australian drinks on any one day. */
 export const australianDay = mark('au-day', 4, 'AU', 'above', 'au-guideline');
+
+/** A line for one day, which an evening is held against. */
+export type DayMark = GuidanceMark<'ca-occasion' | 'au-day'>;
 
 /** All marks, rising. */
 export const guidanceMarks: readonly GuidanceMark[] = [
@@ -59,5 +62,5 @@ export const guidanceMarks: readonly GuidanceMark[] = [
  * guidelines (2025-2030) give no number and the British one counts by the week, so elsewhere the Australian
  * day stands in.
  */
-export const loudMark = (standard: DrinkStandard): GuidanceMark =>
+export const loudMark = (standard: DrinkStandard): DayMark =>
   standard === 'CA' ? canadianOccasion : australianDay;

@@ -1,6 +1,12 @@
 import type { Grams } from '../../units.ts';
 import type { Reckoning } from '../figures/reckoning.ts';
-import { canadianOccasion, type GuidanceMark, guidanceMarks, loudMark } from './drinking-guidance.ts';
+import {
+  canadianOccasion,
+  type DayMark,
+  type GuidanceMark,
+  guidanceMarks,
+  loudMark,
+} from './drinking-guidance.ts';
 import { type EthanolAmount, ethanolInPours, type Poured } from './ethanol.ts';
 import { type PourOffer, type PourSizes, smallerPours, USUAL_POUR_SIZES } from './smaller-pours.ts';
 import { type DrinkStandard, standardDrinksIn } from './standard-drinks.ts';
@@ -23,7 +29,7 @@ interface PourStrength {
  */
 type StrengthCaution =
   | { readonly level: 'quiet' }
-  | { readonly level: 'notice' | 'loud'; readonly line: GuidanceMark; readonly offer: PourOffer };
+  | { readonly level: 'notice' | 'loud'; readonly line: DayMark; readonly offer: PourOffer };
 
 export interface EveningStrength {
   readonly standard: DrinkStandard;

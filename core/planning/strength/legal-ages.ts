@@ -4,14 +4,21 @@ import type { DrinkStandard } from './standard-drinks.ts';
 /** One rule of one place. Laws change and differ by state: the host's local law decides, not this table. */
 export interface LegalAge {
   readonly age: number;
-  readonly drinks: 'all' | 'wine and beer' | 'spirits' | 'up to 6 % vol' | 'above 6 % vol';
+  readonly drinks:
+    | 'all'
+    | 'wine and beer'
+    | 'spirits'
+    | 'up to 6 % vol'
+    | 'above 6 % vol'
+    | 'below 22 % vol'
+    | 'from 22 % vol';
   readonly where: 'everywhere' | 'shops' | 'served';
   /** Parts of the country that the rule holds in, ISO 3166-2; the rest of the country where absent. */
   readonly regions?: readonly string[];
   readonly source: SourceId;
 }
 
-export type AgeCountry = Exclude<DrinkStandard, 'WHO'> | 'DE' | 'SE';
+export type AgeCountry = Exclude<DrinkStandard, 'WHO'>;
 
 const everywhere = (age: number, source: SourceId): LegalAge => ({
   age,
@@ -50,7 +57,22 @@ export const legalAges: Readonly<Record<AgeCountry, readonly LegalAge[]>> = {
     { age: 18, drinks: 'all', where: 'served', source: 'se-age' },
   ],
   JP: [everywhere(20, 'jp-age')],
+  CH: [
+    { ...everywhere(18, 'ch-age'), regions: ['CH-TI'] },
+    { age: 16, drinks: 'wine and beer', where: 'everywhere', source: 'ch-age' },
+    { age: 18, drinks: 'spirits', where: 'everywhere', source: 'ch-age' },
+  ],
+  NL: [everywhere(18, 'nl-age')],
+  IT: [everywhere(18, 'it-age')],
+  ES: [everywhere(18, 'es-age')],
+  NO: [
+    { age: 18, drinks: 'below 22 % vol', where: 'everywhere', source: 'no-age' },
+    { age: 20, drinks: 'from 22 % vol', where: 'everywhere', source: 'no-age' },
+  ],
 };
+
+export const isAgeCountry = (code: string | undefined): code is AgeCountry =>
+  code !== undefined && Object.hasOwn(legalAges, code);
 
 /**
  * The age to ask guests for: the highest that any rule of the country names, so that whoever is admitted is

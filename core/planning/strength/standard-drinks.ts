@@ -5,7 +5,25 @@ import type { SourceId } from '../figures/sources.ts';
 import { ETHANOL_DENSITY, type EthanolAmount } from './ethanol.ts';
 
 /** Countries by ISO 3166-1 alpha-2, and the drink of the World Health Organization's questionnaire. */
-export type DrinkStandard = 'US' | 'GB' | 'AU' | 'NZ' | 'IE' | 'CA' | 'FR' | 'DK' | 'AT' | 'JP' | 'WHO';
+export type DrinkStandard =
+  | 'US'
+  | 'GB'
+  | 'AU'
+  | 'NZ'
+  | 'IE'
+  | 'CA'
+  | 'FR'
+  | 'DK'
+  | 'AT'
+  | 'JP'
+  | 'DE'
+  | 'CH'
+  | 'NL'
+  | 'IT'
+  | 'ES'
+  | 'NO'
+  | 'SE'
+  | 'WHO';
 
 /** Some countries count grams, others a volume of pure ethanol; the difference shows in the third digit. */
 export type StandardDrink =
@@ -29,6 +47,14 @@ export const standardDrinks: Readonly<Record<DrinkStandard, StandardDrink>> = {
   DK: byMass(12, 'drinks-of-37-countries'),
   AT: byMass(20, 'drinks-of-37-countries'),
   JP: byMass(19.75, 'drinks-of-37-countries'),
+  // Germany says 10 to 12 g and draws its lines in glasses of 12 g; Norway says 12 to 15 g, most often 12.
+  DE: byMass(12, 'de-guidance'),
+  CH: byMass(10, 'ch-drink'),
+  NL: byMass(10, 'nl-guideline'),
+  IT: byMass(12, 'it-guideline'),
+  ES: byMass(10, 'es-guideline'),
+  NO: byMass(12, 'no-drink'),
+  SE: byMass(12, 'se-guideline'),
   WHO: byMass(10, 'audit'),
 };
 

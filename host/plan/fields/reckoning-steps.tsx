@@ -48,7 +48,7 @@ function Step({ step, plan }: { readonly step: AnyStep; readonly plan: Measures 
   );
 }
 
-function sourceSentence({ checked, title }: Source): string {
+export function sourceSentence({ checked, title }: Source): string {
   switch (checked) {
     case 'from memory':
       return words.figures.fromMemory(title);

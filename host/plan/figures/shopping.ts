@@ -66,7 +66,7 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
       guests,
       poursPerGuest: 1 + inTrials(plan, pour),
       hostPours,
-      pour: pourVolume(pour),
+      pour: pourVolume(pour, plan),
       bottle,
       reserve: USUAL_RESERVE,
     });
@@ -95,7 +95,10 @@ export function shoppingFor(plan: Plan, washed: boolean): ShoppingFigures {
       lids: ways.some(({ lids }) => lids),
       droppers: plan.drops !== 'none' && ways.some(({ dropsOfWater }) => dropsOfWater > 0),
     }),
-    kit: remoteKit(plan.remoteGuests, vials.map(pourVolume)),
+    kit: remoteKit(
+      plan.remoteGuests,
+      vials.map((pour) => pourVolume(pour, plan)),
+    ),
     vialsOf: vials,
     cost: costPerSeat(
       plan.currency,

@@ -1,12 +1,42 @@
 import { waysOf } from '../../../core/drinks/drink-ways.ts';
+import { canadianOccasion } from '../../../core/planning/strength/drinking-guidance.ts';
 import { type EveningStrength, eveningStrength } from '../../../core/planning/strength/evening-strength.ts';
 import { type DrinkStandard, standardDrinks } from '../../../core/planning/strength/standard-drinks.ts';
-import type { Plan, Pour } from '../../../core/tasting.ts';
+import { suggestedPours } from '../../../core/planning/strength/suggested-pours.ts';
+import type { Drink, Plan, Pour } from '../../../core/tasting.ts';
 import { abvPercent, type Millilitres, millilitres } from '../../../core/units.ts';
 
-/** The volume in one glass: the pour's own, else what is usual for its drink. */
-export const pourVolume = (pour: Pour): Millilitres =>
-  pour.pourMl === undefined ? waysOf[pour.drink].pour : millilitres(pour.pourMl);
+/** What a pour is taken for until its strength is known, in % vol (common practice, no source). */
+const usualStrength: Readonly<Record<Drink, number>> = { spirit: 46, wine: 14, beer: 6 };
+
+/** Glasses of a pour for one person: its own, and two at the most in each odd-one-out. */
+const glassesOf = (plan: Plan, { id }: Pour): number =>
+  1 + 2 * plan.trials.filter(({ a, b }) => a === id || b === id).length;
+
+/** The size that the plan suggests for a pour, and whether it is less than usual, so that the evening stays below the line. */
+export function suggestionOf({ pourMl: _, ...pour }: Pour, plan: Plan) {
+  const suggested = pourVolume(pour, plan);
+  return { volume: suggested, less: suggested < waysOf[pour.drink].pour };
+}
+
+/**
+ * The volume in one glass: the pour's own, else what is usual for its drink, or as much less that all pours together
+ * stay below the lowest line that a public body draws for one occasion.
+ */
+export function pourVolume(pour: Pour, plan: Plan): Millilitres {
+  if (pour.pourMl !== undefined) return millilitres(pour.pourMl);
+  const known = plan.pours.some(({ id }) => id === pour.id);
+  // The pour as it is being written, which the plan may not have yet.
+  const pours = known ? plan.pours.map((each) => (each.id === pour.id ? pour : each)) : [...plan.pours, pour];
+  const planned = pours.map((each) => ({
+    own: each.pourMl === undefined ? undefined : millilitres(each.pourMl),
+    usual: waysOf[each.drink].pour,
+    strength: abvPercent(each.abv ?? usualStrength[each.drink]),
+    glasses: glassesOf(plan, each),
+  }));
+  const at = pours.findIndex(({ id }) => id === pour.id);
+  return suggestedPours(planned, canadianOccasion.ethanol)[at] ?? waysOf[pour.drink].pour;
+}
 
 export interface StrengthFigures {
   readonly evening: EveningStrength;
@@ -24,7 +54,7 @@ export interface StrengthFigures {
 
 const isStandard = (code: string): code is DrinkStandard => Object.hasOwn(standardDrinks, code);
 
-const ethanolIn = (pour: Pour): number => pourVolume(pour) * (pour.abv ?? 0);
+const ethanolIn = (plan: Plan, pour: Pour): number => pourVolume(pour, plan) * (pour.abv ?? 0);
 
 /**
  * The three glasses of each odd-one-out as the seat meets them that is poured the most: two of the drink with more
@@ -33,7 +63,7 @@ const ethanolIn = (pour: Pour): number => pourVolume(pour) * (pour.abv ?? 0);
 function trialGlasses(plan: Plan): Pour[] {
   return plan.trials.flatMap(({ a, b }) => {
     const pair = plan.pours.filter(({ id }) => id === a || id === b);
-    const [more, less] = pair.toSorted((one, other) => ethanolIn(other) - ethanolIn(one));
+    const [more, less] = pair.toSorted((one, other) => ethanolIn(plan, other) - ethanolIn(plan, one));
     return more === undefined || less === undefined ? [] : [more, more, less];
   });
 }
@@ -45,7 +75,10 @@ export function strengthOf(plan: Plan): StrengthFigures {
   const counted = [...pours, ...trialGlasses(plan).filter(known)];
   const own = plan.lawOf;
   const standard = own !== undefined && isStandard(own) ? own : 'WHO';
-  const poured = counted.map((pour) => ({ volume: pourVolume(pour), strength: abvPercent(pour.abv ?? 0) }));
+  const poured = counted.map((pour) => ({
+    volume: pourVolume(pour, plan),
+    strength: abvPercent(pour.abv ?? 0),
+  }));
   return {
     evening: eveningStrength(poured, standard),
     counted,
@@ -62,7 +95,7 @@ export function withSmallerPours(plan: Plan, counted: readonly Pour[], volumes: 
     ...plan,
     pours: plan.pours.map((pour) => {
       const ml = offered.get(pour.id);
-      return ml === undefined || ml === pourVolume(pour) ? pour : { ...pour, pourMl: ml };
+      return ml === undefined || ml === pourVolume(pour, plan) ? pour : { ...pour, pourMl: ml };
     }),
   };
 }

@@ -1,5 +1,7 @@
+import { sources } from '../../../core/planning/figures/sources.ts';
 import { standingCautions } from '../../../core/planning/strength/cautions.ts';
-import { type AgeCountry, legalAges } from '../../../core/planning/strength/legal-ages.ts';
+import { isAgeCountry, legalAges } from '../../../core/planning/strength/legal-ages.ts';
+import { nationalAdvice } from '../../../core/planning/strength/national-advice.ts';
 import { USUAL_POUR_SIZES } from '../../../core/planning/strength/smaller-pours.ts';
 import { standardDrinks } from '../../../core/planning/strength/standard-drinks.ts';
 import type { Plan } from '../../../core/tasting.ts';
@@ -8,7 +10,7 @@ import { Notice } from '../../../shared/ui/notice.tsx';
 import { locale } from '../../locale.ts';
 import { number } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
-import { ReckoningSteps } from '../fields/reckoning-steps.tsx';
+import { ReckoningSteps, sourceSentence } from '../fields/reckoning-steps.tsx';
 import { SelectField } from '../fields/select-field.tsx';
 import { pourVolume, type StrengthFigures, strengthOf, withSmallerPours } from '../figures/strength.ts';
 import { drinksOf } from '../part-summaries.ts';
@@ -63,16 +65,29 @@ export function StrengthNotice({ editor }: { readonly editor: PlanEditor }) {
   const loud = caution.level === 'loud';
   const sentence = loud ? said.loud : said.notice;
   const { offer, line } = caution;
+  const drawn = said.lines[line.id];
   return (
-    <Notice kind={loud ? 'caution' : 'info'} title={loud ? said.loudTitle : said.noticeTitle}>
-      <p>{sentence(number(total.mass, 1), drinksOf(total.drinks, standard), number(line.ethanol, 1))}</p>
+    <Notice kind={loud ? 'caution' : 'info'} title={loud ? said.loudTitle : drawn.above}>
+      <p>
+        {sentence(
+          number(total.mass, 1),
+          drinksOf(total.drinks, standard),
+          drawn.whose,
+          number(line.ethanol, 1),
+        )}
+      </p>
       {offer.kind === 'smaller-pours' ? (
         <Button
           onPress={() =>
             editor.change(
               said.smallerTaken,
               (now) => withSmallerPours(now, counted, offer.volumes),
-              (now) => withSmallerPours(now, counted, counted.map(pourVolume)),
+              (now) =>
+                withSmallerPours(
+                  now,
+                  counted,
+                  counted.map((pour) => pourVolume(pour, now)),
+                ),
             )
           }
         >
@@ -104,7 +119,11 @@ function PourByPour({ plan, figures }: { readonly plan: Plan; readonly figures: 
             <li key={index}>
               <span>{index < figures.trialsFrom ? pour.name : said.inTrial(pour.name)}</span>
               <span class="soft figures">
-                {said.pourLine(volume(pourVolume(pour), plan.volumeUnit), grams, number(of.soFar.mass, 1))}
+                {said.pourLine(
+                  volume(pourVolume(pour, plan), plan.volumeUnit),
+                  grams,
+                  number(of.soFar.mass, 1),
+                )}
               </span>
             </li>
           );
@@ -113,9 +132,6 @@ function PourByPour({ plan, figures }: { readonly plan: Plan; readonly figures: 
     </Fold>
   );
 }
-
-const isAgeCountry = (code: string | undefined): code is AgeCountry =>
-  code !== undefined && Object.hasOwn(legalAges, code);
 
 function countryName(code: string): string {
   try {
@@ -135,15 +151,40 @@ function Country({ editor }: { readonly editor: PlanEditor }) {
     .sort((a, b) => a.label.localeCompare(b.label));
   const figures = strengthOf(editor.draft.plan.value);
   return (
-    <SelectField
-      label={words.guests.country}
-      hint={figures.standIn ? words.figures.strength.standIn : words.guests.countryHint}
-      value={lawOf ?? ''}
-      options={[{ value: '', label: words.guests.noCountry }, ...options]}
-      onChoose={(code) =>
-        editor.edit(({ lawOf: _, ...now }) => (code === '' ? now : { ...now, lawOf: code }))
-      }
-    />
+    <>
+      <SelectField
+        label={words.guests.country}
+        hint={figures.standIn ? words.figures.strength.standIn : words.guests.countryHint}
+        value={lawOf ?? ''}
+        options={[{ value: '', label: words.guests.noCountry }, ...options]}
+        onChoose={(code) =>
+          editor.edit(({ lawOf: _, ...now }) => (code === '' ? now : { ...now, lawOf: code }))
+        }
+      />
+      <OwnAdvice plan={editor.draft.plan.value} figures={figures} />
+    </>
+  );
+}
+
+/** What the country's own public body advises, and whether the evening, swallowed, is above it. */
+function OwnAdvice({ plan: { lawOf }, figures }: { readonly plan: Plan; readonly figures: StrengthFigures }) {
+  if (!isAgeCountry(lawOf)) return null;
+  const said = words.figures.strength;
+  const advice = nationalAdvice[lawOf];
+  const country = countryName(lawOf);
+  return (
+    <div class="stack-tight">
+      <p>
+        {advice.per === 'none'
+          ? said.adviceNone(country)
+          : said.advice(
+              country,
+              said.adviceAmount[advice.per](number(advice.women, 1), number(advice.men, 1)),
+            )}
+      </p>
+      {advice.per !== 'none' && figures.evening.total.mass > advice.women && <p>{said.adviceAbove}</p>}
+      <p class="small soft">{sourceSentence(sources[advice.source])}</p>
+    </div>
   );
 }
 
@@ -159,11 +200,16 @@ function Cautions({ plan }: { readonly plan: Plan }) {
     <section class="plan-group" aria-label={said.cautions}>
       <h3>{said.cautions}</h3>
       <ul class="cautions">
-        {cautions.map(({ code, figures }) => (
+        {cautions.map(({ code, figures, source }) => (
           <li key={code}>
-            {code === 'no-alcohol-below-age' && figures.age !== undefined
-              ? said.ageIs(figures.age.value)
-              : said.cautionWords[code]}
+            {code === 'no-alcohol-below-age' && figures.age !== undefined ? (
+              <>
+                {`${said.ageIs(figures.age.value)} ${said.ageCheck}`}
+                <span class="small soft">{` ${sourceSentence(sources[source])}`}</span>
+              </>
+            ) : (
+              said.cautionWords[code]
+            )}
           </li>
         ))}
       </ul>

@@ -1,5 +1,4 @@
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
-import { waysOf } from '../../../core/drinks/drink-ways.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
 import { volumeUnits } from '../../../shared/language/en/volumes.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
@@ -8,6 +7,7 @@ import { TextField } from '../../../shared/ui/text-field.tsx';
 import { minorDigits } from '../../numbers.ts';
 import { LinkField } from '../fields/link-field.tsx';
 import { NumberField } from '../fields/number-field.tsx';
+import { suggestionOf } from '../figures/strength.ts';
 import { inMl, inUnit, volume } from '../volume.ts';
 import { words } from '../words.ts';
 import { DrinkFacts, type PourFields } from './drink-facts.tsx';
@@ -116,6 +116,8 @@ function Amounts({ plan, pour, set }: FurtherFactsProps) {
   const symbol = volumeUnits[unit];
   const digits = minorDigits(plan.currency);
   const shown = (ml: number | undefined) => (ml === undefined ? undefined : inUnit(ml, unit));
+  const suggested = suggestionOf(pour, plan);
+  const size = volume(suggested.volume, unit);
   const least = inUnit(unit === 'ml' ? 0.1 : 0.3, unit);
   return (
     <div class="plan-trio">
@@ -130,7 +132,7 @@ function Amounts({ plan, pour, set }: FurtherFactsProps) {
       />
       <NumberField
         label={said.pourSize(symbol)}
-        hint={said.pourHint(volume(waysOf[pour.drink].pour, unit))}
+        hint={suggested.less ? said.pourHintLess(size) : said.pourHint(size)}
         value={shown(pour.pourMl)}
         least={least}
         most={inUnit(500, unit)}

@@ -10,7 +10,7 @@ import type { PourFields } from './drink-facts.tsx';
 
 /** What the drops do to a spirit, and how much water brings it down to a wished strength. */
 export function WaterFold({ plan, pour, set }: PourFields & { readonly plan: Plan }) {
-  const water = waterInPour(pour);
+  const water = waterInPour(pour, plan);
   if (water === null) return null;
   const { drops, glass, dropped, reached } = water;
   const inGlass = volume(glass.volume, plan.volumeUnit);

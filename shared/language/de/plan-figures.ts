@@ -159,6 +159,10 @@ const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
   noteSheets: 'Notizblätter',
 };
 
+/** Eine Menge in Gramm für Frauen und Männer; einmal gesagt, wo sie gleich ist. */
+const eachSex = (women: string, men: string): string =>
+  women === men ? `${women}\u00a0g` : `${women}\u00a0g für Frauen und ${men}\u00a0g für Männer`;
+
 export const planFigures: PlanFigureWords = {
   reckoned: 'Wie das berechnet wurde',
   source: (title) => `Quelle: ${title}`,
@@ -175,16 +179,35 @@ export const planFigures: PlanFigureWords = {
     oneStandard,
     standIn:
       'Kein Land ist gewählt, oder wir kennen kein Standardglas dafür: Wir zählen Gläser zu 10\u00a0g.',
+    lines: {
+      'ca-occasion': {
+        above: 'Über der Tagesgrenze Kanadas',
+        whose: 'Kanadas amtliche Empfehlung (2023) nennt höchstens zwei Gläser an einem Tag',
+      },
+      'au-day': {
+        above: 'Über der Tagesgrenze Australiens',
+        whose: 'Australiens amtliche Empfehlung (2020) nennt höchstens vier Gläser an einem Tag',
+      },
+    },
+    advice: (country, amount) => `Amtlicher Rat (${country}): ${amount}.`,
+    adviceNone: (country) =>
+      `Amtlicher Rat (${country}): keine Zahl für einen Tag oder Abend; je weniger, desto besser.`,
+    adviceAmount: {
+      occasion: (women, men) => `an einem Tag höchstens ${eachSex(women, men)}`,
+      day: (women, men) => `höchstens ${eachSex(women, men)} am Tag, und Tage ganz ohne`,
+      week: (women, men) => `höchstens ${eachSex(women, men)} in der Woche, auf mehrere Tage verteilt`,
+    },
+    adviceAbove:
+      'Wer alles schluckt, liegt heute Abend darüber: Sag es, und achte darauf, dass alle spucken.',
     unknown: (pours, count) =>
       `Nicht gezählt, weil ${count === 1 ? 'der Alkoholgehalt' : 'ihr Alkoholgehalt'} nicht bekannt ist: ${pours}.`,
     loudTitle: 'Das ist zu viel für einen Abend',
-    loud: (grams, drinks, line) =>
-      `Jeder Person werden ${grams}\u00a0g Ethanol eingeschenkt, das sind ${drinks}. Das liegt über ${line}\u00a0g, der höchsten Menge, die Gesundheitsbehörden für einen Tag nennen. Schenk weniger ein, und achte darauf, dass alle spucken.`,
-    noticeTitle: 'Über der niedrigsten amtlichen Grenze für einen Anlass',
-    notice: (grams, drinks, line) =>
-      `Jeder Person werden ${grams}\u00a0g Ethanol eingeschenkt, das sind ${drinks}. Die niedrigste amtliche Grenze für einen Anlass liegt bei ${line}\u00a0g. Kleinere Portionen bleiben darunter.`,
+    loud: (grams, drinks, whose, line) =>
+      `Jeder Person werden ${grams}\u00a0g Ethanol eingeschenkt, das sind ${drinks}. ${whose}: ${line}\u00a0g. Schenk weniger ein, und achte darauf, dass alle spucken.`,
+    notice: (grams, drinks, whose, line) =>
+      `Jeder Person werden ${grams}\u00a0g Ethanol eingeschenkt, das sind ${drinks}. ${whose}: ${line}\u00a0g. Das ist die niedrigste Tagesgrenze, die wir kennen. Kleinere Portionen bleiben darunter.`,
     quiet:
-      'Das liegt unter der niedrigsten amtlichen Grenze für einen Anlass. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
+      'Das liegt unter der Tagesgrenze Kanadas (2023), der niedrigsten, die wir kennen. Ein Freibrief ist das nicht: Es ist keine Menge bekannt, die unbedenklich wäre.',
     smaller: (grams) => `Von jeder weniger einschenken: insgesamt ${grams}\u00a0g`,
     smallerTaken: 'Die Portionen sind jetzt kleiner.',
     fewer: (least, keep, grams) =>
@@ -196,6 +219,7 @@ export const planFigures: PlanFigureWords = {
     cautionWords: cautions,
     ageIs: (age) =>
       `Wer jünger als ${age} ist, bekommt keinen Alkohol; das ist das höchste Alter, das das Recht dieses Landes nennt.`,
+    ageCheck: 'Lass dir vor dem ersten Glas von allen, die jünger als 25 aussehen, den Ausweis zeigen.',
   },
   shopping: {
     none: 'Trag Proben ein, dann siehst du hier, was du brauchst.',

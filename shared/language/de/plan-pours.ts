@@ -120,6 +120,8 @@ export const planPours: PlanPourWords = {
     bottleWrong: (most) => `Gib die Flaschengröße ein, höchstens ${most}.`,
     pourSize: (unit) => `Portion, ${unit}`,
     pourHint: (usual) => `Leer gelassen: ${usual}`,
+    pourHintLess: (suggested) =>
+      `Leer gelassen: ${suggested}, damit alle Proben zusammen unter der Tagesgrenze Kanadas bleiben, der niedrigsten, die wir kennen`,
     pourWrong: (most) => `Gib die Portionsgröße ein, höchstens ${most}.`,
     price: (currency) => `Preis einer Flasche, ${currency}`,
     priceWrong: 'Gib einen Betrag ab 0 ein.',

@@ -13,6 +13,13 @@ export const standards: Record<DrinkStandard, string> = {
   DK: 'Standardgläser (Dänemark)',
   AT: 'Standardgläser (Österreich)',
   JP: 'japanische Einheiten',
+  DE: 'Standardgläser (Deutschland)',
+  CH: 'Standardgläser (Schweiz)',
+  NL: 'Standardgläser (Niederlande)',
+  IT: 'Standardgläser (Italien)',
+  ES: 'Standardgläser (Spanien)',
+  NO: 'norwegische Einheiten',
+  SE: 'Standardgläser (Schweden)',
   WHO: 'Gläser zu 10\u00a0g',
 };
 
@@ -28,5 +35,12 @@ export const oneStandard: Record<DrinkStandard, string> = {
   DK: 'Standardglas (Dänemark)',
   AT: 'Standardglas (Österreich)',
   JP: 'japanische Einheit',
+  DE: 'Standardglas (Deutschland)',
+  CH: 'Standardglas (Schweiz)',
+  NL: 'Standardglas (Niederlande)',
+  IT: 'Standardglas (Italien)',
+  ES: 'Standardglas (Spanien)',
+  NO: 'norwegische Einheit',
+  SE: 'Standardglas (Schweden)',
   WHO: 'Glas zu 10\u00a0g',
 };

@@ -156,6 +156,10 @@ const supplies: Record<Exclude<keyof TableSupplies, 'reckoning'>, string> = {
   noteSheets: 'Sheets for notes',
 };
 
+/** An amount in grams for women and men; said once where it is the same. */
+const eachSex = (women: string, men: string): string =>
+  women === men ? `${women}\u00a0g` : `${women}\u00a0g for women and ${men}\u00a0g for men`;
+
 export const planFigures = {
   reckoned: 'How we worked this out',
   source: (title: string) => `Source: ${title}`,
@@ -171,16 +175,34 @@ export const planFigures = {
     standards,
     oneStandard,
     standIn: 'No country is chosen, or we have no standard drink for it: this counts drinks of 10\u00a0g.',
+    lines: {
+      'ca-occasion': {
+        above: 'Above Canada’s limit for one day',
+        whose: 'Canada’s public guidance (2023) says at most two drinks on any day',
+      },
+      'au-day': {
+        above: 'Above Australia’s limit for one day',
+        whose: 'Australia’s public guidance (2020) says at most four drinks on any day',
+      },
+    },
+    advice: (country: string, amount: string) => `Official advice in ${country}: ${amount}.`,
+    adviceNone: (country: string) =>
+      `Official advice in ${country} gives no number for a day or an evening: the less, the better.`,
+    adviceAmount: {
+      occasion: (women: string, men: string) => `on any one day at most ${eachSex(women, men)}`,
+      day: (women: string, men: string) => `at most ${eachSex(women, men)} a day, and days without any`,
+      week: (women: string, men: string) => `at most ${eachSex(women, men)} a week, spread over several days`,
+    },
+    adviceAbove: 'Swallowed, tonight’s pours are above it: say so, and see that everybody spits.',
     unknown: (pours: string, count: number) =>
       `Not counted, because ${count === 1 ? 'its' : 'their'} strength is not known: ${pours}.`,
     loudTitle: 'This is too much for one evening',
-    loud: (grams: string, drinks: string, line: string) =>
-      `Each person is poured ${grams}\u00a0g of ethanol, which is ${drinks}. That is above ${line}\u00a0g, the most that public health guidance names for one day. Pour less, and make sure everybody spits.`,
-    noticeTitle: 'Above the lowest official limit for one occasion',
-    notice: (grams: string, drinks: string, line: string) =>
-      `Each person is poured ${grams}\u00a0g of ethanol, which is ${drinks}. The lowest official limit for one occasion is ${line}\u00a0g. Smaller pours stay below it.`,
+    loud: (grams: string, drinks: string, whose: string, line: string) =>
+      `Each person is poured ${grams}\u00a0g of ethanol, which is ${drinks}. ${whose}: ${line}\u00a0g. Pour less, and make sure everybody spits.`,
+    notice: (grams: string, drinks: string, whose: string, line: string) =>
+      `Each person is poured ${grams}\u00a0g of ethanol, which is ${drinks}. ${whose}: ${line}\u00a0g. That is the lowest limit for one day that we know of. Smaller pours stay below it.`,
     quiet:
-      'This is below the lowest official limit for one occasion. That does not make it safe: no amount is known to be safe.',
+      'This is below Canada’s limit for one day (2023), the lowest that we know of. That does not make it safe: no amount is known to be safe.',
     smaller: (grams: string) => `Pour less of each: ${grams}\u00a0g in all`,
     smallerTaken: 'The pours are now smaller.',
     fewer: (least: string, keep: number, grams: string) =>
@@ -192,6 +214,7 @@ export const planFigures = {
     cautionWords: cautions,
     ageIs: (age: number) =>
       `Never pour for anybody under ${age}, the highest age that this country’s law names.`,
+    ageCheck: 'Ask everybody who looks younger than 25 for an identity card, before the first glass.',
   },
   shopping: {
     none: 'Add pours to see what to buy.',

@@ -117,6 +117,8 @@ export const planPours = {
     bottleWrong: (most: string) => `Enter the bottle size, up to ${most}.`,
     pourSize: (unit: string) => `Pour, ${unit}`,
     pourHint: (usual: string) => `If empty: ${usual}`,
+    pourHintLess: (suggested: string) =>
+      `If empty: ${suggested}, so that all the pours together stay below Canada’s limit for one day, the lowest we know of`,
     pourWrong: (most: string) => `Enter the pour size, up to ${most}.`,
     price: (currency: string) => `Price of a bottle, ${currency}`,
     priceWrong: 'Enter 0 or more.',

@@ -12,6 +12,13 @@ export const standards: Record<DrinkStandard, string> = {
   DK: 'Danish standard drinks',
   AT: 'Austrian standard drinks',
   JP: 'Japanese units',
+  DE: 'German standard glasses',
+  CH: 'Swiss standard glasses',
+  NL: 'Dutch standard glasses',
+  IT: 'Italian units',
+  ES: 'Spanish standard drinks',
+  NO: 'Norwegian units',
+  SE: 'Swedish standard glasses',
   WHO: 'drinks of 10\u00a0g',
 };
 
@@ -27,5 +34,12 @@ export const oneStandard: Record<DrinkStandard, string> = {
   DK: 'Danish standard drink',
   AT: 'Austrian standard drink',
   JP: 'Japanese unit',
+  DE: 'German standard glass',
+  CH: 'Swiss standard glass',
+  NL: 'Dutch standard glass',
+  IT: 'Italian unit',
+  ES: 'Spanish standard drink',
+  NO: 'Norwegian unit',
+  SE: 'Swedish standard glass',
   WHO: 'drink of 10\u00a0g',
 };

@@ -12,25 +12,28 @@ import { planOf } from '../../support/plans.ts';
 const spirit = (more: Partial<Pour> = {}): Pour =>
   pourSchema.parse({ id: 'ash', drink: 'spirit', name: 'The ash cask', abv: 46, pourMl: 25, ...more });
 
+/** An evening of pours that the tests do not look at. */
+const plan = planOf(0);
+
 describe('water in a pour', () => {
   it('makes 46 % of 25 ml a little weaker with three drops', () => {
     // Between the published 46 % with none and with five drops, 45.55485 %: see tests/outside/dilution.json.
-    const strength = waterInPour(spirit())?.dropped.strength ?? 0;
+    const strength = waterInPour(spirit(), plan)?.dropped.strength ?? 0;
     expect(strength).toBeGreaterThan(45.55485);
     expect(strength).toBeLessThan(46);
-    expect(waterInPour(spirit())?.reached).toBeNull();
+    expect(waterInPour(spirit(), plan)?.reached).toBeNull();
   });
 
   it('says how much brings it down to a wished strength, and nothing where water cannot', () => {
-    const reached = waterInPour(spirit({ dilutedAbv: 40 }))?.reached;
+    const reached = waterInPour(spirit({ dilutedAbv: 40 }), plan)?.reached;
     expect(reached?.strength).toBe(40);
     expect(reached?.water).toBeGreaterThan(25 * (46 / 40 - 1));
-    expect(waterInPour(spirit({ dilutedAbv: 50 }))?.reached).toBeNull();
+    expect(waterInPour(spirit({ dilutedAbv: 50 }), plan)?.reached).toBeNull();
   });
 
   it('is no matter of wine, nor of a strength that nobody knows', () => {
-    expect(waterInPour(spirit({ drink: 'wine' }))).toBeNull();
-    expect(waterInPour(spirit({ abv: undefined }))).toBeNull();
+    expect(waterInPour(spirit({ drink: 'wine' }), plan)).toBeNull();
+    expect(waterInPour(spirit({ abv: undefined }), plan)).toBeNull();
   });
 });
 

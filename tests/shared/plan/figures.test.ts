@@ -6,7 +6,7 @@ import { compile } from '../../../core/running-order/compile.ts';
 import { forecastAhead } from '../../../core/running-order/fit-ahead.ts';
 import { noHabits } from '../../../core/running-order/forecast.ts';
 import { tempoOfPlan } from '../../../core/running-order/tempo.ts';
-import { limits, type Plan } from '../../../core/tasting.ts';
+import { limits, type Plan, planSchema } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
 import { courseOf, lengthOf, shownTimes } from '../../../host/plan/figures/course.ts';
 import { finishWithin } from '../../../host/plan/figures/finish-by.ts';
@@ -14,6 +14,7 @@ import { orderOf } from '../../../host/plan/figures/order.ts';
 import { shoppingFor } from '../../../host/plan/figures/shopping.ts';
 import { strengthOf, withSmallerPours } from '../../../host/plan/figures/strength.ts';
 import { drinksOf, parts, summaryOf } from '../../../host/plan/part-summaries.ts';
+import { demoEvening } from '../../../shared/demo/evening.ts';
 import { planWords } from '../../../shared/language/en/plan.ts';
 import { planOf } from '../../support/plans.ts';
 import { seededRandom } from '../../support/seeded-random.ts';
@@ -45,6 +46,20 @@ describe('the numbers of a plan', () => {
     expect(smaller.evening.total.mass).toBeLessThanOrEqual(line.ethanol);
     expect(smaller.evening.caution.level).not.toBe('loud');
     expect(summaryOf('strength', plan).loud).toBe(true);
+  });
+
+  it('[C3] of the demo, and of any plan of pours without sizes, are below the lowest line for one day', () => {
+    const plain = (plan: Plan): Plan => ({
+      ...plan,
+      pours: plan.pours.map(({ pourMl: _, ...pour }) => pour),
+    });
+    for (const plan of [
+      planSchema.parse(demoEvening),
+      ...[1, 3, 6, 9].map((count) => plain(planOf(count))),
+    ]) {
+      expect(strengthOf(plan).evening.caution.level).toBe('quiet');
+    }
+    expect(strengthOf(abvOnly(planOf(9), 20, 43)).evening.caution.level).not.toBe('quiet');
   });
 
   it('[C3] count the three glasses of an odd-one-out as the guest meets them who is poured the most', () => {
