@@ -13,7 +13,6 @@ import { settled } from './draft.ts';
 import { furtherPart } from './further-part.ts';
 import { type Part, parts, summaryOf } from './part-summaries.ts';
 import { PoursPart } from './parts/pours-part.tsx';
-import { StrengthPart } from './parts/strength-part.tsx';
 import type { PlanEditor } from './plan-editor.ts';
 import { SaveStatus } from './save-status.tsx';
 import { words } from './words.ts';
@@ -153,11 +152,10 @@ function OpenPart(props: OpenPartProps) {
   switch (part) {
     case 'pours':
       return <PoursPart editor={editor} tasting={stored.tasting} />;
-    case 'strength':
-      return <StrengthPart editor={editor} />;
     case 'guests':
     case 'evening':
     case 'course':
+    case 'strength':
     case 'shopping':
     case 'table':
     case 'before':
@@ -168,7 +166,7 @@ function OpenPart(props: OpenPartProps) {
   }
 }
 
-type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours' | 'strength'> };
+type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours'> };
 
 function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
   const further = useLazyPart(furtherPart)?.further;
@@ -182,6 +180,8 @@ function FurtherPart({ part, editor, stored, api, fixed }: FurtherPartProps) {
       return <further.EveningPart editor={editor} />;
     case 'course':
       return <further.CoursePart editor={editor} />;
+    case 'strength':
+      return <further.StrengthPart editor={editor} />;
     case 'shopping':
       return <further.ShoppingPart editor={editor} />;
     case 'table':

@@ -4,6 +4,7 @@ import { CoursePart } from './course-part.tsx';
 import { EveningPart } from './evening-part.tsx';
 import { GuestsPart } from './guests-part.tsx';
 import { ShoppingPart } from './shopping-part.tsx';
+import { StrengthPart } from './strength-part.tsx';
 import { TablePart } from './table-part.tsx';
 
 /** The parts of the plan that are not open when it comes, fetched together. */
@@ -14,5 +15,6 @@ export const further = {
   EveningPart,
   GuestsPart,
   ShoppingPart,
+  StrengthPart,
   TablePart,
 };

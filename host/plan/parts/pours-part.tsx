@@ -29,7 +29,7 @@ import { PourSheet } from '../pours/pour-sheet.tsx';
 import { ThemeChoice } from '../pours/theme-choice.tsx';
 import { TrialFold } from '../pours/trial-choice.tsx';
 import { words } from '../words.ts';
-import { StrengthNotice } from './strength-part.tsx';
+import { StrengthNotice } from './strength-notice.tsx';
 
 type Sheet =
   | { readonly is: 'closed' }

@@ -2,21 +2,21 @@ import { sources } from '../../../core/planning/figures/sources.ts';
 import { standingCautions } from '../../../core/planning/strength/cautions.ts';
 import { isAgeCountry, legalAges } from '../../../core/planning/strength/legal-ages.ts';
 import { nationalAdvice } from '../../../core/planning/strength/national-advice.ts';
-import { USUAL_POUR_SIZES } from '../../../core/planning/strength/smaller-pours.ts';
 import { standardDrinks } from '../../../core/planning/strength/standard-drinks.ts';
 import type { Plan } from '../../../core/tasting.ts';
-import { Button } from '../../../shared/ui/button.tsx';
+import { strengthWords } from '../../../shared/language/en/plan-strength.ts';
 import { Notice } from '../../../shared/ui/notice.tsx';
 import { locale } from '../../locale.ts';
 import { number } from '../../numbers.ts';
 import { Fold } from '../fields/fold.tsx';
 import { ReckoningSteps, sourceSentence } from '../fields/reckoning-steps.tsx';
 import { SelectField } from '../fields/select-field.tsx';
-import { pourVolume, type StrengthFigures, strengthOf, withSmallerPours } from '../figures/strength.ts';
+import { pourVolume, type StrengthFigures, strengthOf } from '../figures/strength.ts';
 import { drinksOf } from '../part-summaries.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 import { volume } from '../volume.ts';
 import { words } from '../words.ts';
+import { StrengthNotice } from './strength-notice.tsx';
 
 export function StrengthPart({ editor }: { readonly editor: PlanEditor }) {
   const plan = editor.draft.plan.value;
@@ -52,57 +52,6 @@ export function StrengthPart({ editor }: { readonly editor: PlanEditor }) {
       )}
       <Cautions plan={plan} />
     </>
-  );
-}
-
-/** The caution when an evening pours much, with what to do about it. */
-export function StrengthNotice({ editor }: { readonly editor: PlanEditor }) {
-  const plan = editor.draft.plan.value;
-  const { evening, counted } = strengthOf(plan);
-  const { caution, total, standard } = evening;
-  if (caution.level === 'quiet') return null;
-  const said = words.figures.strength;
-  const loud = caution.level === 'loud';
-  const sentence = loud ? said.loud : said.notice;
-  const { offer, line } = caution;
-  const drawn = said.lines[line.id];
-  return (
-    <Notice kind={loud ? 'caution' : 'info'} title={loud ? said.loudTitle : drawn.above}>
-      <p>
-        {sentence(
-          number(total.mass, 1),
-          drinksOf(total.drinks, standard),
-          drawn.whose,
-          number(line.ethanol, 1),
-        )}
-      </p>
-      {offer.kind === 'smaller-pours' ? (
-        <Button
-          onPress={() =>
-            editor.change(
-              said.smallerTaken,
-              (now) => withSmallerPours(now, counted, offer.volumes),
-              (now) =>
-                withSmallerPours(
-                  now,
-                  counted,
-                  counted.map((pour) => pourVolume(pour, now)),
-                ),
-            )
-          }
-        >
-          {said.smaller(number(offer.ethanol, 1))}
-        </Button>
-      ) : (
-        <p>
-          {said.fewer(
-            volume(USUAL_POUR_SIZES.smallest, plan.volumeUnit),
-            offer.keep,
-            number(offer.ethanol, 1),
-          )}
-        </p>
-      )}
-    </Notice>
   );
 }
 
@@ -169,7 +118,7 @@ function Country({ editor }: { readonly editor: PlanEditor }) {
 /** What the country's own public body advises, and whether the evening, swallowed, is above it. */
 function OwnAdvice({ plan: { lawOf }, figures }: { readonly plan: Plan; readonly figures: StrengthFigures }) {
   if (!isAgeCountry(lawOf)) return null;
-  const said = words.figures.strength;
+  const said = strengthWords;
   const advice = nationalAdvice[lawOf];
   const country = countryName(lawOf);
   return (
@@ -189,7 +138,7 @@ function OwnAdvice({ plan: { lawOf }, figures }: { readonly plan: Plan; readonly
 }
 
 function Cautions({ plan }: { readonly plan: Plan }) {
-  const said = words.figures.strength;
+  const said = strengthWords;
   const cautions = standingCautions({
     country: isAgeCountry(plan.lawOf) ? plan.lawOf : undefined,
     shipsKits: plan.remoteGuests > 0,

@@ -6,6 +6,7 @@ import { say } from '../../../shared/language/de/host-script.ts';
 import { invitationWords } from '../../../shared/language/de/invite.ts';
 import { paperWords } from '../../../shared/language/de/paper.ts';
 import { planWords } from '../../../shared/language/de/plan.ts';
+import { strengthWords } from '../../../shared/language/de/plan-strength.ts';
 import { recapWords } from '../../../shared/language/de/recap.ts';
 
 const plan = planSchema.parse({
@@ -15,7 +16,7 @@ const plan = planSchema.parse({
 const places: readonly (readonly [string, string])[] = [
   ['the doors', Object.values(hostWords.doors.careItems).join(' ')],
   ['the run sheet', paperWords.runSheet.care],
-  ['the plan', Object.values(planWords.figures.strength.cautionWords).join(' ')],
+  ['the plan', Object.values(strengthWords.cautionWords).join(' ')],
   [
     'the invitation',
     invitationText(plan, { link: 'http://192.0.2.1/j/ABC123', code: 'ABC123' }, invitationWords),
