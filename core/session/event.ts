@@ -1,5 +1,6 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { GuessSheet } from '../panel/guess/guess.ts';
+import type { ToldGuesses } from '../panel/guess/room.ts';
 import type { ToldResult } from '../panel/round-result.ts';
 import type { BreakCue, Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
@@ -54,6 +55,8 @@ export type SessionEvent =
   | { readonly type: 'PoursRevealed'; readonly pours: readonly PourId[] }
   | { readonly type: 'ScreenSteered'; readonly shows: ScreenShows }
   | { readonly type: 'ResultTold'; readonly result: ToldResult }
+  /** With the names of the same moment [Q12]. */
+  | { readonly type: 'GuessesTold'; readonly told: readonly ToldGuesses[] }
   | { readonly type: 'PourDropped'; readonly pour: PourId }
   | { readonly type: 'PourRestored'; readonly pour: PourId }
   /** `swapped`: it is another bottle; else the facts of the same one were mended. */

@@ -67,6 +67,7 @@ function opened({ plan, cues, habits, guess, at }: Extract<SessionEvent, { type:
     justTold: [],
     screen: theRoom,
     guess,
+    guessesTold: [],
   };
   return entered(bare, 0, at);
 }
@@ -110,6 +111,8 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
       return { ...session, screen: event.shows };
     case 'ResultTold':
       return { ...session, results: [...session.results, event.result] };
+    case 'GuessesTold':
+      return { ...session, guessesTold: [...session.guessesTold, ...event.told] };
     case 'PourDropped':
       return { ...session, dropped: [...session.dropped, event.pour] };
     case 'PourRestored':

@@ -1,6 +1,7 @@
 import { truthOf } from '../guess/guess-sheet.ts';
 import type { PourId } from '../ids.ts';
 import { type GuessFact, type GuessTruth, guessFacts } from '../panel/guess/guess.ts';
+import type { ToldGuesses } from '../panel/guess/room.ts';
 import { inTellingOrder } from './serving.ts';
 import type { Evening } from './state.ts';
 
@@ -32,4 +33,16 @@ export function truthOfPour(
     return value === undefined ? [] : [[fact, value]];
   });
   return Object.fromEntries(asked);
+}
+
+/** Pours whose guesses are to be told with what happens now: named, and nothing told of them yet. */
+export const guessesToTell = (evening: Evening): PourId[] =>
+  evening.guess === null
+    ? []
+    : guessedPours(evening).filter((pour) => !evening.guessesTold.some((told) => told.pour === pour));
+
+/** What was told, in the order in which pours are spoken of; nothing of a pour that was taken off the table. */
+export function guessesTold(evening: Evening): ToldGuesses[] {
+  const told = new Map(evening.guessesTold.map((each) => [each.pour, each]));
+  return inTellingOrder(evening.plan, guessedPours(evening)).flatMap((pour) => told.get(pour) ?? []);
 }

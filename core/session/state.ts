@@ -1,5 +1,6 @@
 import type { CueId, PourId, SeatId } from '../ids.ts';
 import type { GuessSheet } from '../panel/guess/guess.ts';
+import type { ToldGuesses } from '../panel/guess/room.ts';
 import type { ToldResult } from '../panel/round-result.ts';
 import type { Cue } from '../running-order/cue.ts';
 import type { Habits } from '../running-order/forecast.ts';
@@ -75,6 +76,8 @@ export interface Evening {
   readonly screen: ScreenShows;
   /** What guests choose from when they guess a blind glass, as it was drawn when the doors opened; null without guesses. */
   readonly guess: GuessSheet | null;
+  /** What the room guessed, pour by pour as their names were told. */
+  readonly guessesTold: readonly ToldGuesses[];
 }
 
 /** What the screens for the whole room show [F8]. */

@@ -25,7 +25,7 @@ export function GuessFold({ pour, toldOnly = false }: GuessFoldProps) {
   const truth = stage.truths?.find((each) => each.pour === pour)?.truth;
   const guess = follower.notebook.read(pour, 'guess');
   const drink = drinkOf(stage, pour);
-  if (truth !== undefined) return <GuessTold guess={guess} truth={truth} asked={own.guess} drink={drink} />;
+  if (truth !== undefined) return <GuessTold {...{ pour, guess, truth, drink }} asked={own.guess} />;
   if (toldOnly || isNamed(stage, pour)) return null;
   return (
     <details class="folded guess-fold">

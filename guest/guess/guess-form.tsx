@@ -223,11 +223,14 @@ function Counting({ pour }: { readonly pour: PourId }) {
         }
       />
       {given?.guess === 'counts' && (
-        <Switch
-          label={words.counting.nearest}
-          on={given.nearest === 'may-be-named'}
-          onTurn={(on) => void consent([pour], { nearest: on ? 'may-be-named' : 'unnamed' })}
-        />
+        <>
+          <Switch
+            label={words.counting.nearest}
+            on={given.nearest === 'may-be-named'}
+            onTurn={(on) => void consent([pour], { nearest: on ? 'may-be-named' : 'unnamed' })}
+          />
+          <p class="soft small">{words.counting.stays}</p>
+        </>
       )}
     </>
   );

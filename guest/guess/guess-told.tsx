@@ -1,9 +1,12 @@
 import { factName, judged, nearnessText, valueText } from '../../shared/guess/guess-texts.ts';
 import type { NoteValues } from '../../shared/notes/entry.ts';
-import type { Drink, SeatView, StageView } from '../../shared/wire/views.ts';
+import { Button } from '../../shared/ui/button.tsx';
+import type { Drink, PourId, SeatView, StageView } from '../../shared/wire/views.ts';
+import { useRoom } from '../room/room.ts';
 import { words } from './language.ts';
 
 interface GuessToldProps {
+  readonly pour: PourId;
   readonly guess: NoteValues['guess'];
   readonly truth: StageView['truths'][number]['truth'];
   readonly asked: NonNullable<SeatView['guess']>;
@@ -11,7 +14,9 @@ interface GuessToldProps {
 }
 
 /** For this guest alone: what they said, what it is, and how near that was in a word. */
-export function GuessTold({ guess, truth, asked, drink }: GuessToldProps) {
+export function GuessTold({ pour, guess, truth, asked, drink }: GuessToldProps) {
+  const { follower, consent } = useRoom();
+  const mayBeNamed = follower.consents.value.get(pour)?.nearest === 'may-be-named';
   const near = judged(guess, truth, asked.choices);
   if (near.length === 0) return null;
   return (
@@ -34,6 +39,11 @@ export function GuessTold({ guess, truth, asked, drink }: GuessToldProps) {
           </div>
         ))}
       </dl>
+      {mayBeNamed && (
+        <Button kind="quiet" onPress={() => void consent([pour], { nearest: 'unnamed' })}>
+          {words.counting.unname}
+        </Button>
+      )}
     </section>
   );
 }

@@ -18,6 +18,7 @@ import { Deadlines } from './deadlines.ts';
 import { DeviceDesk, type DeviceDeskParts } from './device-desk.ts';
 import { neverBehind } from './evening-clock.ts';
 import { chairFor, notesIn } from './full-table.ts';
+import { withGuessesTold } from './guess-telling.ts';
 import { planOf } from './habits.ts';
 import { leadFor } from './lead.ts';
 import { LostEnd } from './lost-end.ts';
@@ -79,11 +80,9 @@ export class Conductor {
     const inTurn: DeviceDeskParts['inTurn'] = (task) => this.#queue.add(task);
     this.devices = new DeviceDesk({ ...kept, inTurn, changed: (...which) => this.devicesChanged(...which) });
     const { presence, screens, devices } = this;
-    this.publisher = new Publisher(
-      { ...parts, presence, screens, devices, plan: () => this.plan },
-      this.standing,
-    );
-    this.pouring = new PourRun({ ...parts, plan: () => this.plan });
+    const plan = () => this.plan;
+    this.publisher = new Publisher({ ...parts, presence, screens, devices, plan }, this.standing);
+    this.pouring = new PourRun({ ...parts, plan });
     this.#desk = new NoteDesk(kept);
     this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
     this.#deadlines.arm(this.#session);
@@ -212,7 +211,7 @@ export class Conductor {
     if (known !== undefined) return known;
     const decision = decide(this.#session, command, this.#moment());
     const remembered = id !== undefined && (decision.ok || command.by !== 'newcomer');
-    const events = decision.ok ? decision.events : [];
+    const events = decision.ok ? withGuessesTold(this.#parts, this.#session, decision.events) : [];
     const version = this.#version + events.length;
     const answer: CommandAnswer = decision.ok ? { ok: true, version } : refusal(decision.code);
     if (events.length === 0 && !remembered) return answer;

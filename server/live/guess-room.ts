@@ -1,12 +1,10 @@
-import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
-import { type Guess, guessFacts } from '../../core/panel/guess/guess.ts';
-import { type CountedGuess, roomGuess } from '../../core/panel/guess/room.ts';
-import { guessedPours, truthOfPour } from '../../core/session/guesses.ts';
-import { inTellingOrder } from '../../core/session/serving.ts';
-import type { Evening, Session } from '../../core/session/state.ts';
-import { isBlank } from '../../shared/notes/value.ts';
+import type { PourId, TastingId } from '../../core/ids.ts';
+import { roomGuesses } from '../../core/panel/guess/room.ts';
+import { guessesTold, truthOfPour } from '../../core/session/guesses.ts';
+import type { Session } from '../../core/session/state.ts';
 import type { RoomGuesses } from '../../shared/wire/guesses.ts';
 import type { Store } from '../store/store.ts';
+import { guessesOf } from './guess-telling.ts';
 import { followersOf, hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
 
 interface GuessRoomParts {
@@ -16,99 +14,78 @@ interface GuessRoomParts {
 }
 
 /**
- * Tells what the room guessed of each pour, with its name and no earlier [Q12]. It is made of what lies in the notebooks, in
- * which no guess changes after the name; so a server that fell in between tells the same.
+ * Tells what the room guessed of each pour, with its name and no earlier. The counts are those of the session and stay; only
+ * who may be named is read from the notebooks, for that can be taken back at any time [Q12].
  */
 export class GuessRoom {
   readonly #parts: GuessRoomParts;
   readonly #session: () => Session;
-  readonly #told = new Map<PourId, RoomGuesses>();
+  #seen: Session;
+  #told: ReadonlyMap<PourId, RoomGuesses>;
 
   constructor(parts: GuessRoomParts, session: () => Session) {
     this.#parts = parts;
     this.#session = session;
+    this.#seen = session();
+    this.#told = this.#made();
   }
 
   /** After a change of the session: new names come with their guesses, and a pour that is taken off the table takes its own. */
   follow(): void {
-    const pours = this.#pours();
-    const gone = [...this.#told.keys()].filter((pour) => !pours.includes(pour));
-    const added = pours.filter((pour) => !this.#told.has(pour));
-    for (const pour of gone) this.#told.delete(pour);
-    if (added.length === 0 && gone.length === 0) return;
-    const fresh = added.map((pour) => this.#of(pour));
-    this.#emit(gone.length > 0, fresh);
+    const [before, session] = [this.#seen, this.#session()];
+    this.#seen = session;
+    if (!sameGuesses(before, session)) this.#tell();
   }
 
-  /** Somebody has taken back that their guess counts, or that they may be named, or all of their notes. */
+  /** Somebody has taken back that they may be named, or all of their notes. */
   withdrawn(): void {
-    if (this.#told.size === 0) return;
-    this.#told.clear();
-    this.#emit(
-      true,
-      this.#pours().map((pour) => this.#of(pour)),
-    );
+    if (this.#told.size > 0) this.#tell();
   }
 
   welcome(sockets: readonly LiveSocket[]): void {
-    const pours = this.#pours().map((pour) => this.#of(pour));
+    const pours = [...this.#told.values()];
     if (pours.length > 0) for (const socket of sockets) socket.emit('guesses', { anew: true, pours });
   }
 
-  #emit(anew: boolean, fresh: readonly RoomGuesses[]): void {
+  /** What would say the same again is not sent: that something was swapped or taken back is nobody's business. */
+  #tell(): void {
+    const before = this.#told;
+    this.#told = this.#made();
+    const anew = [...before.keys()].some((pour) => !this.#told.has(pour));
+    const changed = [...this.#told.values()].filter(
+      (each) => JSON.stringify(each) !== JSON.stringify(before.get(each.pour)),
+    );
+    if (!anew && changed.length === 0) return;
     const { io, tasting } = this.#parts;
     io.to([followersOf(tasting), hostsOf(tasting)]).emit('guesses', {
       anew,
-      pours: anew ? [...this.#told.values()] : fresh,
+      pours: anew ? [...this.#told.values()] : changed,
     });
   }
 
-  #pours(): PourId[] {
+  #made(): Map<PourId, RoomGuesses> {
     const session = this.#session();
-    if (session.status === 'unopened' || session.guess === null) return [];
-    return inTellingOrder(session.plan, guessedPours(session));
-  }
-
-  #of(pour: PourId): RoomGuesses {
-    const known = this.#told.get(pour);
-    if (known !== undefined) return known;
-    const session = this.#session();
-    if (session.status === 'unopened') throw new Error('Nobody guesses before the doors are open.');
-    const made = this.#made(session, pour);
-    this.#told.set(pour, made);
-    return made;
-  }
-
-  #made(session: Evening, pour: PourId): RoomGuesses {
-    const { store, tasting } = this.#parts;
-    const seats = Object.values(session.seats).filter(
-      ({ presence }) => presence === 'seated' || presence === 'left',
+    if (session.status === 'unopened') return new Map();
+    const { guess: sheet, plan } = session;
+    return new Map(
+      guessesTold(session).map((told) => {
+        const { pour, counts } = told;
+        const named = guessesOf(this.#parts, session, pour).filter(
+          ({ consents }) => consents.guess === 'counts' && consents.nearest === 'may-be-named',
+        );
+        const facts = roomGuesses(told, truthOfPour(session, pour) ?? {}, sheet ?? {}, named);
+        return [pour, { pour, counts, currency: plan.currency, facts }];
+      }),
     );
-    const guessed = (seat: SeatId): Guess | undefined => {
-      const value = store.notebooks.find(tasting, seat, pour, 'guess')?.value;
-      // That a field and its value belong together was checked where the value came in.
-      return value === undefined || isBlank(value) ? undefined : (value as Guess);
-    };
-    const all = seats.flatMap(({ id, name }) => {
-      const guess = guessed(id);
-      if (guess === undefined) return [];
-      const consents = store.notebooks.consents(tasting, id).find((each) => each.pour === pour)?.consents;
-      const counts = consents?.guess === 'counts';
-      return [{ guess, counts, name: counts && consents.nearest === 'may-be-named' ? name : null }];
-    });
-    const counted = all.filter(({ counts }) => counts);
-    const { currency } = session.plan;
-    if (counted.length < 3) return { pour, counts: null, currency, facts: [] };
-    const truth = truthOfPour(session, pour) ?? {};
-    const facts = guessFacts.flatMap((fact) => {
-      const known = truth[fact];
-      const values = counted.flatMap(({ guess, name }): CountedGuess[] => {
-        const value = guess[fact];
-        return value === undefined ? [] : [{ value, name }];
-      });
-      if (known === undefined) return [];
-      return roomGuess(fact, known, session.guess?.[fact] ?? [], values) ?? [];
-    });
-    return { pour, counts: { counted: counted.length, of: all.length }, currency, facts };
   }
 }
+
+/** Whether nothing has happened of which guesses are made. */
+const sameGuesses = (before: Session, after: Session): boolean =>
+  before.status === after.status &&
+  (before.status === 'unopened' ||
+    after.status === 'unopened' ||
+    (before.guessesTold === after.guessesTold &&
+      before.revealed === after.revealed &&
+      before.dropped === after.dropped &&
+      before.plan === after.plan));

@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { cueId, seatId } from '../../core/ids.ts';
-import { type GuessFact, guessFacts } from '../../core/panel/guess/guess.ts';
 import { works } from '../../core/running-order/cue-traits.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { kitItems } from '../../core/session/state.ts';
 import { bottleSchema, idSchema, pacingSchema, planSchema, pourSchema } from '../../core/tasting.ts';
 import { durationMs, epochMs } from '../../core/units.ts';
 import { aPour, storedCalledBreakSchema, storedCueSchema, wholeSeconds } from './stored-cue.ts';
+import { storedGuessesSchema, storedSheetSchema } from './stored-guesses.ts';
 import { storedResultSchema } from './stored-result.ts';
 
 /**
@@ -43,14 +43,6 @@ const seatSchema = z.object({
   missed: pours,
 });
 
-const choices = z.array(z.union([z.string(), z.number()]));
-const guessSheet = z.object(
-  Object.fromEntries(guessFacts.map((fact) => [fact, choices.exactOptional()])) as Record<
-    GuessFact,
-    z.ZodExactOptional<typeof choices>
-  >,
-);
-
 const event = <const Type extends string, Shape extends z.ZodRawShape>(type: Type, shape: Shape) =>
   z.object({ type: z.literal(type), ...shape });
 
@@ -59,7 +51,7 @@ export const storedEventSchema = z.discriminatedUnion('type', [
     plan: planSchema,
     cues: z.array(storedCueSchema).min(1),
     habits: z.record(z.enum(works), habit),
-    guess: guessSheet.nullable(),
+    guess: storedSheetSchema.nullable(),
     at,
   }),
   event('CueEntered', {
@@ -85,6 +77,7 @@ export const storedEventSchema = z.discriminatedUnion('type', [
     ]),
   }),
   event('ResultTold', { result: storedResultSchema }),
+  event('GuessesTold', { told: z.array(storedGuessesSchema) }),
   event('PourDropped', { pour: aPour }),
   event('PourRestored', { pour: aPour }),
   event('BottleChanged', { pour: aPour, bottle: bottleSchema, swapped: z.boolean() }),

@@ -75,6 +75,20 @@ export const guessWords: GuessWords = {
     counts: 'Er zählt, ohne meinen Namen',
     own: 'Nur für mich',
     nearest: 'Nennt mich, wenn ich am nächsten dran bin',
+    stays: 'Sobald der Name des Glases fällt, bleibt ein Tipp gezählt, der bis dahin zählt.',
+    unname: 'Meinen Namen hier wegnehmen',
+  },
+
+  recap: {
+    title: 'Was die Runde erkannt hat',
+    none: 'Zu wenige Gäste lassen ihre Tipps zählen, um etwas zu sagen.',
+    said: (told, untold) =>
+      [
+        ...(told.length === 0 ? [] : [`Näher als der Zufall: ${told.join(', ')}.`]),
+        ...(untold.length === 0 ? [] : [`Nicht erkennbar näher als der Zufall: ${untold.join(', ')}.`]),
+      ].join(' '),
+    columns: { fact: 'Was', glasses: 'Gläser', guesses: 'Tipps', nearer: 'Näher als' },
+    share: (share) => part.format(share),
   },
 
   progress: {

@@ -72,6 +72,22 @@ export const guessWords = {
     counts: 'It counts, without my name',
     own: 'Only for me',
     nearest: 'Say my name if I am the nearest',
+    stays: 'Once the name of this glass is told, a guess that counts stays counted.',
+    unname: 'Take my name off this',
+  },
+
+  recap: {
+    title: 'What the room could tell',
+    none: 'Too few guests let their guesses count to say anything.',
+    said: (told: readonly string[], untold: readonly string[]) =>
+      [
+        ...(told.length === 0 ? [] : [`Nearer than chance: ${told.join(', ')}.`]),
+        ...(untold.length === 0
+          ? []
+          : [`No nearer than chance, as far as this shows: ${untold.join(', ')}.`]),
+      ].join(' '),
+    columns: { fact: 'Fact', glasses: 'Glasses', guesses: 'Guesses', nearer: 'Nearer than' },
+    share: (share: number) => part.format(share),
   },
 
   progress: {
