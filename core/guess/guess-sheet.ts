@@ -5,11 +5,11 @@ import {
   type GuessSheet,
   type GuessTruth,
   type GuessValue,
-  guessFacts,
   sureFact,
 } from '../panel/guess/guess.ts';
 import type { Plan, Pour } from '../tasting.ts';
 import type { EpochMs } from '../units.ts';
+import { askedFacts } from './asked-facts.ts';
 import { tradeOrigins, usualCountries } from './trade-origins.ts';
 import { tradeStyles } from './trade-styles.ts';
 import { originOf, styleOf } from './trade-words.ts';
@@ -18,30 +18,13 @@ import { originOf, styleOf } from './trade-words.ts';
 export function truthOf(pour: Pour): GuessTruth {
   const origin = originOf(pour, pour.drink);
   return {
-    ...(pour.style === undefined ? {} : { style: styleOf(pour.style, pour.drink) }),
+    ...(pour.style ? { style: styleOf(pour.style, pour.drink) } : {}),
     ...(origin === undefined ? {} : { origin }),
     ...(pour.vintage === undefined ? {} : { vintage: pour.vintage }),
     ...(pour.ageYears === undefined ? {} : { age: pour.ageYears }),
     ...(pour.abv === undefined ? {} : { abv: pour.abv }),
-    ...(pour.priceMinor === undefined || pour.priceMinor === 0 ? {} : { price: pour.priceMinor }),
+    ...(pour.priceMinor ? { price: pour.priceMinor } : {}),
   };
-}
-
-/** A fact that fewer of the pours have is not asked: too often there would be no answer. */
-const leastKnown = 0.5;
-
-/** The facts that guests are asked for, the same for every glass: those that the plan knows, and the theme does not tell. */
-export function askedFacts(plan: Pick<Plan, 'blind' | 'guess' | 'pours' | 'theme'>): GuessFact[] {
-  if (!plan.blind || !plan.guess.on || plan.pours.length === 0) return [];
-  const held = plan.theme.kind === 'horizontal' ? plan.theme.held : undefined;
-  const told = held === 'style' ? 'style' : held === 'region' ? 'origin' : undefined;
-  const truths = plan.pours.map(truthOf);
-  return guessFacts.filter(
-    (fact) =>
-      fact !== told &&
-      !plan.guess.without.includes(fact) &&
-      truths.filter((truth) => truth[fact] !== undefined).length >= truths.length * leastKnown,
-  );
 }
 
 /**

@@ -7,6 +7,7 @@ import { glassNumbers } from '../running-order/glass-numbers.ts';
 import { oddGlassOf, servedInOwnOrders } from '../session/serving.ts';
 import type { Finished, Seat } from '../session/state.ts';
 import { type Drink, flightsOf, type Trial } from '../tasting.ts';
+import { guessRecap, type ToldFact } from './guess-recap.ts';
 import { type ColoursResult, coloursRecap, type StructureResult, structureRecap } from './page-counts.ts';
 import type { PermittedPage } from './permitted-page.ts';
 import type { AsPlanned } from './planned-course.ts';
@@ -37,6 +38,8 @@ export interface EveningRecap {
   readonly words: WordsResult<PourId>;
   readonly structure: StructureResult;
   readonly colours: ColoursResult;
+  /** Null in an evening without guesses. */
+  readonly guesses: readonly ToldFact[] | null;
 }
 
 export interface RecapPour {
@@ -91,6 +94,7 @@ export function eveningRecap({ session, planned, pages }: EveningOver): EveningR
     }),
     structure: structureRecap(table, counted),
     colours: coloursRecap(table, counted),
+    guesses: guessRecap(session),
   };
 }
 

@@ -10,6 +10,7 @@ import { dayOf, timeOfDay } from '../language.ts';
 import { hrefOf } from '../route.ts';
 import { ColoursFinding } from './colours-finding.tsx';
 import { Finding } from './finding.tsx';
+import { GuessFinding } from './guess-finding.tsx';
 import { LikingFinding } from './liking-finding.tsx';
 import type { Names } from './names.ts';
 import { OrderFinding } from './order-finding.tsx';
@@ -115,6 +116,17 @@ function findingsOf({ guests, rankings, liking, ...recap }: EveningRecap, names:
       says: told(trial.result),
       finding: <TrialFinding key={trial.trial} trial={trial} {...common} />,
     })),
+    // A recap that was kept by an earlier server knows nothing of guesses.
+    ...(recap.guesses
+      ? [
+          {
+            says: recap.guesses.length > 0,
+            finding: (
+              <GuessFinding key="guesses" facts={recap.guesses} drink={recap.pours[0]?.drink ?? 'spirit'} />
+            ),
+          },
+        ]
+      : []),
     {
       says: told(recap.words),
       finding: <WordsFinding key="words" result={recap.words} {...common} />,

@@ -92,7 +92,7 @@ describe('the house', () => {
   });
 
   it("lets the host's app into core only where a plan is recomputed under the finger", () => {
-    const open = /^core\/(planning|running-order|drinks|tasting|units|ids)/;
+    const open = /^core\/(planning|running-order|drinks|tasting|units|ids|guess\/asked-facts)/;
     const wrong = imports
       .filter((entry) => folderOf(entry.from) === 'host' && isRelative(entry.to) && !entry.typeOnly)
       .filter((entry) => folderOf(resolved(entry)) === 'core' && !open.test(resolved(entry)))

@@ -3,6 +3,7 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import { withCodes } from '../drawn-codes.ts';
 import { cryptoRandom, type PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
+import { GuessChoice } from './guess-choice.tsx';
 import { OwnOrders } from './own-orders.tsx';
 
 export function BlindChoice({ editor }: { readonly editor: PlanEditor }) {
@@ -25,6 +26,7 @@ export function BlindChoice({ editor }: { readonly editor: PlanEditor }) {
             onTurn={(ownOrders) => editor.edit((now) => ({ ...now, ownOrders }))}
           />
           {plan.ownOrders && <OwnOrders editor={editor} />}
+          <GuessChoice editor={editor} />
           <div>
             <Button
               onPress={() => {

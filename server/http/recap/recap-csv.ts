@@ -33,6 +33,7 @@ export function recapCsv({ recap, notes }: RecapExport): string {
     ...trialRows(recap),
     ...wordRows(recap),
     ...countRows(recap),
+    ...guessRows(recap),
     ...notes.flatMap(({ pour, notes: shared }) =>
       shared.flatMap(({ guest, sealed, addedLater }): Row[] => [
         ...sealed.map(({ field, value }) => ({
@@ -60,6 +61,14 @@ export function recapCsv({ recap, notes }: RecapExport): string {
     }),
   ]);
 }
+
+const guessRows = ({ guesses }: EveningRecap): Row[] =>
+  (guesses ?? []).flatMap(({ fact, pours, guesses: n, mean, chance, meaning }) => [
+    { section: 'guesses', measure: `${fact} glasses`, value: pours, n },
+    { section: 'guesses', measure: `${fact} mean rank`, value: mean, n },
+    { section: 'guesses', measure: `${fact} p`, value: chance, n },
+    { section: 'guesses', measure: `${fact} meaning`, value: meaning, n },
+  ]);
 
 const eveningRows = (recap: EveningRecap): Row[] => [
   { section: 'evening', measure: 'title', value: recap.title },

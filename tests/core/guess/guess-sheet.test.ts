@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { askedFacts, guessSheet, isGuess, sheetFor, truthOf } from '../../../core/guess/guess-sheet.ts';
+import { askedFacts } from '../../../core/guess/asked-facts.ts';
+import { guessSheet, isGuess, sheetFor, truthOf } from '../../../core/guess/guess-sheet.ts';
 import { originOf, styleOf } from '../../../core/guess/trade-words.ts';
 import { type PlanInput, planSchema } from '../../../core/tasting.ts';
 import { epochMs } from '../../../core/units.ts';
@@ -53,6 +54,15 @@ describe('what is asked', () => {
       'abv',
       'price',
     ]);
+  });
+
+  it('is of facts that half of the pours have, and one that stands empty is none', () => {
+    const without = (ids: string) =>
+      wines.map((pour) => (ids.includes(pour.id ?? '') ? { ...pour, style: '' } : pour));
+    expect(askedFacts(planOf({ pours: without('a') }))).toContain('style');
+    expect(askedFacts(planOf({ pours: without('ab') }))).not.toContain('style');
+    const [first] = planOf({ pours: without('a') }).pours;
+    expect(first && truthOf(first)).not.toHaveProperty('style');
   });
 
   it('is nothing in an open tasting, and nothing where the host wants none', () => {
