@@ -15,7 +15,7 @@ export function toldTruths(evening: Evening): { readonly pour: PourId; readonly 
 }
 
 /** Named pours that have stood in front of the room and were not taken off the table, in order of the plan. */
-export const guessedPours = ({ plan, revealed, reached, dropped }: Evening): PourId[] =>
+const guessedPours = ({ plan, revealed, reached, dropped }: Evening): PourId[] =>
   plan.pours
     .map(({ id }) => id)
     .filter((id) => revealed.includes(id) && reached.includes(id) && !dropped.includes(id));
