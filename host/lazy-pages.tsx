@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { type LazyPart, lazyComponent, lazyPart } from '../shared/page/lazy-part.ts';
+import { carePart } from './conduct/care/care-part.ts';
 import { changesPart } from './conduct/changes/changes-part.ts';
 import { resultPart } from './conduct/now/result-part.ts';
 import { storyPart } from './conduct/story/story-part.ts';
@@ -55,6 +56,7 @@ const all: readonly LazyPart<unknown>[] = [
   evening,
   doors,
   room,
+  carePart,
   changesPart,
   resultPart,
   storyPart,

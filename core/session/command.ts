@@ -69,6 +69,9 @@ export type HostCommand =
   | { readonly type: 'RemoveSeat'; readonly seat: SeatId }
   | { readonly type: 'RestoreSeat'; readonly seat: SeatId }
   | { readonly type: 'AnswerSeat'; readonly seat: SeatId }
+  /** [C4] No more alcohol for this guest: their evening goes on with water; and again, where it was a mistake. */
+  | { readonly type: 'StopPouring'; readonly seat: SeatId }
+  | { readonly type: 'ResumePouring'; readonly seat: SeatId }
   | { readonly type: 'Finish' }
   | { readonly type: 'Reopen' };
 
@@ -77,6 +80,8 @@ export type HelperCommand = Extract<HostCommand, { type: 'AnswerSeat' }>;
 
 /** What a guest asks for, for the seat they hold. */
 export type GuestCommand =
+  /** [C5] */
+  | { readonly type: 'ReadCautions' }
   | { readonly type: 'AcceptGroundRules' }
   | { readonly type: 'GiveSignal'; readonly signal: Signal | null; readonly cue: CueId }
   | {

@@ -110,6 +110,8 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
     case 'RemoveSeat':
     case 'RestoreSeat':
     case 'AnswerSeat':
+    case 'StopPouring':
+    case 'ResumePouring':
       return decideSeat(session, ask);
     case 'Finish':
       return happened({ type: 'TastingFinished', at: moment.now });

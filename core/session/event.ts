@@ -110,7 +110,10 @@ export type SessionEvent =
   | { readonly type: 'SeatRestored'; readonly seat: SeatId }
   /** To somebody who came to a full table [S3]; nothing is left of it. */
   | { readonly type: 'SeatGaveWay'; readonly seat: SeatId }
+  | { readonly type: 'CautionsRead'; readonly seat: SeatId }
   | { readonly type: 'GroundRulesAccepted'; readonly seat: SeatId }
+  | { readonly type: 'PouringStopped'; readonly seat: SeatId }
+  | { readonly type: 'PouringResumed'; readonly seat: SeatId }
   | { readonly type: 'SignalGiven'; readonly seat: SeatId; readonly signal: Signal | null }
   | { readonly type: 'PourCaughtUp'; readonly seat: SeatId; readonly pour: PourId }
   | { readonly type: 'KitChecked'; readonly seat: SeatId; readonly item: KitItem; readonly ready: boolean }

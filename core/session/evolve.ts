@@ -165,6 +165,11 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
       const { [event.seat]: _, ...seats } = session.seats;
       return withoutSignal({ ...session, seats }, event.seat, own);
     }
+    case 'CautionsRead':
+      return withSeat(session, event.seat, { cautionsRead: true }, own);
+    case 'PouringStopped':
+    case 'PouringResumed':
+      return withSeat(session, event.seat, { onlyWater: event.type === 'PouringStopped' }, own);
     case 'GroundRulesAccepted':
       return withSeat(session, event.seat, { groundRulesAccepted: true }, own);
     case 'SignalGiven':

@@ -12,6 +12,8 @@ export const seated = (evening: Pick<Evening, 'seats'>): Seat[] =>
 export const mayGiveWay = ({ signals }: UnderWay, seat: Seat): boolean =>
   seat.presence !== 'removed' &&
   !seat.groundRulesAccepted &&
+  !seat.cautionsRead &&
+  !seat.onlyWater &&
   seat.kit.length === 0 &&
   signals[seat.id] === undefined;
 

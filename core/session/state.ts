@@ -120,7 +120,11 @@ export interface Seat {
   readonly remote: boolean;
   /** `waiting`: at the door, until the host lets them in. `left` and `removed` keep their notes. */
   readonly presence: 'seated' | 'waiting' | 'left' | 'removed';
+  /** [C5] */
+  readonly cautionsRead: boolean;
   readonly groundRulesAccepted: boolean;
+  /** [C4] The host pours this guest no more alcohol. */
+  readonly onlyWater: boolean;
   readonly takenAt: EpochMs;
   /** Counts the seats as they were taken, from 0; chooses the row of the serving orders. */
   readonly row: number;

@@ -21,7 +21,7 @@ export function CueBody({ stage, own }: CueBodyProps) {
   switch (stage.cue.kind) {
     case 'step':
     case 'practice':
-      return <StepBody stage={stage} />;
+      return <StepBody stage={stage} own={own} />;
     case 'gathering':
     case 'welcome':
       return (

@@ -3,7 +3,7 @@ import { after } from '../../shared/follower/timer.ts';
 import { textFields } from '../../shared/notes/entry.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
-import type { StageUnderWay } from '../../shared/wire/views.ts';
+import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { NoteField } from '../notebook/note-field.tsx';
 import { notebookPart } from '../parts/lazy-parts.ts';
@@ -13,11 +13,12 @@ import { timeOf } from '../stage/cue-time.ts';
 import { closeEyes, type ClosedEyes as Eyes } from './closed-eyes.ts';
 
 /** One step with one glass, or its practice with plain water. */
-export function StepBody({ stage }: { readonly stage: StageUnderWay }) {
+export function StepBody({ stage, own }: { readonly stage: StageUnderWay; readonly own: SeatView }) {
   const { step, sense, pours, kind } = stage.cue;
   const pour = kind === 'step' ? pours[0] : undefined;
   const pages = useLazyPart(notebookPart)?.notebookPages;
-  const water = kind === 'practice' ? <p class="only-water">{words.glass.onlyWater}</p> : null;
+  const practice = kind === 'practice' ? <p class="only-water">{words.glass.onlyWater}</p> : null;
+  const water = practice ?? (own.onlyWater && pages ? <pages.OnlyWater /> : null);
   switch (step) {
     case 'look':
       return (

@@ -3,6 +3,7 @@ import './ranking.css';
 import { ReviewPage } from './closing-pages.tsx';
 import { MyNotes } from './my-notes.tsx';
 import { OddPick } from './odd-pick.tsx';
+import { OnlyWater } from './only-water.tsx';
 import { RankingBody } from './ranking-body.tsx';
 import { StepMarks, StepReflect } from './step-marks.tsx';
 
@@ -13,5 +14,6 @@ export const notebookPages = {
   ReflectMarks: StepReflect,
   RankingBody,
   OddPick,
+  OnlyWater,
   MyNotes,
 };

@@ -108,6 +108,12 @@ export function openRoom(pass: KeptSeat): Room {
       const own = follower.seat.value;
       if (stage !== null && own !== null) keepStage(pass, { stage, own });
     }),
+    effect(() => {
+      // [C5] Told when there is a line, however long after they were read.
+      const own = follower.seat.value;
+      const tells = own?.cautionsRead === false && own.presence === 'seated' && seat.value.cautioned;
+      if (tells) void follower.send({ type: 'ReadCautions' });
+    }),
     watchForWake(follower.wake),
     () => document.removeEventListener('visibilitychange', flushWhenLeaving),
     lock.close,

@@ -16,6 +16,7 @@ export type Drawer =
   | { readonly shows: 'finish-by' }
   | { readonly shows: 'keys' }
   | { readonly shows: 'whole-table' }
+  | { readonly shows: 'care'; readonly seat: SeatId | null }
   | { readonly shows: 'seat'; readonly seat: SeatId }
   | { readonly shows: 'swap' | 'mend'; readonly pour: PourId }
   | { readonly shows: 'add-pour' }

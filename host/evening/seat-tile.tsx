@@ -42,6 +42,7 @@ export function SeatTile({ seat: { seat, state }, slim, said }: SeatTileProps) {
 /** All there is to say of a seat, the most important first. */
 export function stateWords({ seat, state }: Pick<TableSeat, 'seat' | 'state'>): string {
   const facts = [
+    ...(seat.onlyWater ? [words.table.onlyWater] : []),
     ...(seat.remote ? [words.table.remote] : []),
     ...(seat.leftHanded ? [words.table.leftHanded] : []),
     ...(seat.missed > 0 ? [words.table.missed(seat.missed)] : []),
@@ -59,6 +60,7 @@ const slowLine = 300;
 export function homeWords({ seat, state, roundTrip }: TableSeat, kitMatters: boolean): string {
   return [
     words.table.states[state],
+    ...(seat.onlyWater ? [words.table.onlyWater] : []),
     ...(kitMatters ? [shortKitWords(seat)] : []),
     ...(seat.missed > 0 ? [words.table.missed(seat.missed)] : []),
     ...(roundTrip !== null && roundTrip >= slowLine ? [words.table.home.slow] : []),

@@ -1,5 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { type GridColumn, type GridRow, readyIn } from '../../core/planning/serving/pouring-grid.ts';
+import {
+  type GridColumn,
+  type GridRow,
+  pouredAt,
+  readyIn,
+} from '../../core/planning/serving/pouring-grid.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import type { PourTicks } from './pour-ticks.ts';
@@ -17,7 +22,7 @@ export function PouringFoot({ ticks, rows, columns, children }: PouringFootProps
     <footer class="pouring-foot">
       <p class="pouring-count">
         <strong class="figures">
-          {words.count(readyIn(ticks.levels, rows, columns), rows.length * columns.length)}
+          {words.count(readyIn(ticks.levels, rows, columns), pouredAt(rows).length * columns.length)}
         </strong>
         {ticks.last !== undefined && <span class="soft"> {ticks.last}</span>}
       </p>

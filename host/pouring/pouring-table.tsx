@@ -1,6 +1,6 @@
 import type { PourId } from '../../core/ids.ts';
 import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
-import type { GridColumn, GridRow } from '../../core/planning/serving/pouring-grid.ts';
+import { type GridColumn, type GridRow, pouredAt } from '../../core/planning/serving/pouring-grid.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { temperatures } from '../../shared/language/en/temperature.ts';
 import { Covered } from '../evening/covered-name.tsx';
@@ -23,7 +23,7 @@ interface PouringTableProps {
 /** Places down, pours across in pouring order; every glass a button, and every head one for all of its glasses. */
 export function PouringTable(props: PouringTableProps) {
   const { rows, columns, covers } = props;
-  const places = rows.map(({ place }) => place);
+  const places = pouredAt(rows).map(({ place }) => place);
   return (
     <section class="pouring-scroll" aria-label={words.table}>
       <table class="pouring-table">
@@ -65,11 +65,15 @@ export function PouringTable(props: PouringTableProps) {
                     ].join(', ')}
                   </span>
                 )}
-                <GroupButton
-                  {...props}
-                  group={{ places: [row.place], pours: columns.map(({ id }) => id) }}
-                  label={(step) => words.row(whoAt(row), step)}
-                />
+                {row.onlyWater ? (
+                  <span class="pouring-all pouring-all-ready">{words.onlyWater}</span>
+                ) : (
+                  <GroupButton
+                    {...props}
+                    group={{ places: [row.place], pours: columns.map(({ id }) => id) }}
+                    label={(step) => words.row(whoAt(row), step)}
+                  />
+                )}
               </th>
               {columns.map((column) => (
                 <td key={column.id}>
@@ -123,13 +127,21 @@ function Glass({ row, column, levels, onTick }: GlassProps) {
   const ready = level >= steps.length;
   const glass = row.glasses.get(column.id);
   const where = glass === undefined ? '' : 'codes' in glass ? glass.codes : words.glassOrder(glass.position);
-  const state = last === undefined ? words.empty : ready ? words.ready : words.steps[last];
+  // [C4] What already stands there may be taken away; nothing more is poured.
+  const done = ready || row.onlyWater;
+  const state = row.onlyWater
+    ? words.notHere
+    : last === undefined
+      ? words.empty
+      : ready
+        ? words.ready
+        : words.steps[last];
   return (
     <button
       type="button"
       class={`pouring-glass${ready ? ' pouring-glass-ready' : level > 0 ? ' pouring-glass-begun' : ''}`}
-      aria-disabled={ready ? true : undefined}
-      onClick={() => onTick({ places: [row.place], pours: [column.id] })}
+      aria-disabled={done ? true : undefined}
+      onClick={() => (row.onlyWater ? undefined : onTick({ places: [row.place], pours: [column.id] }))}
     >
       <span class="visually-hidden">{words.glass(whoAt(row), nameOf(column))} </span>
       <span class="pouring-state">{state}</span>

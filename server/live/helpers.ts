@@ -19,10 +19,11 @@ function helperView(plan: Plan, session: Session, version: number): HelperView {
     blind: plan.blind,
     named: session.status === 'unopened' ? [] : session.revealed,
     columns: columnsOf(plan),
-    rows: rowsOf(plan, seats).map(({ place, name, leftHanded, glasses }) => ({
+    rows: rowsOf(plan, seats).map(({ place, name, leftHanded, onlyWater, glasses }) => ({
       place,
       name,
       leftHanded,
+      onlyWater,
       glasses: [...glasses],
     })),
     calls: session.status === 'under-way' ? callsIn(session) : [],

@@ -17,9 +17,14 @@ const events: Readonly<Record<string, (event: Stored) => Stored>> = {
     habits: event.habits ?? noHabits,
     plan: planOfToday(event.plan),
   }),
-  // Kits to check and glasses that were missed came later.
+  // Kits to check, glasses that were missed, who has read the cautions and who is poured no more came later.
   SeatTaken: (event) =>
-    isStored(event.seat) ? { ...event, seat: { kit: [], missed: [], ...event.seat } } : event,
+    isStored(event.seat)
+      ? {
+          ...event,
+          seat: { kit: [], missed: [], cautionsRead: false, onlyWater: false, ...event.seat },
+        }
+      : event,
 };
 
 export function eventOfToday(stored: unknown): unknown {

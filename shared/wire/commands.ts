@@ -104,11 +104,14 @@ const hostCommandSchema = z.discriminatedUnion('type', [
   withSeat('RemoveSeat'),
   withSeat('RestoreSeat'),
   withSeat('AnswerSeat'),
+  withSeat('StopPouring'),
+  withSeat('ResumePouring'),
   noDetails('Finish'),
   noDetails('Reopen'),
 ]) satisfies z.ZodType<SentHostCommand>;
 
 const guestCommandSchema = z.discriminatedUnion('type', [
+  noDetails('ReadCautions'),
   noDetails('AcceptGroundRules'),
   z.strictObject({
     type: z.literal('GiveSignal'),

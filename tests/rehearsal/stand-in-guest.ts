@@ -170,6 +170,7 @@ export class StandInGuest {
     const [pour] = cue.pours;
     const chance = this.#chance();
     const length = clock.kind === 'running' ? (clock.endsAt - clock.startsAt) / this.#room.speed : 0;
+    if (cue.kind === 'welcome') void this.follower?.send({ type: 'ReadCautions' });
     if (cue.kind === 'ground-rules') void this.follower?.send({ type: 'AcceptGroundRules' });
     if (cue.step === 'write' && cue.sense !== null && pour !== undefined)
       this.#writes(pour, cue.sense, length);

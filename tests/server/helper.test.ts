@@ -76,6 +76,23 @@ describe('[S6] what a helper may', () => {
     await helper.until('helper', (view) => view.calls.some(({ name }) => name === 'Noor'));
   });
 
+  it('[C4] is told at which place nothing is poured any more, and may not say so itself', async () => {
+    const { made, host, noor, tomas } = await house.evening();
+    const helper = await enter(made, await helperKey(made));
+    await host.host({ type: 'StopPouring', seat: noor.seat });
+    const view = await helper.until('helper', ({ rows }) => rows.some(({ onlyWater }) => onlyWater));
+    expect(
+      strictHelper
+        .parse(view)
+        .rows.map(({ onlyWater }) => onlyWater)
+        .slice(0, 2),
+    ).toEqual([true, false]);
+    expect((await noor.until('seat', ({ onlyWater }) => onlyWater)).onlyWater).toBe(true);
+    const ask = { id: newId(), ask: { type: 'ResumePouring', seat: noor.seat } };
+    expect(await helper.raw('helper:ask', ask)).toMatchObject({ ok: false });
+    expect(await tomas.raw('guest:ask', ask)).toMatchObject({ ok: false });
+  });
+
   it('sees a swapped bottle at once, and a glass that was poured from the other as empty', async () => {
     const { made, host } = await house.evening(blindPlan());
     const helper = await enter(made, await helperKey(made));

@@ -157,6 +157,7 @@ class Scene {
     for (const name of ['Noor', 'Tomas', 'Lena Weiß']) guests.push(await this.#house.guest(made, name));
     await guests[2]?.guest({ type: 'ChangeSeat', remote: true });
     await guests[2]?.guest({ type: 'CheckKit', item: 'vials', ready: true });
+    for (const guest of guests) await guest.guest({ type: 'ReadCautions' });
     for (const guest of guests) await guest.guest({ type: 'AcceptGroundRules' });
     return { made, host, guests };
   }

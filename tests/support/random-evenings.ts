@@ -121,6 +121,8 @@ const drafts = (plan: Plan): fc.Arbitrary<Draft> =>
     aSeat.map((seat) => host({ type: 'RemoveSeat', seat })),
     aSeat.map((seat) => host({ type: 'RestoreSeat', seat })),
     aSeat.map((seat) => host({ type: 'AnswerSeat', seat })),
+    aSeat.map((seat) => host({ type: 'StopPouring', seat })),
+    aSeat.map((seat) => host({ type: 'ResumePouring', seat })),
     aSeat.map<Draft>((seat) => () => ({
       by: 'newcomer',
       ask: { type: 'TakeSeat', seat, name: seat, leftHanded: false, remote: false },

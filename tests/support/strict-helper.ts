@@ -29,6 +29,7 @@ export const strictHelper = z.strictObject({
       place: number,
       name: text.nullable(),
       leftHanded: z.boolean(),
+      onlyWater: z.boolean(),
       glasses: z.array(
         z.tuple([text, z.union([z.strictObject({ position: number }), z.strictObject({ codes: text })])]),
       ),

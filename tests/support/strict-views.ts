@@ -126,6 +126,7 @@ export const strictStage = z.discriminatedUnion('status', [
   z.strictObject({ ...stageBase, status: z.literal('finished'), finishedAt: number }),
 ]);
 
+const cared = { cautionsRead: z.boolean(), groundRulesAccepted: z.boolean(), onlyWater: z.boolean() };
 export const strictSeat = z.strictObject({
   version: number,
   seat: text,
@@ -133,7 +134,7 @@ export const strictSeat = z.strictObject({
   leftHanded: z.boolean(),
   remote: z.boolean(),
   presence,
-  groundRulesAccepted: z.boolean(),
+  ...cared,
   readsRulesFirst: z.boolean(),
   signal,
   kit: z.array(text),
@@ -159,7 +160,7 @@ const hostBase = {
       leftHanded: z.boolean(),
       remote: z.boolean(),
       presence,
-      groundRulesAccepted: z.boolean(),
+      ...cared,
       readsRulesFirst: z.boolean(),
       signal,
       kit: z.array(text),

@@ -71,6 +71,13 @@ export const sources = {
   'it-age': memory('Law 189 of 2012', 2012),
   'es-age': memory('Laws of the autonomous communities', null),
   'no-age': memory('Alkoholloven, section 1-5', 1989),
+  'alcohol-poisoning': seen('NHS and St John Ambulance, first aid for alcohol poisoning', 2019),
+  'eu-112': seen('European emergency number 112, in force in every country of the European Union', null),
+  'us-911': seen('Public lists of emergency telephone numbers (911 in the Americas)', null),
+  'gb-999': seen('NHS and St John Ambulance, call 999 or 112', null),
+  'nz-111': seen('New Zealand health pages, call 111', null),
+  'ch-144': seen('Guide to Swiss emergency numbers (144 for an ambulance, 112 as well)', null),
+  'local-numbers': memory('National emergency numbers', null),
   'jp-age': memory('Act on prohibition of drinking under the age of 20', 1922),
 } as const satisfies Record<string, Source>;
 

@@ -8,7 +8,7 @@ import { type Levels, levelOf, type PouringStep, pouringStepsOf } from './pourin
 import { type GlassSet, glassesAt } from './pouring-order.ts';
 
 /** Who sits where, in the order in which seats were taken. */
-type Seats = readonly Pick<Seat, 'name' | 'leftHanded' | 'remote' | 'presence'>[];
+type Seats = readonly Pick<Seat, 'name' | 'leftHanded' | 'remote' | 'presence' | 'onlyWater'>[];
 
 /** A bottle's way along the table: one glass at each place, or the three of an odd-one-out. */
 export interface GridColumn {
@@ -27,6 +27,8 @@ export interface GridRow {
   /** Null until somebody has sat down there. */
   readonly name: string | null;
   readonly leftHanded: boolean;
+  /** [C4] Nothing more is poured here. */
+  readonly onlyWater: boolean;
   /** By column: which glass it is for this guest, or the codes to pour of an odd-one-out. */
   readonly glasses: ReadonlyMap<PourId, { readonly position: number } | { readonly codes: string }>;
 }
@@ -87,6 +89,7 @@ export function rowsOf(plan: Plan, seats: Seats): GridRow[] {
       place,
       name: seat?.name ?? null,
       leftHanded: seat?.leftHanded ?? false,
+      onlyWater: seat?.onlyWater ?? false,
       glasses: positionsAt(plan, glassesAt(plan, place)),
     });
   }
@@ -110,11 +113,14 @@ function positionsAt(plan: Plan, sets: readonly GlassSet[]): GridRow['glasses'] 
   return glasses;
 }
 
-/** How many of the glasses have all of their steps. */
+/** Places where something is poured [C4]. */
+export const pouredAt = (rows: readonly GridRow[]): GridRow[] => rows.filter(({ onlyWater }) => !onlyWater);
+
+/** How many of the glasses to pour have all of their steps. */
 export function readyIn(levels: Levels, rows: readonly GridRow[], columns: readonly GridColumn[]): number {
   return columns.reduce(
     (sum, { id, steps }) =>
-      sum + rows.filter(({ place }) => levelOf(levels, id, place) >= steps.length).length,
+      sum + pouredAt(rows).filter(({ place }) => levelOf(levels, id, place) >= steps.length).length,
     0,
   );
 }

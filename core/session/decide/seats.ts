@@ -10,7 +10,16 @@ import { weighRoom } from './pace.ts';
 
 type SeatCommand = Extract<
   HostCommand,
-  { type: 'SetDoors' | 'AdmitSeat' | 'RemoveSeat' | 'RestoreSeat' | 'AnswerSeat' }
+  {
+    type:
+      | 'SetDoors'
+      | 'AdmitSeat'
+      | 'RemoveSeat'
+      | 'RestoreSeat'
+      | 'AnswerSeat'
+      | 'StopPouring'
+      | 'ResumePouring';
+  }
 >;
 
 /** Somebody without a seat. */
@@ -30,7 +39,9 @@ export function decideAtDoor(session: UnderWay, command: TakeSeat, { now }: Mome
       leftHanded: command.leftHanded,
       remote: command.remote,
       presence: session.doors === 'ask' ? 'waiting' : 'seated',
+      cautionsRead: false,
       groundRulesAccepted: false,
+      onlyWater: false,
       row: leaving?.row ?? Object.keys(session.seats).length,
       kit: [],
       takenAt: now,
@@ -65,6 +76,10 @@ export function decideSeat(session: UnderWay, command: SeatCommand): Decision {
       return session.signals[seat.id] === undefined
         ? refused('nothing-to-do')
         : happened({ type: 'SignalGiven', seat: seat.id, signal: null });
+    case 'StopPouring':
+      return seat.onlyWater ? refused('nothing-to-do') : happened({ type: 'PouringStopped', seat: seat.id });
+    case 'ResumePouring':
+      return seat.onlyWater ? happened({ type: 'PouringResumed', seat: seat.id }) : refused('nothing-to-do');
     default:
       return command satisfies never;
   }
@@ -81,6 +96,8 @@ export function decideForGuest(
   if (seat === undefined) return refused('no-such-seat');
   if (command.type !== 'LeaveTable' && seat.presence !== 'seated') return refused('not-seated');
   switch (command.type) {
+    case 'ReadCautions':
+      return seat.cautionsRead ? refused('nothing-to-do') : happened({ type: 'CautionsRead', seat: id });
     case 'AcceptGroundRules':
       return seat.groundRulesAccepted
         ? refused('nothing-to-do')

@@ -96,7 +96,10 @@ export interface HostSeat {
   readonly leftHanded: boolean;
   readonly remote: boolean;
   readonly presence: Seat['presence'];
+  readonly cautionsRead: boolean;
   readonly groundRulesAccepted: boolean;
+  /** [C4] */
+  readonly onlyWater: boolean;
   /** [S5] Came late, and is at the cautions and the rules. */
   readonly readsRulesFirst: boolean;
   readonly signal: Signal | null;
@@ -223,7 +226,9 @@ function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
     leftHanded: seat.leftHanded,
     remote: seat.remote,
     presence: seat.presence,
+    cautionsRead: seat.cautionsRead,
     groundRulesAccepted: seat.groundRulesAccepted,
+    onlyWater: seat.onlyWater,
     readsRulesFirst: readsRulesFirst(session, seat),
     signal: session.status === 'under-way' ? (session.signals[seat.id] ?? null) : null,
     kit: seat.kit,

@@ -14,7 +14,10 @@ export interface SeatView {
   readonly leftHanded: boolean;
   readonly remote: boolean;
   readonly presence: Seat['presence'];
+  readonly cautionsRead: boolean;
   readonly groundRulesAccepted: boolean;
+  /** [C4] What stands in this seat's glasses is water from now on. */
+  readonly onlyWater: boolean;
   /** [S5] Came late: cautions and rules come before anything else. */
   readonly readsRulesFirst: boolean;
   readonly signal: Signal | null;
@@ -46,7 +49,9 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     leftHanded: seat.leftHanded,
     remote: seat.remote,
     presence: seat.presence,
+    cautionsRead: seat.cautionsRead,
     groundRulesAccepted: seat.groundRulesAccepted,
+    onlyWater: seat.onlyWater,
     readsRulesFirst: readsRulesFirst(session, seat),
     signal: session.status === 'under-way' ? (session.signals[id] ?? null) : null,
     kit: seat.kit,

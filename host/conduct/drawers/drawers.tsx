@@ -1,4 +1,5 @@
 import type { Drawer, DrawerProps } from '../drawer.ts';
+import { CareDrawer } from './care-drawer.tsx';
 import { ChangesDrawer } from './changes-drawer.tsx';
 import { DoorwayDrawer } from './doorway-drawer.tsx';
 import { FinishByDrawer } from './finish-by-drawer.tsx';
@@ -42,6 +43,8 @@ export function Drawers({ drawer, ...props }: DrawersProps) {
     case 'add-pour':
     case 'reorder':
       return <ChangesDrawer change={drawer} {...props} />;
+    case 'care':
+      return <CareDrawer seat={drawer.seat} {...props} />;
     case 'seat':
       return <SeatDrawer key={drawer.seat} seat={drawer.seat} {...props} />;
     case 'jump':

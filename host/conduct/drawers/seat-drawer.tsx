@@ -13,7 +13,7 @@ interface SeatDrawerProps extends DrawerProps {
 }
 
 /** One guest: their state, a link for another phone, and taking them off the table. */
-export function SeatDrawer({ seat: id, evening, table, actions, onClose }: SeatDrawerProps) {
+export function SeatDrawer({ seat: id, evening, table, actions, onOpen, onClose }: SeatDrawerProps) {
   const found = [...table.asking, ...table.others].find(({ seat }) => seat.id === id);
   if (found === undefined) return null;
   const { seat, state } = found;
@@ -45,6 +45,9 @@ export function SeatDrawer({ seat: id, evening, table, actions, onClose }: SeatD
       }
     >
       <p>{stateWords(found)}</p>
+      {seat.presence === 'seated' && (
+        <Button onPress={() => onOpen({ shows: 'care', seat: id })}>{words.table.care}</Button>
+      )}
       {seat.remote && <p>{kitWords(seat)}</p>}
       {seat.remote && found.roundTrip !== null && <p>{words.table.home.line(Math.round(found.roundTrip))}</p>}
       {state !== 'at-door' && (

@@ -46,7 +46,7 @@ export function TablePanel({ table, cue, view, away, now, onOpen, actions }: Tab
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}
       </header>
-      <RulesLine table={table} asked={cue?.kind === 'ground-rules'} />
+      <RulesLine table={table} asked={cue?.kind === 'ground-rules'} reading={beforeFirstGlass(cue)} />
       <LagLine view={view} away={away} now={now} />
       <ReadinessBar counts={counts} view={view} gate={cue?.gate === true} slim={slim} />
       <div class="table-body">
@@ -90,17 +90,27 @@ interface RulesLineProps {
   readonly table: Table;
   /** The room is at the ground rules. */
   readonly asked: boolean;
+  /** Before the first glass, while there is time to read. */
+  readonly reading: boolean;
 }
 
-/** By name, who came late and is reading, and at the rules who has not agreed yet when all but a few have. */
-function RulesLine({ table: { asking, others, counts }, asked }: RulesLineProps) {
+/** By name, who has not read the cautions [C5], who came late and is reading, and at the rules who has not agreed yet when all but a few have. */
+function RulesLine({ table: { asking, others, counts }, asked, reading }: RulesLineProps) {
   const seated = [...asking, ...others].filter(({ seat }) => seat.presence === 'seated');
   const late = seated.filter(({ seat }) => seat.readsRulesFirst);
+  const unread = seated.filter(({ seat }) => !seat.cautionsRead && !seat.readsRulesFirst);
   const open = asked && counts.groundRules > 0 ? seated.filter(({ seat }) => !seat.groundRulesAccepted) : [];
   const names = (those: readonly TableSeat[]) => those.map(({ seat }) => seat.name);
   return (
     <>
       {late.length > 0 && <p class="table-rules">{words.table.readsFirst(names(late))}</p>}
+      {reading && unread.length > 0 && (
+        <p class="table-rules">
+          {unread.length <= mostNamed
+            ? words.table.notRead(names(unread))
+            : words.table.counts.cautions(seated.length - unread.length, seated.length)}
+        </p>
+      )}
       {open.length > 0 && open.length <= mostNamed && (
         <p class="table-rules">{words.table.notAgreed(names(open))}</p>
       )}

@@ -14,11 +14,16 @@ export const hostAtTable: HostAtTableWords = {
       `${listed.format(names)} ${names.length === 1 ? 'kam später und liest' : 'kamen später und lesen'} zuerst die Hinweise und die Regeln.`,
     silent: (names) => `Seit zwei Minuten nichts gehört: ${listed.format(names)}.`,
     behind: (names) => `Noch bei einem früheren Schritt: ${listed.format(names)}.`,
+    notRead: (names) => `Hinweise noch nicht gelesen: ${listed.format(names)}.`,
+    onlyWater: 'nur Wasser',
+    care: 'Unwohl, oder zu viel',
     notAgreed: (names) => `Noch nicht zugestimmt: ${listed.format(names)}.`,
     counts: {
       here: (here, seated) => `${here} von ${seated} da`,
       asking: (asking) => `${several(asking, 'braucht', 'brauchen')} dich`,
       ready: (ready) => `${ready} bereit`,
+      cautions: (read, seated) =>
+        `${read} von ${seated} ${read === 1 ? 'hat' : 'haben'} die Hinweise gelesen`,
       rules: (accepted, seated) =>
         `${accepted} von ${seated} ${accepted === 1 ? 'hat' : 'haben'} den Regeln zugestimmt`,
     },
@@ -76,6 +81,7 @@ export const hostAtTable: HostAtTableWords = {
     glasses: 'Gläser',
     doors: 'Einlass',
     screenAsks: 'Einlass: Ein Bildschirm fragt an',
+    care: 'Unwohl?',
     more: 'Mehr',
   },
 

@@ -4,6 +4,7 @@ import type { NotebookWords } from '../en/notebook.ts';
 export const notebookWords: NotebookWords = {
   fetching: 'Deine Wörter werden geholt. Du kannst schon schreiben.',
 
+  onlyWater: 'Ab jetzt bitte Wasser im Glas. Bleib dabei: Schau, riech und schreib mit.',
   fields: {
     look: 'Aussehen',
     colour: 'Farbe',

@@ -26,6 +26,8 @@ export const pouringWords: PouringWords = {
   empty: 'leer',
   ready: 'fertig',
   allReady: 'Alle fertig',
+  onlyWater: 'Hier nur Wasser',
+  notHere: 'hier nicht',
   place: (place) => `Platz ${place}`,
   table: 'Gläser, nach Platz und Probe',
   glass: (place, pour) => `${place}, ${pour}:`,

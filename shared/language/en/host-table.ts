@@ -12,11 +12,15 @@ export const hostAtTable = {
       `${list.format(names)} came late and ${names.length === 1 ? 'reads' : 'read'} the cautions and the rules first.`,
     silent: (names: readonly string[]) => `Not heard of for two minutes: ${list.format(names)}.`,
     behind: (names: readonly string[]) => `Still on an earlier step: ${list.format(names)}.`,
+    notRead: (names: readonly string[]) => `Cautions not read yet: ${list.format(names)}.`,
+    onlyWater: 'water only',
+    care: 'Unwell, or had too much',
     notAgreed: (names: readonly string[]) => `Not agreed yet: ${list.format(names)}.`,
     counts: {
       here: (here: number, seated: number) => `${here} of ${seated} here`,
       asking: (asking: number) => `${asking} ${asking === 1 ? 'needs' : 'need'} you`,
       ready: (ready: number) => `${ready} ready`,
+      cautions: (read: number, seated: number) => `${read} of ${seated} have read the cautions`,
       rules: (accepted: number, seated: number) => `${accepted} of ${seated} have agreed to the rules`,
     },
     states: {
@@ -73,6 +77,7 @@ export const hostAtTable = {
     glasses: 'Glasses',
     doors: 'Doors',
     screenAsks: 'Doors: a screen asks',
+    care: 'Unwell?',
     more: 'More',
   },
 

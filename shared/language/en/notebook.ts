@@ -5,6 +5,7 @@ export const notebookWords = {
   fetching: 'Loading your notes. You can start writing.',
 
   /** Every part of a page, as it is called in a file that is taken home. */
+  onlyWater: 'From here on, please have water in your glass. Stay with us: look, nose and write along.',
   fields: {
     look: 'Look',
     colour: 'Colour',

@@ -24,6 +24,8 @@ export const pouringWords = {
   empty: 'empty',
   ready: 'ready',
   allReady: 'All ready',
+  onlyWater: 'Only water here',
+  notHere: 'not here',
   place: (place: number) => `Place ${place}`,
   table: 'Glasses, by place and pour',
   glass: (place: string, pour: string) => `${place}, ${pour}:`,

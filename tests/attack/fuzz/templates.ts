@@ -15,6 +15,7 @@ const id = (): string => {
 const cues = ['gathering', 'one/first/look', 'two/first/nose', 'welcome'] as const;
 
 const guestAsks = (seats: readonly string[]): readonly [object, ...object[]] => [
+  { type: 'ReadCautions' },
   { type: 'AcceptGroundRules' },
   { type: 'GiveSignal', signal: 'ready', cue: cues[1] },
   { type: 'ChangeSeat', name: 'Mallory', leftHanded: true, remote: false },
@@ -51,6 +52,8 @@ const hostAsks = (seats: readonly string[]): readonly [object, ...object[]] => [
   { type: 'RemoveSeat', seat: seats[1] },
   { type: 'RestoreSeat', seat: seats[1] },
   { type: 'AnswerSeat', seat: seats[0] },
+  { type: 'StopPouring', seat: seats[0] },
+  { type: 'ResumePouring', seat: seats[0] },
 ];
 
 const pouringAsks: readonly [object, ...object[]] = [

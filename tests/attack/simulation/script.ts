@@ -161,7 +161,15 @@ function anyPacing({ chances }: Room): SentHostCommand {
 function anyAboutSeats({ chances }: Room, seat: SeatId): SentHostCommand {
   if (chances.happens(0.2)) return { type: 'SetDoors', doors: chances.oneOf(['open', 'ask']) };
   return {
-    type: chances.oneOf(['AdmitSeat', 'RemoveSeat', 'RestoreSeat', 'RestoreSeat', 'AnswerSeat']),
+    type: chances.oneOf([
+      'AdmitSeat',
+      'RemoveSeat',
+      'RestoreSeat',
+      'RestoreSeat',
+      'AnswerSeat',
+      'StopPouring',
+      'ResumePouring',
+    ]),
     seat,
   };
 }

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { sources } from '../../../../core/planning/figures/sources.ts';
 import { type CautionSetting, standingCautions } from '../../../../core/planning/strength/cautions.ts';
+import { emergencyNumbers } from '../../../../core/planning/strength/emergency-numbers.ts';
 import { type AgeCountry, ageToAsk, legalAges } from '../../../../core/planning/strength/legal-ages.ts';
 
 const setting = (given: Partial<CautionSetting>): CautionSetting => ({
@@ -11,6 +12,30 @@ const setting = (given: Partial<CautionSetting>): CautionSetting => ({
   ...given,
 });
 const codes = (given: Partial<CautionSetting>) => standingCautions(setting(given)).map(({ code }) => code);
+
+describe('emergency numbers', () => {
+  it('are there for every country that we know an age of, in figures, with a source', () => {
+    expect(Object.keys(emergencyNumbers).toSorted()).toEqual(Object.keys(legalAges).toSorted());
+    for (const { numbers, source } of Object.values(emergencyNumbers)) {
+      for (const number of numbers) expect(number).toMatch(/^\d{2,3}$/);
+      expect(sources[source].title).not.toBe('');
+    }
+  });
+
+  it('are 112 in every country of the European Union, 911 in North America, 999 in Britain, 111 in New Zealand', () => {
+    // Federal Communications Commission (112 from any country of the Union), NHS (999), New Zealand health pages (111).
+    const european = ['IE', 'AT', 'FR', 'DE', 'NL', 'IT', 'ES', 'DK', 'SE'] as const;
+    for (const country of european) expect(emergencyNumbers[country].numbers).toContain('112');
+    expect([emergencyNumbers.US, emergencyNumbers.CA].map(({ numbers }) => numbers[0])).toEqual([
+      '911',
+      '911',
+    ]);
+    expect([emergencyNumbers.GB, emergencyNumbers.NZ].map(({ numbers }) => numbers[0])).toEqual([
+      '999',
+      '111',
+    ]);
+  });
+});
 
 describe('[C3] the usual cautions', () => {
   it('come with every tasting of alcohol', () => {
