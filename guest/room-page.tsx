@@ -1,10 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo } from 'preact/hooks';
-import { lazyComponent } from '../shared/page/lazy-part.ts';
+import { lazyComponent, lazyPart } from '../shared/page/lazy-part.ts';
 import { Button } from '../shared/ui/button.tsx';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
 import { keepAwake } from '../shared/ui/wake-lock.ts';
-import { GlassPage } from './glass/glass-page.tsx';
 import { useGuessing } from './guess/guess-place.tsx';
 import { words } from './language.ts';
 import { LoadingLine } from './page/loading-line.tsx';
@@ -27,6 +26,7 @@ interface RoomPageProps {
 export function RoomPage(props: RoomPageProps) {
   const room = useRoom();
   useEffect(keepAwake, []);
+  glassPart.fetch();
   return (
     <>
       <StatusBar status={room.status} closeLabel={words.close} />
@@ -101,7 +101,7 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
       return stage.status === 'finished' ? (
         <Home onGone={onLeave} onEvenings={onEvenings} />
       ) : (
-        <GlassPage stage={stage} own={own} />
+        <Glass stage={stage} own={own} />
       );
     case 'notes':
       return <Notes stage={stage} chosen={at.pour} />;
@@ -144,6 +144,10 @@ function WithoutRoom({ title }: { readonly title: string }) {
   );
 }
 
+/** Fetched as soon as there is a seat, while the line to the room opens: that takes longer. */
+const glassPart = lazyPart(() => import('./glass/glass-part.ts'));
+
+const Glass = lazyComponent(glassPart, ({ glassPages }) => glassPages.GlassPage, LoadingLine);
 const OwnSeat = lazyComponent(seatPart, ({ seatPages }) => seatPages.MySeat, LoadingLine);
 const Notes = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.MyNotes, LoadingLine);
 const Home = lazyComponent(keepsakePart, ({ keepsakePages }) => keepsakePages.KeepsakePage, LoadingLine);

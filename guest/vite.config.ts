@@ -1,21 +1,11 @@
 import { join } from 'node:path';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig } from 'vite';
 import { browserFloor, olderStyle, televisionFloor } from '../shared/build/browser-floor.ts';
 import { installable } from '../shared/build/installable.ts';
+import { lightLibraries } from '../shared/build/light-libraries.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
 const root = import.meta.dirname;
-
-/**
- * The connection never speaks WebTransport: it needs HTTP/3, which no cellar has. Left out, the guest's script is
- * 0.8 kB lighter (gzip).
- */
-const withoutWebTransport: Plugin = {
-  name: 'without-webtransport',
-  enforce: 'pre',
-  load: (id) =>
-    /engine\.io-client\/build\/esm\/transports\/webtransport\.js$/.test(id) ? 'export class WT {}' : null,
-};
 
 /**
  * Pages beside the guests' own, by the first half of `--mode`: the survey before the evening, the room screen, and the developers' page of
@@ -33,7 +23,7 @@ export default defineConfig(({ mode }) => {
     root,
     base: '/',
     plugins: [
-      withoutWebTransport,
+      lightLibraries,
       oneLanguage(language),
       !beside.includes(page) &&
         installable({ app: 'guest', language, base: '/', worker: join(root, 'worker/main.ts') }),

@@ -1,13 +1,14 @@
 import { defineConfig } from 'vite';
 import { browserFloor, olderStyle } from '../shared/build/browser-floor.ts';
 import { installable } from '../shared/build/installable.ts';
+import { lightLibraries } from '../shared/build/light-libraries.ts';
 import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 
 export default defineConfig(({ mode }) => {
   const { language } = pageAndLanguage(mode);
   return {
-    plugins: [oneLanguage(language), installable({ app: 'host', language, base: '/host/' })],
-    worker: { plugins: () => [oneLanguage(language)] },
+    plugins: [lightLibraries, oneLanguage(language), installable({ app: 'host', language, base: '/host/' })],
+    worker: { plugins: () => [lightLibraries, oneLanguage(language)] },
     root: import.meta.dirname,
     base: '/host/',
     css: { postcss: { plugins: [olderStyle] } },

@@ -69,6 +69,7 @@ const answerWithin = 5000;
 const wakeAnswerWithin = 800;
 /** Ms between attempts; each is varied by half of it, so that a roomful does not come at once. */
 const attempts = { first: 300, longest: 700 };
+const failuresBeforePolling = 2;
 const patienceOfPeople = 10_000;
 /** Before asking again, in ms. */
 const beforeAnother = 250;
@@ -162,14 +163,36 @@ function overTheNetwork(
   known: () => number | undefined,
   origin = window.location.origin,
 ): FollowerSocket {
-  return io(origin, {
+  const socket: FollowerSocket = io(origin, {
     auth: (show) => show({ ...credentials, known: known() }),
-    transports: ['websocket', 'polling'],
+    transports: ['websocket'],
     tryAllTransports: true,
     timeout: 5000,
     reconnectionDelay: attempts.first,
     reconnectionDelayMax: attempts.longest,
     forceNew: true,
+  });
+  pollAfterFailures(socket.io);
+  return socket;
+}
+
+/** Where a WebSocket fails again and again something on the way may not let it through: polling is tried as well. */
+function pollAfterFailures(manager: FollowerSocket['io']): void {
+  let failures = 0;
+  manager.on('open', () => {
+    failures = 0;
+  });
+  manager.on('error', () => {
+    failures += 1;
+    if (failures !== failuresBeforePolling) return;
+    import('./polling.ts').then(
+      ({ waysWithPolling }) => {
+        manager.opts.transports = waysWithPolling;
+      },
+      () => {
+        failures = 0;
+      },
+    );
   });
 }
 

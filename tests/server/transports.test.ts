@@ -1,7 +1,10 @@
+import { request as ask, createServer } from 'node:http';
 import { io } from 'socket.io-client';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { commandId } from '../../core/ids.ts';
+import { followAsGuest } from '../../shared/follower/guest-follower.ts';
 import type { ServerToClient } from '../../shared/wire/protocol.ts';
-import { credentials } from './support/device.ts';
+import { credentials, newId } from './support/device.ts';
 import { House } from './support/house.ts';
 
 let house: House;
@@ -23,6 +26,41 @@ describe('a device that cannot open a WebSocket', () => {
     expect(stage).toEqual({ ...noor.last('stage'), version: stage.version });
     socket.disconnect();
     expect(house.log.lines).toEqual([]);
+  });
+
+  it('turns to polling by itself when WebSockets have failed twice', async () => {
+    const { made, noor } = await house.evening();
+    const asked: string[] = [];
+    const wall = createServer((request, answer) => {
+      asked.push(/transport=(\w+)/.exec(request.url ?? '')?.[1] ?? 'page');
+      const { method, headers } = request;
+      const onward = ask(new URL(request.url ?? '', house.url), { method, headers }, (said) => {
+        answer.writeHead(said.statusCode ?? 500, said.headers);
+        said.pipe(answer);
+      });
+      request.pipe(onward.on('error', () => answer.destroy()));
+    });
+    wall.on('upgrade', (_request, tcp) => {
+      asked.push('websocket');
+      tcp.destroy();
+    });
+    await new Promise<void>((resolve) => wall.listen(0, '127.0.0.1', resolve));
+    const address = wall.address();
+    const guest = followAsGuest({
+      origin: `http://127.0.0.1:${typeof address === 'object' ? address?.port : ''}`,
+      tasting: made.tasting,
+      key: noor.key,
+      keep: { read: () => null, write: () => true },
+      newId: () => commandId(newId()),
+    });
+    await expect.poll(() => guest.stage.peek()?.title).toBe(noor.last('stage')?.title);
+    expect(asked.slice(0, 2)).toEqual(['websocket', 'websocket']);
+    expect(asked).toContain('polling');
+    guest.close();
+    await new Promise((resolve) => {
+      wall.close(resolve);
+      wall.closeAllConnections();
+    });
   });
 
   it('is told what it did wrong by one answer, not two', async () => {
