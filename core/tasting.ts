@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { allergens } from './drinks/allergens.ts';
 import { type Drink, drinks, type Level, levels, type Terms, vocabularies } from './drinks/drink-kinds.ts';
 import { type PhotoId, type PourId, photoId, pourId } from './ids.ts';
 import { guessingSchema } from './panel/guess/guessing.ts';
@@ -96,6 +97,8 @@ export const pourSchema = z.strictObject({
   pourMl: z.number().positive().max(500).optional(),
   /** Price of one bottle in the plan's currency, in minor units (cents). */
   priceMinor: z.number().int().min(0).max(100_000_000).optional(),
+  /** As the host noted them from the label or the producer; absent while nothing is noted, which says nothing. */
+  allergens: z.array(z.enum(allergens)).max(allergens.length).optional(),
   link: webLink.optional(),
   /** What the host recommends to read at home: about the region, the making, the maker. */
   reading: z

@@ -18,7 +18,14 @@ export function StepBody({ stage, own }: { readonly stage: StageUnderWay; readon
   const pour = kind === 'step' ? pours[0] : undefined;
   const pages = useLazyPart(notebookPart)?.notebookPages;
   const practice = kind === 'practice' ? <p class="only-water">{words.glass.onlyWater}</p> : null;
-  const water = practice ?? (own.onlyWater && pages ? <pages.OnlyWater /> : null);
+  const told = stage.cue.allergens;
+  const water = (
+    <>
+      {practice}
+      {own.onlyWater && pages && <pages.OnlyWater />}
+      {told && pages && !own.onlyWater && step !== 'spit' && <pages.AllergenLine told={told} />}
+    </>
+  );
   switch (step) {
     case 'look':
       return (

@@ -1,5 +1,6 @@
 import './notebook.css';
 import './ranking.css';
+import { AllergenLine } from './allergen-line.tsx';
 import { ReviewPage } from './closing-pages.tsx';
 import { MyNotes } from './my-notes.tsx';
 import { OddPick } from './odd-pick.tsx';
@@ -9,6 +10,7 @@ import { StepMarks, StepReflect } from './step-marks.tsx';
 
 /** What is fetched together after sitting down: everything that is tapped rather than written. */
 export const notebookPages = {
+  AllergenLine,
   SenseMarks: StepMarks,
   ReviewPage,
   ReflectMarks: StepReflect,

@@ -3,6 +3,7 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { CountChoice } from '../consent/count-choice.tsx';
 import { useRoom } from '../room/room.ts';
+import { AllergenLine } from './allergen-line.tsx';
 import { words } from './language.ts';
 
 /**
@@ -17,6 +18,7 @@ export function OddPick({ stage, own }: { readonly stage: StageUnderWay; readonl
   const code = picked === null ? undefined : trial.glasses[picked.glass - 1];
   return (
     <section class="stack odd-pick">
+      {stage.cue.allergens && !own.onlyWater && <AllergenLine told={stage.cue.allergens} />}
       <p class="soft">{words.trial.hint}</p>
       <Choice
         legend={words.trial.pick}

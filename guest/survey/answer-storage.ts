@@ -1,13 +1,18 @@
+import { allergenWords } from '../../shared/language/en/allergens.ts';
 import { type DeviceStorage, keepJson, keptJson } from '../../shared/page/device-storage.ts';
 import type { SurveyReply } from '../../shared/wire/http.ts';
+import type { Allergen } from '../../shared/wire/views.ts';
 
 export type Answers = SurveyReply['answers'];
-export type Question = keyof Answers;
+export type Question = Exclude<keyof Answers, 'avoids'>;
 
 /** What this device remembers of a survey, so that its answers can be changed later instead of counted twice. */
 export interface KeptSurvey extends SurveyReply {
   readonly sent: boolean;
 }
+
+const isAllergen = (value: unknown): value is Allergen =>
+  typeof value === 'string' && Object.hasOwn(allergenWords.names, value);
 
 const shelf = (code: string): string => `quietpour.survey.${code}`;
 
@@ -27,7 +32,15 @@ export function readSurvey(
     const answer = given[question];
     return answer === 0 || answer === 1 || answer === 2 || answer === 3 ? [[question, answer]] : [];
   });
-  return { respondent, answers: Object.fromEntries(known) as Answers, sent: sent === true };
+  const avoids = Array.isArray(given.avoids) ? given.avoids.filter(isAllergen) : [];
+  return {
+    respondent,
+    answers: {
+      ...(Object.fromEntries(known) as Answers),
+      ...(avoids.length === 0 ? {} : { avoids }),
+    },
+    sent: sent === true,
+  };
 }
 
 /** @returns whether the device will remember it */

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
+import { allergenWords } from '../../shared/language/en/allergens.ts';
 import { requestServer } from '../../shared/page/server-request.ts';
+import { AllergenPick } from '../../shared/ui/allergen-pick.tsx';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
@@ -68,6 +70,17 @@ export function Questions({ code, invitation, survey, onChange, onSent }: Questi
           </section>
         );
       })}
+      <section class="survey-question">
+        <AllergenPick
+          legend={allergenWords.avoid}
+          hint={allergenWords.avoidHint}
+          picked={answers.avoids ?? []}
+          onPick={(picked) => {
+            const { avoids: _, ...others } = answers;
+            onChange(picked.length === 0 ? others : { ...others, avoids: picked });
+          }}
+        />
+      </section>
       <div role="alert">{problem !== undefined && <Notice kind="info">{problem}</Notice>}</div>
       <Button kind="primary" size="big" busy={busy} onPress={() => void send()}>
         {survey.sent ? words.sendAgain : words.send}

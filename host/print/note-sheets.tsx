@@ -8,6 +8,7 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import { number } from '../numbers.ts';
 import { waterInPour } from '../plan/figures/water-in-pour.ts';
 import { volume } from '../plan/volume.ts';
+import { allergensOnPaper } from './allergens-on-paper.ts';
 import { labelOf } from './mat-sheets.ts';
 import type { SheetProps } from './sheet-props.ts';
 
@@ -90,9 +91,14 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
         .filter((fact) => fact !== undefined)
         .join(' · ');
   const water = waterLine(plan, pour);
+  const contains = allergensOnPaper(plan, pour.id, !plan.blind);
   return (
     <article
-      class={['note-glass', water !== '' && 'note-glass-water', plan.liking && 'note-glass-liking']
+      class={[
+        'note-glass',
+        (water !== '' || contains !== '') && 'note-glass-water',
+        plan.liking && 'note-glass-liking',
+      ]
         .filter(Boolean)
         .join(' ')}
     >
@@ -100,6 +106,7 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
         {paperWords.glass(position)}
         {facts !== '' && <span class="note-facts">{facts}</span>}
       </h2>
+      {contains !== '' && <p class="note-water">{contains}</p>}
       {water !== '' && <p class="note-water">{water}</p>}
       {textFields.map((field) =>
         Array.from({ length: linesFor[field] }, (_, line) => (

@@ -11,6 +11,7 @@ import { sayOf } from '../../shared/language/host-script.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { verbOf } from '../evening/cue-words.ts';
+import { allergensOnPaper } from './allergens-on-paper.ts';
 import { labelOf } from './mat-sheets.ts';
 import { RunCards } from './run-cards.tsx';
 import { type RunBlock, type RunRow, runSheet } from './run-sheet.ts';
@@ -99,7 +100,10 @@ function Block({ plan, block, withSay, withStory }: BlockProps) {
           ...(pour.producer === undefined ? [] : [pour.producer]),
           ...(pour.abv === undefined ? [] : [paperWords.labels.strength(pour.abv)]),
           ...(range === null ? [] : [serveAt(range)]),
-        ].join(' · ');
+          allergensOnPaper(plan, pour.id, true),
+        ]
+          .filter((part) => part !== '')
+          .join(' · ');
   return (
     <tbody>
       {heading !== undefined && (

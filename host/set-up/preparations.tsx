@@ -1,4 +1,5 @@
 import type { Drink } from '../../core/tasting.ts';
+import { allergenWords } from '../../shared/language/en/allergens.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { PlaceItems } from '../evening/place-items.tsx';
 import { words } from '../language.ts';
@@ -13,6 +14,7 @@ export function Preparations({ drink }: { readonly drink: Drink }) {
           {Object.entries(words.doors.careItems).map(([name, sentence]) => (
             <li key={name}>{sentence}</li>
           ))}
+          <li>{allergenWords.prepare}</li>
         </ul>
       </Notice>
     </section>

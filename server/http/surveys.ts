@@ -1,6 +1,6 @@
 import { Router } from 'express';
 import { z } from 'zod';
-import { adviseCrowd } from '../../core/planning/theme/crowd.ts';
+import { adviseCrowd, avoidedBy } from '../../core/planning/theme/crowd.ts';
 import type { CrowdView } from '../../shared/wire/http.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';
@@ -36,7 +36,11 @@ export function surveyRoutes({ store, keyring, clock }: HttpParts, rowFor: RowFo
   });
   router.get('/tastings/:tasting/crowd', (request, response) => {
     const surveys = store.surveys.read(hostedTasting(request, keyring));
-    response.json({ answered: surveys.length, advice: adviseCrowd(surveys) } satisfies CrowdView);
+    response.json({
+      answered: surveys.length,
+      advice: adviseCrowd(surveys),
+      avoids: avoidedBy(surveys),
+    } satisfies CrowdView);
   });
   return router;
 }

@@ -1,6 +1,6 @@
 import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { GuessTruth } from '../../core/panel/guess/guess.ts';
-import type { CrowdAdvice, SurveyAnswers } from '../../core/planning/theme/crowd.ts';
+import type { avoidedBy, CrowdAdvice, SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
@@ -165,6 +165,8 @@ export interface SurveyReply {
 export interface CrowdView {
   readonly answered: number;
   readonly advice: CrowdAdvice;
+  /** What guests who answered must not have, without names. */
+  readonly avoids: ReturnType<typeof avoidedBy>;
 }
 
 export interface KeptPhoto {

@@ -104,6 +104,7 @@ const cueView = z.strictObject({
   position: maybeNumber,
   pours: z.array(text),
   named: z.boolean(),
+  allergens: z.strictObject({ of: z.enum(['pour', 'flight']), noted: z.array(text) }).nullable(),
   say: maybeText,
   gate: z.boolean(),
   asksReady: z.boolean(),

@@ -34,6 +34,8 @@ export interface InvitationWords {
   readonly rules: readonly string[];
   readonly careTitle: string;
   readonly care: readonly string[];
+  /** To be told what somebody must not have. */
+  readonly allergens: string;
   readonly age: (age: number) => string;
   readonly ageByLaw: string;
   readonly withoutAlcohol: string;
@@ -133,9 +135,9 @@ function whatIsPoured(plan: Plan, words: InvitationWords): string {
 
 /** The usual cautions; local law where the country is not known. */
 function careOf(plan: Plan, words: InvitationWords): string {
-  if (withoutAlcohol(plan)) return words.withoutAlcohol;
+  if (withoutAlcohol(plan)) return `${words.withoutAlcohol} ${words.allergens}`;
   const age = isAgeCountry(plan.lawOf) ? words.age(ageToAsk(plan.lawOf).age) : words.ageByLaw;
-  return listed(words.careTitle, [...words.care, age]);
+  return listed(words.careTitle, [...words.care, words.allergens, age]);
 }
 
 const lines = (all: readonly string[]): string => all.filter((line) => line !== '').join('\n');

@@ -1,8 +1,10 @@
+import { type Allergen, allergens } from '../../drinks/allergens.ts';
 import { type Level, usualFlights } from '../../tasting.ts';
 
 /**
  * Who is coming. Five questions, each with four answers that score 0 to 3; the words to them live with the
- * other texts. No question asks about health, money or how much somebody drinks.
+ * other texts. None of them asks about health, money or how much somebody drinks; what a guest must not have is asked
+ * apart, because the host has to know it before buying.
  */
 export const crowdQuestions = [
   /** How many guided tastings have you sat through: none, one or two, a handful, more than I can count. */
@@ -19,7 +21,10 @@ export const crowdQuestions = [
 
 export type CrowdQuestion = (typeof crowdQuestions)[number];
 export type CrowdAnswer = 0 | 1 | 2 | 3;
-export type SurveyAnswers = Readonly<Partial<Record<CrowdQuestion, CrowdAnswer>>>;
+export type SurveyAnswers = Readonly<Partial<Record<CrowdQuestion, CrowdAnswer>>> & {
+  /** What this guest must not have; absent where nothing was said. */
+  readonly avoids?: readonly Allergen[] | undefined;
+};
 
 /** Fewer answers than this say too little to place anybody. */
 const ENOUGH_ANSWERS = 3;
@@ -108,3 +113,14 @@ export function adviseCrowd(surveys: readonly SurveyAnswers[]): CrowdAdvice {
   const practiceRound = spread.newcomers > 0;
   return { status: 'advised', level, flightSizes: usualFlights[level], practiceRound, spread, notes };
 }
+
+/** How many guests said that they must not have it; those that somebody named, in the order of the law. */
+export const avoidedBy = (
+  surveys: readonly SurveyAnswers[],
+): readonly { readonly allergen: Allergen; readonly guests: number }[] =>
+  allergens
+    .map((allergen) => ({
+      allergen,
+      guests: surveys.filter(({ avoids }) => avoids?.includes(allergen) === true).length,
+    }))
+    .filter(({ guests }) => guests > 0);

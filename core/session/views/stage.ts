@@ -12,6 +12,7 @@ import {
   type Step,
 } from '../../running-order/cue.ts';
 import { type ShownTraits, shownTraits, traitsOf } from '../../running-order/cue-traits.ts';
+import { type ToldAllergens, toldAllergens } from '../../running-order/told-allergens.ts';
 import { type Drink, type Pacing, termsOf } from '../../tasting.ts';
 import type { DurationMs, EpochMs } from '../../units.ts';
 import { toldTruths } from '../guesses.ts';
@@ -99,6 +100,8 @@ export interface CueView extends ShownTraits {
   readonly pours: readonly PourId[];
   /** Of blind pours that it is about the names are known to all: what is said and asked then is another thing [R3]. */
   readonly named: boolean;
+  /** [C6] What the host noted for whom it harms; null outside a glass, and where nothing is noted. */
+  readonly allergens: ToldAllergens | null;
   readonly say: string | null;
   readonly gate: boolean;
 }
@@ -195,10 +198,19 @@ function cueView(session: UnderWay): CueView {
           poursOf(cue).filter((pour) => !session.dropped.includes(pour)),
         ),
     named: isNamed(session, cue),
+    allergens: allergensAt(session, cue),
     say: cue.say ?? null,
     gate: cue.gate,
     ...shownTraits(cue),
   };
+}
+
+/** With own orders every seat has another pour in hand, so that the flight is told. */
+function allergensAt({ plan, revealed, dropped }: Evening, cue: Cue): ToldAllergens | null {
+  const [id] = cue.kind === 'step' || cue.kind === 'odd-one-out' ? poursOf(cue) : [];
+  if (id === undefined) return null;
+  const named = !servedInOwnOrders(plan) && (!plan.blind || revealed.includes(id));
+  return toldAllergens(plan, id, named, dropped);
 }
 
 function isNamed({ plan, dropped, revealed }: Evening, cue: Cue): boolean {

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { allergenWords } from '../../../shared/language/en/allergens.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
 import type { CrowdView, StoredPlan } from '../../../shared/wire/http.ts';
@@ -65,6 +66,15 @@ export function CrowdSurvey({ editor, stored, api }: CrowdSurveyProps) {
       {crowd !== undefined && (
         <>
           <p>{said.answered(crowd.answered, plan.guests + plan.remoteGuests)}</p>
+          {crowd.avoids.length > 0 && (
+            <p>
+              {allergenWords.avoided(
+                crowd.avoids.map(({ allergen, guests }) =>
+                  allergenWords.times(allergenWords.names[allergen], guests),
+                ),
+              )}
+            </p>
+          )}
           {crowd.answered > 0 && <Answers editor={editor} crowd={crowd} />}
         </>
       )}

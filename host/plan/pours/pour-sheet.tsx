@@ -15,6 +15,7 @@ import { PourNumber } from '../fields/pour-number.tsx';
 import { StrengthField } from '../fields/strength-field.tsx';
 import { anotherBottle, labelSides } from '../pour-edits.ts';
 import { words } from '../words.ts';
+import { AllergensFold } from './allergens-fold.tsx';
 import { FurtherFacts } from './further-facts.tsx';
 import { LabelThumb } from './label-thumb.tsx';
 import { WaterFold } from './water-fold.tsx';
@@ -125,6 +126,7 @@ export function PourSheet(props: PourSheetProps) {
           </Notice>
         )}
         <WaterFold plan={plan} pour={pour} set={set} />
+        <AllergensFold pour={pour} set={set} />
         <Fold title={said.more} summary={moreFacts.join(', ')}>
           <FurtherFacts plan={plan} pour={pour} set={set} />
         </Fold>

@@ -56,6 +56,7 @@ export const guestWords: GuestWords = {
       'Iss vorher etwas, und auch in den Pausen.',
       'Lass jemanden fahren, der nicht verkostet hat, heute Abend und morgen früh. Auch Spucken ändert daran nichts.',
       'Nur ab dem gesetzlichen Mindestalter. Jedes Glas darfst du auslassen.',
+      'Verträgst du etwas nicht? Sag es jetzt: Es kann in einem Glas sein, und im Brot ist Gluten.',
       'Nicht in Schwangerschaft oder Stillzeit. Bei Medikamenten oder Krankheit frag vorher in der Arztpraxis oder Apotheke.',
       'Wenn du nicht oder nicht mehr trinkst: Schauen, riechen und schreiben darfst du gern.',
     ],

@@ -58,6 +58,8 @@ export const invitationWords: InvitationWords = {
     'Lasst jemanden fahren, der nicht verkostet hat, am Abend und am frühen Morgen danach. Klärt euren Heimweg, bevor ihr kommt.',
     'Verkostet nicht, wenn ihr schwanger seid oder sein könntet oder wenn ihr stillt. Bei Medikamenten oder Krankheit fragt vorher in der Arztpraxis oder Apotheke. Wenn ihr nicht oder nicht mehr trinkt: Schauen, riechen und schreiben dürft ihr gern.',
   ],
+  allergens:
+    'Vertragt ihr etwas nicht, etwa Gluten, Milch, Ei, Nüsse oder Sulfite? Sagt es eurem Gastgeber, bevor ihr kommt: Es kann in einem Glas sein oder im Brot.',
   age: (age) => `Für Menschen ab ${age} Jahren; bei euch zu Hause entscheidet das örtliche Recht.`,
   ageByLaw:
     'Nur für Menschen, die das gesetzliche Mindestalter erreicht haben: dort, wo verkostet wird, und dort, wo sie leben.',

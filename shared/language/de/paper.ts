@@ -153,7 +153,7 @@ export const paperWords: PaperWords = {
       spitCups: (count) => several(count, 'Spuckbecher', 'Spuckbecher'),
       napkins: (count) => several(count, 'weiße Serviette', 'weiße Servietten'),
       droppers: (count) => several(count, 'Pipette', 'Pipetten'),
-      food: 'Einfaches Brot oder Cracker, und etwas zu essen vorher',
+      food: 'Einfaches Brot oder Cracker (Weizen heißt Gluten; frag nach Milch und Sesam, und besorg anderes für alle, die es brauchen), und etwas zu essen vorher',
     },
     vials: (count, size) => `${count} Fläschchen zu ${size}`,
     noVial: (name) => `Kein übliches Fläschchen fasst die Portion von ${name}.`,

@@ -26,7 +26,7 @@ function limitSentence(limit: OrderLimit, least: number, most: number): string {
 export const planBefore: PlanBeforeWords = {
   survey: {
     title: 'Frag deine Gäste',
-    lead: 'Fünf Fragen auf ihrem Handy, ohne Namen und ohne Konto. Du siehst, wie sich die Antworten verteilen, nie, von wem sie sind.',
+    lead: 'Fünf Fragen auf ihrem Handy, und was sie nicht vertragen, ohne Namen und ohne Konto. Du siehst, wie sich die Antworten verteilen, nie, von wem sie sind.',
     link: 'Der Link zur Umfrage',
     copy: 'Kopieren',
     copied: 'Kopiert. Füge ihn in deine Nachricht ein.',

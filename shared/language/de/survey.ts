@@ -5,7 +5,7 @@ export const surveyWords: SurveyWords = {
   language: 'de',
   title: (tasting) => (tasting === '' ? 'Vor der Verkostung' : `Vor „${tasting}“`),
   lead: (host) =>
-    `Fünf Fragen, damit ${host === '' ? 'dein Gastgeber' : host} einen Abend wählen kann, der zum ganzen Tisch passt. Es gibt keine falschen Antworten, und du kannst jede Frage auslassen.`,
+    `Fünf Fragen und eine danach, was du nicht verträgst, damit ${host === '' ? 'dein Gastgeber' : host} einen Abend wählen kann, der zum ganzen Tisch passt. Es gibt keine falschen Antworten, und du kannst jede Frage auslassen.`,
   unnamed: 'Ganz ohne Namen. Dein Gastgeber sieht, wie sich die Antworten verteilen, nie, von wem sie sind.',
   questions: {
     'tastings-sat-through': {

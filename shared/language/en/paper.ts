@@ -146,7 +146,7 @@ export const paperWords = {
       spitCups: (count: number) => several(count, 'spit cup', 'spit cups'),
       napkins: (count: number) => several(count, 'white napkin', 'white napkins'),
       droppers: (count: number) => several(count, 'dropper', 'droppers'),
-      food: 'Plain bread or crackers, and something to eat before',
+      food: 'Plain bread or crackers (wheat is gluten; ask about milk and sesame, and get another kind for whoever needs it), and something to eat before',
     },
     vials: (count: number, size: string) => `${several(count, 'vial', 'vials')} of ${size}`,
     noVial: (name: string) => `No standard vial holds a pour of ${name}.`,

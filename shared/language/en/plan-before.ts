@@ -23,7 +23,7 @@ function limitSentence(limit: OrderLimit, least: number, most: number): string {
 export const planBefore = {
   survey: {
     title: 'Ask your guests',
-    lead: 'Five questions on their phone, with no name and no account. You see how the answers spread, never who gave them.',
+    lead: 'Five questions on their phone, and what they must not have, with no name and no account. You see how the answers spread, never who gave them.',
     link: 'Survey link',
     copy: 'Copy',
     copied: 'Copied. Paste it into your message.',

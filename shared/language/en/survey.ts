@@ -11,7 +11,7 @@ export const surveyWords = {
   language: 'en',
   title: (tasting: string) => (tasting === '' ? 'Before the tasting' : `Before “${tasting}”`),
   lead: (host: string) =>
-    `Five questions, so that ${host === '' ? 'your host' : host} can choose an evening that suits the whole table. There are no wrong answers, and you may skip any.`,
+    `Five questions and one about what you must not have, so that ${host === '' ? 'your host' : host} can choose an evening that suits the whole table. There are no wrong answers, and you may skip any.`,
   unnamed: 'No names. Your host sees how the answers spread, never who gave them.',
   questions: {
     'tastings-sat-through': {

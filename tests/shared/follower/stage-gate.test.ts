@@ -38,6 +38,7 @@ function at(version: number, cue: string, takesEffectAt = 0): StageUnderWay {
       position: null,
       pours: [],
       named: false,
+      allergens: null,
       say: null,
       gate: false,
       asksReady: true,

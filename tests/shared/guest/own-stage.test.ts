@@ -64,6 +64,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
     position: 2,
     pours: ownOrders ? [] : [pourId('b')],
     named: false,
+    allergens: null,
     say: null,
     gate: false,
     asksReady: true,

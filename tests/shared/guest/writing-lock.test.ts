@@ -38,6 +38,7 @@ const at = (cue: string, version = 1): StageView => ({
     position: null,
     pours: [],
     named: false,
+    allergens: null,
     say: null,
     gate: false,
     asksReady: true,

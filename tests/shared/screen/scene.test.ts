@@ -37,6 +37,7 @@ const stageAt = (kind: CueKind, step: Step | null = null): StageUnderWay => ({
     position: null,
     pours: [],
     named: false,
+    allergens: null,
     say: null,
     gate: false,
     ...shownTraits({ kind, step: step ?? 'swirl' } as Cue),
