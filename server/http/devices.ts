@@ -102,7 +102,7 @@ export async function addLink(store: Store, link: NewLink): Promise<void> {
   const links = others.filter((each) => each.device?.own === false && each.device.came === came);
   const most = came === 'host' ? 1 : mostLinks;
   for (const surplus of links.slice(0, Math.max(0, links.length - most + 1)))
-    await store.devices.end(surplus.hash);
+    await store.devices.end(tasting, surplus.hash);
   const device = { id: freeId(chance, others), came, at: clock.now(), opens, own: false };
   await store.keys.add({ role: 'seat', seat, hash, tasting, expiresAt, device });
 }

@@ -59,9 +59,9 @@ export function photoRoutes({ store, keyring, chance }: HttpParts): Router {
 /** `GET /photos/:photo`: for whoever was given the id; guests are given it with the pour, so not before its reveal [Q4]. */
 export function photoPages({ store }: HttpParts): Router {
   const router = Router();
-  router.get('/photos/:photo', (request, response, next) => {
+  router.get('/photos/:photo', async (request, response, next) => {
     const photo = photoIn(request.params.photo);
-    const jpeg = photo === undefined ? undefined : store.photos.find(photo);
+    const jpeg = photo === undefined ? undefined : await store.photos.find(photo);
     if (jpeg === undefined) return next();
     response
       .set('Cache-Control', 'private, max-age=31536000, immutable')

@@ -29,10 +29,10 @@ export class TastingList {
     this.#parts = parts;
   }
 
-  page({ find, after }: Omit<TastingSearch, 'most'>): TastingPage {
+  async page({ find, after }: Omit<TastingSearch, 'most'>): Promise<TastingPage> {
     const { tastings } = this.#parts.store;
     // One more tells whether there is more.
-    const found = tastings.page({ find, after, most: pageSize + 1 });
+    const found = await tastings.page({ find, after, most: pageSize + 1 });
     const shown = found.slice(0, pageSize);
     const last = found.length > pageSize ? shown.at(-1) : undefined;
     const first = find === '' && after === undefined ? this.#unreadable() : [];

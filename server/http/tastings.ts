@@ -48,21 +48,22 @@ export function tastingRoutes(parts: HttpParts): Router {
     const { plan } = parsed(planBody, request.body, 'plan-invalid');
     mustHaveAnEnd(plan);
     const tasting = tastingId(chance.id());
-    const code = freeCode(parts);
+    const code = await freeCode(parts);
     const hostKey = chance.key();
     await store.tastings.create({ tasting, code, plan, revision: 1, createdAt: clock.now() });
     await store.keys.add({ role: 'host', hash: hashOf(hostKey), tasting, expiresAt: null });
     response.status(201).json({ tasting, code, hostKey } satisfies CreatedTasting);
   });
 
-  router.get('/tastings', (request, response) => {
+  router.get('/tastings', async (request, response) => {
     mustBeHouse(request);
-    response.json(list.page({ find: '' }).tastings satisfies readonly ListedTasting[]);
+    const { tastings } = await list.page({ find: '' });
+    response.json(tastings satisfies readonly ListedTasting[]);
   });
 
-  router.get('/tastings/list', (request, response) => {
+  router.get('/tastings/list', async (request, response) => {
     mustBeHouse(request);
-    response.json(list.page(parsed(searchQuery, request.query)) satisfies TastingPage);
+    response.json((await list.page(parsed(searchQuery, request.query))) satisfies TastingPage);
   });
 
   router.get('/tastings/:tasting/plan', (request, response) => {
@@ -112,11 +113,11 @@ function mustHaveAnEnd(plan: Plan): void {
   if (fault !== undefined) throw new Refused(fault);
 }
 
-function freeCode({ chance, store, origins }: HttpParts): string {
+async function freeCode({ chance, store, origins }: HttpParts): Promise<string> {
   const length = origins.length > 0 ? codeLengths.elsewhere : codeLengths.home;
   for (let tries = 0; tries < 20; tries += 1) {
     const code = chance.code(length);
-    if (store.tastings.findByCode(code) === undefined) return code;
+    if ((await store.tastings.findByCode(code)) === undefined) return code;
   }
   throw new Error('No free join code was found.');
 }

@@ -103,8 +103,8 @@ export class Conductor {
   }
 
   askAsHost(id: CommandId, ask: SentHostCommand): Promise<CommandAnswer> {
-    return this.#queue.addFirst(() => {
-      const whole = wholeCommand(ask, { ...this.#parts, plan: this.plan }, this.#session);
+    return this.#queue.addFirst(async () => {
+      const whole = await wholeCommand(ask, { ...this.#parts, plan: this.plan }, this.#session);
       return whole === undefined
         ? refusal('no-such-tasting')
         : this.#carryOut({ by: 'host', ask: whole }, id);

@@ -96,7 +96,7 @@ export class DeviceDesk {
     if (key === undefined) return refusal('nothing-to-do');
     const { tasting, store, keep, changed } = this.#parts;
     const ended = await keep(async () => {
-      await store.devices.end(key.hash);
+      await store.devices.end(tasting, key.hash);
       if (!key.device.opens) await store.notebooks.drop(tasting, asideOf(seat, device));
     });
     if (!ended) return refusal('not-stored');

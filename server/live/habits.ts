@@ -13,9 +13,8 @@ const eveningsRemembered = 5;
 const plansLookedAt = 25;
 
 /** What the finished evenings of this house taught about how long a room takes, the latest counting most. */
-export function habitsOfHouse(store: Houses): Habits {
-  return [...latestEvenings(store)]
-    .slice(0, eveningsRemembered)
+export async function habitsOfHouse(store: Houses): Promise<Habits> {
+  return (await latestEvenings(store, eveningsRemembered))
     .toReversed()
     .reduce((habits, { cues, timeline }) => carriedOver(learn(habits, livedSoFar(cues, timeline))), noHabits);
 }
@@ -24,32 +23,35 @@ export function habitsOfHouse(store: Houses): Habits {
  * [P19] The pace with which an evening begins: as planned, but where that is by hand and the last evening ended with its
  * steps running by themselves, so does this one begin.
  */
-export function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Pacing {
+export async function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Promise<Pacing> {
   if (pacing.by !== 'host') return pacing;
-  const [last] = latestEvenings(store);
+  const [last] = await latestEvenings(store, 1);
   return last?.pacing.by === 'steps' ? last.pacing : pacing;
 }
 
 /** The doors of a plan, with what the evenings before have left for it. `draw`: a secret that nobody else is told. */
-export const openingDoors = (
+export const openingDoors = async (
   plan: Plan | undefined,
   store: Houses,
   draw: string,
-): Extract<HostCommand, { type: 'OpenDoors' }> | undefined =>
+): Promise<Extract<HostCommand, { type: 'OpenDoors' }> | undefined> =>
   plan && {
     type: 'OpenDoors',
-    plan: { ...plan, pacing: openingPace(plan, store) },
-    habits: habitsOfHouse(store),
+    plan: { ...plan, pacing: await openingPace(plan, store) },
+    habits: await habitsOfHouse(store),
     draw,
   };
 
 type Houses = Pick<Store, 'tastings' | 'sessions'>;
 
-function* latestEvenings({ tastings, sessions }: Houses): Generator<Finished> {
-  for (const { tasting } of tastings.list(plansLookedAt)) {
-    const session = sessionOf(sessions, tasting);
-    if (session?.status === 'finished') yield session;
+async function latestEvenings({ tastings, sessions }: Houses, most: number): Promise<Finished[]> {
+  const finished: Finished[] = [];
+  for (const { tasting } of await tastings.list(plansLookedAt)) {
+    const session = await sessionOf(sessions, tasting);
+    if (session?.status === 'finished') finished.push(session);
+    if (finished.length === most) break;
   }
+  return finished;
 }
 
 /** The plan as it is now: from the opening on the session has one of its own. */
@@ -59,9 +61,9 @@ export const planOf = (
 ): Plan | undefined => (session.status === 'unopened' ? store.tastings.find(tasting)?.plan : session.plan);
 
 /** An evening that cannot be read teaches nothing; that it cannot is told where it is asked for. */
-function sessionOf(sessions: Store['sessions'], tasting: TastingId) {
+async function sessionOf(sessions: Store['sessions'], tasting: TastingId) {
   try {
-    return evolveAll(unopened, sessions.read(tasting));
+    return evolveAll(unopened, await sessions.readAnywhere(tasting));
   } catch (error) {
     if (error instanceof SetAside) return undefined;
     throw error;

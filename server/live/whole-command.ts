@@ -20,11 +20,11 @@ interface WholeCommandParts {
  * A host's command with what no device can send: the plan as it is stored, and what the notebooks say of a result, which is
  * reckoned here and at no other time [R1]. Undefined where there is no plan.
  */
-export function wholeCommand(
+export async function wholeCommand(
   ask: SentHostCommand,
   { store, chance, tasting, plan }: WholeCommandParts,
   session: Session,
-): HostCommand | undefined {
+): Promise<HostCommand | undefined> {
   switch (ask.type) {
     case 'OpenDoors':
       return openingDoors(plan, store, chance.key());

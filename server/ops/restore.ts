@@ -45,7 +45,7 @@ export async function restore(
   renameSync(part, store);
   // Here and not at the next start: what was forgotten is gone when this is said to be done.
   const opened = openSqliteStore(store);
-  const left = opened.tastings.list().length;
+  const left = (await opened.tastings.list()).length;
   await opened.close();
   return [
     `${left} ${left === 1 ? 'tasting is' : 'tastings are'} back; start the server again.`,

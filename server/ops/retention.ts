@@ -20,13 +20,13 @@ export function startRetention(parts: RetentionParts): Cancel {
   const { store, conductors, clock, log, keepFor } = parts;
   let next: Cancel = () => undefined;
 
-  const overdue = (): TastingId[] =>
-    [...store.tastings.list(), ...store.tastings.unreadable()]
+  const overdue = async (): Promise<TastingId[]> =>
+    [...(await store.tastings.list()), ...(await store.tastings.unreadable())]
       .filter((row) => later(lastTouched(store, row), keepFor) <= clock.now())
       .map(({ tasting }) => tasting);
 
   const sweep = async (): Promise<void> => {
-    for (const tasting of overdue()) {
+    for (const tasting of await overdue()) {
       await conductors.remove(tasting);
       log.info({ tasting }, 'deleted, for its time was over');
     }

@@ -20,7 +20,7 @@ export function startStoreCheck({ store, clock, log }: StoreCheckParts): Cancel 
   let ended = false;
   /** One in each turn of the loop that serves everybody. */
   const readEvenings = async (): Promise<void> => {
-    for (const tasting of store.tastings.ids()) {
+    for (const tasting of await store.tastings.ids()) {
       if (ended) return;
       try {
         store.tastings.find(tasting);

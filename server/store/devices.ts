@@ -43,17 +43,17 @@ export function deviceShelf(
         return key?.role === 'seat' ? [key] : [];
       }),
     exchange: (link, key) =>
-      writer.write(() => {
+      writer.write(key.tasting, () => {
         if (remove.run(link).changes === 0) return false;
         keys.addNow(key);
         return true;
       }),
-    end: (hash) =>
-      writer.write(() => {
+    end: (tasting, hash) =>
+      writer.write(tasting, () => {
         remove.run(hash);
       }),
     async letIn({ tasting, seat, hash, aside, entries }) {
-      await writer.write(() => {
+      await writer.write(tasting, () => {
         for (const entry of entries) notebooks.putNow(tasting, seat, entry);
         notebooks.dropNow(tasting, aside);
         open.run(hash);
@@ -68,7 +68,7 @@ export function deviceShelf(
       );
     },
     keepWords: (tasting, seat, { salt, hash, wrong }) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         setWords.run(tasting, seat, salt, hash, JSON.stringify(wrong satisfies readonly EpochMs[]));
       }),
   };

@@ -24,7 +24,7 @@ export function documentShelf(db: Database, writer: Writer, digests: RowDigests)
       return row && { body: bodyIn(row.body), revision: row.revision };
     },
     save: (tasting, name, body, base) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         if ((find.get(tasting, name)?.revision ?? 0) !== base) return undefined;
         const text = JSON.stringify(body);
         if (base === 0) insert.run(tasting, name, text);

@@ -44,13 +44,13 @@ export function keyRing(db: Database, writer: Writer, digests: RowDigests): Sqli
   };
   return {
     addNow,
-    add: (key) => writer.write(() => addNow(key)),
+    add: (key) => writer.write(key.tasting, () => addNow(key)),
     find(hash) {
       const row = byHash.get(hash);
       return row && keyFromRow(row);
     },
     revoke: (tasting, which, spared = '') =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         revoke.run(tasting, which.role, seatOf(which), spared);
       }),
   };

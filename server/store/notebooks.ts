@@ -132,12 +132,12 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       );
     },
     save: ({ tasting, seat, entry, answered: said }) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         putNow(tasting, seat, entry);
         answer.run(tasting, seat, said.command, String(entry.revision));
       }),
     consent: ({ tasting, seat, pours, consents: given, answered: said }) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         for (const pour of pours) consents.giveNow(tasting, seat, pour, given);
         answer.run(tasting, seat, said.command, JSON.stringify(said.answer));
       }),
@@ -152,7 +152,7 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       const doomed = [seat, ...asides.all(tasting, seat, `${seat}+`).map(seatId), figuresNotebook];
       // First, so that a backup of before never brings back what was answered as gone.
       gone.add({ tasting, seat });
-      await writer.write(() => {
+      await writer.write(tasting, () => {
         for (const each of doomed) dropNow(tasting, each);
         for (const removal of ofSeat) removal.run(tasting, seat);
       });
@@ -160,7 +160,7 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       cutLog(db);
     },
     async drop(tasting, aside) {
-      await writer.write(() => dropNow(tasting, aside));
+      await writer.write(tasting, () => dropNow(tasting, aside));
       seals.destroy(tasting, aside);
     },
   };

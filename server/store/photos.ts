@@ -9,13 +9,13 @@ export function photoShelf(db: Database, writer: Writer): PhotoShelf {
   const remove = db.prepare<[string, string]>('DELETE FROM photos WHERE tasting = ? AND photo = ?');
   return {
     add: (tasting, photo, jpeg) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         insert.run(photo, tasting, jpeg);
       }),
-    find: (photo) => find.get(photo),
+    find: async (photo) => find.get(photo),
     count: (tasting) => count.get(tasting) ?? 0,
     remove: (tasting, photo) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         remove.run(tasting, photo);
       }),
   };

@@ -37,9 +37,9 @@ export function releaseShelf(db: Database, writer: Writer, seals: Seals): Releas
   return {
     shown: (tasting) => read(tasting, shownNotebook),
     figures: (tasting) => read(tasting, figuresNotebook),
-    saveShown: (tasting, body) => writer.write(() => saveNow(tasting, shownNotebook, body)),
+    saveShown: (tasting, body) => writer.write(tasting, () => saveNow(tasting, shownNotebook, body)),
     saveFigures: (tasting, body, seats) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         if (seats.every((seat) => written.get(tasting, seat) === 1)) saveNow(tasting, figuresNotebook, body);
       }),
   };

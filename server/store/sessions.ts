@@ -1,4 +1,6 @@
 import type { Database } from 'better-sqlite3';
+import type { TastingId } from '../../core/ids.ts';
+import type { SessionEvent } from '../../core/session/event.ts';
 import { linkOf } from './chain.ts';
 import { SetAside } from './set-aside.ts';
 import { Diverged, type KeyRow, type SessionLog } from './store.ts';
@@ -38,21 +40,24 @@ export function sessionLog(
     )
     .pluck();
 
+  const read = (tasting: TastingId): SessionEvent[] => {
+    let rows: StoredEventRow[];
+    try {
+      rows = all.all(tasting);
+    } catch (error) {
+      throw new SetAside(tasting, { kind: 'log-damaged', event: null }, { cause: error });
+    }
+    return eventsIn(tasting, rows);
+  };
+
   return {
     version: (tasting) => last.get(tasting)?.seq ?? 0,
-    read(tasting) {
-      let rows: StoredEventRow[];
-      try {
-        rows = all.all(tasting);
-      } catch (error) {
-        throw new SetAside(tasting, { kind: 'log-damaged', event: null }, { cause: error });
-      }
-      return eventsIn(tasting, rows);
-    },
+    read,
+    readAnywhere: async (tasting) => read(tasting),
     lastAt: (tasting) => lastAt.get(tasting) ?? 0,
     acknowledged: (tasting) => acknowledged.get(tasting) ?? 0,
     append: ({ tasting, expected, events, answered: said, key }) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         const found = last.get(tasting);
         if ((found?.seq ?? 0) !== expected) {
           throw new Diverged(

@@ -125,13 +125,17 @@ function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteSt
   };
 }
 
-/** A shelf of which every method throws what `tell` makes of an error. */
+/** A shelf of which every method throws, or rejects with, what `tell` makes of an error. */
 function told<Shelf extends object>(shelf: Shelf, tell: (error: unknown) => StoreFailure): Shelf {
   const methods = Object.entries(shelf).map(([name, ask]) => {
     if (typeof ask !== 'function') return [name, ask];
     const asked = (...args: unknown[]) => {
       try {
-        return ask(...args);
+        const said: unknown = ask(...args);
+        if (!(said instanceof Promise)) return said;
+        return said.catch((error: unknown) => {
+          throw tell(error);
+        });
       } catch (error) {
         throw tell(error);
       }

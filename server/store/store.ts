@@ -18,8 +18,10 @@ import type { AsItLies } from './as-it-lies.ts';
 import type { SurveyShelf } from './stored-survey.ts';
 
 /**
- * What must outlive the process. Reads answer at once; a write is done when its promise settles, and only then is it
- * on disk: nothing may be acknowledged or published before. Writes that arrive together are committed together.
+ * What must outlive the process. What is asked of one evening answers at once: an evening lies whole where it is
+ * conducted. What looks across evenings (a join code, lists, a photo by its id) is answered later, for they may lie anywhere.
+ * A write is done when its promise settles, and only then is it on disk: nothing may be acknowledged or published before.
+ * Writes that arrive together are committed together.
  *
  * A write that fails rejects with `StoreFailure` and has changed nothing.
  */
@@ -85,20 +87,20 @@ export interface TastingShelf {
   create(row: TastingRow): Promise<void>;
   has(tasting: TastingId): boolean;
   find(tasting: TastingId): TastingRow | undefined;
-  findByCode(code: string): TastingRow | undefined;
+  findByCode(code: string): Promise<TastingRow | undefined>;
   /** Those that can be read, newest first; at most so many are looked at where a number is given. */
-  list(most?: number): TastingRow[];
+  list(most?: number): Promise<TastingRow[]>;
   /** Of all, whether or not they can be read. */
-  ids(): TastingId[];
+  ids(): Promise<TastingId[]>;
   summary(tasting: TastingId): TastingSummary | undefined;
   /** Those that a search finds, newest first, also those that cannot be read. No plan and no log is read for it. */
-  page(search: TastingSearch): TastingSummary[];
+  page(search: TastingSearch): Promise<TastingSummary[]>;
   /** Those of which reading has failed since the store was opened, with why. */
   troubles(): ReadonlyMap<TastingId, TastingTrouble>;
   /** What of which evening still reads and is not as it was written, by the last check of the store. */
   altered(): ReadonlyMap<TastingId, ReadonlySet<StoredPart>>;
   /** Those that cannot. */
-  unreadable(): UnreadableTasting[];
+  unreadable(): Promise<UnreadableTasting[]>;
   /** Undefined when `base` is not the stored revision any more: somebody else has saved in between. */
   savePlan(tasting: TastingId, plan: Plan, base: number): Promise<number | undefined>;
   /**
@@ -114,6 +116,8 @@ export interface SessionLog {
   version(tasting: TastingId): number;
   /** Throws `SetAside` when an event is missing, changed or unreadable. */
   read(tasting: TastingId): SessionEvent[];
+  /** The same of an evening that need not be the one that is conducted here. */
+  readAnywhere(tasting: TastingId): Promise<SessionEvent[]>;
   /** When the last thing happened, as far as the log can be read; 0 when nothing has. */
   lastAt(tasting: TastingId): number;
   /** The newest version that a command was answered with: more than there are events when the end of the log is lost. */
@@ -236,7 +240,7 @@ export interface DeviceShelf {
   of(tasting: TastingId, seat: SeatId, now: EpochMs): (KeyRow & { readonly role: 'seat' })[];
   /** Puts a device in the place of the link with this hash. False when that link is gone. */
   exchange(link: string, key: KeyRow): Promise<boolean>;
-  end(hash: string): Promise<void>;
+  end(tasting: TastingId, hash: string): Promise<void>;
   /** Gives a device the seat's notebook: what it wrote aside comes in as these entries, in the same commit. */
   letIn(write: {
     readonly tasting: TastingId;
@@ -289,7 +293,7 @@ export interface ReleaseShelf {
 /** Label photos, re-encoded before they come here. Whoever knows an id may see the photo, so ids are not guessable. */
 export interface PhotoShelf {
   add(tasting: TastingId, photo: PhotoId, jpeg: Buffer): Promise<void>;
-  find(photo: PhotoId): Buffer | undefined;
+  find(photo: PhotoId): Promise<Buffer | undefined>;
   count(tasting: TastingId): number;
   remove(tasting: TastingId, photo: PhotoId): Promise<void>;
 }

@@ -18,7 +18,7 @@ export function surveyShelf(db: Database, writer: Writer, digests: RowDigests): 
     .pluck();
   return {
     answer: (tasting, respondent, answers, most) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         upsert.run(tasting, respondent, JSON.stringify(answers));
         digests.keep('surveys', tasting, respondent);
         const surplus = (count.get(tasting) ?? 0) - most;

@@ -66,7 +66,7 @@ export function tastingShelf(
 
   return {
     create: (row) =>
-      writer.write(() => {
+      writer.write(row.tasting, () => {
         insert.run(row.tasting, row.code, JSON.stringify(row.plan), row.revision, row.createdAt);
         digests.keep('tastings', row.tasting);
         summaries.add(row);
@@ -74,27 +74,27 @@ export function tastingShelf(
     has: (tasting) =>
       orNothing(() => known.get(tasting)) !== undefined || summaries.find(tasting) !== undefined,
     find,
-    findByCode(code) {
+    async findByCode(code) {
       const tasting = byCode.get(code);
       return tasting === undefined ? undefined : find(tastingId(tasting));
     },
-    list: (most = -1) =>
+    list: async (most = -1) =>
       rows(most).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [] : [read];
       }),
-    ids: () => tastingsIn(db),
+    ids: async () => tastingsIn(db),
     summary: summaries.find,
-    page: summaries.page,
+    page: async (search) => summaries.page(search),
     troubles: () => troubles,
     altered: () => digests.altered,
-    unreadable: () =>
+    unreadable: async () =>
       rows(-1).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [unreadable(row, read)] : [];
       }),
     savePlan: (tasting, plan, base) =>
-      writer.write(() => {
+      writer.write(tasting, () => {
         if (update.run(JSON.stringify(plan), tasting, base).changes !== 1) return undefined;
         digests.keep('tastings', tasting);
         summaries.planned(tasting, plan);
@@ -102,7 +102,7 @@ export function tastingShelf(
       }),
     async remove(tasting) {
       const forgotten = forget(tasting);
-      await writer.write(() => {
+      await writer.write(tasting, () => {
         remove.run(tasting);
         summaries.gone(tasting);
       });

@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import type { TastingId } from '../../core/ids.ts';
 import { StoreFailure } from './store.ts';
 
 /**
@@ -7,7 +8,8 @@ import { StoreFailure } from './store.ts';
  * commit itself fails, all of them have failed.
  */
 export interface Writer {
-  write<Result>(run: () => Result): Promise<Result>;
+  /** @param of the evening in which the write changes something, and in no other */
+  write<Result>(of: TastingId, run: () => Result): Promise<Result>;
   /** Resolves when nothing waits any more. */
   idle(): Promise<void>;
 }
@@ -46,7 +48,7 @@ export function createWriter(db: Database): Writer {
   }
 
   return {
-    write: (run) =>
+    write: (_of, run) =>
       new Promise((resolve, reject) => {
         waiting.push({
           run: () => {

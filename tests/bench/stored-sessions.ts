@@ -60,7 +60,7 @@ export async function firstUses(store: Store): Promise<{ readonly waits: number[
     sweepEvery: durationMs(300_000),
   });
   const waits: number[] = [];
-  for (const { tasting } of store.tastings.list()) {
+  for (const { tasting } of await store.tastings.list()) {
     const began = performance.now();
     conductors.of(tasting);
     waits.push(performance.now() - began);

@@ -18,8 +18,8 @@ function listening(store: Store): { readonly store: Store; latest(): string } {
 /** Puts the words, dressed up, where the list of evenings names each: a house asks for it over HTTP. */
 const throughTheList = (dress: (words: string) => { title: string; code?: string }) => (inner: Store) => {
   const { store, latest } = listening(inner);
-  const page: Store['tastings']['page'] = (search) =>
-    store.tastings.page(search).map((row) => ({ ...row, ...dress(latest()) }));
+  const page: Store['tastings']['page'] = async (search) =>
+    (await store.tastings.page(search)).map((row) => ({ ...row, ...dress(latest()) }));
   return { ...store, tastings: { ...store.tastings, page } };
 };
 

@@ -76,7 +76,7 @@ describe.each(releases)('the evenings that %s stored', (release) => {
       recent: [{ places: [1, 2] }],
     });
     const front = store.tastings.find(poured.tasting)?.plan.pours[0]?.photos?.front;
-    expect(front === undefined ? 0 : store.photos.find(front)?.length).toBeGreaterThan(500);
+    expect(front === undefined ? 0 : (await store.photos.find(front))?.length).toBeGreaterThan(500);
     const asked = evening('planned, guests asked');
     expect(store.surveys.read(asked.tasting)).toHaveLength(2);
   });

@@ -222,7 +222,7 @@ describe('a summary', () => {
     await openDoors(before, 5);
     const finished = { type: 'TastingFinished', at: epochMs(1_770_000_000_000) } as const;
     await before.sessions.append({ tasting: idOf(5), expected: 1, events: [finished] });
-    const said = before.tastings.page({ find: '', most: 10 });
+    const said = await before.tastings.page({ find: '', most: 10 });
     await before.close();
     const db = new SqliteDatabase(old);
     // As the migration leaves it.
@@ -233,7 +233,7 @@ describe('a summary', () => {
     db.close();
     const after = openSqliteStore(old);
     const unreadable = { ...said[0], startsAt: null, pours: 0, guests: expect.any(Number) };
-    expect(after.tastings.page({ find: '', most: 10 })).toEqual([unreadable, ...said.slice(1)]);
+    expect(await after.tastings.page({ find: '', most: 10 })).toEqual([unreadable, ...said.slice(1)]);
     await after.close();
     rmSync(old);
   });

@@ -32,7 +32,7 @@ export async function fuzz(count: number, seed: number): Promise<FuzzReport> {
     keys: [own.hostKey, String('key' in attacker ? attacker.key : ''), scene.removedKey, 'x'.repeat(128)],
     plan: aPlan(),
   };
-  const before = scene.untouchable();
+  const before = await scene.untouchable();
   try {
     let devices = [attacker, await scene.hostOfOwn()];
     while (tally.messages + tally.requests < count) {
@@ -43,7 +43,7 @@ export async function fuzz(count: number, seed: number): Promise<FuzzReport> {
       devices = await throwMessages(scene, nasty, devices, tally);
       await throwRequests(scene, nasty, targets, tally);
       await throwRubbish(scene, nasty, tally);
-      if (scene.untouchable() !== before) {
+      if ((await scene.untouchable()) !== before) {
         tally.faults.push(`Something changed that must not, before message ${tally.messages}.`);
         break;
       }

@@ -25,7 +25,7 @@ export interface Scene {
   /** Of somebody who was asked to leave. */
   readonly removedKey: string;
   /** Whatever the attacker must not be able to change, as text. */
-  untouchable(): string;
+  untouchable(): Promise<string>;
   /** A new guest of the second tasting. */
   attacker(): Promise<Device>;
   hostOfOwn(): Promise<Device>;
@@ -62,7 +62,8 @@ export async function openScene(): Promise<Scene> {
     own,
     seats: [bystander.seat, noor.seat],
     removedKey: tomas.key,
-    untouchable: () => JSON.stringify([everything(store, quiet), withoutAttacker(store, joined, innocent)]),
+    untouchable: async () =>
+      JSON.stringify([await everything(store, quiet), withoutAttacker(store, joined, innocent)]),
     attacker: () => house.guest(joined, 'Mallory'),
     hostOfOwn: () => house.enter(credentials('host', own.tasting, own.hostKey)),
     async close() {
@@ -72,7 +73,7 @@ export async function openScene(): Promise<Scene> {
   };
 }
 
-function everything(store: Store, { tasting }: CreatedTasting): unknown {
+async function everything(store: Store, { tasting }: CreatedTasting): Promise<unknown> {
   const events = store.sessions.read(tasting);
   const seats = events.flatMap((event) => (event.type === 'SeatTaken' ? [event.seat.id] : []));
   return {
@@ -80,7 +81,7 @@ function everything(store: Store, { tasting }: CreatedTasting): unknown {
     events,
     notebooks: seats.map((seat) => store.notebooks.read(tasting, seat)),
     pouring: store.documents.read(tasting, 'pouring'),
-    tastings: store.tastings.list().length,
+    tastings: (await store.tastings.list()).length,
   };
 }
 

@@ -28,23 +28,23 @@ async function houseWith(...evenings: readonly EveningTold[]) {
 
 describe('habits of a house', () => {
   it('are those of nobody before an evening was finished', async () => {
-    expect(habitsOfHouse(await houseWith())).toEqual(noHabits);
-    expect(habitsOfHouse(await houseWith(lived(2, false)))).toEqual(noHabits);
+    expect(await habitsOfHouse(await houseWith())).toEqual(noHabits);
+    expect(await habitsOfHouse(await houseWith(lived(2, false)))).toEqual(noHabits);
   });
 
   it('learn from finished evenings, the latest counting most', async () => {
-    const slow = habitsOfHouse(await houseWith(lived(1.4))).writing.mean;
+    const slow = (await habitsOfHouse(await houseWith(lived(1.4)))).writing.mean;
     expect(Math.exp(slow)).toBeGreaterThan(1.3);
-    const slowThenUsual = habitsOfHouse(await houseWith(lived(1.4), lived(1))).writing.mean;
-    const usualThenSlow = habitsOfHouse(await houseWith(lived(1), lived(1.4))).writing.mean;
+    const slowThenUsual = (await habitsOfHouse(await houseWith(lived(1.4), lived(1)))).writing.mean;
+    const usualThenSlow = (await habitsOfHouse(await houseWith(lived(1), lived(1.4)))).writing.mean;
     expect(usualThenSlow).toBeGreaterThan(slowThenUsual);
     expect(slowThenUsual).toBeGreaterThan(0);
   });
 
   it('remember five evenings and no more', async () => {
     const many = Array.from({ length: 5 }, () => lived(1));
-    const without = habitsOfHouse(await houseWith(...many));
-    expect(habitsOfHouse(await houseWith(lived(3), ...many))).toEqual(without);
+    const without = await habitsOfHouse(await houseWith(...many));
+    expect(await habitsOfHouse(await houseWith(lived(3), ...many))).toEqual(without);
   });
 });
 
@@ -59,10 +59,10 @@ describe('the pace with which an evening begins', () => {
   it('[P19] is the running steps of the last evening, unless the plan has another pace', async () => {
     const byHand = planOf(3);
     const byClock = planOf(3, { pacing: { by: 'clock' } });
-    expect(openingPace(byHand, await houseWith())).toEqual({ by: 'host' });
-    expect(openingPace(byHand, await houseWith(ended('steps')))).toEqual({ by: 'steps' });
-    expect(openingPace(byClock, await houseWith(ended('steps')))).toEqual({ by: 'clock' });
-    expect(openingPace(byHand, await houseWith(ended('steps'), ended('host')))).toEqual({ by: 'host' });
-    expect(openingPace(byHand, await houseWith(ended('clock')))).toEqual({ by: 'host' });
+    expect(await openingPace(byHand, await houseWith())).toEqual({ by: 'host' });
+    expect(await openingPace(byHand, await houseWith(ended('steps')))).toEqual({ by: 'steps' });
+    expect(await openingPace(byClock, await houseWith(ended('steps')))).toEqual({ by: 'clock' });
+    expect(await openingPace(byHand, await houseWith(ended('steps'), ended('host')))).toEqual({ by: 'host' });
+    expect(await openingPace(byHand, await houseWith(ended('clock')))).toEqual({ by: 'host' });
   });
 });

@@ -33,7 +33,7 @@ it('reads each evening by itself, and goes on behind one that cannot be read', a
   const [lost, sound] = [tastingId('lost'), tastingId('sound')];
   const tastings: typeof store.tastings = {
     ...store.tastings,
-    ids: () => [lost, sound],
+    ids: async () => [lost, sound],
     find: () => undefined,
   };
   const read = (tasting: string) => {

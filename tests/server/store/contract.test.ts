@@ -40,16 +40,16 @@ describe.each(stores)('%s', (_, openIn) => {
     const younger = { ...row, tasting: tastingId('winter'), code: 'XYZ789', createdAt: epochMs(2000) };
     await store.tastings.create(younger);
     expect(store.tastings.find(tasting)).toEqual(row);
-    expect(store.tastings.findByCode('XYZ789')).toEqual(younger);
-    expect(store.tastings.findByCode('NOBODY')).toBeUndefined();
-    expect(store.tastings.list().map((each) => each.code)).toEqual(['XYZ789', 'ABC234']);
+    expect(await store.tastings.findByCode('XYZ789')).toEqual(younger);
+    expect(await store.tastings.findByCode('NOBODY')).toBeUndefined();
+    expect((await store.tastings.list()).map((each) => each.code)).toEqual(['XYZ789', 'ABC234']);
   });
 
   it('refuses a second tasting with the same code', async () => {
     await expect(store.tastings.create({ ...row, tasting: tastingId('other') })).rejects.toThrow(
       StoreFailure,
     );
-    expect(store.tastings.list()).toHaveLength(1);
+    expect(await store.tastings.list()).toHaveLength(1);
   });
 
   it('saves a plan only on top of the revision it grew from', async () => {
@@ -218,7 +218,7 @@ describe.each(stores)('%s', (_, openIn) => {
     await store.keys.add({ hash: 'aa', tasting, role: 'host', expiresAt: null });
     await store.documents.save(tasting, 'pouring', {}, 0);
     await store.tastings.remove(tasting);
-    expect(store.tastings.list()).toEqual([]);
+    expect(await store.tastings.list()).toEqual([]);
     expect(store.documents.read(tasting, 'pouring')).toBeUndefined();
     expect(store.sessions.version(tasting)).toBe(0);
     expect(store.sessions.answerTo(tasting, commandId('command-1'))).toBeUndefined();

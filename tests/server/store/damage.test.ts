@@ -112,7 +112,7 @@ describe('a damaged part of the file', () => {
     const made = await harmed(table, which);
     const house = await open();
     house.store.check();
-    for (const tasting of house.store.tastings.ids()) {
+    for (const tasting of await house.store.tastings.ids()) {
       try {
         house.store.tastings.find(tasting);
       } catch {
