@@ -40,7 +40,7 @@ export type SessionEvent =
       /** Server time at which it takes effect on every screen. */
       readonly at: EpochMs;
       readonly by: 'host' | 'clock' | 'room';
-      /** Takes back the jump that led to the cue it leaves [P20]. */
+      /** Takes back the jump or the Next that led to the cue it leaves [P20]. */
       readonly takesBack?: true | undefined;
     }
   | { readonly type: 'ClockHeld'; readonly remaining: DurationMs; readonly at: EpochMs }

@@ -87,7 +87,7 @@ export function decidePace(session: UnderWay, command: PaceCommand, moment: Mome
       const before = cueBefore(session);
       return before === undefined
         ? refused('at-start')
-        : happened(...entering(session, before, 'host', moment));
+        : happened(...entering(session, before, 'host', moment, true));
     }
     case 'JumpTo': {
       const target = session.cues[indexOfCue(session.cues, command.cue)];

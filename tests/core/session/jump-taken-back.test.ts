@@ -39,4 +39,19 @@ describe('a jump that is taken back', () => {
     left.host({ type: 'JumpTo', cue: cueId('gathering'), takesBack: cueId('cedar/first/nose') });
     expect(left.underWay.reached).toEqual([cedar]);
   });
+
+  it('[P20] forgets the glass of a Next that Back follows, but not one that the room was led into', () => {
+    const evening = new EveningTold(planOf(3, { blind: true })).goTo('ash/first/nose');
+    const back = () => expect(evening.host({ type: 'GoBack', from: cueId(evening.cue) })).toBe('done');
+    while (!evening.underWay.reached.includes(birch)) evening.next();
+    back();
+    expect(evening.underWay.reached).toEqual([ash]);
+    evening.next();
+    expect(evening.underWay.reached).toEqual([ash, birch]);
+    evening.next();
+    back();
+    back();
+    expect(evening.underWay.reached).toEqual([ash, birch]);
+    expect(evolveAll(unopened, evening.events)).toEqual(evening.session);
+  });
 });
