@@ -36,6 +36,7 @@ export type HostCommand =
   /** Another bottle in the place of one that is corked or was forgotten, or the same one with its facts mended [P22]. */
   | { readonly type: 'SwapBottle'; readonly pour: PourId; readonly bottle: Bottle }
   | { readonly type: 'MendPour'; readonly pour: PourId; readonly bottle: Bottle }
+  | { readonly type: 'MendTitle'; readonly title: string }
   /** A pour that the plan did not have, behind all others. `code`: drawn by the device that asks; null where none is blind. */
   | {
       readonly type: 'AddPour';

@@ -88,6 +88,7 @@ function decideForHost(session: UnderWay, ask: HostCommand, moment: Moment): Dec
       return decideGlasses(session, ask);
     case 'DropPour':
     case 'RestorePour':
+    case 'MendTitle':
     case 'EditCue':
     case 'FitTo':
     case 'UndoFit':

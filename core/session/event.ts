@@ -66,6 +66,7 @@ export type SessionEvent =
       readonly bottle: Bottle;
       readonly swapped: boolean;
     }
+  | { readonly type: 'TitleMended'; readonly title: string }
   | {
       readonly type: 'PourAdded';
       readonly pour: Pour;

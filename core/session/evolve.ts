@@ -3,7 +3,7 @@ import { type Cue, poursOf } from '../running-order/cue.ts';
 import { durationMs, type EpochMs, later, toMs } from '../units.ts';
 import type { SessionEvent } from './event.ts';
 import { closing, opening } from './evolve/discussions.ts';
-import { arranged, bottleChanged, pourAdded } from './evolve/glasses.ts';
+import { arranged, bottleChanged, pourAdded, withPlan } from './evolve/glasses.ts';
 import {
   cueEdited,
   discussionsRestored,
@@ -119,6 +119,8 @@ function evolveUnderWay(session: UnderWay, event: SessionEvent, own: OwnRecords)
       return { ...session, dropped: session.dropped.filter((pour) => pour !== event.pour) };
     case 'BottleChanged':
       return bottleChanged(session, event);
+    case 'TitleMended':
+      return withPlan(session, { title: event.title });
     case 'PourAdded':
       return pourAdded(session, event);
     case 'GlassesReordered':

@@ -21,6 +21,7 @@ export type Drawer =
   | { readonly shows: 'swap' | 'mend'; readonly pour: PourId }
   | { readonly shows: 'add-pour' }
   | { readonly shows: 'reorder' }
+  | { readonly shows: 'title' }
   | { readonly shows: 'jump'; readonly cue: CueId };
 
 export type OpenDrawer = (drawer: Drawer) => void;

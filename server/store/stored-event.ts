@@ -83,6 +83,7 @@ export const storedEventSchema = z.discriminatedUnion('type', [
   event('PourDropped', { pour: aPour }),
   event('PourRestored', { pour: aPour }),
   event('BottleChanged', { pour: aPour, bottle: bottleSchema, swapped: z.boolean() }),
+  event('TitleMended', { title: z.string() }),
   event('PourAdded', { pour: pourSchema, code: z.string().nullable(), arranged }),
   event('GlassesReordered', { arranged }),
   event('PacingChosen', { pacing: pacingSchema }),

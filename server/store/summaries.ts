@@ -49,6 +49,9 @@ export function summariesIn(db: Database): Summaries {
   const move = db.prepare<[TastingStage, number | null, string]>(
     'UPDATE summaries SET stage = ?, finished_at = ? WHERE tasting = ?',
   );
+  const retitle = db.prepare<[string, string, string]>(
+    'UPDATE summaries SET title = ?, words = words || ? WHERE tasting = ?',
+  );
   const one = db.prepare<[string], Row>(`SELECT ${columns} FROM summaries WHERE tasting = ?`);
   const stageNames = tastingStages.map((stage) => `WHEN '${stage}' THEN '${stageWords(stage)}'`).join(' ');
   const some = db.prepare<[object], Row>(
@@ -74,6 +77,8 @@ export function summariesIn(db: Database): Summaries {
     happened(tasting, events) {
       const moved = lastMove(events);
       if (moved !== undefined) move.run(moved.stage, moved.finishedAt, tasting);
+      const title = events.findLast(({ type }) => type === 'TitleMended')?.title;
+      if (title !== undefined) retitle.run(title, ` ${foldings(title).join(' ')}`, tasting);
     },
     find(tasting) {
       const row = one.get(tasting);
@@ -117,7 +122,7 @@ const stageWords = (stage: TastingStage): string =>
 export const moves: readonly string[] = ['DoorsOpened', 'TastingFinished', 'TastingReopened'];
 
 /** Of an event what a summary needs. */
-type Happened = { readonly type: string; readonly at?: number };
+type Happened = { readonly type: string; readonly at?: number; readonly title?: string };
 
 /** Where these events lead; undefined when they leave the evening where it was. */
 function lastMove(

@@ -3,7 +3,7 @@ import { drinks } from '../../core/drinks/drink-kinds.ts';
 import { type CueId, commandId, cueId, pourId, seatId } from '../../core/ids.ts';
 import type { GuestCommand, HostCommand } from '../../core/session/command.ts';
 import { kitItems } from '../../core/session/state.ts';
-import { bottleSchema, idSchema, limits, pacingSchema } from '../../core/tasting.ts';
+import { bottleSchema, idSchema, limits, pacingSchema, planSchema } from '../../core/tasting.ts';
 import { cleanLine, cleanText } from '../../core/text.ts';
 import { epochMs, seconds } from '../../core/units.ts';
 
@@ -76,6 +76,7 @@ const hostCommandSchema = z.discriminatedUnion('type', [
   withPour('RestorePour'),
   z.strictObject({ type: z.literal('SwapBottle'), pour: aPour, bottle: bottleSchema }),
   z.strictObject({ type: z.literal('MendPour'), pour: aPour, bottle: bottleSchema }),
+  z.strictObject({ type: z.literal('MendTitle'), title: planSchema.shape.title }),
   z.strictObject({
     type: z.literal('AddPour'),
     pour: aPour,

@@ -88,6 +88,15 @@ describe('the plan in mid-evening', () => {
     expect((await planNow()).pours[1]).toEqual({ ...plan.pours[1], name: 'Low Quay, mended' });
   });
 
+  it('mends the title, in front of everybody', async () => {
+    await tablet.button(words.tools.more).click();
+    await tablet.button(words.more.mendTitle).click();
+    await tablet.field(said.heading.label).fill('Six lanterns, mended');
+    await tablet.look('host-mend-title');
+    await tablet.button(said.mend.go).click();
+    await tablet.text('Six lanterns, mended').first().waitFor();
+  });
+
   it('puts the glasses to come in another order, and each keeps its number', async () => {
     await glasses();
     await dialog().getByRole('button', { name: words.glasses.order }).click();

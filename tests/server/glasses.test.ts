@@ -5,7 +5,7 @@ import { openSqliteStore } from '../../server/store/sqlite.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import { strictHost } from '../support/strict-views.ts';
 import { credentials, newId } from './support/device.ts';
-import { House } from './support/house.ts';
+import { House, houseKey } from './support/house.ts';
 import { aPlan } from './support/plans.ts';
 
 const bottle = { name: 'Ferry House', producer: 'Low Quay', abv: 43 };
@@ -43,6 +43,25 @@ describe('the plan after the doors have opened', () => {
     expect((await planNow(made)).pours.map(({ name, story }) => [name, story])).toEqual(
       Array.from({ length: 3 }, () => ['Ferry House', 'A tale.']),
     );
+  });
+
+  it('[P22] mends the title of the evening on every screen, in the list and for whoever comes later', async () => {
+    const { made, host, noor } = await house.evening(aPlan({ title: 'Six Lantrens' }));
+    expect(await host.host({ type: 'MendTitle', title: 'Six Lanterns' })).toMatchObject({ ok: true });
+    await noor.until('stage', ({ title }) => title === 'Six Lanterns');
+    expect(await host.host({ type: 'MendTitle', title: 'Six Lanterns' })).toMatchObject({
+      ok: false,
+      code: 'nothing-to-do',
+    });
+    expect((await planNow(made)).title).toBe('Six Lanterns');
+    for (const find of ['Lanterns', 'Lantrens']) {
+      const found = await house.ask<{ title: string }[]>('GET', `/api/tastings?find=${find}`, {
+        key: houseKey,
+      });
+      expect(found.body.map(({ title }) => title)).toEqual(['Six Lanterns']);
+    }
+    const invited = await house.ask<{ title: string }>('GET', `/api/invitations/${made.code}`);
+    expect(invited.body.title).toBe('Six Lanterns');
   });
 
   it('[P22] empties the glasses of a swapped bottle, once, and of a mended one none', async () => {

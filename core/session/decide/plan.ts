@@ -16,6 +16,7 @@ type PlanCommand = Extract<
     type:
       | 'DropPour'
       | 'RestorePour'
+      | 'MendTitle'
       | 'EditCue'
       | 'FitTo'
       | 'UndoFit'
@@ -36,6 +37,10 @@ export function decidePlan(session: UnderWay, command: PlanCommand, moment: Mome
       return session.dropped.includes(command.pour)
         ? happened({ type: 'PourRestored', pour: command.pour })
         : refused('not-dropped');
+    case 'MendTitle':
+      return session.plan.title === command.title
+        ? refused('nothing-to-do')
+        : happened({ type: 'TitleMended', title: command.title });
     case 'EditCue': {
       const cue = session.cues[indexOfCue(session.cues, command.cue)];
       if (cue === undefined) return refused('no-such-cue');

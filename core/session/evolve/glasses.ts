@@ -7,7 +7,7 @@ import { cueNow, type UnderWay } from '../state.ts';
 
 type Change<Type extends SessionEvent['type']> = Extract<SessionEvent, { type: Type }>;
 
-const withPlan = (session: UnderWay, changes: Partial<UnderWay['plan']>): UnderWay => ({
+export const withPlan = (session: UnderWay, changes: Partial<UnderWay['plan']>): UnderWay => ({
   ...session,
   plan: { ...session.plan, ...changes },
   planChanges: session.planChanges + 1,

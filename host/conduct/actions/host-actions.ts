@@ -28,6 +28,7 @@ export interface HostActions {
   /** Another bottle in this glass; `before` is what stood there. */
   swap(pour: PourId, bottle: Bottle, before: Bottle, said: string): void;
   mend(pour: PourId, bottle: Bottle, before: Bottle, said: string): void;
+  mendTitle(title: string, before: string, said: string): void;
   addPour(added: Omit<Extract<SentHostCommand, { type: 'AddPour' }>, 'type'>, said: string): void;
   reorder(order: readonly PourId[], before: readonly Pick<HostPour, 'id'>[], said: string): void;
   /** The length or the words of a coming cue; `say` is what is said without words of the host's own. */
@@ -144,6 +145,8 @@ export function createHostActions({ commands, status, onFinish }: HostActionsOpt
       void done({ type: 'SwapBottle', pour, bottle }, said, { type: 'SwapBottle', pour, bottle: before }),
     mend: (pour, bottle, before, said) =>
       void done({ type: 'MendPour', pour, bottle }, said, { type: 'MendPour', pour, bottle: before }),
+    mendTitle: (title, before, said) =>
+      void done({ type: 'MendTitle', title }, said, { type: 'MendTitle', title: before }),
     addPour: (added, said) =>
       void done({ type: 'AddPour', ...added }, said, { type: 'DropPour', pour: added.pour }),
     reorder: (order, before, said) =>

@@ -6,7 +6,7 @@ import { changesPart } from '../changes/changes-part.ts';
 import type { Drawer, DrawerProps } from '../drawer.ts';
 
 interface ChangesDrawerProps extends DrawerProps {
-  readonly change: Extract<Drawer, { shows: 'swap' | 'mend' | 'add-pour' | 'reorder' }>;
+  readonly change: Extract<Drawer, { shows: 'swap' | 'mend' | 'add-pour' | 'reorder' | 'title' }>;
 }
 
 /** Another bottle, mended facts, a spare pour, another order: fetched when it is first asked for. */
@@ -28,6 +28,8 @@ export function ChangesDrawer({ change, ...props }: ChangesDrawerProps) {
       return <part.changes.AddSheet {...props} />;
     case 'reorder':
       return <part.changes.OrderSheet {...props} />;
+    case 'title':
+      return <part.changes.TitleSheet {...props} />;
     default:
       return change satisfies never;
   }

@@ -42,6 +42,7 @@ export function Drawers({ drawer, ...props }: DrawersProps) {
     case 'mend':
     case 'add-pour':
     case 'reorder':
+    case 'title':
       return <ChangesDrawer change={drawer} {...props} />;
     case 'care':
       return <CareDrawer seat={drawer.seat} {...props} />;

@@ -31,6 +31,9 @@ export function MoreDrawer({ evening, view, table, actions, onOpen, onClose }: D
           <Button kind="quiet" onPress={() => onOpen({ shows: 'keys' })}>
             {words.more.keys}
           </Button>
+          <Button kind="quiet" onPress={() => onOpen({ shows: 'title' })}>
+            {words.more.mendTitle}
+          </Button>
           <Button onPress={() => onOpen({ shows: 'finish' })}>{words.more.finish}</Button>
         </>
       }

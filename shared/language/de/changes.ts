@@ -18,6 +18,11 @@ export const changesWords: ChangesWords = {
     go: 'So behalten',
     done: (glass) => `${glass} ist überall berichtigt.`,
   },
+  heading: {
+    label: 'Titel des Abends',
+    paper: 'Er ändert sich sofort auf allen Bildschirmen. Gedrucktes bleibt, wie es ist.',
+    done: 'Der Titel ist berichtigt, überall.',
+  },
   add: {
     title: 'Eine Probe dazunehmen',
     numbers: (glass) => `Das wird ${glass}. Alle anderen Nummern bleiben.`,

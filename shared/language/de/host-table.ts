@@ -164,6 +164,7 @@ export const hostAtTable: HostAtTableWords = {
 
   more: {
     title: 'Mehr',
+    mendTitle: 'Titel berichtigen',
     pacing: 'Wer das Tempo vorgibt',
     pacings: { host: 'Du', steps: 'Schritte laufen', clock: 'Die Uhr', room: 'Der Raum' },
     pacingHints: {

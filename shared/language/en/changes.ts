@@ -16,6 +16,11 @@ export const changesWords = {
     go: 'Keep this',
     done: (glass: string) => `${glass} is corrected, everywhere.`,
   },
+  heading: {
+    label: 'Title of the evening',
+    paper: 'It changes on every screen at once. What is printed stays as it is.',
+    done: 'The title is corrected, everywhere.',
+  },
   add: {
     title: 'Add a pour',
     numbers: (glass: string) => `It becomes ${glass}. All other numbers stay.`,

@@ -160,6 +160,7 @@ export const hostAtTable = {
 
   more: {
     title: 'More',
+    mendTitle: 'Correct the title',
     pacing: 'Who sets the pace',
     pacings: { host: 'You', steps: 'Steps run', clock: 'The clock', room: 'The room' },
     pacingHints: {
