@@ -1,6 +1,7 @@
 import type { Cue } from '../running-order/cue.ts';
 import type { SessionEvent } from '../session/event.ts';
 import type { EpochMs } from '../units.ts';
+import { type Foretold, foretoldBy } from './foretold.ts';
 
 /** What a session forgets and its log remembers, for comparing an evening with its plan. */
 export interface AsPlanned {
@@ -8,6 +9,7 @@ export interface AsPlanned {
   readonly cues: readonly Cue[];
   /** Stretches in which the evening was over before the host opened it again. */
   readonly closed: readonly { readonly from: EpochMs; readonly to: EpochMs }[];
+  readonly foretold: readonly Foretold[];
 }
 
 export function asPlanned(events: readonly SessionEvent[]): AsPlanned {
@@ -21,5 +23,5 @@ export function asPlanned(events: readonly SessionEvent[]): AsPlanned {
       finishedAt = undefined;
     }
   }
-  return { cues: opened?.cues ?? [], closed };
+  return { cues: opened?.cues ?? [], closed, foretold: foretoldBy(events) };
 }

@@ -4,6 +4,7 @@ import type { PartKind } from '../running-order/cue-traits.ts';
 import type { Finished } from '../session/state.ts';
 import { type EpochMs, type Seconds, seconds } from '../units.ts';
 import { partsOf } from './evening-parts.ts';
+import type { Foretold } from './foretold.ts';
 import type { AsPlanned } from './planned-course.ts';
 
 /** The evening against its plan. Nobody paces the gathering, so it is in no total. */
@@ -24,6 +25,8 @@ export interface Timing {
     /** Of those taken, how many the host called. */
     readonly called: number;
   };
+  /** What was said of the end meanwhile. */
+  readonly foretold: readonly Foretold[];
   readonly parts: readonly TimedPart[];
   readonly cues: readonly TimedCue[];
   /** What the room was at, one after the other: a part that was gone back to stands here twice. */
@@ -65,7 +68,7 @@ interface Visit {
 /** An evening within five minutes or a twentieth of its plan went as planned: our own measure, no source. */
 const tolerance = (planned: number): number => Math.max(300, planned / 20);
 
-export function timingOf(session: Finished, { cues: planned, closed }: AsPlanned): Timing {
+export function timingOf(session: Finished, { cues: planned, closed, foretold }: AsPlanned): Timing {
   const visits = visitsOf(session, closed);
   const parts = partsOf(session.cues);
   const partOf = new Map(parts.flatMap((part, index) => part.cues.map((cue) => [cue, index])));
@@ -103,6 +106,7 @@ export function timingOf(session: Finished, { cues: planned, closed }: AsPlanned
     overrun,
     meaning: meaningOf(wanted, took, overrun),
     breaks: breaksOf(timed),
+    foretold,
     parts: timed,
     cues,
     stretches: stretchesOf(visits, partOf),

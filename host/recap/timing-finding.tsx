@@ -1,6 +1,7 @@
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { TimedPart } from '../../core/recap/timing.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
+import { timeOfDay } from '../language.ts';
 import { cueName, withinPart } from './cue-name.ts';
 import { differenceOf, lengthOf } from './figures.ts';
 import { Finding, Table } from './finding.tsx';
@@ -50,6 +51,20 @@ export function TimingFinding({ recap }: { readonly recap: EveningRecap }) {
           ? words.timing.noBreaks(breaks.planned)
           : words.timing.breaks(breaks.taken, breaks.planned, breaks.called, lengthOf(breaks.takenSeconds))}
       </p>
+      {timing.foretold.length > 0 && (
+        <p>
+          {timing.foretold
+            .map(({ when, end }) =>
+              words.timing.foretold[when](timeOfDay(end.early), timeOfDay(end.late), timeOfDay(end.likely)),
+            )
+            .join(' ')}{' '}
+          {words.timing.ended(
+            timeOfDay(timing.finishedAt),
+            timing.foretold.filter(({ held }) => held).length,
+            timing.foretold.length,
+          )}
+        </p>
+      )}
       <Timeline planned={planned} taken={taken} />
       <details>
         <summary>{words.timing.perStep}</summary>

@@ -47,6 +47,35 @@ describe('the timing of an evening', () => {
     expect(timing).toMatchObject({ meaning: 'ran-over', overrun: timing.planned / 2 });
   });
 
+  it('says what was foretold at the welcome and twice after it, and whether the end lay within', () => {
+    const usual = lookBack(
+      play(newEvening(), (ideal) => ideal),
+      [],
+    ).timing;
+    expect(usual.foretold.map(({ when, held }) => [when, held])).toEqual([
+      ['start', true],
+      ['third', true],
+      ['two-thirds', true],
+    ]);
+    // The nearer the end, the less is open.
+    const widths = usual.foretold.map(({ end }) => end.late - end.early);
+    expect(widths).toEqual(widths.toSorted((one, other) => other - one));
+    const { timing } = lookBack(
+      play(newEvening(), (ideal) => ideal * 2.5),
+      [],
+    );
+    expect(timing.foretold[0]).toMatchObject({ when: 'start', held: false });
+    expect(timing.foretold[0]?.end.late).toBeLessThan(timing.finishedAt);
+  });
+
+  it('foretells nothing for an evening that never began, or that was opened again', () => {
+    expect(lookBack(newEvening(), []).timing.foretold).toEqual([]);
+    const again = play(newEvening(), (ideal) => ideal);
+    again.host({ type: 'Finish' });
+    again.wait(600).host({ type: 'Reopen' });
+    expect(lookBack(again.wait(60), []).timing.foretold).toEqual([]);
+  });
+
   it('compares with the plan as the doors opened, not with what was edited later', () => {
     const evening = newEvening();
     const before = idealOf(evening, 'welcome');
