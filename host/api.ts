@@ -10,6 +10,7 @@ import type {
   IssuedKey,
   KeptPhoto,
   NewKey,
+  Opening,
   SavePlan,
   StoredPlan,
   TastingPage,
@@ -40,6 +41,7 @@ export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
     createTasting: (plan: Plan) =>
       send<CreatedTasting>(keys.house(), '', { body: { plan } satisfies CreateTasting }),
     plan: (tasting: TastingId) => ask<StoredPlan>(tasting, '/plan'),
+    opening: (tasting: TastingId) => ask<Opening>(tasting, '/opening'),
     savePlan: (tasting: TastingId, body: SavePlan) =>
       ask<{ readonly revision: number }>(tasting, '/plan', { method: 'PUT', body }),
     crowd: (tasting: TastingId) => ask<CrowdView>(tasting, '/crowd'),

@@ -1,5 +1,8 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Plan } from '../../core/tasting.ts';
 import type { Status } from '../../shared/ui/status.ts';
+import type { HttpAnswer } from '../../shared/wire/answer.ts';
+import type { Opening } from '../../shared/wire/http.ts';
 import type { Draft } from './draft.ts';
 import { withDraws } from './drawn-codes.ts';
 import { words } from './words.ts';
@@ -8,17 +11,28 @@ import { words } from './words.ts';
 export interface PlanEditor {
   readonly draft: Draft;
   readonly status: Status;
+  /** What earlier evenings say of this one; undefined until it is here, or where nobody answers. */
+  readonly opening: ReadonlySignal<Opening | undefined>;
   readonly edit: (change: (plan: Plan) => Plan) => void;
   /** Changes the plan, says so, and offers a way back: `back` undoes just this change on the plan as it is then. */
   readonly change: (said: string, change: (plan: Plan) => Plan, back?: (plan: Plan) => Plan) => void;
 }
 
-export function planEditorOf(draft: Draft, status: Status): PlanEditor {
+export function planEditorOf(
+  draft: Draft,
+  status: Status,
+  ask: () => Promise<HttpAnswer<Opening>>,
+): PlanEditor {
+  const opening = signal<Opening | undefined>(undefined);
+  void ask().then((answer) => {
+    if (answer.ok) opening.value = answer.body;
+  });
   // What is drawn by lot stands in the plan from the moment in which it is due: a blind pour never lacks its code.
   const edit: PlanEditor['edit'] = (change) => draft.edit((plan) => withDraws(change(plan), cryptoRandom));
   return {
     draft,
     status,
+    opening,
     edit,
     change(said, change, back) {
       const before = draft.plan.value;

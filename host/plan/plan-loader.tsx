@@ -45,7 +45,7 @@ const lookMs = 20_000;
 function Opened({ stored, app: { api, status }, children }: OpenedProps) {
   const editor = useMemo(() => {
     const draft = openDraft({ api, tasting: stored.tasting, stored, after });
-    return planEditorOf(draft, status);
+    return planEditorOf(draft, status, () => api.opening(stored.tasting));
   }, [stored, api, status]);
 
   useEffect(() => {

@@ -1,6 +1,7 @@
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
-import type { TimedPart } from '../../core/recap/timing.ts';
+import type { TimedPart, Timing } from '../../core/recap/timing.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
+import { forecastWords as said } from '../../shared/language/en/recap-forecast.ts';
 import { timeOfDay } from '../language.ts';
 import { cueName, withinPart } from './cue-name.ts';
 import { differenceOf, lengthOf } from './figures.ts';
@@ -51,20 +52,7 @@ export function TimingFinding({ recap }: { readonly recap: EveningRecap }) {
           ? words.timing.noBreaks(breaks.planned)
           : words.timing.breaks(breaks.taken, breaks.planned, breaks.called, lengthOf(breaks.takenSeconds))}
       </p>
-      {timing.foretold.length > 0 && (
-        <p>
-          {timing.foretold
-            .map(({ when, end }) =>
-              words.timing.foretold[when](timeOfDay(end.early), timeOfDay(end.late), timeOfDay(end.likely)),
-            )
-            .join(' ')}{' '}
-          {words.timing.ended(
-            timeOfDay(timing.finishedAt),
-            timing.foretold.filter(({ held }) => held).length,
-            timing.foretold.length,
-          )}
-        </p>
-      )}
+      {timing.foretold.length > 0 && <p>{foretoldIn(timing)}</p>}
       <Timeline planned={planned} taken={taken} />
       <details>
         <summary>{words.timing.perStep}</summary>
@@ -81,6 +69,15 @@ export function TimingFinding({ recap }: { readonly recap: EveningRecap }) {
       </details>
     </Finding>
   );
+}
+
+/** What the head said of the end during the evening, and how that came out. */
+function foretoldIn({ foretold, finishedAt }: Timing): string {
+  const ranges = foretold.map(({ when, end: { early, late, likely } }) =>
+    said.range(said.moments[when], timeOfDay(early), timeOfDay(late), timeOfDay(likely)),
+  );
+  const held = foretold.filter((each) => each.held).length;
+  return [...ranges, said.ended(timeOfDay(finishedAt), held, foretold.length)].join(' ');
 }
 
 const noPart: TimedPart = { kind: 'opening', pour: null, called: false, planned: 0 as never, took: null };

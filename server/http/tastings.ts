@@ -6,12 +6,14 @@ import { type Plan, planSchema } from '../../core/tasting.ts';
 import type {
   CreatedTasting,
   ListedTasting,
+  Opening,
   StoredPlan,
   TastingPage,
   TastingStage,
 } from '../../shared/wire/http.ts';
 import { codeLengths } from '../access/join-code.ts';
 import { hashOf } from '../access/keys.ts';
+import { habitsOfHouse, openingPace } from '../live/habits.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, identityOf, parsed } from './asking.ts';
@@ -75,6 +77,15 @@ export function tastingRoutes(parts: HttpParts): Router {
     const guestOrigins = parts.guestOrigins();
     const linkCode = code + keyring.passOf(tasting);
     response.json({ tasting, code, linkCode, plan, revision, stage, guestOrigins } satisfies StoredPlan);
+  });
+
+  router.get('/tastings/:tasting/opening', async (request, response) => {
+    rowOf(hostedTasting(request, keyring));
+    const [habits, byHand] = [
+      await habitsOfHouse(store),
+      await openingPace({ pacing: { by: 'host' } }, store),
+    ];
+    response.json({ habits, byHand } satisfies Opening);
   });
 
   router.put('/tastings/:tasting/plan', async (request, response) => {

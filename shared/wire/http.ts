@@ -2,9 +2,10 @@ import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { GuessTruth } from '../../core/panel/guess/guess.ts';
 import type { avoidedBy, CrowdAdvice, SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
+import type { Habits } from '../../core/running-order/forecast.ts';
 import type { NamedPour } from '../../core/session/views/pour-card.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
-import type { Drink, Plan } from '../../core/tasting.ts';
+import type { Drink, Pacing, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, OddPick } from '../notes/entry.ts';
 import type { BoardNote } from './board.ts';
@@ -18,6 +19,7 @@ import type { BoardNote } from './board.ts';
  *   GET    /api/tastings                     house key -> ListedTasting[], the newest: for pages of earlier versions
  *   GET    /api/tastings/list?find=&after=   house key -> TastingPage
  *   GET    /api/tastings/:tasting/plan       host key -> StoredPlan
+ *   GET    /api/tastings/:tasting/opening    host key -> Opening
  *   PUT    /api/tastings/:tasting/plan       host key; SavePlan -> { revision }; 409 `plan-changed`
  *   GET    /api/tastings/:tasting/as-it-lies host key -> what is stored and the host's to see, as text, in a file
  *   POST   /api/tastings/:tasting/wake       host key -> 204; an evening that rests after a fault tries again
@@ -99,6 +101,13 @@ export interface TastingPage {
   readonly next: string | null;
   /** The file of the store is broken somewhere; absent when it is not, as far as is known. */
   readonly damaged?: true;
+}
+
+/** What earlier evenings of the house leave for this one, as when its doors were opened now. */
+export interface Opening {
+  readonly habits: Habits;
+  /** How it begins where the plan says by hand [P19]. */
+  readonly byHand: Pacing;
 }
 
 export interface StoredPlan {

@@ -190,6 +190,7 @@ describe('[S6] what a helper may not', () => {
       ['GET', '/api/tastings'],
       ['GET', '/api/tastings/list'],
       ['GET', `${at}/plan`],
+      ['GET', `${at}/opening`],
       ['PUT', `${at}/plan`, { plan: aPlan(), base: 1 }],
       ['GET', `${at}/as-it-lies`],
       ['POST', `${at}/wake`],

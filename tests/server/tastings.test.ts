@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Invitation, ListedTasting, StoredPlan } from '../../shared/wire/http.ts';
+import type { Invitation, ListedTasting, Opening, StoredPlan } from '../../shared/wire/http.ts';
 import { credentials } from './support/device.ts';
 import { House, houseKey } from './support/house.ts';
 import { aPlan } from './support/plans.ts';
@@ -66,6 +66,19 @@ describe('plans over HTTP', () => {
     await host.host({ type: 'Finish' });
     const list = await house.ask<ListedTasting[]>('GET', '/api/tastings', { key: houseKey });
     expect(list.body[0]?.stage).toBe('finished');
+  });
+
+  it('[P19] tell a plan what the evenings before leave for it, and nobody but its host', async () => {
+    const { made, host, noor } = await house.evening();
+    await host.host({ type: 'ChoosePacing', pacing: { by: 'steps' } });
+    await host.host({ type: 'Finish' });
+    const next = await house.plan();
+    const path = `/api/tastings/${next.tasting}/opening`;
+    const { status, body } = await house.ask<Opening>('GET', path, { key: next.hostKey });
+    expect({ status, byHand: body.byHand }).toEqual({ status: 200, byHand: { by: 'steps' } });
+    expect(body.habits.writing.variance).toBeGreaterThan(0);
+    for (const key of [noor.key, made.hostKey, undefined])
+      expect((await house.ask('GET', path, key === undefined ? {} : { key })).status).toBeGreaterThan(400);
   });
 
   it('go with everything in them when they are deleted, and devices are told', async () => {

@@ -14,7 +14,7 @@ export function FinishBy({ editor }: { readonly editor: PlanEditor }) {
   const [wanted, setWanted] = useState('');
   if (plan.startsAt === undefined) return null;
   const available = secondsUntil(wanted, Date.parse(plan.startsAt), plan.timeZone);
-  const fitted = available === undefined ? undefined : finishWithin(plan, available);
+  const fitted = available === undefined ? undefined : finishWithin(plan, available, editor.opening.value);
   const before = plan.cueEdits;
   return (
     <Fold title={said.finishBy} small>

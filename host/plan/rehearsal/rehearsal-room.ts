@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { type Habits, noHabits } from '../../../core/running-order/forecast.ts';
 import type { RehearsalReport } from '../../../core/running-order/rehearsal-report.ts';
 import type { Plan } from '../../../core/tasting.ts';
 import type { FromWorker, ToWorker } from './worker-messages.ts';
@@ -20,7 +21,7 @@ export interface Player {
 export interface RehearsalRoom {
   readonly state: ReadonlySignal<Rehearsing>;
   /** @param wished seconds from the opening of the doors */
-  start(plan: Plan, wished: number): void;
+  start(plan: Plan, wished: number, habits?: Habits): void;
   cancel(): void;
 }
 
@@ -41,7 +42,7 @@ export function createRehearsalRoom(hire: () => Player = ownWorker): RehearsalRo
   };
   return {
     state,
-    start(plan, wished) {
+    start(plan, wished, habits = noHabits) {
       end({ is: 'playing', done: 0, of: eveningsPlayed });
       try {
         player = hire();
@@ -53,7 +54,7 @@ export function createRehearsalRoom(hire: () => Player = ownWorker): RehearsalRo
         else state.value = { is: 'playing', done: data.done, of: eveningsPlayed };
       };
       player.onerror = () => end({ is: 'failed' });
-      player.postMessage({ plan, evenings: eveningsPlayed, wished, seed });
+      player.postMessage({ plan, evenings: eveningsPlayed, wished, habits, seed });
     },
     cancel: () => end({ is: 'idle' }),
   };

@@ -22,7 +22,7 @@ export function Rehearsal({ editor }: { readonly editor: PlanEditor }) {
   const state = room.state.value;
   const starts = plan.startsAt === undefined ? undefined : Date.parse(plan.startsAt);
   const until = starts === undefined || by === '' ? undefined : secondsUntil(by, starts, plan.timeZone);
-  const start = (): void => room.start(plan, until ?? lengthOf(courseOf(plan)));
+  const start = (): void => room.start(plan, until ?? lengthOf(courseOf(plan)), editor.opening.value?.habits);
   return (
     <section class="plan-group rehearsal" aria-labelledby="rehearsal">
       <h3 id="rehearsal">{said.title}</h3>

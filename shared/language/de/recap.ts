@@ -235,13 +235,6 @@ export const recapWords: RecapWords = {
       planned === 0
         ? 'Es war keine Pause geplant, und es wurde keine gemacht.'
         : 'Es wurde keine Pause gemacht.',
-    foretold: {
-      start: (early, late, likely) => `Vorhersage zur Begrüßung: ${early} bis ${late}, wohl um ${likely}.`,
-      third: (early, late, likely) => `Nach einem Drittel: ${early} bis ${late}, wohl um ${likely}.`,
-      'two-thirds': (early, late, likely) => `Nach zwei Dritteln: ${early} bis ${late}, wohl um ${likely}.`,
-    },
-    ended: (end, held, of) =>
-      `Schluss war um ${end}: ${held} von ${of} Vorhersagen ${held === 1 ? 'traf' : 'trafen'} zu. Etwa acht von zehn sollten zutreffen.`,
     reckoned:
       '„Geplant“ ist der Ablauf beim Öffnen der Türen; was du später geändert hast, zählt als gebrauchte Zeit. Das Ankommen zählt nicht mit. „Wie geplant“ heißt: auf fünf Minuten oder fünf Prozent genau.',
     planned: 'Geplant',

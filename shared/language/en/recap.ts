@@ -232,16 +232,6 @@ export const recapWords = {
       `${several(taken, 'break', 'breaks')} of ${planned + called}${called > 0 ? `, ${several(called, 'extra break', 'extra breaks')} among them` : ''}, ${time} in all.`,
     noBreaks: (planned: number): string =>
       planned === 0 ? 'No break was planned, and none was taken.' : 'No break was taken.',
-    foretold: {
-      start: (early: string, late: string, likely: string) =>
-        `The forecast at the welcome: ${early} to ${late}, most likely ${likely}.`,
-      third: (early: string, late: string, likely: string) =>
-        `After a third: ${early} to ${late}, most likely ${likely}.`,
-      'two-thirds': (early: string, late: string, likely: string) =>
-        `After two thirds: ${early} to ${late}, most likely ${likely}.`,
-    },
-    ended: (end: string, held: number, of: number) =>
-      `It ended at ${end}: ${held} of ${of} forecasts were right. About eight in ten should be.`,
     reckoned:
       '“Planned” is the running order when the doors opened; later changes count as time taken. The gathering is not counted. “As planned” means within five minutes or five percent.',
     planned: 'Planned',

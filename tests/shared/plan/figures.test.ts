@@ -116,6 +116,21 @@ describe('the numbers of a plan', () => {
       }),
     );
   });
+
+  it('believes what earlier evenings said, and the pace with which this one begins', () => {
+    const plan = planOf(6);
+    const slow = { mean: Math.log(1.4), variance: 0.01 };
+    const habits = { senses: slow, writing: slow, talk: slow, rest: slow, ceremony: slow };
+    const within = lengthOf(courseOf(plan));
+    const usual = finishWithin(plan, within);
+    const slower = finishWithin(plan, within, { habits, byHand: { by: 'host' } });
+    const cutOf = ({ cut }: typeof usual) => cut.reduce((sum, { seconds }) => sum + seconds, 0);
+    expect(cutOf(slower)).toBeGreaterThan(cutOf(usual));
+    const begun = { ...plan, pacing: { by: 'steps' } } as const;
+    const fitted = finishWithin(plan, within, { habits, byHand: { by: 'steps' } });
+    expect(fitted.cut).toEqual(finishWithin(begun, within, { habits, byHand: { by: 'steps' } }).cut);
+    expect(fitted.cut).not.toEqual(slower.cut);
+  });
 });
 
 it('counts one standard drink as one, and any other number of them as several', () => {
