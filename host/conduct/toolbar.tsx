@@ -1,6 +1,6 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
-import { breadBreak, caution, glass, info, screen, unlock, water } from '../../shared/ui/strokes.ts';
+import { breadBreak, glass, info, screen, unlock, water } from '../../shared/ui/strokes.ts';
 import { words } from '../language.ts';
 import type { OpenDrawer } from './drawer.ts';
 
@@ -22,7 +22,6 @@ export function Toolbar({
         name={screenAsks ? words.tools.screenAsks : words.tools.doors}
         onPress={() => onOpen({ shows: 'doorway' })}
       />
-      <Tool of={caution} name={words.tools.care} onPress={() => onOpen({ shows: 'care', seat: null })} />
       <Tool of={info} name={words.tools.more} onPress={() => onOpen({ shows: 'more' })} />
     </div>
   );

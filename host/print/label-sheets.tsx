@@ -8,7 +8,7 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { pourVolume } from '../plan/figures/strength.ts';
-import { allergensOnPaper } from './allergens-on-paper.ts';
+import { allergensOnVial } from './allergens-on-paper.ts';
 import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
 import { paperSizes } from './paper-size.ts';
 import type { SheetProps } from './sheet-props.ts';
@@ -138,7 +138,7 @@ interface LabelProps {
 /** A blind label tells the code and nothing that gives the pour away, strength included. */
 function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
   const volume = volumeText(pourVolume(pour, plan), plan.volumeUnit);
-  const contains = allergensOnPaper(plan, pour.id, tells);
+  const contains = allergensOnVial(plan, pour.id, tells);
   const strength = !tells || pour.abv === undefined ? [] : [words.strength(pour.abv)];
   return (
     <>
@@ -146,7 +146,7 @@ function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
       <div class="label-words">
         {tells && <p class="label-name">{pour.name}</p>}
         <p>{[volume, ...strength].join(' · ')}</p>
-        <p class="label-title">{title}</p>
+        {contains === '' && <p class="label-title">{title}</p>}
         {contains !== '' && <p class="label-care">{contains}</p>}
         {pour.abv !== 0 && <p class="label-care">{`${words.alcohol} · ${ageOf(plan)}`}</p>}
       </div>

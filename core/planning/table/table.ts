@@ -1,5 +1,4 @@
-import { matSheets } from './mat-layout.ts';
-import { leastPlaceWidth, placeDepthMm } from './place-setting.ts';
+import { laidDepth, laidWidth, leastPlaceWidth, placeDepthMm } from './place-setting.ts';
 
 /** A table's top, in mm. */
 export type Table =
@@ -71,14 +70,17 @@ function rectangle(lengthMm: number, widthMm: number, ends: boolean, each: numbe
 }
 
 /**
- * Round a table each place needs its width along the edge. At the least width, mats of A4 then do not meet towards
- * the middle, however many there are; a table that is smaller than a mat seats nobody.
+ * Round a table each place needs its width along the edge, and what lies on it its own slice: the far corners of two
+ * neighbours do not meet towards the middle. One guest alone has the whole table, where it holds a place at all.
  */
-function round(diameterMm: number, each: number): TablePlaces {
-  const { widthMm, heightMm } = matSheets.A4;
+function round(diameterMm: number, each: number, computer: boolean): TablePlaces {
   const lengthMm = Math.PI * diameterMm;
-  const holdsMat = diameterMm >= Math.hypot(widthMm, heightMm);
-  return summed([{ lengthMm, places: holdsMat ? along(lengthMm, each) : 0 }]);
+  const half = laidWidth(computer) / 2;
+  // The edge bends away from a place, so that what lies on it begins further in than on a straight one.
+  const far = Math.sqrt(Math.max(0, (diameterMm / 2) ** 2 - half ** 2)) - laidDepth();
+  if (far <= 0) return summed([{ lengthMm, places: diameterMm >= laidWidth(computer) ? 1 : 0 }]);
+  const slices = Math.floor(Math.PI / Math.atan(half / far));
+  return summed([{ lengthMm, places: Math.max(1, Math.min(along(lengthMm, each), slices)) }]);
 }
 
 /**
@@ -103,7 +105,7 @@ export function placesAtTable(
     }
     case 'round':
       measured(table.diameterMm);
-      return round(table.diameterMm, placeWidthMm);
+      return round(table.diameterMm, placeWidthMm, computer);
     case 'horseshoe': {
       const { acrossMm, legMm, depthMm } = table;
       measured(acrossMm, legMm, depthMm);

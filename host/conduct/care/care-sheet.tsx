@@ -23,11 +23,7 @@ export function CareSheet({ seat: id, evening, table, actions, onOpen, onClose }
   return (
     <Dialog title={said.title} onClose={onClose} close={words.close}>
       <Call lawOf={evening.stored.plan.lawOf} />
-      <ul class="plain-list">
-        {said.steps.map((step) => (
-          <li key={step}>{step}</li>
-        ))}
-      </ul>
+      {chosen.length === 0 && <Steps />}
       <section class="stack-tight" aria-labelledby="no-more">
         <h3 id="no-more">{said.noMore}</h3>
         <p class="soft">{said.noMoreHint}</p>
@@ -45,12 +41,21 @@ export function CareSheet({ seat: id, evening, table, actions, onOpen, onClose }
           </Button>
         )}
       </section>
+      {chosen.length > 0 && <Steps />}
       <p class="small soft">
         {said.notMedical} {said.source(sources['alcohol-poisoning'].title)}
       </p>
     </Dialog>
   );
 }
+
+const Steps = () => (
+  <ul class="plain-list">
+    {said.steps.map((step) => (
+      <li key={step}>{step}</li>
+    ))}
+  </ul>
+);
 
 function NoMore({ seat, actions }: { readonly seat: HostSeat; readonly actions: HostActions }) {
   const type = seat.onlyWater ? 'ResumePouring' : 'StopPouring';

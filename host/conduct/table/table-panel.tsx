@@ -3,6 +3,8 @@ import { traitsOf } from '../../../core/running-order/cue-traits.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { Button } from '../../../shared/ui/button.tsx';
+import { Icon } from '../../../shared/ui/icon.tsx';
+import { caution } from '../../../shared/ui/strokes.ts';
 import type { PresenceView } from '../../../shared/wire/protocol.ts';
 import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
 import type { Table, TableSeat } from '../../evening/table.ts';
@@ -42,6 +44,10 @@ export function TablePanel({ table, cue, view, away, now, onOpen, actions }: Tab
             )}
           </p>
         </div>
+        <Button onPress={() => onOpen({ shows: 'care', seat: null })}>
+          <Icon of={caution} />
+          {words.tools.care}
+        </Button>
         {(slim || table.gone.length > 0) && (
           <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
         )}

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { MatSheet } from '../../../core/planning/table/mat-layout.ts';
-import { layOutPlace, leastPlaceWidth } from '../../../core/planning/table/place-setting.ts';
+import { comfortablePlaceWidth, layOutPlace } from '../../../core/planning/table/place-setting.ts';
 import { placesAtTable, type Table, tablesFor } from '../../../core/planning/table/table.ts';
 import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
@@ -49,7 +49,7 @@ function Place({ editor, computer, onComputer }: PlaceProps) {
   const labels = longest.pours.map(({ id }, index) =>
     plan.blind ? (plan.codes[id] ?? String(before + index + 1)) : String(before + index + 1),
   );
-  const placeWidthMm = leastPlaceWidth(computer);
+  const placeWidthMm = comfortablePlaceWidth(computer, sheet);
   const place = layOutPlace({ placeWidthMm, computer, sheet, glasses, footMm, hand, labels });
   return (
     <section class="plan-group" aria-label={said.place}>
@@ -58,8 +58,8 @@ function Place({ editor, computer, onComputer }: PlaceProps) {
         <>
           <PlaceDrawing place={place} label={said.drawing(glasses, hand)} />
           <p class="soft">
-            {said.width(number(place.widthMm / cm, 0), number(place.widthMm / inch, 0))}.{' '}
-            {place.room === 'comfortable' && said.comfortable}
+            {said.width(number(place.widthMm / cm, 0), number(place.widthMm / inch, 0))}. {said.comfortable}{' '}
+            {said.reach}
           </p>
         </>
       ) : place.reason === 'place-too-narrow' ? (
@@ -128,6 +128,7 @@ function Tables({ editor, computer }: { readonly editor: PlanEditor; readonly co
   );
   const table = tableOf(shape, seated, sizes);
   const places = placesAtTable(table, computer);
+  const freely = placesAtTable(table, computer, comfortablePlaceWidth(computer));
   const tables = tablesFor(guests, places);
   return (
     <section class="plan-group" aria-label={said.which}>
@@ -155,7 +156,7 @@ function Tables({ editor, computer }: { readonly editor: PlanEditor; readonly co
           across
         />
       )}
-      <p class="lead">{places.places === 0 ? said.holdsNobody : said.holds(places.places)}</p>
+      <p class="lead">{places.places === 0 ? said.holdsNobody : said.holds(freely.places, places.places)}</p>
       {guests > 0 && tables !== undefined && (
         <p>{tables > 1 ? said.need(guests, tables) : said.enough(guests)}</p>
       )}

@@ -25,6 +25,10 @@ export const allergenWords: AllergenWords = {
     pour: (names) => `Enthält unter anderem: ${listed.format(names)}.`,
     flight: (names) => `In diesem Flight unter anderem: ${listed.format(names)}.`,
   },
+  vial: {
+    pour: (names) => `Enthält ${names.join(', ')}\u00a0…`,
+    flight: (names) => `In diesem Flight: ${names.join(', ')}\u00a0…`,
+  },
   ask: 'Verträgst du etwas nicht? Frag, bevor du probierst.',
   title: 'Allergene',
   noneNoted: 'keine notiert',

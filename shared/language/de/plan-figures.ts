@@ -219,6 +219,8 @@ export const planFigures: PlanFigureWords = {
     footWrong: 'Ein Fuß misst 20 bis 150\u00a0mm im Durchmesser.',
     width: (cm, inches) => `${cm}\u00a0cm (${inches}\u00a0Zoll) Tischkante`,
     comfortable: 'Das ist bequem.',
+    reach:
+      'Das Papier liegt unter der Schreibhand; die andere hat den kürzesten Weg zu Spuckbecher und Wasser.',
     narrow: (cm) => `Ein Platz braucht mindestens ${cm}\u00a0cm.`,
     tooManyGlasses: (most) =>
       most === 1
@@ -246,7 +248,10 @@ export const planFigures: PlanFigureWords = {
     sizeWrong: 'Gib 30 bis 3000\u00a0cm ein.',
     seated: 'Sitzordnung',
     seatings: { 'one-side': 'Eine Seite', 'both-sides': 'Beide Seiten', 'all-round': 'Rundherum' },
-    holds: (places) => `Daran ${places === 1 ? 'hat 1 Gast' : `haben ${places} Gäste`} Platz.`,
+    holds: (freely, closely) =>
+      freely === closely || freely === 0
+        ? `Daran ${closely === 1 ? 'hat 1 Gast' : `haben ${closely} Gäste`} Platz.`
+        : `Daran sitzen ${freely} mit freien Ellbogen, enger bis zu ${closely}.`,
     holdsNobody: 'Er ist sogar für einen einzigen Platz mit Matte zu klein.',
     need: (guests, tables) =>
       `Für ${several(guests, 'Gast', 'Gäste')} brauchst du ${several(tables, 'solchen Tisch', 'solche Tische')}.`,

@@ -12,7 +12,7 @@ export const strengthWords: StrengthWords = {
     `Amtlicher Rat (${country}): keine Zahl für einen Tag oder Abend; je weniger, desto besser.`,
   adviceAmount: {
     occasion: (women, men) => `an einem Tag höchstens ${eachSex(women, men)}`,
-    day: (women, men) => `höchstens ${eachSex(women, men)} am Tag, und Tage ganz ohne`,
+    day: (women, men) => `als tägliche Gewohnheit höchstens ${eachSex(women, men)}, und Tage ganz ohne`,
     week: (women, men) => `höchstens ${eachSex(women, men)} in der Woche, auf mehrere Tage verteilt`,
   },
   adviceAbove: 'Wer alles schluckt, liegt heute Abend darüber: Sag es, und achte darauf, dass alle spucken.',

@@ -24,7 +24,11 @@ export const allergenWords = {
     pour: (names: readonly string[]) => `Contains, among other things: ${listed.format(names)}.`,
     flight: (names: readonly string[]) => `In this flight, among other things: ${listed.format(names)}.`,
   },
-  ask: 'Must you not have something? Ask your host before you sip.',
+  vial: {
+    pour: (names: readonly string[]) => `Contains ${names.join(', ')}…`,
+    flight: (names: readonly string[]) => `In this flight: ${names.join(', ')}…`,
+  },
+  ask: 'Anything you must not have? Ask your host before you sip.',
   title: 'Allergens',
   noneNoted: 'none noted',
   hint: 'From the label or the producer. Many labels of drinks say nothing, and a spirit’s need not name the grain: ask the producer. You decide, and what you note is told before the first sip, for a blind pour with its whole flight. Nothing noted does not mean that there is nothing in it.',
@@ -37,7 +41,7 @@ export const allergenWords = {
     'The fourteen of Regulation (EU) No 1169/2011, Annex II; the nine of the United States are among them.',
   prepare:
     'Ask everybody what they must not have, and ask the producers. The bread has gluten and may have milk or sesame: keep another kind apart.',
-  avoid: 'Must you not have something?',
+  avoid: 'Anything you must not have?',
   avoidHint:
     'So that your host can ask the producers and choose the bread. Your name is not on it, so say it again on the evening.',
   avoided: (names: readonly string[]) =>

@@ -52,7 +52,7 @@ export const guestWords = {
       'Eat something before, and in the breaks.',
       'Let someone who has not tasted drive, tonight and early tomorrow. Spitting does not change that.',
       'For people of legal age only. You may skip any glass.',
-      'Must you not have something? Tell your host now: it may be in a glass, and the bread has gluten.',
+      'Anything you must not have? Tell your host now: it may be in a glass, and the bread has gluten.',
       'Not when pregnant or breastfeeding. With medicines or an illness, ask your doctor or pharmacist first.',
       'If you do not drink, or no longer do, you are welcome to look, nose and write.',
     ],

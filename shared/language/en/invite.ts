@@ -52,7 +52,7 @@ export const invitationWords: InvitationWords = {
     'Do not taste when you are or may be pregnant, or when you breastfeed. With medicines or an illness, ask your doctor or pharmacist first. If you do not drink, or no longer do, you are welcome to look, nose and write.',
   ],
   allergens:
-    'Must you not have something, such as gluten, milk, egg, nuts or sulphites? Tell your host before you come: it may be in a glass or in the bread.',
+    'Anything you must not have, such as gluten, milk, egg, nuts or sulphites? Tell your host before you come: it may be in a glass or in the bread.',
   age: (age) => `For people of ${age} years and over, and where you live the local law decides.`,
   ageByLaw: 'Only for people of the legal age where the tasting takes place and where they live.',
   withoutAlcohol: 'Nothing we pour contains alcohol.',

@@ -217,6 +217,8 @@ export const planFigures = {
     footWrong: 'A foot is from 20 to 150\u00a0mm across.',
     width: (cm: string, inches: string) => `${cm}\u00a0cm (${inches}\u00a0in) of the table’s edge`,
     comfortable: 'That is comfortable.',
+    reach:
+      'Paper lies under the hand that writes; the other one has the shortest way to the spit cup and the water.',
     narrow: (cm: string) => `A place needs at least ${cm}\u00a0cm.`,
     tooManyGlasses: (most: number) => `At most ${several(most, 'glass fits', 'glasses fit')} on this mat.`,
     tryInstead: (sheet: string) => `They fit on ${sheet}.`,
@@ -235,7 +237,10 @@ export const planFigures = {
     sizeWrong: 'Enter 30 to 3000\u00a0cm.',
     seated: 'Seated',
     seatings: { 'one-side': 'One side', 'both-sides': 'Both sides', 'all-round': 'All round' },
-    holds: (places: number) => `It seats ${several(places, 'guest', 'guests')}.`,
+    holds: (freely: number, closely: number) =>
+      freely === closely || freely === 0
+        ? `It seats ${several(closely, 'guest', 'guests')}.`
+        : `It seats ${freely} with free elbows, and up to ${closely} closer together.`,
     holdsNobody: 'It is too small for even one place with a mat.',
     need: (guests: number, tables: number) =>
       `For ${several(guests, 'guest', 'guests')} you need ${several(tables, 'table', 'tables')} like this.`,

@@ -11,7 +11,8 @@ export const strengthWords = {
     `Official advice (${country}): no number for a day or an evening; the less, the better.`,
   adviceAmount: {
     occasion: (women: string, men: string) => `on any one day at most ${eachSex(women, men)}`,
-    day: (women: string, men: string) => `at most ${eachSex(women, men)} a day, and days without any`,
+    day: (women: string, men: string) =>
+      `as a daily habit at most ${eachSex(women, men)}, and days without any`,
     week: (women: string, men: string) => `at most ${eachSex(women, men)} a week, spread over several days`,
   },
   adviceAbove: 'Swallowed, tonight’s pours are above it: say so, and see that everybody spits.',
