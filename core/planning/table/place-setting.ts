@@ -13,7 +13,7 @@ import { reachedBest, type Spot } from './reach.ts';
  * to dining tables and drawings of individual settings have it (Dimensions.com and others, as read in 2026). A tasting
  * needs more where what lies on a place is wider.
  */
-export const coverWidths = { leastMm: 600, comfortableMm: 762 } as const;
+const coverWidths = { leastMm: 600, comfortableMm: 762 } as const;
 
 /** How far a forearm sweeps from the table's edge: 15 in (Sanders & McCormick 1987, as quoted). Nothing lies beyond. */
 export const placeDepthMm = 380;
