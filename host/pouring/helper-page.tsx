@@ -17,6 +17,7 @@ import { PlaceItems } from '../evening/place-items.tsx';
 import { words as hostWords, sentenceFor } from '../language.ts';
 import { usePourTicks } from './pour-ticks.ts';
 import { PouringFoot } from './pouring-foot.tsx';
+import { PouringLead } from './pouring-lead.tsx';
 import { PouringTable } from './pouring-table.tsx';
 
 const words = pouringWords.helps;
@@ -92,7 +93,7 @@ function Helping({ view, follower, app }: HelpingProps) {
   };
   return (
     <>
-      <p class="soft pouring-lead">{words.lead}</p>
+      <PouringLead lead={words.lead} columns={columns} />
       {view.calls.length > 0 && (
         <section class="stack-tight helper-calls" aria-labelledby="calls">
           <h2 id="calls">{words.calls}</h2>

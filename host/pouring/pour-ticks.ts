@@ -2,7 +2,13 @@ import { useSignal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import { useMemo } from 'preact/hooks';
 import { type CommandId, commandId, type PourId } from '../../core/ids.ts';
-import { type Levels, levelOf, nextOfGroup, type Tick } from '../../core/planning/serving/pouring.ts';
+import {
+  type Levels,
+  levelOf,
+  nextOfGroup,
+  type PouringTurn,
+  type Tick,
+} from '../../core/planning/serving/pouring.ts';
 import type { GridColumn } from '../../core/planning/serving/pouring-grid.ts';
 import type { HostFollower } from '../../shared/follower/host-follower.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
@@ -16,7 +22,7 @@ interface Done {
 
 export interface PourTicks {
   readonly levels: Levels;
-  readonly stepsOf: (pour: PourId) => number;
+  readonly stepsOf: (pour: PourId) => readonly PouringTurn[];
   /** What the last tap of this device did, while it can be undone. */
   readonly last: string | undefined;
   tick(group: { readonly places: readonly number[]; readonly pours: readonly PourId[] }): void;
@@ -36,7 +42,7 @@ export function usePourTicks({ columns, told, send, say }: PourTicksOptions): Po
   const waiting = useSignal<readonly Tick[]>([]);
   const done = useSignal<readonly Done[]>([]);
   const levels = withTicks(told, waiting.value);
-  const stepsOf = useMemo(() => stepCounts(columns), [columns]);
+  const stepsOf = useMemo(() => stepsOfColumns(columns), [columns]);
 
   const tick = async (group: Parameters<PourTicks['tick']>[0]): Promise<void> => {
     const next = nextOfGroup(levels, group, stepsOf);
@@ -66,9 +72,9 @@ export function usePourTicks({ columns, told, send, say }: PourTicksOptions): Po
   };
 }
 
-const stepCounts = (columns: readonly GridColumn[]) => {
-  const counts = new Map(columns.map(({ id, steps }) => [id, steps.length]));
-  return (pour: PourId): number => counts.get(pour) ?? 0;
+const stepsOfColumns = (columns: readonly GridColumn[]) => {
+  const known = new Map(columns.map(({ id, steps }) => [id, steps]));
+  return (pour: PourId): readonly PouringTurn[] => known.get(pour) ?? [];
 };
 
 /** What a tap did: the step and how many glasses came level with it. */
@@ -77,7 +83,7 @@ function sayOf(
   levels: Levels,
   { places, pours, done }: Omit<Tick, 'id'>,
 ): string {
-  const step = columns.find(({ id }) => pours.includes(id))?.steps[done - 1];
+  const step = columns.find(({ id }) => pours.includes(id))?.steps.find(({ moves }) => moves === done)?.step;
   const glasses = pours.flatMap((pour) =>
     places.filter((place) => levelOf(levels, pour, place) < done),
   ).length;

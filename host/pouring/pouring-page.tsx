@@ -13,6 +13,7 @@ import { DoorsTime } from './doors-time.tsx';
 import { HelperLink } from './helper-link.tsx';
 import { usePourTicks } from './pour-ticks.ts';
 import { PouringFoot } from './pouring-foot.tsx';
+import { PouringLead } from './pouring-lead.tsx';
 import { PouringTable } from './pouring-table.tsx';
 
 /** Filling the glasses, on the tablet and on a helper's phone at once. */
@@ -56,7 +57,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
         </EmptyState>
       ) : (
         <>
-          <p class="soft pouring-lead">{words.lead}</p>
+          <PouringLead lead={words.lead} columns={columns} />
           <PouringTable
             rows={rows}
             columns={columns}

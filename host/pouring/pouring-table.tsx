@@ -1,5 +1,11 @@
 import type { PourId } from '../../core/ids.ts';
-import { type Levels, levelOf, nextOfGroup } from '../../core/planning/serving/pouring.ts';
+import {
+  type Levels,
+  levelOf,
+  nextOfGroup,
+  type PouringTurn,
+  stepsDone,
+} from '../../core/planning/serving/pouring.ts';
 import { type GridColumn, type GridRow, pouredAt } from '../../core/planning/serving/pouring-grid.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { temperatures } from '../../shared/language/en/temperature.ts';
@@ -14,7 +20,7 @@ interface PouringTableProps {
   readonly rows: readonly GridRow[];
   readonly columns: readonly GridColumn[];
   readonly levels: Levels;
-  readonly stepsOf: (pour: PourId) => number;
+  readonly stepsOf: (pour: PourId) => readonly PouringTurn[];
   readonly onTick: (group: Group) => void;
   /** Whether the name of this pour is covered. */
   readonly covers: (pour: PourId) => boolean;
@@ -100,7 +106,9 @@ interface GroupButtonProps extends PouringTableProps {
 /** The next step for those of a row or a column that are furthest behind. */
 function GroupButton({ columns, levels, stepsOf, onTick, group, label }: GroupButtonProps) {
   const next = nextOfGroup(levels, group, stepsOf);
-  const step = next && columns.find(({ id }) => next.pours.includes(id))?.steps[next.done - 1];
+  const step =
+    next &&
+    columns.find(({ id }) => next.pours.includes(id))?.steps.find(({ moves }) => moves === next.done)?.step;
   if (step === undefined) return <span class="pouring-all pouring-all-ready">{words.allReady}</span>;
   return (
     <button
@@ -122,8 +130,8 @@ interface GlassProps extends PouringTableProps {
 /** One glass with its steps: filled marks for what is done, and the last one in a word. */
 function Glass({ row, column, levels, onTick }: GlassProps) {
   const { steps } = column;
-  const level = Math.min(levelOf(levels, column.id, row.place), steps.length);
-  const last = steps[level - 1];
+  const level = stepsDone(steps, levelOf(levels, column.id, row.place));
+  const last = steps[level - 1]?.step;
   const ready = level >= steps.length;
   const glass = row.glasses.get(column.id);
   const where = glass === undefined ? '' : 'codes' in glass ? glass.codes : words.glassOrder(glass.position);
@@ -147,7 +155,7 @@ function Glass({ row, column, levels, onTick }: GlassProps) {
       <span class="pouring-state">{state}</span>
       {steps.length > 1 && (
         <span class="pouring-marks" aria-hidden="true">
-          {steps.map((step, index) => (
+          {steps.map(({ step }, index) => (
             <span key={step} class={index < level ? 'pouring-mark pouring-mark-done' : 'pouring-mark'} />
           ))}
         </span>

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type CommandId, pourId } from '../../core/ids.ts';
-import { type Levels, mostPlaces, mostPouringSteps, type Tick } from '../../core/planning/serving/pouring.ts';
+import { type Levels, mostPlaces, mostPouringMoves, type Tick } from '../../core/planning/serving/pouring.ts';
 import { limits } from '../../core/tasting.ts';
 import { commandIdSchema } from './commands.ts';
 
@@ -26,7 +26,7 @@ const pouringCommandSchema = z.discriminatedUnion('type', [
     type: z.literal('TickGlasses'),
     places: z.array(z.number().int().min(1).max(mostPlaces)).min(1).max(mostPlaces),
     pours: z.array(aPour).min(1).max(limits.pours),
-    done: z.number().int().min(1).max(mostPouringSteps),
+    done: z.number().int().min(1).max(mostPouringMoves),
   }),
   z.strictObject({ type: z.literal('UndoTick'), tick: commandIdSchema }),
 ]) satisfies z.ZodType<PouringCommand>;

@@ -52,8 +52,8 @@ describe('the pour run on two devices', () => {
   });
 
   it('shows on the phone what is ticked on the tablet, a whole column with one tap', async () => {
-    await tablet.button(words.column('418', words.doStep.poured)).click();
-    for (const place of [1, 2, 3, 4]) await glass(phone, place, '418', words.steps.poured).waitFor();
+    await tablet.button(words.column('418', words.doStep.covered)).click();
+    for (const place of [1, 2, 3, 4]) await glass(phone, place, '418', words.steps.covered).waitFor();
     await glass(phone, 1, '736', words.empty).waitFor();
   });
 
@@ -63,29 +63,28 @@ describe('the pour run on two devices', () => {
     };
     await Promise.all([tapAll(tablet, [1, 2]), tapAll(phone, [4, 3])]);
     for (const person of [tablet, phone]) {
-      for (const place of [1, 2, 3, 4]) await glass(person, place, '736', words.steps.poured).waitFor();
+      for (const place of [1, 2, 3, 4]) await glass(person, place, '736', words.steps.covered).waitFor();
     }
   });
 
   it('takes back the last tap of this device only', async () => {
     await glass(phone, 2, '152', words.empty).click();
-    await glass(tablet, 2, '152', words.steps.poured).waitFor();
-    await tablet.button(words.row(words.place(1), words.doStep.poured)).click();
-    await glass(phone, 1, '603', words.steps.poured).waitFor();
+    await glass(tablet, 2, '152', words.steps.covered).waitFor();
+    await tablet.button(words.row(words.place(1), words.doStep.covered)).click();
+    await glass(phone, 1, '603', words.steps.covered).waitFor();
     await tablet.button(words.undo).click();
     await glass(phone, 1, '603', words.empty).waitFor();
-    await glass(phone, 1, '418', words.steps.poured).waitFor();
-    await glass(phone, 2, '152', words.steps.poured).waitFor();
+    await glass(phone, 1, '418', words.steps.covered).waitFor();
+    await glass(phone, 2, '152', words.steps.covered).waitFor();
   });
 
   it('goes through all steps of a spirit, and no further', async () => {
-    const { poured, lidded, watered, swirled } = words.steps;
-    for (const state of [words.empty, poured, lidded, watered, swirled]) {
+    for (const state of [words.empty, words.steps.covered]) {
       await glass(tablet, 3, '894', state).click();
     }
     await glass(phone, 3, '894', words.ready).waitFor();
     expect(await glass(phone, 3, '894', words.ready).getAttribute('aria-disabled')).toBe('true');
-    for (const each of [tablet, phone]) await glass(each, 1, '418', words.steps.poured).focus();
+    for (const each of [tablet, phone]) await glass(each, 1, '418', words.steps.covered).focus();
     await tablet.look('host-pouring');
     await phone.look('helper-pouring');
   });

@@ -5,7 +5,7 @@ import { drinks } from '../../core/drinks/drink-kinds.ts';
 const text = z.string();
 const number = z.number();
 
-const pouringStep = z.enum(['poured', 'lidded', 'watered', 'swirled', 'lidded-again']);
+const pouringStep = z.strictObject({ step: z.enum(['poured', 'covered', 'watered']), moves: number });
 export const strictHelper = z.strictObject({
   version: number,
   title: text,

@@ -4,7 +4,7 @@ import { glassNumbers } from '../../running-order/glass-numbers.ts';
 import { servedInOwnOrders } from '../../session/serving.ts';
 import type { Seat } from '../../session/state.ts';
 import type { Plan } from '../../tasting.ts';
-import { type Levels, levelOf, type PouringStep, pouringStepsOf } from './pouring.ts';
+import { type Levels, levelOf, type PouringTurn, pouringStepsOf, stepsDone } from './pouring.ts';
 import { type GlassSet, glassesAt } from './pouring-order.ts';
 
 /** Who sits where, in the order in which seats were taken. */
@@ -19,7 +19,7 @@ export interface GridColumn {
   readonly name: string;
   /** At which it is served, where its facts tell; null for an odd-one-out, whose two drinks have their own columns. */
   readonly serve: ServiceTemperature | null;
-  readonly steps: readonly PouringStep[];
+  readonly steps: readonly PouringTurn[];
 }
 
 export interface GridRow {
@@ -120,7 +120,9 @@ export const pouredAt = (rows: readonly GridRow[]): GridRow[] => rows.filter(({ 
 export function readyIn(levels: Levels, rows: readonly GridRow[], columns: readonly GridColumn[]): number {
   return columns.reduce(
     (sum, { id, steps }) =>
-      sum + pouredAt(rows).filter(({ place }) => levelOf(levels, id, place) >= steps.length).length,
+      sum +
+      pouredAt(rows).filter(({ place }) => stepsDone(steps, levelOf(levels, id, place)) === steps.length)
+        .length,
     0,
   );
 }

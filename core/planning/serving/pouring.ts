@@ -2,24 +2,29 @@ import { waysOf } from '../../drinks/drink-ways.ts';
 import type { CommandId, PourId } from '../../ids.ts';
 import { type Drink, limits, type Plan } from '../../tasting.ts';
 
-/** What is done to a glass before the doors open. */
-export type PouringStep = 'poured' | 'lidded' | 'watered' | 'swirled' | 'lidded-again';
-export const mostPouringSteps = 5;
+/** What is ticked of a glass before the doors open, each of it done in one go. */
+export type PouringStep = 'poured' | 'covered' | 'watered';
+
+/** A step, and how many moves of the hand a glass then has behind it: levels count moves, for they outlast this list. */
+export interface PouringTurn {
+  readonly step: PouringStep;
+  readonly moves: number;
+}
+export const mostPouringMoves = 5;
 
 /**
- * The steps of a glass in their order: a spirit is poured and lidded, and where the plan has its drops of water in
- * before anybody noses it, gets them, is swirled and lidded again; wine and beer are only poured (common practice, no
- * source).
+ * The steps of a glass in their order (common practice, no source). What must not be parted is one step: a spirit is
+ * covered the moment it is poured, or its nose is gone; its drops are measured, turned in once and covered again. Wine and
+ * beer are only poured.
  */
-export function pouringStepsOf(drink: Drink, { drops }: Pick<Plan, 'drops'>): readonly PouringStep[] {
+export function pouringStepsOf(drink: Drink, { drops }: Pick<Plan, 'drops'>): readonly PouringTurn[] {
   const { lids, dropsOfWater } = waysOf[drink];
-  const lid = (step: PouringStep): PouringStep[] => (lids ? [step] : []);
-  const water: PouringStep[] =
-    dropsOfWater > 0 && drops === 'poured' ? ['watered', 'swirled', ...lid('lidded-again')] : [];
-  return ['poured', ...lid('lidded'), ...water];
+  const first: PouringTurn = lids ? { step: 'covered', moves: 2 } : { step: 'poured', moves: 1 };
+  if (dropsOfWater === 0 || drops !== 'poured') return [first];
+  return [first, { step: 'watered', moves: first.moves + 2 + (lids ? 1 : 0) }];
 }
 
-/** One tap: these glasses, each of `places` with each of `pours`, have at least the first `done` of their steps. */
+/** One tap: these glasses, each of `places` with each of `pours`, have at least the first `done` of their moves. */
 export interface Tick {
   readonly id: CommandId;
   /** Numbers of places at the table, from 1. */
@@ -28,7 +33,7 @@ export interface Tick {
   readonly done: number;
 }
 
-/** How many steps each glass of a pour has; a place's number less one is its index, 0 where nothing is said. */
+/** How many moves each glass of a pour has; a place's number less one is its index, 0 where nothing is said. */
 interface PourLevels {
   readonly pour: PourId;
   readonly done: readonly number[];
@@ -36,7 +41,7 @@ interface PourLevels {
 export type Levels = readonly PourLevels[];
 
 /**
- * What has been ticked. A glass has as many steps as the furthest tick that covers it, so ticks may arrive in any
+ * What has been ticked. A glass has as many moves as the furthest tick that covers it, so ticks may arrive in any
  * order, twice, or from two devices at once, and none is lost. An undo takes back one tick and leaves what another
  * tick says of the same glasses. The latest ticks can be undone; older ones have settled.
  */
@@ -107,27 +112,31 @@ function atLeast(levels: readonly number[], places: readonly number[], done: num
   });
 }
 
-/** Steps that a glass has, 0 for one that nobody has touched. */
+/** Moves that a glass has, 0 for one that nobody has touched. */
 export const levelOf = (levels: Levels, pour: PourId, place: number): number =>
   levels.find((row) => row.pour === pour)?.done[place - 1] ?? 0;
 
+/** How many of its steps a glass has whole. */
+export const stepsDone = (steps: readonly PouringTurn[], level: number): number =>
+  steps.filter(({ moves }) => moves <= level).length;
+
 /**
- * What one tap on a row or a column does next: the slowest of its glasses come level with the next step. `steps` is
- * how many each pour has. Undefined when every glass is done.
+ * What one tap on a row or a column does next: the slowest of its glasses come level with the next step. `steps` are those
+ * of each pour. Undefined when every glass is done.
  */
 export function nextOfGroup(
   levels: Levels,
   group: { readonly places: readonly number[]; readonly pours: readonly PourId[] },
-  steps: (pour: PourId) => number,
+  steps: (pour: PourId) => readonly PouringTurn[],
 ): Omit<Tick, 'id'> | undefined {
   const open = group.pours.flatMap((pour) =>
-    group.places
-      .map((place) => ({ pour, place, level: levelOf(levels, pour, place) }))
-      .filter(({ level }) => level < steps(pour)),
+    group.places.flatMap((place) => {
+      const next = steps(pour)[stepsDone(steps(pour), levelOf(levels, pour, place))];
+      return next === undefined ? [] : [{ pour, done: next.moves }];
+    }),
   );
   if (open.length === 0) return undefined;
-  const slowest = Math.min(...open.map(({ level }) => level));
-  const behind = open.filter(({ level }) => level === slowest);
-  const pours = group.pours.filter((pour) => behind.some((each) => each.pour === pour));
-  return { places: group.places, pours, done: slowest + 1 };
+  const done = Math.min(...open.map((each) => each.done));
+  const pours = group.pours.filter((pour) => open.some((each) => each.pour === pour && each.done === done));
+  return { places: group.places, pours, done };
 }

@@ -39,7 +39,7 @@ describe('the grid of the pour run', () => {
       ['cedar', 1, null],
       ['dogwood', 1, null],
     ]);
-    expect(columns[0]?.steps).toEqual(['poured']);
+    expect(columns[0]?.steps).toEqual([{ step: 'poured', moves: 1 }]);
   });
 
   it('counts the glasses that have all their steps, with the taps that are still on their way', () => {

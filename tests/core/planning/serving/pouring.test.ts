@@ -8,6 +8,7 @@ import {
   nothingPoured,
   type Pouring,
   pouringStepsOf,
+  stepsDone,
   type Tick,
   ticked,
   ticksThatCanBeUndone,
@@ -37,19 +38,17 @@ const holding = (list: readonly Tick[]) => list.reduce(ticked, nothingPoured);
 
 describe('the pour run', () => {
   // Common practice, no source.
-  it('covers a spirit twice and only pours wine and beer', () => {
+  it('covers a spirit in the same breath as it is poured and watered, and only pours wine and beer', () => {
+    // Moves of the hand: pour, lid; drops, a turn, lid.
     expect(pouringStepsOf('spirit', { drops: 'poured' })).toEqual([
-      'poured',
-      'lidded',
-      'watered',
-      'swirled',
-      'lidded-again',
+      { step: 'covered', moves: 2 },
+      { step: 'watered', moves: 5 },
     ]);
-    expect(pouringStepsOf('wine', { drops: 'poured' })).toEqual(['poured']);
-    expect(pouringStepsOf('beer', { drops: 'poured' })).toEqual(['poured']);
+    expect(pouringStepsOf('wine', { drops: 'poured' })).toEqual([{ step: 'poured', moves: 1 }]);
+    expect(pouringStepsOf('beer', { drops: 'poured' })).toEqual([{ step: 'poured', moves: 1 }]);
     // Nosed neat first, or never watered: nothing more is done before the doors open.
     for (const drops of ['after-nose', 'none'] as const) {
-      expect(pouringStepsOf('spirit', { drops })).toEqual(['poured', 'lidded']);
+      expect(pouringStepsOf('spirit', { drops })).toEqual([{ step: 'covered', moves: 2 }]);
     }
   });
 
@@ -124,7 +123,9 @@ describe('the pour run', () => {
 });
 
 describe('one tap on a row or a column', () => {
-  const five = () => 5;
+  const each = (count: number) =>
+    Array.from({ length: count }, (_, index) => ({ step: 'poured', moves: index + 1 }) as const);
+  const five = () => each(5);
   it('brings the slowest glasses to their next step', () => {
     const some = levelsOf(holding([tick('tick-0001', [1], [ash], 2), tick('tick-0002', [2], [ash], 1)]));
     expect(nextOfGroup(some, { places: [1, 2, 3], pours: [ash] }, five)).toEqual({
@@ -136,7 +137,7 @@ describe('one tap on a row or a column', () => {
   });
 
   it('passes over pours that are done, and has nothing to do at the end', () => {
-    const steps = (pour: PourId) => (pour === ash ? 1 : 5);
+    const steps = (pour: PourId) => each(pour === ash ? 1 : 5);
     const poured = levelsOf(holding([tick('tick-0001', [1], [ash, birch], 1)]));
     expect(nextOfGroup(poured, { places: [1], pours: [ash, birch] }, steps)).toEqual({
       places: [1],
@@ -156,5 +157,15 @@ describe('one tap on a row or a column', () => {
       if (next !== undefined) pouring = ticked(pouring, { id: commandId(`tap-${tap}`), ...next });
     }
     expect(nextOfGroup(levelsOf(pouring), group, five)).toBeUndefined();
+  });
+
+  it('takes moves that belong together in one tap, also where one was ticked alone before', () => {
+    const spirit = () => pouringStepsOf('spirit', { drops: 'poured' });
+    const group = { places: [1, 2], pours: [ash] };
+    const poured = levelsOf(holding([tick('tick-0001', [1], [ash], 1)]));
+    expect(stepsDone(spirit(), levelOf(poured, ash, 1))).toBe(0);
+    expect(nextOfGroup(poured, group, spirit)?.done).toBe(2);
+    const covered = levelsOf(holding([tick('tick-0001', [1, 2], [ash], 2)]));
+    expect(nextOfGroup(covered, group, spirit)?.done).toBe(5);
   });
 });
