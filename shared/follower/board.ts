@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type BoardPart, type BoardView, boardOfParts } from '../wire/board.ts';
 import { type Parts, withChange } from '../wire/parts.ts';
-import type { FollowerSocket } from './connection.ts';
+import type { FollowerSocket } from './line.ts';
 
 /** The board, put together from what the server sends of it; null until it has sent any. */
 export function followBoard(socket: FollowerSocket): ReadonlySignal<BoardView | null> {

@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
-import { io, type Socket } from 'socket.io-client';
 import type { CommandId, TastingId } from '../../core/ids.ts';
 import type { HelperCommand } from '../../core/session/command.ts';
+import type { ClockView } from '../../core/session/views/stage.ts';
 import type { NoAnswer } from '../wire/answer.ts';
 import type { SentGuestCommand, SentHostCommand } from '../wire/commands.ts';
 import type { DeviceAsk } from '../wire/devices.ts';
@@ -9,7 +9,6 @@ import type { ConsentGiving, NoteSave } from '../wire/notebook.ts';
 import type { PouringCommand } from '../wire/pouring.ts';
 import type { DeviceAck } from '../wire/protocol.ts';
 import {
-  type ClientToServer,
   type CommandAnswer,
   type Credentials,
   type Dismissal,
@@ -17,13 +16,12 @@ import {
   type NoteAnswer,
   protocolVersion,
   type RefusalCode,
-  type ServerToClient,
 } from '../wire/protocol.ts';
 import { createProbing } from './clock-probing.ts';
+import { createHealing, type Healing } from './healing.ts';
+import { dial, type FollowerSocket, type Line, lookAt } from './line.ts';
 import { createServerClock, deviceClock, type LocalClock, type ServerClock } from './server-clock.ts';
 import { type After, after as afterMs } from './timer.ts';
-
-export type FollowerSocket = Socket<ServerToClient, ClientToServer>;
 
 /** `lost` tries again by itself; `refused` and `dismissed` need a person. */
 export type LinkState =
@@ -65,59 +63,102 @@ export interface FollowerOptions {
 }
 
 const answerWithin = 5000;
-/** A device that may have slept is not kept waiting for a socket that is probably dead. */
-const wakeAnswerWithin = 800;
-/** Ms between attempts; each is varied by half of it, so that a roomful does not come at once. */
-const attempts = { first: 300, longest: 700 };
-const failuresBeforePolling = 2;
+/** A probe waits so many round trips for its answer, and this long at least, in ms: less for who has just woken. */
+const probePatience = { roundTrips: 4, least: 1000, leastAfterWaking: 800 };
 const patienceOfPeople = 10_000;
 /** Before asking again, in ms. */
 const beforeAnother = 250;
 
-/** @param known the newest version that this device has seen, said each time it comes to the door [F7] */
+/** What of a view the line is kept by. */
+interface Shown {
+  /** Said each time the device comes to the door [F7]. */
+  readonly version: number;
+  readonly clock?: ClockView;
+}
+
+/** @param shown the newest view that this device has seen */
 export function connect(
   role: Credentials['role'],
   options: FollowerOptions,
-  known: () => number | undefined = () => undefined,
+  shown: () => Shown | null = () => null,
 ): Connection {
   const { local = deviceClock, after = afterMs, tasting, key } = options;
   const clock = createServerClock(local);
   const link = signal<LinkState>({ status: 'connecting' });
   const credentials: Credentials = { protocol: protocolVersion, role, tasting, key };
-  const socket = options.open?.(credentials) ?? overTheNetwork(credentials, known, options.origin);
+  const heard = () => probing.heard();
+  const line: Line = options.open
+    ? // Whoever brings the line mends it too.
+      { socket: options.open(credentials), mend: undefined }
+    : dial({ credentials, known: () => shown()?.version, origin: options.origin, heard });
+  const { socket } = line;
   options.onSocket?.(socket);
   let closed = false;
+  let silent = false;
+  const waitingForLine = new Set<() => void>();
+  const healing: Healing | undefined =
+    line.mend &&
+    createHealing({
+      ...line.mend,
+      look: lookAt(options.origin),
+      now: local.steady,
+      after,
+      chance: Math.random,
+    });
+  healing?.begun();
+  const patienceOfProbe = (least = probePatience.least): number => {
+    const usual = clock.roundTrip.peek();
+    return usual === null
+      ? answerWithin
+      : Math.min(answerWithin, Math.max(least, probePatience.roundTrips * usual));
+  };
   const probing = createProbing({
-    probe: (within = answerWithin) =>
+    probe: (within = patienceOfProbe()) =>
       clock.probe((measured) => socket.timeout(within).emitWithAck('probe', measured)),
+    cueRuns() {
+      const running = shown()?.clock;
+      return running?.kind === 'running' && clock.now() < running.endsAt;
+    },
     // A socket that looks open but answers nothing is dead: phones leave those behind when they sleep.
-    onSilence: () => socket.io.engine.close(),
+    onSilence: () => {
+      silent = true;
+      socket.io.engine.close();
+    },
     after,
   });
 
   socket.on('connect', () => {
+    healing?.stop();
     link.value = { status: 'live' };
     probing.start();
+    for (const goOn of [...waitingForLine]) goOn();
   });
   socket.on('disconnect', (reason) => {
     probing.stop();
-    if (final(link.peek())) return;
+    const wasSilent = silent || reason === 'ping timeout';
+    silent = false;
+    if (final(link.peek()) || closed) return;
+    if (link.peek().status === 'live') healing?.lost(wasSilent ? 'silence' : 'hung-up');
+    else healing?.failed();
     link.value = { status: 'lost', since: local.wall() };
     // The server let go without a word: it may be restarting.
-    if (reason === 'io server disconnect' && !closed) socket.connect();
+    if (reason === 'io server disconnect' && healing === undefined) socket.connect();
   });
   socket.on('connect_error', (error: Error & { data?: { code?: RefusalCode } }) => {
     const code = error.data?.code;
     if (code !== undefined && code !== 'too-fast') {
       link.value = { status: 'refused', code };
+      healing?.stop();
       socket.disconnect();
-    } else if (link.peek().status !== 'lost') {
-      link.value = { status: 'lost', since: local.wall() };
+      return;
     }
+    healing?.failed();
+    if (link.peek().status !== 'lost') link.value = { status: 'lost', since: local.wall() };
   });
   socket.on('dismissal', (why) => {
     if (why === 'server-stopping') return;
     link.value = { status: 'dismissed', why };
+    healing?.stop();
     socket.disconnect();
   });
 
@@ -126,7 +167,15 @@ export function connect(
     while (!closed && !final(link.peek()) && local.steady() < giveUpAt) {
       const answer = socket.connected ? await once().catch(() => undefined) : undefined;
       if (answer !== undefined) return answer;
-      await new Promise<void>((resolve) => after(beforeAnother, resolve));
+      await new Promise<void>((resolve) => {
+        const goOn = (): void => {
+          waitingForLine.delete(goOn);
+          cancel();
+          resolve();
+        };
+        const cancel = after(beforeAnother, goOn);
+        waitingForLine.add(goOn);
+      });
     }
     return { ok: false, code: 'no-answer' };
   }
@@ -144,56 +193,20 @@ export function connect(
     giveConsents: (giving) => persist(() => waiting().emitWithAck('note:consent', giving)),
     askAboutDevices: (ask) => persist(() => waiting().emitWithAck('device:ask', ask)),
     wake() {
-      const usual = clock.roundTrip.peek() ?? 0;
+      const soon = patienceOfProbe(probePatience.leastAfterWaking);
       clock.slept();
-      const soon = Math.min(answerWithin, Math.max(wakeAnswerWithin, 3 * usual));
       if (socket.connected) probing.start(soon);
-      else if (!final(link.peek()) && !closed) socket.connect();
+      else if (final(link.peek()) || closed) return;
+      else if (healing) healing.hurry();
+      else socket.connect();
     },
     close() {
       closed = true;
       probing.stop();
+      healing?.stop();
       socket.disconnect();
     },
   };
-}
-
-function overTheNetwork(
-  credentials: Credentials,
-  known: () => number | undefined,
-  origin = window.location.origin,
-): FollowerSocket {
-  const socket: FollowerSocket = io(origin, {
-    auth: (show) => show({ ...credentials, known: known() }),
-    transports: ['websocket'],
-    tryAllTransports: true,
-    timeout: 5000,
-    reconnectionDelay: attempts.first,
-    reconnectionDelayMax: attempts.longest,
-    forceNew: true,
-  });
-  pollAfterFailures(socket.io);
-  return socket;
-}
-
-/** Where a WebSocket fails again and again something on the way may not let it through: polling is tried as well. */
-function pollAfterFailures(manager: FollowerSocket['io']): void {
-  let failures = 0;
-  manager.on('open', () => {
-    failures = 0;
-  });
-  manager.on('error', () => {
-    failures += 1;
-    if (failures !== failuresBeforePolling) return;
-    import('./polling.ts').then(
-      ({ waysWithPolling }) => {
-        manager.opts.transports = waysWithPolling;
-      },
-      () => {
-        failures = 0;
-      },
-    );
-  });
 }
 
 const final = (state: LinkState): boolean => state.status === 'refused' || state.status === 'dismissed';

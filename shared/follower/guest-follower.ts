@@ -48,7 +48,7 @@ export interface GuestFollowerOptions extends FollowerOptions {
 }
 
 export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
-  const connection = connect('guest', options, () => gate.stage.peek()?.version);
+  const connection = connect('guest', options, () => gate.stage.peek());
   const { socket, clock } = connection;
   const after = options.after ?? afterMs;
   const gate = createStageGate({ now: clock.now, after });

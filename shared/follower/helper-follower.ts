@@ -22,7 +22,7 @@ export interface HelperFollower {
 export function followAsHelper(options: HostFollowerOptions): HelperFollower {
   const view = signal<HelperView | null>(null);
   const pouring = signal<PouringView | null>(null);
-  const { socket, link, ...connection } = connect('helper', options, () => view.peek()?.version);
+  const { socket, link, ...connection } = connect('helper', options, () => view.peek());
   socket.on('rewound', () => {
     view.value = null;
     pouring.value = null;

@@ -41,7 +41,7 @@ export interface HostFollowerOptions extends FollowerOptions {
 }
 
 export function followAsHost(options: HostFollowerOptions): HostFollower {
-  const connection = connect('host', options, () => gate.view.peek()?.version);
+  const connection = connect('host', options, () => gate.view.peek());
   const { socket, clock } = connection;
   const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });

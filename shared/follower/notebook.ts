@@ -63,7 +63,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
   const entries = signal<ReadonlyMap<string, LocalEntry>>(readKept(keep));
   const kept = signal(true);
   const sending = new Set<string>();
-  /** Asked to be sent now while an older text was on its way: follows it without a pause. */
+  /** Asked to be sent now while an older text was on its way, or waited for a line: follows it without a pause. */
   const hurried = new Set<string>();
   /**
    * Sent, and whether it arrived is not known. It is asked again just as it was: the same id gets the same answer,
@@ -110,7 +110,7 @@ export function createNotebook({ keep, send, newId, after }: NotebookOptions): N
     const entry = entries.peek().get(key);
     if (entry === undefined) return;
     if (!answer.ok) {
-      if (passesByItself(answer.code)) plan(key, retry);
+      if (passesByItself(answer.code)) plan(key, hurried.delete(key) ? 0 : retry);
       else if (sameValue(entry.value, sent))
         put({ ...entry, state: { status: 'refused', code: answer.code } });
       else plan(key, pause);

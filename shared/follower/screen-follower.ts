@@ -26,7 +26,7 @@ export interface ScreenFollower {
 }
 
 export function followAsScreen(options: FollowerOptions): ScreenFollower {
-  const { socket, link, clock, wake, close } = connect('screen', options, () => gate.stage.peek()?.version);
+  const { socket, link, clock, wake, close } = connect('screen', options, () => gate.stage.peek());
   const gate = createStageGate({ now: clock.now, after: options.after ?? afterMs });
   const board = followBoard(socket);
   const given = signal<ScreenView | null>(null);

@@ -1,7 +1,7 @@
 import { nanoid } from 'nanoid';
 import { commandId, type TastingId } from '../../core/ids.ts';
-import type { FollowerSocket } from '../../shared/follower/connection.ts';
 import { followAsGuest, type GuestFollower } from '../../shared/follower/guest-follower.ts';
+import type { FollowerSocket } from '../../shared/follower/line.ts';
 import type { NoteKeep } from '../../shared/follower/notebook.ts';
 
 export const newCommandId = () => commandId(nanoid());

@@ -76,6 +76,7 @@ class Phone {
           await this.#travel(network.down(chances));
           return { received: at, sent: at };
         }),
+      cueRuns: () => false,
       onSilence: () => undefined,
       after,
     });

@@ -71,11 +71,24 @@ export async function openFaultProxy(port: number): Promise<FaultProxy> {
     );
   };
 
-  const server = createServer((near) => {
+  const join = (near: Socket): void => {
     const pair: Pair = { near, far: dial(port, '127.0.0.1'), dead: false };
     pairs.add(pair);
     carry(pair, near, pair.far);
     carry(pair, pair.far, near);
+  };
+  /** Begun in a hole: who gives up before it is over has never been heard of, for no SYN has arrived. */
+  const unheard = new Map<Socket, Buffer[]>();
+  const server = createServer((near) => {
+    if (weather.kind !== 'blackhole') return join(near);
+    const said: Buffer[] = [];
+    unheard.set(near, said);
+    near.on('data', (bytes) => {
+      if (unheard.has(near)) said.push(bytes);
+    });
+    near.on('error', () => undefined);
+    near.on('close', () => unheard.delete(near));
+    return undefined;
   });
 
   return {
@@ -86,6 +99,13 @@ export async function openFaultProxy(port: number): Promise<FaultProxy> {
     weather(next) {
       weather = next;
       for (const lane of lanes) move(lane);
+      if (next.kind === 'blackhole') return;
+      for (const [near, said] of [...unheard]) {
+        unheard.delete(near);
+        join(near);
+        // TCP sends again what was not acknowledged.
+        for (const bytes of said) near.emit('data', bytes);
+      }
     },
     reset() {
       for (const { near, far } of pairs) {
@@ -106,6 +126,7 @@ export async function openFaultProxy(port: number): Promise<FaultProxy> {
           near.destroy();
           far.destroy();
         }
+        for (const near of unheard.keys()) near.destroy();
         server.close(() => resolve());
       }),
   };

@@ -1,4 +1,4 @@
-import type { FollowerSocket } from '../../../shared/follower/connection.ts';
+import type { FollowerSocket } from '../../../shared/follower/line.ts';
 import type { Chances } from '../chances.ts';
 import type { VirtualTime } from '../virtual-time.ts';
 import { ServerEnd, type Switchboard } from './switchboard.ts';

@@ -1,5 +1,5 @@
 import { type CommandId, commandId, type SeatId } from '../../../core/ids.ts';
-import type { FollowerSocket } from '../../../shared/follower/connection.ts';
+import type { FollowerSocket } from '../../../shared/follower/line.ts';
 import type { NoteKeep } from '../../../shared/follower/notebook.ts';
 import type { LocalClock } from '../../../shared/follower/server-clock.ts';
 import type { Credentials } from '../../../shared/wire/protocol.ts';

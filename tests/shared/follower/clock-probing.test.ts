@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createProbing } from '../../../shared/follower/clock-probing.ts';
 import { handClock } from './hand-clock.ts';
 
-function probed(answer: () => Promise<boolean> = async () => true) {
+function probed(answer: () => Promise<boolean> = async () => true, cueRuns = () => false) {
   const clock = handClock();
   const at: number[] = [];
   let silences = 0;
@@ -11,6 +11,7 @@ function probed(answer: () => Promise<boolean> = async () => true) {
       at.push(clock.now());
       return answer();
     },
+    cueRuns,
     onSilence: () => {
       silences += 1;
     },
@@ -45,11 +46,43 @@ describe('probing the server’s clock [F4]', () => {
     expect(at.length - before).toBe(10);
   });
 
-  it('says that nobody answers, once, and stops', async () => {
+  it('probes every 2 s while a cue runs, and no more often', async () => {
+    let runs = true;
+    const { clock, at, probing } = probed(
+      async () => true,
+      () => runs,
+    );
+    probing.start();
+    await clock.pass(120_000);
+    const before = at.length;
+    await clock.pass(60_000);
+    expect(at.length - before).toBe(30);
+    runs = false;
+    await clock.pass(2000);
+    const still = at.length;
+    await clock.pass(80_000);
+    expect(at.length - still).toBe(10);
+  });
+
+  it('asks a second time at once, and then says that nobody answers, once, and stops', async () => {
     const { clock, at, probing, silences } = probed(async () => false);
     probing.start();
     await clock.pass(600_000);
-    expect([at.length, silences()]).toEqual([1, 1]);
+    expect([at, silences()]).toEqual([[0, 0], 1]);
+  });
+
+  it('takes any packet for life, and a second probe that is answered', async () => {
+    const answers = [true, false, true];
+    const { clock, probing, silences } = probed(async () => answers.shift() ?? true);
+    probing.start();
+    await clock.pass(60_000);
+    const talkative = probed(async () => {
+      talkative.probing.heard();
+      return false;
+    });
+    talkative.probing.start();
+    await talkative.clock.pass(60_000);
+    expect([silences(), talkative.silences(), talkative.at.length > 40]).toEqual([0, 0, true]);
   });
 
   it('says nothing of an answer that comes after it was stopped', async () => {

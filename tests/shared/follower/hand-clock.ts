@@ -9,7 +9,9 @@ export function handClock(start = 0) {
     now: () => now,
     after(ms: number, run: () => void): () => void {
       const timer = { at: now + ms, run };
-      timers.push(timer);
+      // In order of time, and of asking where that is the same.
+      const later = timers.findIndex(({ at }) => at > timer.at);
+      timers.splice(later < 0 ? timers.length : later, 0, timer);
       return () => {
         timers = timers.filter((each) => each !== timer);
       };
@@ -19,9 +21,9 @@ export function handClock(start = 0) {
       const until = now + ms;
       await settle();
       for (;;) {
-        const due = timers.toSorted((a, b) => a.at - b.at)[0];
+        const due = timers[0];
         if (due === undefined || due.at > until) break;
-        timers = timers.filter((each) => each !== due);
+        timers.shift();
         now = Math.max(now, due.at);
         due.run();
         await settle();

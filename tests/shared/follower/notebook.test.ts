@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { epochMs } from '../../../core/units.ts';
 import { entryKey, type NoteKeep } from '../../../shared/follower/notebook.ts';
 import { longestText } from '../../../shared/notes/entry.ts';
+import type { NoAnswer } from '../../../shared/wire/answer.ts';
 import type { NoteSave } from '../../../shared/wire/notebook.ts';
+import type { NoteAnswer } from '../../../shared/wire/protocol.ts';
 import { device, memoryKeep, noAnswer, notebookServer, pour } from './notebook-device.ts';
 
 const key = entryKey(pour, 'nose');
@@ -75,6 +77,24 @@ describe('a notebook on one device', () => {
     onTheirWay[1]?.();
     await time.pass(0);
     expect(server.stored.get(key)?.value).toBe('smoke and tar');
+  });
+
+  it('sends at once when the line is back, though the save before has just been given up', async () => {
+    const server = notebookServer();
+    const onTheirWay: ((given: NoteAnswer | NoAnswer) => void)[] = [];
+    const sent: NoteSave[] = [];
+    const { notebook, time } = device({
+      send(save) {
+        sent.push(save);
+        return new Promise((resolve) => onTheirWay.push(resolve));
+      },
+    });
+    notebook.write(pour, 'nose', 'tar');
+    await time.pass(20_000);
+    notebook.level(server.view());
+    onTheirWay[0]?.(noAnswer);
+    await time.pass(10);
+    expect(sent.map(({ id }) => id)).toEqual([sent[0]?.id, sent[0]?.id]);
   });
 
   it('tries again after a server that could not store, and keeps what it will not take', async () => {
