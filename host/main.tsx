@@ -14,6 +14,7 @@ import './evening/seat.css';
 import './evening/cover.css';
 import './conduct/pace/pace.css';
 import './conduct/story/story.css';
+import '../shared/talk/guess.css';
 import './invite/invite.css';
 import './pouring/pouring.css';
 import './print/sheets.css';

@@ -1,4 +1,4 @@
-import { factName, judged, nearnessText, valueText } from '../../shared/guess/guess-texts.ts';
+import { besideTruth, factName, judged, nearnessText } from '../../shared/guess/guess-texts.ts';
 import type { NoteValues } from '../../shared/notes/entry.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import type { Drink, PourId, SeatView, StageView } from '../../shared/wire/views.ts';
@@ -28,13 +28,7 @@ export function GuessTold({ pour, guess, truth, asked, drink }: GuessToldProps) 
             <dt>{factName(each.fact, drink)}</dt>
             <dd dir="auto">
               <b>{nearnessText(each)}</b>
-              <span class="soft">
-                {' '}
-                {words.told.beside(
-                  valueText(each.fact, each.guess, asked.currency),
-                  valueText(each.fact, each.truth, asked.currency),
-                )}
-              </span>
+              <span class="soft"> {besideTruth(each, asked.currency)}</span>
             </dd>
           </div>
         ))}

@@ -7,6 +7,8 @@ import './gathering-scene.css';
 import './reveal-scene.css';
 import '../../shared/talk/result.css';
 import './result-scene.css';
+import '../../shared/talk/guess.css';
+import './guesses-scene.css';
 import './board/board-page.css';
 import './board/person-page.css';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';

@@ -1,5 +1,6 @@
 import type { ComponentChild } from 'preact';
 import { useRef } from 'preact/hooks';
+import type { ToldGuesses } from '../../shared/follower/guesses.ts';
 import { pageByItself, pageShown, type ScreenPage, screenPages } from '../../shared/talk/screen-pages.ts';
 import { talkNow, talkTime } from '../../shared/talk/speaking-order.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
@@ -10,6 +11,7 @@ import { PersonOnScreen } from './board/person-scene.tsx';
 import { SpeakingTurn } from './board/speaking-turn.tsx';
 import { words } from './language.ts';
 import { namedPours } from './revealed-glasses.ts';
+import { GuessesOnScreen } from './scenes/guesses-scene.tsx';
 import { ResultScene } from './scenes/result-scene.tsx';
 import { NamesOnScreen, NamesToCome, PourOnScreen } from './scenes/reveal-scene.tsx';
 
@@ -18,12 +20,19 @@ interface PagesSceneProps {
   readonly board: BoardView | null;
   /** The page that the host has chosen; null while the screen follows the room. */
   readonly chosen: string | null;
+  readonly guesses: ToldGuesses;
   readonly now: () => number;
 }
 
 /** The names and the talk: one page at a time, the host's, or whoever speaks. */
-export function PagesScene({ stage, board, chosen, now }: PagesSceneProps) {
-  const pages = screenPages({ cue: stage.cue, named: namedPours(stage), board, results: stage.results });
+export function PagesScene({ stage, board, chosen, guesses, now }: PagesSceneProps) {
+  const pages = screenPages({
+    cue: stage.cue,
+    named: namedPours(stage),
+    board,
+    results: stage.results,
+    guesses,
+  });
   const talk = board === null ? null : talkNow(board.pours);
   const time = talk === null || stage.cue.kind !== 'discussion' ? null : talkTime(talk, stage.clock);
   const moment = useTick(now, { running: time !== null, anchor: time?.until ?? 0, period: 5000 });
@@ -60,6 +69,8 @@ function Page({ stage, page: { shows }, turn }: PageProps) {
       return <NamesOnScreen stage={stage} />;
     case 'result':
       return <ResultScene stage={stage} told={shows.told} />;
+    case 'guesses':
+      return <GuessesOnScreen stage={stage} guesses={shows.guesses} />;
     case 'board':
       return <BoardOnScreen stage={stage} page={shows.page} turn={turn} />;
     case 'person':

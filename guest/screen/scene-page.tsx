@@ -94,6 +94,7 @@ function Scenes({ admission, follower, status }: ScenesProps) {
                 stage={scene.stage}
                 board={scene.board}
                 chosen={scene.chosen}
+                guesses={follower.guesses.value}
                 now={follower.clock.now}
               />
             );

@@ -106,3 +106,9 @@ export function chanceText(chance: number): string {
   if (chance < 0.001) return room.rarely;
   return room.chance(Math.max(2, Math.round(1 / chance)));
 }
+
+/** A guess and what it was a guess of; what is the same is said once. */
+export function besideTruth({ fact, guess, truth }: Nearness, currency: string): string {
+  const [said, known] = [guess, truth].map((value) => valueText(fact, value, currency));
+  return said === known ? (said ?? '') : words.told.beside(said ?? '', known ?? '');
+}

@@ -9,10 +9,12 @@ interface GuessSpreadProps {
   readonly drink: Drink;
   /** Of the heading. */
   readonly level?: 2 | 3;
+  /** So many values stand in rows; what fewer people said is counted together. */
+  readonly rows?: number;
 }
 
 /** What the room guessed of a pour beside what it is, and how often chance alone would have been as near. Never a table of people. */
-export function GuessSpread({ guesses, drink, level = 3 }: GuessSpreadProps) {
+export function GuessSpread({ guesses, drink, level = 3, rows = 5 }: GuessSpreadProps) {
   const Heading = `h${level}` as const;
   const { counts, facts } = guesses;
   return (
@@ -25,7 +27,14 @@ export function GuessSpread({ guesses, drink, level = 3 }: GuessSpreadProps) {
       )}
       <div class="guess-facts">
         {facts.map((fact) => (
-          <FactSpread key={fact.fact} guess={fact} drink={drink} currency={guesses.currency} />
+          <FactSpread
+            key={fact.fact}
+            guess={fact}
+            drink={drink}
+            currency={guesses.currency}
+            most={rows}
+            level={level === 2 ? 3 : 4}
+          />
         ))}
       </div>
     </section>
@@ -36,20 +45,20 @@ interface FactSpreadProps {
   readonly guess: RoomGuess;
   readonly drink: Drink;
   readonly currency: string;
+  readonly most: number;
+  readonly level: 3 | 4;
 }
 
-/** So many values stand in rows; what fewer people said is counted together. */
-const mostRows = 5;
-
-function FactSpread({ guess, drink, currency }: FactSpreadProps) {
+function FactSpread({ guess, drink, currency, most: mostRows, level }: FactSpreadProps) {
+  const Heading = `h${level}` as const;
   const text = (value: RoomGuess['truth']) => valueText(guess.fact, value, currency);
-  const rows = rowsOf(guess);
+  const rows = rowsOf(guess, mostRows);
   const most = Math.max(1, ...rows.map(({ guests }) => guests));
   return (
     <section class="guess-fact">
-      <h4>
+      <Heading>
         {factName(guess.fact, drink)} <span class="guess-truth">{text(guess.truth)}</span>
-      </h4>
+      </Heading>
       <ul class="guess-rows">
         {rows.map(({ value, guests }) => {
           const name = value === null ? words.room.others : text(value);
@@ -80,13 +89,13 @@ function FactSpread({ guess, drink, currency }: FactSpreadProps) {
 }
 
 /** The truth always has a row, also where nobody said it. Numbers stay in their order. */
-function rowsOf({
-  spread,
-  truth,
-}: RoomGuess): { readonly value: RoomGuess['truth'] | null; readonly guests: number }[] {
+function rowsOf(
+  { spread, truth }: RoomGuess,
+  most: number,
+): { readonly value: RoomGuess['truth'] | null; readonly guests: number }[] {
   const all = spread.some(({ value }) => value === truth) ? spread : [...spread, { value: truth, guests: 0 }];
   const ranked = all.toSorted((one, other) => other.guests - one.guests);
-  const kept = new Set([truth, ...ranked.slice(0, mostRows).map(({ value }) => value)]);
+  const kept = new Set([truth, ...ranked.slice(0, most).map(({ value }) => value)]);
   const shown = all.filter(({ value }) => kept.has(value));
   const rest = all.filter(({ value }) => !kept.has(value)).reduce((sum, { guests }) => sum + guests, 0);
   const inOrder =

@@ -1,5 +1,7 @@
 import type { ClockView } from '../../core/session/views/stage.ts';
+import type { ToldGuesses } from '../follower/guesses.ts';
 import type { BoardNote, BoardPour, BoardView } from '../wire/board.ts';
+import type { RoomGuesses } from '../wire/guesses.ts';
 import type { CueKind, PourId, ToldResult } from '../wire/views.ts';
 import { type BoardPage, boardPages } from './board-pages.ts';
 import { hasSenses } from './sense-lines.ts';
@@ -22,6 +24,8 @@ type ShownPage =
   | { readonly is: 'names' }
   /** What the room made of its glasses, as it was told. */
   | { readonly is: 'result'; readonly told: ToldResult }
+  /** What the room guessed of a pour, beside what it is. */
+  | { readonly is: 'guesses'; readonly guesses: RoomGuesses }
   | { readonly is: 'board'; readonly page: BoardPage }
   | { readonly is: 'person'; readonly pour: BoardPour; readonly note: BoardNote };
 
@@ -32,6 +36,7 @@ export interface ScreenSource {
   readonly named: readonly PourId[];
   readonly board: Pick<BoardView, 'pours'> | null;
   readonly results: readonly ToldResult[];
+  readonly guesses: ToldGuesses;
 }
 
 /**
@@ -39,7 +44,7 @@ export interface ScreenSource {
  * been told; while a talk is open they hold what is on the table, glass by glass, how the glasses were placed, and the
  * page of each person for each glass. Further pages of a glass belong behind its card.
  */
-export function screenPages({ cue, named, board, results }: ScreenSource): ScreenPage[] {
+export function screenPages({ cue, named, board, results, guesses }: ScreenSource): ScreenPage[] {
   const open = board?.pours ?? [];
   const names = cue.kind === 'reveal';
   const told = named.filter((pour) =>
@@ -47,7 +52,11 @@ export function screenPages({ cue, named, board, results }: ScreenSource): Scree
   );
   const pages = boardPages({ pours: open });
   const of = (pour: PourId | null) => pages.filter((page) => page.pour === pour).map(fromBoard);
-  const cards = told.flatMap((pour) => [cardPage(pour), ...(names ? of(pour) : [])]);
+  const cards = told.flatMap((pour) => [
+    cardPage(pour),
+    ...guessesPages(guesses.get(pour)),
+    ...(names ? of(pour) : []),
+  ]);
   const overview = names && told.length > 1 ? [overviewPage] : [];
   const talked = open
     .filter(({ pour }) => !names || !told.includes(pour))
@@ -67,6 +76,24 @@ const cardPage = (pour: PourId): ScreenPage => ({
   seat: null,
   shows: { is: 'card', pour },
 });
+
+/** So many facts are read side by side from across a room. */
+const factsAtOnce = 3;
+
+/** Fewer than three let theirs count: there is nothing to draw. */
+const guessesPages = (guesses: RoomGuesses | undefined): ScreenPage[] =>
+  (guesses?.facts ?? []).flatMap(({ fact }, at, all): ScreenPage[] =>
+    guesses === undefined || at % factsAtOnce > 0
+      ? []
+      : [
+          {
+            id: `guesses/${guesses.pour}/${fact}`,
+            pour: guesses.pour,
+            seat: null,
+            shows: { is: 'guesses', guesses: { ...guesses, facts: all.slice(at, at + factsAtOnce) } },
+          },
+        ],
+  );
 
 const resultPage = (told: ToldResult): ScreenPage => ({
   id: `result/${told.cue}`,

@@ -113,6 +113,7 @@ async function give(part: string, at = 0): Promise<void> {
     named: [],
     board: host.last('board') ?? null,
     results: [],
+    guesses: new Map(),
   });
   const wanted = pages.filter(
     ({ pour, shows }) =>

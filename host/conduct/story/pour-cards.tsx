@@ -7,6 +7,7 @@ import type { Pour } from '../../../core/tasting.ts';
 import { type StoryWords, storyWords } from '../../../shared/language/en/host-story.ts';
 import { serveAt } from '../../../shared/language/en/temperature.ts';
 import { keepText, keptText } from '../../../shared/page/device-storage.ts';
+import { GuessSpread } from '../../../shared/talk/guess-spread.tsx';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { look } from '../../../shared/ui/strokes.ts';
@@ -44,6 +45,7 @@ export function PourCards({ evening, view, pours }: PourCardsProps) {
   const pour = view.pours.find(({ id }) => id === shown);
   if (pour === undefined) return <p class="soft">{words.none}</p>;
   const facts = evening.stored.plan.pours.find(({ id }) => id === pour.id);
+  const guesses = evening.follower.guesses.value.get(pour.id);
   return (
     <section class="cards" aria-label={words.title}>
       {pours.length > 1 && (
@@ -75,6 +77,9 @@ export function PourCards({ evening, view, pours }: PourCardsProps) {
               : null
           }
         />
+      )}
+      {guesses !== undefined && !isCovered(pour, view.blind) && (
+        <GuessSpread guesses={guesses} drink={facts?.drink ?? evening.stored.plan.drink} />
       )}
       {facts?.priceMinor !== undefined && !isCovered(pour, view.blind) && (
         <p>

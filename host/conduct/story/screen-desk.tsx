@@ -34,6 +34,7 @@ export function ScreenDesk({ evening, view, cue, actions }: ScreenDeskProps) {
     named: namedPours(view),
     board,
     results: view.results,
+    guesses: follower.guesses.value,
   });
   const itself = pageByItself(pages, { ...view, cue, board }, moment);
   const { screen } = view;
@@ -161,6 +162,8 @@ function pageName(
   switch (shows.is) {
     case 'card':
       return [...of, words.pages.card].join(' · ');
+    case 'guesses':
+      return [...of, words.pages.guesses].join(' · ');
     case 'names':
       return words.pages.names;
     case 'result':

@@ -36,6 +36,7 @@ export const storyWords: StoryWords = {
     nothing: 'Er folgt dem Raum. Seiten zum Auswählen gibt es im Gespräch und bei den Namen.',
     pages: {
       card: 'Name und Geschichte',
+      guesses: 'Tipps',
       names: 'alle Namen',
       places: 'Rangfolge',
       structure: 'wie viel wovon',

@@ -34,6 +34,7 @@ export const storyWords = {
     nothing: 'It follows the room. Pages to choose come with the talk and with the names.',
     pages: {
       card: 'name and story',
+      guesses: 'guesses',
       names: 'all names',
       places: 'ranking',
       structure: 'how much of each',

@@ -27,8 +27,8 @@ const boardOf = (...names: string[]): BoardView => ({
   table,
   pours: [ash, birch].map((pour) => ({ pour, drink: 'wine', sealedAt, notes: names.map(wrote) })),
 });
-type Source = Omit<ScreenSource, 'results'>;
-const pagesFrom = (source: Source) => screenPages({ results: [], ...source });
+type Source = Omit<ScreenSource, 'results' | 'guesses'> & Partial<ScreenSource>;
+const pagesFrom = (source: Source) => screenPages({ results: [], guesses: new Map(), ...source });
 const idsOf = (source: Source): string[] => pagesFrom(source).map(({ id }) => id);
 const talk = { kind: 'discussion', pours: [ash, birch] } as const;
 const names = { kind: 'reveal', pours: [ash, birch, cedar] } as const;
@@ -69,6 +69,50 @@ describe('pages for the room\u2019s screens', () => {
     ]);
   });
 
+  it('hold what the room guessed behind the card of its glass, where three let it count [Q12]', () => {
+    const fact = {
+      truth: 12,
+      guests: 3,
+      spread: [],
+      chance: 0.2,
+      approximate: false,
+      nearest: [],
+    } as const;
+    const facts = (['style', 'vintage', 'age', 'abv'] as const).map((each) => ({ ...fact, fact: each }));
+    const told = { currency: 'EUR', counts: { counted: 3, of: 4 }, facts };
+    const guesses = new Map([
+      [ash, { ...told, pour: ash }],
+      [birch, { ...told, pour: birch, counts: null, facts: [] }],
+      [cedar, { ...told, pour: cedar }],
+    ]);
+    const named = [ash, birch];
+    expect(idsOf({ cue: names, named, board: boardOf('ada'), guesses })).toEqual([
+      'card/ash',
+      'guesses/ash/style',
+      'guesses/ash/abv',
+      'ash/nose/all',
+      'card/birch',
+      'birch/nose/all',
+      'names',
+      'person/ash/ada',
+      'person/birch/ada',
+    ]);
+    expect(idsOf({ cue: talk, named, board: boardOf(), guesses })).toEqual([
+      'card/ash',
+      'guesses/ash/style',
+      'guesses/ash/abv',
+      'card/birch',
+    ]);
+    // By itself the screen stays with the name: the guesses come when the host turns on.
+    const pages = pagesFrom({ cue: names, named, board: null, guesses });
+    const moment = {
+      cue: { ...names, id: 'names' },
+      clock: { kind: 'running', startsAt: sealedAt, endsAt: sealedAt } as const,
+      board: null,
+    };
+    expect(pageByItself(pages, { ...moment, justTold: [ash] }, sealedAt)?.id).toBe('card/ash');
+  });
+
   it('hold no person\u2019s page of what was put on the table without a name [Q9]', () => {
     const board = boardOf('ada');
     const unnamed = { ...wrote('ben'), seat: null, name: '' };
@@ -94,7 +138,7 @@ describe('pages for the room\u2019s screens', () => {
 
 it('hold each result that was told, once it was', () => {
   const told = { cue: cueId('evening/result'), at: sealedAt, parts: [] };
-  const source = { cue: talk, named: [], board: boardOf('ada'), results: [told] };
+  const source = { cue: talk, named: [], board: boardOf('ada'), results: [told], guesses: new Map() };
   const pages = screenPages(source);
   expect(pages.map(({ id }) => id)).toContain('result/evening/result');
   const moment = {
