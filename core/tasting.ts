@@ -80,11 +80,14 @@ export const pourSchema = z.strictObject({
   peat: z.number().int().min(0).max(3).optional(),
   colour: z.enum(['white', 'rose', 'orange', 'red']).optional(),
   sparkling: z.boolean().optional(),
+  /** As older lists had it beside the kind of wine `liqueur`, which says the same. */
   fortified: z.boolean().optional(),
   /** Kinds of wine that stand apart in the order of categories of a competition. */
   wineKind: z.enum(['film-yeast', 'naturally-sweet', 'ice', 'liqueur', 'mistelle']).optional(),
   /** 1 light to 5 full. */
   body: z.number().int().min(1).max(5).optional(),
+  /** Of a wine: 1 hardly any, 5 gripping. */
+  tannin: z.number().int().min(1).max(5).optional(),
   sugarGPerL: z.number().min(0).max(800).optional(),
   /** Colour of a beer, Standard Reference Method. */
   srm: z.number().min(0).max(200).optional(),

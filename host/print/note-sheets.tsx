@@ -97,6 +97,7 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
       class={[
         'note-glass',
         (water !== '' || contains !== '') && 'note-glass-water',
+        water !== '' && contains !== '' && 'note-glass-both',
         plan.liking && 'note-glass-liking',
       ]
         .filter(Boolean)

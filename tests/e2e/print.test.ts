@@ -130,15 +130,19 @@ describe('the other sheets', () => {
   });
 
   it('note sheets say what water does, and keep three glasses to a sheet with it', async () => {
-    const pours = (demoEvening.pours ?? []).map((pour) => ({ ...pour, dilutedAbv: 40 }));
+    const pours = (demoEvening.pours ?? []).map((pour) => ({
+      ...pour,
+      dilutedAbv: 40,
+      allergens: ['gluten', 'milk', 'nuts', 'sulphites'] as const,
+    }));
     const open = { ...demoEvening, pours, blind: false, liking: true, drops: 'after-nose' } as const;
     const wet = await createTasting(premises, open);
     await page.goto(`${premises.room.origin}/host#tasting=${wet.tasting}&key=${wet.hostKey}`);
     await page.goto(`${premises.room.origin}/host#/t/${wet.tasting}/print/notes`);
-    // 43 % in 15 ml.
+    // 43 % in 11 ml.
     const number = (value: number) => new Intl.NumberFormat(momentNow()?.locale).format(value);
-    await page.getByText(waterWords.sheet(3, number(42.6))).waitFor();
-    const water = `${number(1.1)}\u00a0${volumeUnits.ml}`;
+    await page.getByText(waterWords.sheet(3, number(42.4))).waitFor();
+    const water = `${number(0.8)}\u00a0${volumeUnits.ml}`;
     await page.getByText(waterWords.sheetReach(water, number(40))).waitFor();
     for (const paper of ['A4', 'Letter'] as const) {
       await choosePaper(paper);

@@ -25,9 +25,9 @@ export type FactClash =
     };
 
 const foreignFacts: Readonly<Record<Drink, readonly FactName[]>> = {
-  spirit: ['colour', 'sparkling', 'fortified', 'wineKind', 'srm', 'ibu', 'sour'],
+  spirit: ['colour', 'sparkling', 'fortified', 'wineKind', 'tannin', 'srm', 'ibu', 'sour'],
   wine: ['peat', 'srm', 'ibu', 'sour', 'smoked'],
-  beer: ['colour', 'fortified', 'wineKind'],
+  beer: ['colour', 'fortified', 'wineKind', 'tannin'],
 };
 
 /** The one drink that has this fact; undefined where several do. */

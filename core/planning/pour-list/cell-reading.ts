@@ -14,7 +14,10 @@ export type CellProblem =
   | { readonly code: 'above-any-drink'; readonly value: number; readonly asProof?: number }
   | { readonly code: 'not-whole'; readonly value: number }
   | { readonly code: 'not-yes-or-no' }
-  | { readonly code: 'not-one-of'; readonly meaning: 'drink' | 'colour' | 'peat' | 'body' | 'wine-kind' }
+  | {
+      readonly code: 'not-one-of';
+      readonly meaning: 'drink' | 'colour' | 'peat' | 'body' | 'tannin' | 'wine-kind';
+    }
   | { readonly code: 'no-year' }
   | { readonly code: 'not-a-link' }
   | { readonly code: 'not-an-id' }

@@ -18,6 +18,10 @@ export interface LineupWords {
 
 type Column = readonly [meaning: Meaning, of: (pour: Pour) => Cell, unit?: string];
 
+/** One choice, as the form has it. */
+const kindOf = ({ wineKind, fortified }: Pour): WineKind | undefined =>
+  wineKind ?? (fortified === true ? 'liqueur' : undefined);
+
 /** What each column of the list holds, and the unit that its heading names. */
 const columns = (currency: string, digits: number, { cells }: LineupWords): readonly Column[] => [
   ['name', ({ name }) => name],
@@ -33,9 +37,15 @@ const columns = (currency: string, digits: number, { cells }: LineupWords): read
   ['peat', ({ peat }) => peat],
   ['colour', ({ colour }) => colour && cells.colours[colour]],
   ['sparkling', ({ sparkling }) => sparkling],
-  ['fortified', ({ fortified }) => fortified],
-  ['wine-kind', ({ wineKind }) => wineKind && cells.wineKinds[wineKind]],
+  [
+    'wine-kind',
+    (pour) => {
+      const kind = kindOf(pour);
+      return kind && cells.wineKinds[kind];
+    },
+  ],
   ['body', ({ body }) => body],
+  ['tannin', ({ tannin }) => tannin],
   ['sugar', ({ sugarGPerL }) => sugarGPerL, 'g/l'],
   ['srm', ({ srm }) => srm],
   ['ibu', ({ ibu }) => ibu],

@@ -17,6 +17,7 @@ const headingWords: Readonly<Record<Drink, string>> = {
 const factOf: Partial<Record<Meaning, FactName>> = {
   'wine-kind': 'wineKind',
   fortified: 'fortified',
+  tannin: 'tannin',
   colour: 'colour',
   srm: 'srm',
   ibu: 'ibu',

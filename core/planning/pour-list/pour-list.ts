@@ -269,9 +269,10 @@ export function pourFromRow(row: ListRow, id: string, drink: Drink, note = ''): 
     peat: of('peat'),
     colour: of('colour'),
     sparkling: of('sparkling'),
-    fortified: of('fortified'),
-    wineKind: of('wine-kind'),
+    // One choice: a column of its own says the same as the kind.
+    wineKind: of('wine-kind') ?? (of('fortified') === true ? 'liqueur' : undefined),
     body: of('body'),
+    tannin: of('tannin'),
     sugarGPerL: of('sugar'),
     srm: of('srm'),
     ibu: of('ibu'),

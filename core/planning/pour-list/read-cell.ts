@@ -81,7 +81,8 @@ export function readCell(
     case 'wine-kind':
       return wineKindCell(cell);
     case 'body':
-      return bodyCell(cell);
+    case 'tannin':
+      return bodyCell(cell, meaning);
     case 'sugar':
       return plainNumber(cell, 0, 800, /^g ?(\/ ?l|per l)?$/i);
     case 'srm':

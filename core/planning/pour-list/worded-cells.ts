@@ -51,7 +51,8 @@ const wineKindWords: Readonly<Record<WineKind, string>> = {
   'film-yeast': 'film yeast|under film yeast|flor|florhefe',
   'naturally-sweet': 'naturally sweet|natursuss',
   ice: 'ice|ice wine|icewine|eiswein',
-  liqueur: 'liqueur|liqueur wine|likorwein',
+  liqueur:
+    'liqueur|liqueur wine|fortified|fortified liqueur wine|likorwein|aufgespritet|likorwein aufgespritet',
   mistelle: 'mistelle|mistela',
 };
 
@@ -64,7 +65,8 @@ export function wineKindCell(cell: string): CellReading {
   return problem({ code: 'not-one-of', meaning: 'wine-kind' });
 }
 
-export function bodyCell(cell: string): CellReading {
+/** From 1 to 5, in figures or in the words that are used of body. */
+export function bodyCell(cell: string, meaning: 'body' | 'tannin' = 'body'): CellReading {
   if (saysNothing(cell)) return empty;
   const read = numberAtStart(cell);
   if (read === undefined) {
@@ -76,7 +78,7 @@ export function bodyCell(cell: string): CellReading {
       'full|voll|kraftig',
     ];
     const level = levels.findIndex((names) => names.split('|').includes(fold(cell).replace(/ bodied$/, '')));
-    return level < 0 ? problem({ code: 'not-one-of', meaning: 'body' }) : fact(level + 1);
+    return level < 0 ? problem({ code: 'not-one-of', meaning }) : fact(level + 1);
   }
   if (read.rest !== '' && !/^\/ ?5$/.test(read.rest))
     return problem({ code: 'unit-unknown', rest: read.rest });

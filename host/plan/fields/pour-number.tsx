@@ -7,6 +7,7 @@ const facts = {
   ageYears: { said: 'age', wrong: 'ageWrong', least: 0, most: 150, whole: false },
   vintage: { said: 'vintage', wrong: 'vintageWrong', least: 1700, most: 2200, whole: true },
   body: { said: 'body', wrong: 'bodyWrong', least: 1, most: 5, whole: true },
+  tannin: { said: 'tannin', wrong: 'bodyWrong', least: 1, most: 5, whole: true },
   sugarGPerL: { said: 'sugar', wrong: 'sugarWrong', least: 0, most: 800, whole: false },
   srm: { said: 'srm', wrong: 'srmWrong', least: 0, most: 200, whole: false },
   ibu: { said: 'ibu', wrong: 'ibuWrong', least: 0, most: 1000, whole: false },

@@ -41,17 +41,18 @@ export function DrinkFacts({ pour, set }: PourFields) {
             />
             <SelectField
               label={said.wineKind}
-              value={pour.wineKind ?? ''}
+              value={pour.wineKind ?? (pour.fortified === true ? 'liqueur' : '')}
               options={wineKinds.map((value) => ({ value, label: said.wineKinds[value] }))}
-              onChoose={(value) =>
-                set('wineKind', wineKinds.find((each) => each !== '' && each === value) || undefined)
-              }
+              onChoose={(value) => {
+                set('wineKind', wineKinds.find((each) => each !== '' && each === value) || undefined);
+                if (pour.fortified !== undefined) set('fortified', undefined);
+              }}
             />
             <PourNumber pour={pour} set={set} of="body" />
+            <PourNumber pour={pour} set={set} of="tannin" />
             <PourNumber pour={pour} set={set} of="sugarGPerL" />
           </div>
           <Flag pour={pour} set={set} of="sparkling" />
-          <Flag pour={pour} set={set} of="fortified" />
         </>
       );
     case 'beer':
@@ -70,11 +71,7 @@ export function DrinkFacts({ pour, set }: PourFields) {
   }
 }
 
-function Flag({
-  pour,
-  set,
-  of,
-}: PourFields & { readonly of: 'sparkling' | 'fortified' | 'sour' | 'smoked' }) {
+function Flag({ pour, set, of }: PourFields & { readonly of: 'sparkling' | 'sour' | 'smoked' }) {
   return (
     <Switch label={words.pour[of]} on={pour[of] === true} onTurn={(on) => set(of, on ? true : undefined)} />
   );

@@ -42,6 +42,7 @@ const facts: Record<FactName, string> = {
   fortified: 'aufgespritet',
   wineKind: 'Weinart',
   body: 'Körper',
+  tannin: 'Gerbstoff',
   sugarGPerL: 'Zucker',
   srm: 'Farbe in SRM',
   ibu: 'Bittere',
@@ -84,6 +85,7 @@ const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], s
   colour: 'Möglich sind weiß, rosé, orange oder rot.',
   peat: 'Gib 0 (keiner) bis 3 (kräftig) ein.',
   body: 'Gib 1 (leicht) bis 5 (voll) ein.',
+  tannin: 'Gib 1 (kaum) bis 5 (griffig) ein.',
   'wine-kind': 'Möglich sind Florhefe, natursüß, Eiswein, Likörwein, Mistelle oder ein leeres Feld.',
 };
 

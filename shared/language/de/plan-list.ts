@@ -20,6 +20,7 @@ export const planList: LineupWords = {
     fortified: 'Aufgespritet',
     'wine-kind': 'Besondere Weinart',
     body: 'Körper',
+    tannin: 'Gerbstoff',
     sugar: 'Zucker',
     srm: 'SRM',
     ebc: 'EBC',

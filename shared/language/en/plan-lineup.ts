@@ -39,6 +39,7 @@ const facts: Record<FactName, string> = {
   fortified: 'fortified',
   wineKind: 'kind of wine',
   body: 'body',
+  tannin: 'tannin',
   sugarGPerL: 'sugar',
   srm: 'colour in SRM',
   ibu: 'bitterness',
@@ -81,6 +82,7 @@ const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], s
   colour: 'Enter white, rosé, orange or red.',
   peat: 'Enter 0 (none) to 3 (heavy).',
   body: 'Enter 1 (light) to 5 (full).',
+  tannin: 'Enter 1 (hardly any) to 5 (gripping).',
   'wine-kind': 'Enter film yeast, naturally sweet, ice, liqueur or mistelle, or clear the cell.',
 };
 

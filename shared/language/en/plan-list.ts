@@ -20,6 +20,7 @@ export const planList: LineupWords = {
     fortified: 'Fortified',
     'wine-kind': 'Special kind of wine',
     body: 'Body',
+    tannin: 'Tannin',
     sugar: 'Sugar',
     srm: 'SRM',
     ebc: 'EBC',

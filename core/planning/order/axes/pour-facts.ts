@@ -35,6 +35,8 @@ export interface PourFacts {
   readonly wineKind?: WineKind | undefined;
   /** 1 light to 5 full. */
   readonly body?: number | undefined;
+  /** Of a wine: 1 hardly any, 5 gripping. */
+  readonly tannin?: number | undefined;
   readonly sugarGPerL?: number | undefined;
   /** Beer colour, degrees SRM. */
   readonly srm?: number | undefined;

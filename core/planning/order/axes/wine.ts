@@ -32,11 +32,19 @@ export const wineCategoryOrder: readonly WineCategory[] = [
   'mistelle',
 ];
 
-/** The category that the facts tell, or undefined without a colour or kind. Orange wine is served as white. */
+/** EU labels call a still wine sweet from 45 g/L (Delegated Regulation (EU) 2019/33, from memory). */
+const SWEET_FROM_G_PER_L = 45;
+
+/**
+ * The category that the facts tell, or undefined without a colour or kind, and for orange wine, which no list has. Wine
+ * under a film of yeast has its own place while it is dry; a sweet one is a liqueur wine.
+ */
 function wineCategory(facts: PourFacts): WineCategory | undefined {
   switch (facts.wineKind) {
     case 'film-yeast':
-      return 'wine under a film of yeast';
+      return (within(facts.sugarGPerL, 0, 800) ?? 0) >= SWEET_FROM_G_PER_L
+        ? 'liqueur wine'
+        : 'wine under a film of yeast';
     case 'naturally-sweet':
       return 'naturally sweet wine';
     case 'ice':
@@ -53,17 +61,30 @@ function wineCategory(facts: PourFacts): WineCategory | undefined {
   if (facts.fortified === true) return 'liqueur wine';
   switch (facts.colour) {
     case 'white':
-    case 'orange':
       return facts.sparkling === true ? 'sparkling white' : 'still white';
     case 'rose':
       return facts.sparkling === true ? 'sparkling rose' : 'still rose';
     case 'red':
       return facts.sparkling === true ? 'sparkling red' : 'still red';
+    case 'orange':
     case undefined:
       return undefined;
     default:
       return facts.colour satisfies never;
   }
+}
+
+const categoryLevel = (category: WineCategory): number =>
+  wineCategoryOrder.indexOf(category) / (wineCategoryOrder.length - 1);
+
+/**
+ * Orange wine is made of white grapes as red wine is, on their skins: its tannin says where it stands between white and
+ * red (common practice, no source). Not known, it stands in the middle of the two.
+ */
+function orangeLevel({ tannin, sparkling }: PourFacts): number {
+  const kind = sparkling === true ? 'sparkling' : 'still';
+  const [white, red] = [categoryLevel(`${kind} white`), categoryLevel(`${kind} red`)];
+  return white + ((red - white) * ((within(tannin, 1, 5) ?? 3) - 1)) / 4;
 }
 
 /**
@@ -117,7 +138,8 @@ export const wineAxes: readonly Axis[] = [
     facts: ['colour'],
     level: (facts) => {
       const category = wineCategory(facts);
-      return category && wineCategoryOrder.indexOf(category) / (wineCategoryOrder.length - 1);
+      if (category !== undefined) return categoryLevel(category);
+      return facts.colour === 'orange' ? orangeLevel(facts) : undefined;
     },
   },
   pungency(3),

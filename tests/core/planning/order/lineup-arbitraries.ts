@@ -17,6 +17,7 @@ const factsOf = (drink: Drink): fc.Arbitrary<Omit<PlannedPour, 'id'>> =>
     sparkling: maybe(fc.boolean()),
     fortified: maybe(fc.boolean()),
     body: maybe(fc.integer({ min: 1, max: 5 })),
+    tannin: maybe(fc.integer({ min: 1, max: 5 })),
     sugarGPerL: maybe(fc.constantFrom(0, 4, 20, 120)),
     srm: maybe(fc.constantFrom(3, 12, 40)),
     ibu: maybe(fc.constantFrom(10, 30, 70)),

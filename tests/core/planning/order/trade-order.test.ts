@@ -87,6 +87,27 @@ const wines: readonly (readonly [string, readonly Omit<PourFacts, 'drink'>[]])[]
     ],
   ],
   [
+    'orange by its tannin: with hardly any after white, gripping beside red',
+    [
+      { colour: 'white' },
+      { colour: 'orange', tannin: 2 },
+      { colour: 'orange', tannin: 4 },
+      { colour: 'red' },
+    ],
+  ],
+  [
+    'orange between white and red where its tannin is not known',
+    [{ colour: 'white' }, { colour: 'orange' }, { colour: 'red' }],
+  ],
+  [
+    'dry wine under a film of yeast before naturally sweet wine, sweet after',
+    [
+      { wineKind: 'film-yeast', sugarGPerL: 2 },
+      { wineKind: 'naturally-sweet', sugarGPerL: 130 },
+      { wineKind: 'film-yeast', sugarGPerL: 130 },
+    ],
+  ],
+  [
     'unwooded before wooded',
     [
       { colour: 'white', cask: 'steel' },
