@@ -1,8 +1,10 @@
 import { useId, useState } from 'preact/hooks';
+import { csvFormOf } from '../../shared/csv/write-csv.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { copy, download, print, share } from '../../shared/ui/strokes.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
+import { locale } from '../language.ts';
 import { copyText } from '../page/clipboard.ts';
 import { useRoom } from '../room/room.ts';
 import { inlinePhotos } from './inline-photos.ts';
@@ -90,7 +92,9 @@ export function KeepsakeDownloads({ keepsake, vocabularyOf }: KeepsakeDownloadsP
       <details>
         <summary>{words.other}</summary>
         <div class="take-away">
-          <Button onPress={() => save(keepsakeCsv(keepsake, vocabularyOf, language), 'csv')}>
+          <Button
+            onPress={() => save(keepsakeCsv(keepsake, vocabularyOf, language, csvFormOf(locale)), 'csv')}
+          >
             {words.csv}
           </Button>
           <Button onPress={() => save(keepsakeJson(keepsake, vocabularyOf, language), 'json')}>

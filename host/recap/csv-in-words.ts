@@ -1,6 +1,6 @@
 import { pourId } from '../../core/ids.ts';
 import { cellsOf } from '../../shared/csv/read-written-csv.ts';
-import { type CsvCell, writeCsv } from '../../shared/csv/write-csv.ts';
+import { type CsvCell, type CsvForm, writeCsv } from '../../shared/csv/write-csv.ts';
 import { notebookWords } from '../../shared/language/en/notebook.ts';
 import { recapWords } from '../../shared/language/en/recap.ts';
 import { recapCsvWords as words } from '../../shared/language/en/recap-csv.ts';
@@ -81,22 +81,31 @@ function valueIn(measure: string, value: CsvCell): CsvCell {
 
 /**
  * The server's table of an evening, whose headings and codes are those of its JSON, in the language of the page: what
- * people wrote and every figure stay as they are. A code of another version stands as it is.
+ * people wrote and every figure stay as they are, written as spreadsheets of its region read them. A code of another
+ * version stands as it is.
  */
-export function csvInWords(csv: string, names: Names, idOf: (position: CsvCell) => string): string {
+export function csvInWords(
+  csv: string,
+  names: Names,
+  idOf: (position: CsvCell) => string,
+  form?: CsvForm,
+): string {
   const [head = [], ...rows] = cellsOf(csv);
-  return writeCsv([
-    head.map((column) => named(words.columns, String(column)) ?? column),
-    ...rows.map(([section, glass, pour, guest, measure, value, n]): CsvCell[] => [
-      sectionIn(String(section), names),
-      glass ?? null,
-      pour ?? null,
-      guest ?? null,
-      measureIn(String(section), String(measure), idOf(glass ?? null), names),
-      typeof value === 'string' && String(section).startsWith('notes')
-        ? marksIn(String(measure), value, idOf(glass ?? null), names)
-        : valueIn(String(measure), value ?? null),
-      n ?? null,
-    ]),
-  ]);
+  return writeCsv(
+    [
+      head.map((column) => named(words.columns, String(column)) ?? column),
+      ...rows.map(([section, glass, pour, guest, measure, value, n]): CsvCell[] => [
+        sectionIn(String(section), names),
+        glass ?? null,
+        pour ?? null,
+        guest ?? null,
+        measureIn(String(section), String(measure), idOf(glass ?? null), names),
+        typeof value === 'string' && String(section).startsWith('notes')
+          ? marksIn(String(measure), value, idOf(glass ?? null), names)
+          : valueIn(String(measure), value ?? null),
+        n ?? null,
+      ]),
+    ],
+    form,
+  );
 }

@@ -1,12 +1,14 @@
 import { useSignal } from '@preact/signals';
 import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
+import { type CsvCell, csvFormOf } from '../../shared/csv/write-csv.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { download, print } from '../../shared/ui/strokes.ts';
 import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
+import { locale } from '../locale.ts';
 import { saveAsFile } from '../save-as-file.ts';
 import type { Names } from './names.ts';
 
@@ -24,7 +26,8 @@ const types = { csv: 'text/csv', json: 'application/json' } as const;
 async function inWords(csv: string, { pours }: EveningRecap, names: Names): Promise<string> {
   try {
     const { csvInWords } = await import('./csv-in-words.ts');
-    return csvInWords(csv, names, (glass) => pours.find(({ position }) => position === glass)?.id ?? '');
+    const idOf = (glass: CsvCell) => pours.find(({ position }) => position === glass)?.id ?? '';
+    return csvInWords(csv, names, idOf, csvFormOf(locale));
   } catch {
     return csv;
   }

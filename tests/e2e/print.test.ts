@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { layOutMat, matSheets } from '../../core/planning/table/mat-layout.ts';
+import type { Pour } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { demoWords } from '../../shared/language/en/demo.ts';
 import { paperWords as words } from '../../shared/language/en/paper.ts';
@@ -130,10 +131,11 @@ describe('the other sheets', () => {
   });
 
   it('note sheets say what water does, and keep three glasses to a sheet with it', async () => {
+    const allergens: Pour['allergens'] = ['gluten', 'milk', 'nuts', 'sulphites'];
     const pours = (demoEvening.pours ?? []).map((pour) => ({
       ...pour,
       dilutedAbv: 40,
-      allergens: ['gluten', 'milk', 'nuts', 'sulphites'] as const,
+      allergens,
     }));
     const open = { ...demoEvening, pours, blind: false, liking: true, drops: 'after-nose' } as const;
     const wet = await createTasting(premises, open);

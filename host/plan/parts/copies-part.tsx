@@ -81,7 +81,7 @@ export function CopiesPart({ editor, tasting, api, fixed }: CopiesPartProps) {
               saveAsFile(
                 `${name}.csv`,
                 'text/csv',
-                part.tables.writeCsv(lineupTable(plan, minorDigits(plan.currency), words.list)),
+                part.tables.writeTable(lineupTable(plan, minorDigits(plan.currency), words.list)),
               )
             }
           >

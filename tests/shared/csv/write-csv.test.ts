@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { guarded, unguarded } from '../../../core/formula-guard.ts';
-import { writeCsv } from '../../../shared/csv/write-csv.ts';
+import { csvFormOf, writeCsv } from '../../../shared/csv/write-csv.ts';
 
 /** Texts that somebody types to be run, among others that nobody means harm by. */
 const piece = fc.oneof(
@@ -69,6 +69,22 @@ describe('a table as CSV', () => {
     ['Orchard Wall', 'Orchard Wall'],
   ])('writes %j as %j', (typed, written) => {
     expect(writeCsv([[typed]])).toBe(`\uFEFF"${written}"\r\n`);
+  });
+
+  it('is written as a spreadsheet of the region opens it: no comma both parts cells and decimals', () => {
+    // CLDR: German, French and Italian write a decimal comma, English and Swiss German a point.
+    for (const locale of ['de-DE', 'de-AT', 'fr', 'it'])
+      expect(csvFormOf(locale), locale).toEqual({ separator: ';', decimal: ',' });
+    for (const locale of ['en-GB', 'en-US', 'de-CH'])
+      expect(csvFormOf(locale), locale).toEqual({ separator: ',', decimal: '.' });
+    const german = writeCsv([['a;b', 61.5, null, -0.25]], csvFormOf('de-DE'));
+    expect(german).toBe('\uFEFF"a;b";61,5;;-0,25\r\n');
+    expect(Papa.parse<string[]>(german.slice(1), { delimiter: ';' }).data[0]).toEqual([
+      'a;b',
+      '61,5',
+      '',
+      '-0,25',
+    ]);
   });
 
   it('leaves numbers numbers, and what is none empty', () => {

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { csvInWords } from '../../../host/recap/csv-in-words.ts';
-import { type CsvCell, writeCsv } from '../../../shared/csv/write-csv.ts';
+import { type CsvCell, csvFormOf, writeCsv } from '../../../shared/csv/write-csv.ts';
 import { notebookWords } from '../../../shared/language/en/notebook.ts';
 import { recapWords } from '../../../shared/language/en/recap.ts';
 import { recapCsvWords as words } from '../../../shared/language/en/recap-csv.ts';
@@ -68,6 +68,16 @@ describe('the host’s table in the language of the page', () => {
       ],
       [notebookWords.fields.colour, 'the colour hay of ash'],
     ]);
+  });
+
+  it('has decimals and cells parted as the page’s region writes them, and every figure as it was', () => {
+    const table = writeCsv([columns, ['ranking', 1, 'Ash', null, 'rank sum', 9.5, 4]]);
+    const text = csvInWords(table, names, () => '', csvFormOf('de-DE'));
+    const [, row] = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
+      delimiter: ';',
+      skipEmptyLines: true,
+    }).data;
+    expect(row?.slice(5)).toEqual(['9,5', '4']);
   });
 
   it('keeps a text from being taken for a formula', () => {

@@ -4,7 +4,7 @@ import { lineupTable } from '../../../core/planning/pour-list/lineup-table.ts';
 import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { type Pour, pourSchema } from '../../../core/tasting.ts';
 import { parseList } from '../../../host/plan/csv/parse-list.ts';
-import { writeCsv } from '../../../shared/csv/write-csv.ts';
+import { csvFormOf, writeCsv } from '../../../shared/csv/write-csv.ts';
 import { planWords as german } from '../../../shared/language/de/plan.ts';
 import { planWords as english } from '../../../shared/language/en/plan.ts';
 
@@ -98,6 +98,7 @@ function roundTrip(
 ): (Pour | undefined)[] {
   const text = writeCsv(
     lineupTable({ pours: [...given], flightSizes: [], currency }, digits, inLanguage[language]),
+    csvFormOf(language),
   );
   const { rows } = readPourList(parseList(text).lines, { drink: 'beer', currency, digits, ounce: 'us' });
   return rows.map((row) => pourFromRow(row, String(row.facts.get('id')), 'beer'));
