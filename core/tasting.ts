@@ -56,7 +56,7 @@ const photoIdSchema = idSchema.transform((value): PhotoId => photoId(value));
 
 /** Marks that a host gives while tasting ahead, each from 0 to 10. */
 const marksSchema = z.strictObject({
-  /** 0 light and delicate, 10 pungent. */
+  /** 0 quiet, 10 powerful: see `powerStep`. */
   pungency: z.number().min(0).max(10).optional(),
   /** 0 sweet, 10 dry. */
   dryness: z.number().min(0).max(10).optional(),

@@ -7,6 +7,10 @@ import { words } from '../plan/words.ts';
 
 interface MarkSliderProps {
   readonly said: { readonly name: string; readonly low: string; readonly high: string };
+  /** By what the axis is measured. */
+  readonly measure: string;
+  /** What a mark means, in a word. */
+  readonly stepOf: (mark: number) => string;
   /** From 0 to 10; undefined while it is not marked. */
   readonly mark: number | undefined;
   readonly onMark: (mark: number | undefined) => void;
@@ -16,10 +20,10 @@ const most = 10;
 const middle = 5;
 
 /** A mark on one axis, by thumb or by two buttons. Without a mark the knob waits in the middle and says so. */
-export function MarkSlider({ said, mark, onMark }: MarkSliderProps) {
+export function MarkSlider({ said, measure, stepOf, mark, onMark }: MarkSliderProps) {
   const id = useId();
   const { noMark, mark: marked, less, more, noMarkAgain, noMarkAgainOf } = words.ahead;
-  const value = mark === undefined ? noMark : marked(number(mark, 1));
+  const value = mark === undefined ? noMark : marked(number(mark, 1), stepOf(mark));
   const step = (by: 1 | -1) => onMark(Math.max(0, Math.min(most, (mark ?? middle) + by)));
   return (
     <div class="mark">
@@ -53,6 +57,7 @@ export function MarkSlider({ said, mark, onMark }: MarkSliderProps) {
         <span>{said.low}</span>
         <span>{said.high}</span>
       </p>
+      <p class="small soft">{measure}</p>
       {mark !== undefined && (
         <Button kind="quiet" label={noMarkAgainOf(said.name)} onPress={() => onMark(undefined)}>
           {noMarkAgain}

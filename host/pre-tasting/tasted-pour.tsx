@@ -1,4 +1,5 @@
 import type { PhotoId, TastingId } from '../../core/ids.ts';
+import { drynessTerm, powerStep } from '../../core/planning/order/mark-steps.ts';
 import type { Pour } from '../../core/tasting.ts';
 import { TextArea } from '../../shared/ui/text-area.tsx';
 import type { AppContext } from '../app-context.ts';
@@ -11,6 +12,12 @@ import { DrinkFacts } from '../plan/pours/drink-facts.tsx';
 import { words } from '../plan/words.ts';
 import { LabelPhotos } from './label-photos.tsx';
 import { MarkSlider } from './mark-slider.tsx';
+
+/** What a mark means on its scale. */
+const stepsOf = {
+  pungency: (mark: number) => words.ahead.powerSteps[powerStep(mark)] ?? '',
+  dryness: (mark: number) => words.ahead.drynessTerms[drynessTerm(mark)],
+} as const;
 
 /** Both marks and the strength are there: what most of the order hangs on. */
 export const isTasted = ({ marks, abv }: Pour): boolean =>
@@ -39,6 +46,8 @@ export function TastedPour({ editor, app, tasting, pour, onSetAside }: TastedPou
           <MarkSlider
             key={axis}
             said={said[axis]}
+            measure={said.measures[axis]}
+            stepOf={stepsOf[axis]}
             mark={pour.marks?.[axis]}
             onMark={(mark) => editor.edit((now) => withMark(now, pour.id, axis, mark))}
           />

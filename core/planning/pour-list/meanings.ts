@@ -73,7 +73,8 @@ const headings: Readonly<Record<Meaning, string>> = {
   ibu: 'ibu|ebu|bitterness|bittereinheiten|bittere|bitterkeit',
   sour: 'sour|sauer',
   smoked: 'smoked|smoky|geraucht|rauchbier|rauchmalz|mit rauchmalz',
-  pungency: 'pungency|light to pungent|intensity|intensitat|wucht|scharfe|mild bis scharf|zart bis kraftig',
+  pungency:
+    'pungency|power|light to pungent|quiet to powerful|intensity|intensitat|wucht|scharfe|mild bis scharf|zart bis kraftig',
   dryness: 'dryness|sweet to dry|trockenheit|suss bis trocken',
   bottle:
     'bottle|bottle size|size|bottle volume|volume|content|contents|flasche|flaschengrosse|inhalt|fullmenge|volumen|grosse|gebinde',

@@ -128,8 +128,15 @@ export const planBefore: PlanBeforeWords = {
     enlarge: (what) => `${what}, größer`,
     marks: 'Deine Punkte',
     pungency: { name: 'Zart bis kräftig', low: 'zart', high: 'kräftig' },
+    powerSteps: ['kaum da', 'sehr schwach', 'schwach', 'deutlich', 'stark', 'sehr stark', 'extrem stark'],
+    drynessTerms: { sweet: 'süß', medium: 'lieblich', 'medium-dry': 'halbtrocken', dry: 'trocken' },
+    measures: {
+      pungency: 'Wie stark der Geruch ist, in den sieben Stufen der VDI 3882.',
+      dryness:
+        'Wie auf dem Weinetikett: trocken bis 4, halbtrocken bis 12, lieblich bis 45\u00a0g/l Zucker, darüber süß.',
+    },
     dryness: { name: 'Süß bis trocken', low: 'süß', high: 'trocken' },
-    mark: (value) => `${value} von 10`,
+    mark: (value, step) => `${value} von 10: ${step}`,
     noMark: 'keine Punkte',
     less: (name) => `${name}: weniger`,
     more: (name) => `${name}: mehr`,

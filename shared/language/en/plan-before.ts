@@ -1,3 +1,4 @@
+import type { DrynessTerm } from '../../../core/planning/order/mark-steps.ts';
 import type { OrderLimit } from '../../../core/planning/serving/serving-orders.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
@@ -120,9 +121,29 @@ export const planBefore = {
     noPhoto: 'This file cannot be read as a photo. Take it again, or choose a JPEG or PNG.',
     enlarge: (what: string) => `${what}, larger`,
     marks: 'Your quick marks',
-    pungency: { name: 'Light to pungent', low: 'light', high: 'pungent' },
+    pungency: { name: 'Quiet to powerful', low: 'quiet', high: 'powerful' },
+    powerSteps: [
+      'hardly there',
+      'very weak',
+      'weak',
+      'distinct',
+      'strong',
+      'very strong',
+      'extremely strong',
+    ],
+    drynessTerms: {
+      sweet: 'sweet',
+      medium: 'medium',
+      'medium-dry': 'medium dry',
+      dry: 'dry',
+    } satisfies Record<DrynessTerm, string>,
+    measures: {
+      pungency: 'How strong the smell is, in the seven steps of VDI 3882.',
+      dryness:
+        'As wine labels say it: dry to 4, medium dry to 12, medium to 45\u00a0g/L of sugar, sweet above.',
+    },
     dryness: { name: 'Sweet to dry', low: 'sweet', high: 'dry' },
-    mark: (value: string) => `${value} of 10`,
+    mark: (value: string, step: string) => `${value} of 10: ${step}`,
     noMark: 'not marked',
     less: (name: string) => `${name}: less`,
     more: (name: string) => `${name}: more`,

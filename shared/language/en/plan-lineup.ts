@@ -15,7 +15,7 @@ const axes: Record<AxisCode, { readonly more: string; readonly less: string; rea
   drink: { more: 'a stronger kind of drink', less: 'a lighter kind of drink', noun: 'kind of drink' },
   smoke: { more: 'more smoke', less: 'less smoke', noun: 'smoke' },
   strength: { more: 'stronger', less: 'lighter in strength', noun: 'strength' },
-  pungency: { more: 'more pungent', less: 'more delicate', noun: 'pungency' },
+  pungency: { more: 'more powerful', less: 'quieter', noun: 'power' },
   dryness: { more: 'drier', less: 'sweeter', noun: 'dryness' },
   sweetness: { more: 'sweeter', less: 'drier', noun: 'sweetness' },
   category: { more: 'later by its kind', less: 'earlier by its kind', noun: 'kind' },
@@ -218,7 +218,7 @@ export const planLineup = {
     already: 'The pours are already in the best order.',
     explain: 'What carry-over means',
     explained:
-      'For each pair of pours we count how much smoke, strength, pungency, sweetness and so on the earlier one leaves behind for the later one. Neighbours count in full, a little over half with a break between them, and earlier pours a fifth. Then we find the order with the smallest sum. The weights are our own judgement, not measurements, and you may disagree.',
+      'For each pair of pours we count how much smoke, strength, power, sweetness and so on the earlier one leaves behind for the later one. Neighbours count in full, a little over half with a break between them, and earlier pours a fifth. Then we find the order with the smallest sum. The weights are our own judgement, not measurements, and you may disagree.',
   },
   risks: {
     title: 'Pours that may mask the next',

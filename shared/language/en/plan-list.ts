@@ -27,7 +27,7 @@ export const planList: LineupWords = {
     ibu: 'IBU',
     sour: 'Sour',
     smoked: 'Smoked',
-    pungency: 'Light to pungent',
+    pungency: 'Quiet to powerful',
     dryness: 'Sweet to dry',
     bottle: 'Bottle',
     pour: 'Pour size',

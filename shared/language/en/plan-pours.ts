@@ -122,7 +122,7 @@ export const planPours = {
     ibuWrong: 'Enter a number from 0 to 1000.',
     sour: 'Sour',
     smoked: 'Smoked',
-    pungency: 'Light to pungent, 0 to 10',
+    pungency: 'Quiet to powerful, 0 to 10',
     dryness: 'Sweet to dry, 0 to 10',
     markWrong: 'Enter a number from 0 to 10.',
     bottle: (unit: string) => `Bottle, ${unit}`,

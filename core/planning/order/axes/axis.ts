@@ -61,7 +61,7 @@ export function throughKnots(value: number, knots: readonly (readonly [number, n
   return fromY;
 }
 
-/** Every drink has it: the host's own mark of how much the pour shouts. */
+/** Every drink has it: the host's own mark of how quiet or powerful the pour is. */
 export const pungency = (weight: number): Axis => ({
   code: 'pungency',
   weight,

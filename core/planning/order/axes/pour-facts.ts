@@ -7,7 +7,7 @@ export type WineKind = 'film-yeast' | 'naturally-sweet' | 'ice' | 'liqueur' | 'm
 
 /** What the host marked when tasting ahead, each from 0 to 10. */
 interface HostMarks {
-  /** 0 light and delicate, 10 pungent. */
+  /** 0 quiet, 10 powerful. */
   readonly pungency?: number | undefined;
   /** 0 sweet, 10 dry. */
   readonly dryness?: number | undefined;

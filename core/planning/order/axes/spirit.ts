@@ -47,8 +47,9 @@ function caskLevel(cask: string): number | undefined {
 }
 
 /**
- * Spirits: light and delicate to pungent, low strength and sweet to high strength and dry, young to old,
- * unpeated before peated, light cask before heavy. Common practice, no source; the weights are our own.
+ * Spirits: quiet before powerful, sweet before dry, low strength before high, young before old, unpeated before peated,
+ * light cask before heavy. Common practice, no source; which of them count how much is our own, and all are added up, so
+ * that no pair of them rules alone.
  */
 export const spiritAxes: readonly Axis[] = [
   {
