@@ -1,3 +1,6 @@
+import type { Guess, GuessSheet } from '../../core/panel/guess/guess.ts';
+import type { Consents } from '../../shared/wire/sharing.ts';
+
 /** What a stand-in does besides tasting. Each is something that happens at real tables. */
 const habits = [
   /** Sits down in time and stays. */
@@ -33,7 +36,7 @@ function inAnyOrder<Item>(items: readonly Item[], chance: () => number): Item[] 
 /** What a stand-in lets out of their hands. */
 export interface Manner {
   readonly table: 'named' | 'unnamed' | 'private';
-  /** Whether their order, liking and odd pick count. */
+  /** Whether their order, liking, odd pick and guess count. */
   readonly counts: boolean;
 }
 
@@ -42,6 +45,25 @@ export const mannerOf = (index: number): Manner => ({
   table: (['named', 'unnamed', 'private', 'named', 'named', 'private'] as const)[index % 6] ?? 'private',
   counts: index % 3 !== 0,
 });
+
+/**
+ * As it comes, of what is asked. Four of five try it at a glass, and leave a question open here and there (own estimate, no
+ * source). @returns null without a guess
+ */
+export function guessBy(choices: GuessSheet, chance: () => number): Guess | null {
+  if (chance() > 0.8) return null;
+  const answers = Object.entries(choices).flatMap(([fact, all]) => {
+    const value = all[Math.floor(all.length * chance())];
+    return value === undefined || chance() < 0.2 ? [] : [[fact, value] as const];
+  });
+  return answers.length === 0 ? null : Object.fromEntries(answers);
+}
+
+/** A third of those who let it count would also be named. */
+export const guessConsents = ({ counts }: Manner, chance: () => number): Consents =>
+  counts
+    ? { guess: 'counts', nearest: chance() < 1 / 3 ? 'may-be-named' : 'unnamed' }
+    : { guess: 'only-for-me', nearest: 'unnamed' };
 
 /** Invented, so that nobody finds themselves in a rehearsal. */
 const names = [

@@ -3,6 +3,7 @@ import type { Cue } from '../../core/running-order/cue.ts';
 import { poursOf } from '../../core/running-order/cue.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { NoteField } from '../../shared/notes/entry.ts';
+import type { GuessesTold } from '../../shared/wire/guesses.ts';
 
 /** One thing that a stand-in wrote. Its token occurs nowhere else in the world. */
 export interface WrittenNote {
@@ -42,7 +43,8 @@ export class Ledger {
   readonly #everShared = new Set<string>();
   /** What was put in order, by guest and cue, and whether they let it count. */
   readonly #orders = new Map<string, boolean>();
-  readonly #guesses = new Set<string>();
+  /** What was guessed, by guest and pour, and whether they let it count. */
+  readonly #guesses = new Map<string, boolean>();
   readonly #results = new Set<string>();
   talksWithoutWords = 0;
   readonly #chance: () => number;
@@ -130,8 +132,8 @@ export class Ledger {
   orders(author: string, cue: string, counts: boolean): void {
     this.#orders.set(`${author} ${cue}`, counts);
   }
-  guesses(author: string, pour: PourId): void {
-    this.#guesses.add(pageOf(author, pour));
+  guesses(author: string, pour: PourId, counts: boolean): void {
+    this.#guesses.set(pageOf(author, pour), counts);
   }
   /** The host has told it, and it was seen. */
   tellsResult(cue: string): void {
@@ -149,6 +151,7 @@ export class Ledger {
       ordersGiven: this.#orders.size,
       ordersCounted: [...this.#orders.values()].filter((counts) => counts).length,
       guessesGiven: this.#guesses.size,
+      guessesCounted: [...this.#guesses.values()].filter((counts) => counts).length,
       resultsTold: this.#results.size,
       talksWithoutWords: this.talksWithoutWords,
     };
@@ -159,6 +162,7 @@ export class Ledger {
     for (const note of this.#in(packet)) {
       if (note.author !== listener) this.#overhears(listener, note, packet);
     }
+    if (packet.startsWith('2["guesses",')) this.#hearsGuesses(listener ?? 'the host', packet);
     if (listener !== null) this.#learnsFacts(listener, packet);
   }
 
@@ -171,6 +175,18 @@ export class Ledger {
       this.break('Q2', `A note of ${note.author} reached ${device} although it was never shared.`);
     } else if (!/^2\["board(-change)?",/.test(packet)) {
       this.break('Q1', `A note of ${note.author} reached ${device} by another door than the board.`);
+    }
+  }
+
+  /** With the name of their glass and no earlier, and of no more people than guessed. */
+  #hearsGuesses(device: string, packet: string): void {
+    const [, { pours }] = JSON.parse(packet.slice(1)) as ['guesses', GuessesTold];
+    for (const { pour, counts } of pours) {
+      if (!this.#named.has(pour))
+        this.break('Q12', `${device} was told what was guessed of ${pour} before its name.`);
+      const guests = new Set(this.notes.map(({ author }) => author)).size;
+      if (counts !== null && (counts.counted < 3 || counts.counted > counts.of || counts.of > guests))
+        this.break('Q12', `${device} was told of ${counts.counted} of ${counts.of} guesses of ${pour}.`);
     }
   }
 

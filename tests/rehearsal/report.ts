@@ -31,7 +31,10 @@ export interface RehearsalReport {
   readonly ordersGiven: number;
   /** Of those, how many they let count. */
   readonly ordersCounted: number;
+  /** How often a guest guessed what is in a glass. */
   readonly guessesGiven: number;
+  /** Of those, how many they let count. */
+  readonly guessesCounted: number;
   readonly resultsTold: number;
   /** Talks at whose end nothing lay on the table. */
   readonly talksWithoutWords: number;

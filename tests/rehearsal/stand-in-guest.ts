@@ -5,7 +5,7 @@ import { entryKey } from '../../shared/follower/notebook.ts';
 import { type NoteField, textFields } from '../../shared/notes/entry.ts';
 import { fetchKeepsake, takeSeat } from './ask-server.ts';
 import { type Device, keepInMemory, openPage } from './device.ts';
-import { type Habit, type Manner, wordsBy } from './habits.ts';
+import { guessBy, guessConsents, type Habit, type Manner, wordsBy } from './habits.ts';
 import type { Room } from './room.ts';
 
 /** A guest of a rehearsal: one person, their phones, and what they do at the table. */
@@ -172,8 +172,10 @@ export class StandInGuest {
     const length = clock.kind === 'running' ? (clock.endsAt - clock.startsAt) / this.#room.speed : 0;
     if (cue.kind === 'welcome') void this.follower?.send({ type: 'ReadCautions' });
     if (cue.kind === 'ground-rules') void this.follower?.send({ type: 'AcceptGroundRules' });
-    if (cue.step === 'write' && cue.sense !== null && pour !== undefined)
+    if (cue.step === 'write' && cue.sense !== null && pour !== undefined) {
       this.#writes(pour, cue.sense, length);
+      if (cue.sense === 'palate') this.#soon(length * 0.4, () => void this.#guesses(pour));
+    }
     if (cue.step === 'reflect' && pour !== undefined) {
       this.#writes(pour, 'thoughts', length);
       if (liking) this.#likes(pour);
@@ -245,6 +247,14 @@ export class StandInGuest {
   #likes(pour: PourId): void {
     this.follower?.notebook.write(pour, 'liking', 1 + Math.floor(9 * this.#chance()));
     void this.follower?.consent([pour], { liking: this.#manner.counts ? 'counts' : 'only-for-me' });
+  }
+
+  async #guesses(pour: PourId): Promise<void> {
+    const guess = guessBy(this.follower?.seat.peek()?.guess?.choices ?? {}, this.#chance);
+    if (guess === null) return;
+    this.follower?.notebook.write(pour, 'guess', guess);
+    const answer = await this.follower?.consent([pour], guessConsents(this.#manner, this.#chance));
+    if (answer?.ok) this.#room.ledger.guesses(this.name, pour, this.#manner.counts);
   }
 
   /** In any order, and whether it counts in the same breath. */

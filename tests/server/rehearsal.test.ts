@@ -40,6 +40,9 @@ describe('the whole evening over sockets', () => {
     expect(report.ordersGiven).toBeGreaterThan(3);
     expect(report.ordersCounted / report.ordersGiven).toBeGreaterThan(0.4);
     expect(report.ordersCounted).toBeLessThan(report.ordersGiven);
+    expect(report.guessesGiven).toBeGreaterThan(6 * 2);
+    expect(report.guessesCounted / report.guessesGiven).toBeGreaterThan(0.4);
+    expect(report.guessesCounted).toBeLessThan(report.guessesGiven);
     expect(report.fanoutMs.p99).toBeGreaterThanOrEqual(report.fanoutMs.p50);
     expect(code).toBe(0);
   }, 180_000);
