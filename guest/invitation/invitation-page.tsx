@@ -92,7 +92,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
 const Before = lazyComponent(preparationPart, (part) => part.Preparation, LoadingLine);
 
 function InvitationLines({ invitation }: { readonly invitation: Invitation }) {
-  const { hostName, place, startsAt, timeZone, welcome, stage } = invitation;
+  const { hostName, place, startsAt, timeZone, welcome, stage, minimumAge } = invitation;
   // Before the evening when and where have more room below.
   const brief = stage !== 'planned';
   const lines = [
@@ -103,6 +103,7 @@ function InvitationLines({ invitation }: { readonly invitation: Invitation }) {
   return (
     <>
       <p class="soft">{lines.join(' · ')}</p>
+      {minimumAge !== null && <p class="soft">{words.invitation.age(minimumAge)}</p>}
       {welcome !== '' && <p class="invitation-welcome">{welcome}</p>}
     </>
   );

@@ -1,5 +1,6 @@
 import { Router } from 'express';
 import { seatId } from '../../core/ids.ts';
+import { minimumAge } from '../../core/planning/strength/legal-ages.ts';
 import type { Session } from '../../core/session/state.ts';
 import { namedPour } from '../../core/session/views/pour-card.ts';
 import type { Plan } from '../../core/tasting.ts';
@@ -69,6 +70,7 @@ function invitation({ tasting, plan }: TastingRow, session: Session): Invitation
     startsAt: shown.startsAt ?? null,
     timeZone: shown.timeZone,
     welcome: shown.welcome,
+    minimumAge: minimumAge(shown),
     callLink: shown.callLink ?? null,
     atHome: shown.remoteGuests > 0,
     pours: pourList(session, shown),

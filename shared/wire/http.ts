@@ -154,6 +154,8 @@ export interface Invitation {
   readonly startsAt: string | null;
   readonly timeZone: string;
   readonly welcome: string;
+  /** Years that the law of the plan's country asks for; null where it is not known, or nothing holds alcohol. */
+  readonly minimumAge: number | null;
   readonly drink: Drink;
   readonly stage: TastingStage;
   readonly doors: 'not-yet' | 'open' | 'ask' | 'closed';

@@ -37,12 +37,13 @@ describe('plans over HTTP', () => {
   });
 
   it('show in an invitation what a guest may know before sitting down', async () => {
-    const made = await house.plan(aPlan({ welcome: 'Come hungry.', blind: true }));
+    const made = await house.plan(aPlan({ welcome: 'Come hungry.', blind: true, lawOf: 'US' }));
     const path = `/api/invitations/${made.code}`;
     const before = await house.ask<Invitation>('GET', path);
     expect(before.body).toMatchObject({
       title: 'Peat and patience',
       welcome: 'Come hungry.',
+      minimumAge: 21,
       doors: 'not-yet',
     });
     expect(JSON.stringify(before.body)).not.toContain('Marshlight');

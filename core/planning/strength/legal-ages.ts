@@ -1,3 +1,4 @@
+import type { Plan } from '../../tasting.ts';
 import type { SourceId } from '../figures/sources.ts';
 import type { DrinkStandard } from './standard-drinks.ts';
 
@@ -73,6 +74,12 @@ export const legalAges: Readonly<Record<AgeCountry, readonly LegalAge[]>> = {
 
 export const isAgeCountry = (code: string | undefined): code is AgeCountry =>
   code !== undefined && Object.hasOwn(legalAges, code);
+
+/** As `ageToAsk`, for a plan; null where its country is not known, or nothing that it pours holds alcohol. */
+export const minimumAge = ({ lawOf, pours }: Pick<Plan, 'lawOf' | 'pours'>): number | null =>
+  isAgeCountry(lawOf) && !(pours.length > 0 && pours.every(({ abv }) => abv === 0))
+    ? ageToAsk(lawOf).age
+    : null;
 
 /**
  * The age to ask guests for: the highest that any rule of the country names, so that whoever is admitted is

@@ -46,6 +46,7 @@ export const guestWords: GuestWords = {
     finished:
       'Diese Verkostung ist vorbei. Wenn du einen Platz hattest, öffne diese Seite auf dem Handy, das du benutzt hast.',
     ask: 'Dein Gastgeber lässt alle einzeln ein.',
+    age: (age) => `Ab ${age} Jahren. Dein Gastgeber fragt vielleicht nach dem Ausweis.`,
   },
 
   cautions: {

@@ -38,7 +38,7 @@ export const screenWords: ScreenWords = {
   madeDark: 'Der Gastgeber hat diesen Bildschirm dunkel geschaltet.',
   soon: 'Bald ist Einlass.',
   welcomeCare:
-    'Jedes Glas dürft ihr auslassen. Nicht in Schwangerschaft oder Stillzeit; bei Medikamenten oder Krankheit fragt vorher. Lasst jemanden fahren, der nicht verkostet hat.',
+    'Jedes Glas dürft ihr auslassen. Vertragt ihr etwas nicht? Sagt es jetzt. Nicht in Schwangerschaft oder Stillzeit; bei Medikamenten oder Krankheit fragt vorher. Lasst jemanden fahren, der nicht verkostet hat.',
   gathering: {
     hostedBy: (host) => `mit ${host}`,
     join: 'Komm mit deinem Handy herein',

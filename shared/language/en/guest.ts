@@ -42,6 +42,7 @@ export const guestWords = {
     closed: 'The doors are closed. Please ask your host to open them for you.',
     finished: 'This tasting is over. If you had a seat, open this page on the phone you used.',
     ask: 'Your host lets people in one by one.',
+    age: (age: number) => `From ${age} on. Your host may ask for an identity card.`,
   },
 
   cautions: {

@@ -36,7 +36,7 @@ export const screenWords = {
   madeDark: 'The host has made this screen dark.',
   soon: 'The doors open soon.',
   welcomeCare:
-    'You may skip any glass. Not when pregnant or breastfeeding; with medicines or an illness, ask first. Let someone who has not tasted drive.',
+    'You may skip any glass. Anything you must not have? Tell your host now. Not when pregnant or breastfeeding; with medicines or an illness, ask first. Let someone who has not tasted drive.',
   gathering: {
     hostedBy: (host: string) => `with ${host}`,
     join: 'Come in with your phone',

@@ -3,7 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { sources } from '../../../../core/planning/figures/sources.ts';
 import { type CautionSetting, standingCautions } from '../../../../core/planning/strength/cautions.ts';
 import { emergencyNumbers } from '../../../../core/planning/strength/emergency-numbers.ts';
-import { type AgeCountry, ageToAsk, legalAges } from '../../../../core/planning/strength/legal-ages.ts';
+import {
+  type AgeCountry,
+  ageToAsk,
+  legalAges,
+  minimumAge,
+} from '../../../../core/planning/strength/legal-ages.ts';
+import { planOf } from '../../../support/plans.ts';
 
 const setting = (given: Partial<CautionSetting>): CautionSetting => ({
   country: 'US',
@@ -12,6 +18,18 @@ const setting = (given: Partial<CautionSetting>): CautionSetting => ({
   ...given,
 });
 const codes = (given: Partial<CautionSetting>) => standingCautions(setting(given)).map(({ code }) => code);
+
+describe('the age that guests are told', () => {
+  it('is the highest of the country, and none where it is not known or nothing holds alcohol', () => {
+    const plan = planOf(2);
+    expect(minimumAge({ ...plan, lawOf: 'US' })).toBe(21);
+    expect(minimumAge({ ...plan, lawOf: 'DE' })).toBe(18);
+    expect(minimumAge({ ...plan, lawOf: 'BR' })).toBeNull();
+    expect(minimumAge(plan)).toBeNull();
+    const pours = plan.pours.map((pour) => ({ ...pour, abv: 0 }));
+    expect(minimumAge({ pours, lawOf: 'US' })).toBeNull();
+  });
+});
 
 describe('emergency numbers', () => {
   it('are there for every country that we know an age of, in figures, with a source', () => {
