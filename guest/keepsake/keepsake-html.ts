@@ -1,7 +1,14 @@
+import { guessWords } from '../../shared/language/en/guess.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { evening } from './evening-line.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
-import { keepsakeInWords, type PourInWords, type TrialInWords, type VocabularyOf } from './keepsake-text.ts';
+import {
+  keepsakeInWords,
+  type PourInWords,
+  type ResultInWords,
+  type TrialInWords,
+  type VocabularyOf,
+} from './keepsake-text.ts';
 import { doctype, pagePolicy, pageStyle, viewport } from './saved-page-frame.ts';
 
 /** Label photos by their ids, as `data:` addresses of JPEGs. */
@@ -19,7 +26,7 @@ export function keepsakeHtml(
 ): string {
   const { home, guest } = language;
   const title = keepsake.title || home.title;
-  const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const { pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
   const head = [home.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ');
   const whole = element('html', { lang: guest.language }, [
     element('head', {}, [
@@ -34,6 +41,7 @@ export function keepsakeHtml(
         element('header', {}, [typed('h1', title), typed('p', head)]),
         ...pours.map((pour) => pourHtml(pour, language, photos)),
         ...trials.map(trialHtml),
+        ...results.map(resultHtml),
       ]),
     ]),
   ]);
@@ -41,7 +49,7 @@ export function keepsakeHtml(
 }
 
 function pourHtml(
-  { pour, glass, name, facts, reading, fields: own }: PourInWords,
+  { pour, glass, name, facts, reading, fields: own, room }: PourInWords,
   { home, guest, fields }: KeepsakeLanguage,
   photos: PhotosInline,
 ): string {
@@ -58,12 +66,40 @@ function pourHtml(
     ...(facts.length === 0 ? [] : [typed('p', facts.join(' · '), 'soft')]),
     ...(story === '' ? [] : [typed('p', story, 'story')]),
     notes.length === 0 ? typed('p', home.noNotes, 'soft') : element('dl', {}, notes),
+    ...listed(guessWords.room.title, room),
     ...(toRead.length === 0 ? [] : [typed('h3', home.reading), element('ul', {}, toRead)]),
   ]);
 }
 
 const trialHtml = ({ title, sentences }: TrialInWords): string =>
   element('article', {}, [typed('h2', title), typed('p', sentences.join(' '))]);
+
+const resultHtml = ({ title, said, rows }: ResultInWords): string =>
+  element('article', {}, [
+    typed('h2', title),
+    typed('p', said),
+    ...(rows.length === 0
+      ? []
+      : [
+          element(
+            'ul',
+            {},
+            rows.map((row) => typed('li', row)),
+          ),
+        ]),
+  ]);
+
+const listed = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0
+    ? []
+    : [
+        typed('h3', title),
+        element(
+          'ul',
+          {},
+          lines.map((line) => typed('li', line)),
+        ),
+      ];
 
 function labelsOf(
   facts: Keepsake['pours'][number]['facts'],

@@ -1,7 +1,14 @@
+import { guessWords } from '../../shared/language/en/guess.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { evening } from './evening-line.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
-import { keepsakeInWords, type PourInWords, type TrialInWords, type VocabularyOf } from './keepsake-text.ts';
+import {
+  keepsakeInWords,
+  type PourInWords,
+  type ResultInWords,
+  type TrialInWords,
+  type VocabularyOf,
+} from './keepsake-text.ts';
 
 /**
  * A guest's evening as CommonMark. What people typed comes out as the very characters they typed: nothing in it can
@@ -17,13 +24,17 @@ export function keepsakeMarkdown(
     `# ${plainMarkdown(keepsake.title || home.title)}`,
     plainMarkdown([home.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ')),
   ];
-  const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
-  const body = [...pours.flatMap((pour) => pourMarkdown(pour, language)), ...trials.flatMap(trialMarkdown)];
+  const { pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const body = [
+    ...pours.flatMap((pour) => pourMarkdown(pour, language)),
+    ...trials.flatMap(trialMarkdown),
+    ...results.flatMap(resultMarkdown),
+  ];
   return `${[...head, ...body].join('\n\n')}\n`;
 }
 
 function pourMarkdown(
-  { pour, glass, name, facts, reading, fields }: PourInWords,
+  { pour, glass, name, facts, reading, fields, room }: PourInWords,
   language: KeepsakeLanguage,
 ) {
   const { home, guest } = language;
@@ -36,6 +47,7 @@ function pourMarkdown(
       plainMarkdown(text),
     ]),
     ...(fields.length === 0 ? [`*${plainMarkdown(home.noNotes)}*`] : []),
+    ...(room.length === 0 ? [] : [`### ${plainMarkdown(guessWords.room.title)}`, listMarkdown(room)]),
     ...(reading.length === 0
       ? []
       : [
@@ -51,6 +63,15 @@ const trialMarkdown = ({ title, sentences }: TrialInWords): string[] => [
   `## ${plainMarkdown(title)}`,
   plainMarkdown(sentences.join(' ')),
 ];
+
+const resultMarkdown = ({ title, said, rows }: ResultInWords): string[] => [
+  `## ${plainMarkdown(title)}`,
+  plainMarkdown(said),
+  ...(rows.length === 0 ? [] : [listMarkdown(rows)]),
+];
+
+const listMarkdown = (lines: readonly string[]): string =>
+  lines.map((line) => `- ${plainMarkdown(line)}`).join('\n');
 
 /** A link that is encoded already must not be encoded twice; between angle brackets nothing can break out of it. */
 function decoded(link: string): string {

@@ -1,3 +1,4 @@
+import { guessWords } from '../../shared/language/en/guess.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
@@ -12,7 +13,7 @@ interface KeepsakeSheetProps {
 
 /** The same on the screen and on paper. */
 export function KeepsakeSheet({ keepsake, vocabularyOf }: KeepsakeSheetProps) {
-  const { pours, trials } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const { pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
   return (
     <PrintPage
       title={keepsake.title || homeWords.title}
@@ -27,11 +28,18 @@ export function KeepsakeSheet({ keepsake, vocabularyOf }: KeepsakeSheetProps) {
           <p>{sentences.join(' ')}</p>
         </article>
       ))}
+      {results.map(({ title, said, rows }) => (
+        <article class="sheet-pour" key={`${title} ${rows.join()}`}>
+          <h3>{title}</h3>
+          <p dir="auto">{said}</p>
+          <Lines of={rows} />
+        </article>
+      ))}
     </PrintPage>
   );
 }
 
-function PourOnSheet({ pour, glass, name, facts, reading, fields }: PourInWords) {
+function PourOnSheet({ pour, glass, name, facts, reading, fields, room }: PourInWords) {
   return (
     <article class="sheet-pour">
       <p class="soft small">
@@ -60,6 +68,12 @@ function PourOnSheet({ pour, glass, name, facts, reading, fields }: PourInWords)
           ))}
         </dl>
       )}
+      {room.length > 0 && (
+        <>
+          <h4>{guessWords.room.title}</h4>
+          <Lines of={room} />
+        </>
+      )}
       {reading.length > 0 && (
         <>
           <h4>{homeWords.reading}</h4>
@@ -78,6 +92,16 @@ function PourOnSheet({ pour, glass, name, facts, reading, fields }: PourInWords)
     </article>
   );
 }
+
+const Lines = ({ of }: { readonly of: readonly string[] }) => (
+  <ul class="room-lines">
+    {of.map((line) => (
+      <li key={line} dir="auto">
+        {line}
+      </li>
+    ))}
+  </ul>
+);
 
 function Labels({ facts }: Pick<PourInWords['pour'], 'facts'>) {
   const sides = (['front', 'back'] as const).flatMap((side) => {

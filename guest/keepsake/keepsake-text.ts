@@ -1,9 +1,11 @@
-import { guessLine, judged, nearnessText, valueText } from '../../shared/guess/guess-texts.ts';
+import { guessLine, judged, nearnessText, roomInWords, valueText } from '../../shared/guess/guess-texts.ts';
+import { resultWords } from '../../shared/language/en/result.ts';
 import type { NoteValues } from '../../shared/notes/entry.ts';
 import { type FieldInWords, pageInWords, type Vocabulary } from '../../shared/notes/in-words.ts';
 import { isBlank } from '../../shared/notes/value.ts';
+import { rowInWords, saidOf } from '../../shared/talk/result-texts.ts';
 import type { Keepsake, KeepsakePour, KeepsakeTrial } from '../../shared/wire/http.ts';
-import type { Drink } from '../../shared/wire/views.ts';
+import type { Drink, PourId } from '../../shared/wire/views.ts';
 import { factLines } from '../stage/fact-lines.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
 
@@ -11,6 +13,7 @@ import type { KeepsakeLanguage } from './keepsake-language.ts';
 export interface KeepsakeInWords {
   readonly pours: readonly PourInWords[];
   readonly trials: readonly TrialInWords[];
+  readonly results: readonly ResultInWords[];
 }
 
 export interface PourInWords {
@@ -20,6 +23,16 @@ export interface PourInWords {
   readonly facts: readonly string[];
   readonly reading: readonly { readonly title: string; readonly link: string }[];
   readonly fields: readonly FieldInWords[];
+  /** What the room guessed of it; empty where nothing was told. */
+  readonly room: readonly string[];
+}
+
+/** What the room made of its glasses, as it was told. */
+export interface ResultInWords {
+  readonly title: string;
+  readonly said: string;
+  /** Glass by glass, the best first; empty where too few let it count. */
+  readonly rows: readonly string[];
 }
 
 export interface TrialInWords {
@@ -36,9 +49,8 @@ export function keepsakeInWords(
   language: KeepsakeLanguage,
 ): KeepsakeInWords {
   return {
-    pours: keepsake.pours.map((pour) =>
-      pourInWords(pour, keepsake.guess, vocabularyOf(pour.drink), language),
-    ),
+    pours: keepsake.pours.map((pour) => pourInWords(pour, keepsake, vocabularyOf(pour.drink), language)),
+    results: resultsInWords(keepsake, language),
     trials: keepsake.trials.map((trial) => ({
       trial,
       title: language.home.trial.title,
@@ -49,7 +61,7 @@ export function keepsakeInWords(
 
 function pourInWords(
   pour: KeepsakePour,
-  asked: Keepsake['guess'],
+  { guess: asked, room }: Keepsake,
   vocabulary: Vocabulary,
   { guest, home }: KeepsakeLanguage,
 ): PourInWords {
@@ -61,7 +73,30 @@ function pourInWords(
     facts: facts === null ? [] : factLines(guest, facts),
     reading: facts === null ? [] : readingOf(facts, guest.pour.more),
     fields: [...pageInWords(pour.entries, vocabulary), ...guessInWords(pour, asked)],
+    room:
+      room?.guesses.flatMap((each) => (each.pour === pour.pour ? roomInWords(each, pour.drink) : [])) ?? [],
   };
+}
+
+/** Glasses go by their names, or by where they stood before this guest. */
+function resultsInWords({ pours, room }: Keepsake, { guest, home }: KeepsakeLanguage): ResultInWords[] {
+  const nameOf = (id: PourId): string => {
+    const pour = pours.find((each) => each.pour === id);
+    return pour?.facts?.name ?? (pour ? guest.glass.nth(pour.position) : home.unnamed);
+  };
+  return (room?.results ?? []).flatMap(({ parts }) =>
+    parts.map((part) => ({
+      title: resultWords.titles[part.of],
+      said: saidOf(part, nameOf),
+      rows:
+        part.outcome === 'too-few'
+          ? []
+          : [
+              ...part.pours.map((figure) => rowInWords(part, figure, nameOf(figure.pour))),
+              resultWords.counted[part.of](part.counted, part.given),
+            ],
+    })),
+  );
 }
 
 /** What was guessed, and beside it, once the name is told, how near it was. A device may keep a keepsake of before guesses. */

@@ -33,6 +33,7 @@ ul { padding-inline-start: 1.25em; }
   main { display: block; max-inline-size: none; }
   article { margin-block-start: 6mm; padding: 0 0 4mm; border: 0; border-block-end: 1px solid var(--line); border-radius: 0; break-inside: avoid; }
   h2, h3 { break-after: avoid; }
+  li, dl > div, figure { break-inside: avoid; }
   img { max-block-size: 45mm; }
 }
 `;

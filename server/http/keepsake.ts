@@ -8,6 +8,7 @@ import { namedPour } from '../../core/session/views/pour-card.ts';
 import type { Pour } from '../../core/tasting.ts';
 import type { OddPick } from '../../shared/notes/entry.ts';
 import type { Keepsake, KeepsakePour, KeepsakeTrial } from '../../shared/wire/http.ts';
+import { roomGuessesOf } from '../live/guess-telling.ts';
 import { ownEntry } from '../live/notes.ts';
 import type { StoredEntry } from '../store/store.ts';
 import { Refused } from './answers.ts';
@@ -49,6 +50,14 @@ export function keepsakeRoutes({ store, keyring, conductors }: HttpParts): Route
       drink: plan.drink,
       pours: poursOf(session, seat, entries),
       trials: trialsOf(session, seat, entries),
+      room: {
+        results: session.results,
+        // Whoever may be named tonight need not stand in files for ever.
+        guesses: roomGuessesOf({ store, tasting }, session).map((each) => ({
+          ...each,
+          facts: each.facts.map((fact) => ({ ...fact, nearest: [] })),
+        })),
+      },
       guess: session.guess && { choices: sheetFor(session.guess, seat.id), currency: plan.currency },
     } satisfies Keepsake);
   });

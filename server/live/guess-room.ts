@@ -1,10 +1,8 @@
 import type { PourId, TastingId } from '../../core/ids.ts';
-import { roomGuesses } from '../../core/panel/guess/room.ts';
-import { guessesTold, truthOfPour } from '../../core/session/guesses.ts';
 import type { Session } from '../../core/session/state.ts';
 import type { RoomGuesses } from '../../shared/wire/guesses.ts';
 import type { Store } from '../store/store.ts';
-import { guessesOf } from './guess-telling.ts';
+import { roomGuessesOf } from './guess-telling.ts';
 import { followersOf, hostsOf, type LiveServer, type LiveSocket } from './rooms.ts';
 
 interface GuessRoomParts {
@@ -64,19 +62,7 @@ export class GuessRoom {
   }
 
   #made(): Map<PourId, RoomGuesses> {
-    const session = this.#session();
-    if (session.status === 'unopened') return new Map();
-    const { guess: sheet, plan } = session;
-    return new Map(
-      guessesTold(session).map((told) => {
-        const { pour, counts } = told;
-        const named = guessesOf(this.#parts, session, pour).filter(
-          ({ consents }) => consents.guess === 'counts' && consents.nearest === 'may-be-named',
-        );
-        const facts = roomGuesses(told, truthOfPour(session, pour) ?? {}, sheet ?? {}, named);
-        return [pour, { pour, counts, currency: plan.currency, facts }];
-      }),
-    );
+    return new Map(roomGuessesOf(this.#parts, this.#session()).map((each) => [each.pour, each]));
   }
 }
 

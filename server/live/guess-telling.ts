@@ -1,12 +1,13 @@
 import type { PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { Guess } from '../../core/panel/guess/guess.ts';
-import { toldGuesses } from '../../core/panel/guess/room.ts';
+import { roomGuesses, toldGuesses } from '../../core/panel/guess/room.ts';
 import { guestsOf } from '../../core/recap/table-of-pages.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
-import { guessesToTell } from '../../core/session/guesses.ts';
+import { guessesTold, guessesToTell, truthOfPour } from '../../core/session/guesses.ts';
 import type { Evening, Session } from '../../core/session/state.ts';
 import { isBlank } from '../../shared/notes/value.ts';
+import type { RoomGuesses } from '../../shared/wire/guesses.ts';
 import type { Consents } from '../../shared/wire/sharing.ts';
 import type { Store } from '../store/store.ts';
 
@@ -54,8 +55,21 @@ interface SeatGuess {
   readonly consents: Consents;
 }
 
+/** What was told of all pours, beside what they are; names only of those who may still be named [Q12]. */
+export function roomGuessesOf(notes: GuessNotes, session: Session): RoomGuesses[] {
+  if (session.status === 'unopened') return [];
+  return guessesTold(session).map((told) => {
+    const { pour, counts } = told;
+    const named = guessesOf(notes, session, pour).filter(
+      ({ consents }) => consents.guess === 'counts' && consents.nearest === 'may-be-named',
+    );
+    const facts = roomGuesses(told, truthOfPour(session, pour) ?? {}, session.guess ?? {}, named);
+    return { pour, counts, currency: session.plan.currency, facts };
+  });
+}
+
 /** Of everybody at the table who guessed this pour, with what they permit now. */
-export const guessesOf = (
+const guessesOf = (
   { store: { notebooks }, tasting }: GuessNotes,
   evening: Evening,
   pour: PourId,

@@ -8,6 +8,7 @@ import {
 } from '../../core/panel/guess/guess.ts';
 import { countryOf, type Nearness, nearnessOf } from '../../core/panel/guess/nearness.ts';
 import { guessWords as words } from '../language/en/guess.ts';
+import type { RoomGuesses } from '../wire/guesses.ts';
 import type { Drink } from '../wire/views.ts';
 import { originName, styleName } from './trade-names.ts';
 
@@ -111,4 +112,17 @@ export function chanceText(chance: number): string {
 export function besideTruth({ fact, guess, truth }: Nearness, currency: string): string {
   const [said, known] = [guess, truth].map((value) => valueText(fact, value, currency));
   return said === known ? (said ?? '') : words.told.beside(said ?? '', known ?? '');
+}
+
+/** What a room guessed of one pour, in sentences: of how many, how each fact spread, and what chance would have done. */
+export function roomInWords({ counts, currency, facts }: RoomGuesses, drink: Drink): string[] {
+  if (counts === null) return [];
+  const value = (fact: GuessFact, of: GuessValue): string => valueText(fact, of, currency);
+  return [
+    words.room.counts(counts.counted, counts.of),
+    ...facts.map(({ fact, truth, spread, chance }) => {
+      const rows = spread.map((each) => [value(fact, each.value), each.guests] as const);
+      return `${words.room.line(factName(fact, drink), value(fact, truth), rows)} ${chanceText(chance)}`;
+    }),
+  ];
 }

@@ -1,8 +1,7 @@
 import type { PourId } from '../../core/ids.ts';
 import type { PourFigure, RoundResult } from '../../core/panel/round-result.ts';
 import { resultWords as words } from '../language/en/result.ts';
-
-type ToldPart = Extract<RoundResult, { outcome: 'told' }>;
+import { endOf, rowInWords, saidOf, type ToldPart } from './result-texts.ts';
 
 interface RoomResultProps {
   readonly part: RoundResult;
@@ -33,19 +32,6 @@ export function RoomResult({ part, nameOf, unsaid = false }: RoomResultProps) {
   );
 }
 
-/** What came of it and how sure that is, for every screen and for the host to say. */
-export function saidOf(part: RoundResult, nameOf: (pour: PourId) => string): string {
-  if (part.outcome === 'too-few') return words.tooFew[part.of];
-  const [first] = part.pours;
-  const best = part.pours.filter(({ place }) => place !== null && place === first?.place);
-  const { counted: people, party, tooFewToShow, luck, meaning } = part;
-  const headline = words.headline[part.of][meaning](best.map(({ pour }) => nameOf(pour)));
-  return `${headline} ${words.sure({ people, party, tooFewToShow, luck, meaning })}`;
-}
-
-/** The scale runs to the last place, or to the best of the nine points of liking. */
-const endOf = ({ of, pours }: ToldPart): number => (of === 'order' ? pours.length : 9);
-
 interface RowProps {
   readonly part: ToldPart;
   readonly figure: PourFigure;
@@ -56,11 +42,7 @@ function Row({ part, figure: { mean, spread }, name }: RowProps) {
   const end = endOf(part);
   return (
     <li class="result-row">
-      <span class="visually-hidden">
-        {mean === null
-          ? words.rowTooFew(name)
-          : words.row[part.of](name, words.mean(mean), end, spreadInWords(spread))}
-      </span>
+      <span class="visually-hidden">{rowInWords(part, { mean, spread }, name)}</span>
       <bdi class="result-name" aria-hidden="true">
         {name}
       </bdi>
@@ -71,9 +53,6 @@ function Row({ part, figure: { mean, spread }, name }: RowProps) {
     </li>
   );
 }
-
-const spreadInWords = (spread: PourFigure['spread']) =>
-  spread.map(({ at, guests }) => ({ at: words.mean(at), guests }));
 
 interface SpreadProps extends Pick<PourFigure, 'mean' | 'spread'> {
   readonly end: number;

@@ -1,5 +1,6 @@
 import type { PhotoId, PourId, SeatId, TastingId } from '../../core/ids.ts';
 import type { GuessTruth } from '../../core/panel/guess/guess.ts';
+import type { ToldResult } from '../../core/panel/round-result.ts';
 import type { avoidedBy, CrowdAdvice, SurveyAnswers } from '../../core/planning/theme/crowd.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import type { Habits } from '../../core/running-order/forecast.ts';
@@ -9,6 +10,7 @@ import type { Drink, Pacing, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, OddPick } from '../notes/entry.ts';
 import type { BoardNote } from './board.ts';
+import type { RoomGuesses } from './guesses.ts';
 
 /**
  * What goes over HTTP. Everything that is not public is asked with `Authorization: Bearer <key>`; there are no
@@ -197,6 +199,8 @@ export interface Keepsake {
   readonly trials: readonly KeepsakeTrial[];
   /** What there was to guess from; null where nothing was guessed. */
   readonly guess: SeatView['guess'];
+  /** What was told of the room, as it was told and of nobody by name; absent from servers of before. */
+  readonly room?: { readonly results: readonly ToldResult[]; readonly guesses: readonly RoomGuesses[] };
 }
 export interface KeepsakePour {
   readonly position: number;

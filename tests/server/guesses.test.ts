@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Keepsake } from '../../shared/wire/http.ts';
 import { strictSeat, strictStage } from '../support/strict-views.ts';
 import { credentials } from './support/device.ts';
 import { blindOfThree, five, guess, guessed, tableOf } from './support/guessed.ts';
@@ -99,6 +100,12 @@ describe('[Q12] guesses with the name', () => {
     expect(stage.truths).toEqual([
       { pour: 'one', truth: { style: 'single-malt', origin: 'scotland/islay', age: 12, abv: 46 } },
     ]);
+    // Home goes what was told and of nobody by name: a file keeps what can be taken back here.
+    const path = `/api/keepsake/${made.tasting}`;
+    const { body: kept } = await house.ask<Keepsake>('GET', path, { key: guests[4]?.key ?? '' });
+    expect(kept.room?.guesses).toEqual(
+      told.map((each) => ({ ...each, facts: each.facts.map((fact) => ({ ...fact, nearest: [] })) })),
+    );
     // A television that joins in the middle is level at once.
     const screen = await house.enter(credentials('screen', made.tasting, made.hostKey));
     expect(await screen.until('guesses')).toEqual({ anew: true, pours: told });

@@ -1,7 +1,8 @@
 import type { PourId } from '../../../core/ids.ts';
 import type { ToldResult } from '../../../core/panel/round-result.ts';
 import type { HostPour } from '../../../core/session/views/host.ts';
-import { RoomResult, saidOf } from '../../../shared/talk/room-result.tsx';
+import { saidOf } from '../../../shared/talk/result-texts.ts';
+import { RoomResult } from '../../../shared/talk/room-result.tsx';
 import '../../../shared/talk/result.css';
 import { placesOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';

@@ -67,6 +67,8 @@ export const guessWords: GuessWords = {
     likely: 'Mit Zufall allein läge eine Runde oft so nah.',
     rarely: 'Mit Zufall allein läge eine Runde fast nie so nah.',
     nearest: (names) => `Am nächsten dran: ${names}`,
+    line: (fact, truth, spread) =>
+      `${fact}, ${truth}: ${spread.map(([value, guests]) => `${value} (${guests})`).join(', ')}.`,
     row: (value, people, truth) => `${value}: ${people}${truth ? ', und richtig' : ''}`,
   },
 

@@ -63,6 +63,9 @@ export const guessWords = {
     likely: 'By chance alone, a room would often be as near.',
     rarely: 'By chance alone, a room would hardly ever be as near.',
     nearest: (names: string) => `Nearest: ${names}`,
+    /** The spread of one fact in a line: "Age, 12 years: 9 years (1), 12 years (2)." */
+    line: (fact: string, truth: string, spread: readonly (readonly [string, number])[]) =>
+      `${fact}, ${truth}: ${spread.map(([value, guests]) => `${value} (${guests})`).join(', ')}.`,
     row: (value: string, people: string, truth: boolean) =>
       `${value}: ${people}${truth ? ', and right' : ''}`,
   },
