@@ -16,7 +16,7 @@ export type CellProblem =
   | { readonly code: 'not-yes-or-no' }
   | {
       readonly code: 'not-one-of';
-      readonly meaning: 'drink' | 'colour' | 'peat' | 'body' | 'tannin' | 'wine-kind';
+      readonly meaning: 'drink' | 'colour' | 'peat' | 'body' | 'tannin' | 'wine-kind' | 'allergens';
     }
   | { readonly code: 'no-year' }
   | { readonly code: 'not-a-link' }

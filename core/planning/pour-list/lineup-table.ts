@@ -1,3 +1,4 @@
+import type { Allergen } from '../../drinks/allergens.ts';
 import { type Drink, flightsOf, type Plan, type Pour } from '../../tasting.ts';
 import type { WineColour, WineKind } from '../order/axes/pour-facts.ts';
 import type { Meaning } from './meanings.ts';
@@ -13,6 +14,7 @@ export interface LineupWords {
     readonly drinks: Readonly<Record<Drink, string>>;
     readonly colours: Readonly<Record<WineColour, string>>;
     readonly wineKinds: Readonly<Record<WineKind, string>>;
+    readonly allergens: Readonly<Record<Allergen, string>>;
   };
 }
 
@@ -53,6 +55,7 @@ const columns = (currency: string, digits: number, { cells }: LineupWords): read
   ['smoked', ({ smoked }) => smoked],
   ['pungency', ({ marks }) => marks?.pungency],
   ['dryness', ({ marks }) => marks?.dryness],
+  ['allergens', ({ allergens: noted }) => noted?.map((each) => cells.allergens[each]).join(', ')],
   ['bottle', ({ bottleMl }) => bottleMl, 'ml'],
   ['pour', ({ pourMl }) => pourMl, 'ml'],
   ['price', ({ priceMinor }) => (priceMinor === undefined ? undefined : priceMinor / 10 ** digits), currency],
@@ -68,26 +71,27 @@ const columns = (currency: string, digits: number, { cells }: LineupWords): read
  * Plain digits: no 1e-7, which a spreadsheet of another language would not read, and never exactly three decimals,
  * which a reader could take for thousands.
  */
-function digitsOf(value: number): string {
+function digitsOf(value: number, decimal: '.' | ','): string {
   const plain = /e/.test(String(value)) ? value.toFixed(12).replace(/\.?0+$/, '') : String(value);
-  return plain.replace(/(\.\d{3})$/, '$10');
+  return plain.replace(/(\.\d{3})$/, '$10').replace('.', decimal);
 }
 
 /**
  * The lineup as a table with a line of headings in the language of `words`, in the order of tasting, each pour with its
  * flight; written as CSV and read back by `readPourList` it gives the same pours. `digits`: how many decimals the plan's
- * currency has.
+ * currency has; `decimal`: what stands before them in the page's region.
  */
 export function lineupTable(
   plan: Pick<Plan, 'pours' | 'flightSizes' | 'currency'>,
   digits: number,
   words: LineupWords,
+  decimal: '.' | ',' = '.',
 ): readonly (readonly string[])[] {
   const all = columns(plan.currency, digits, words);
   const written = (cell: Cell): string => {
     if (cell === undefined) return '';
     if (typeof cell === 'boolean') return cell ? words.cells.yes : words.cells.no;
-    return typeof cell === 'number' ? digitsOf(cell) : cell;
+    return typeof cell === 'number' ? digitsOf(cell, decimal) : cell;
   };
   const headings = all.map(([meaning, , unit]) =>
     unit === undefined ? words.meanings[meaning] : `${words.meanings[meaning]} ${unit}`,

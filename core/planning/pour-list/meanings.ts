@@ -26,6 +26,7 @@ export const meanings = [
   'smoked',
   'pungency',
   'dryness',
+  'allergens',
   'bottle',
   'pour',
   'price',
@@ -76,6 +77,7 @@ const headings: Readonly<Record<Meaning, string>> = {
   pungency:
     'pungency|power|light to pungent|quiet to powerful|intensity|intensitat|wucht|scharfe|mild bis scharf|zart bis kraftig',
   dryness: 'dryness|sweet to dry|trockenheit|suss bis trocken',
+  allergens: 'allergens|allergen|contains|allergene|enthalt',
   bottle:
     'bottle|bottle size|size|bottle volume|volume|content|contents|flasche|flaschengrosse|inhalt|fullmenge|volumen|grosse|gebinde',
   pour: 'pour size|pour volume|serving|serving size|measure|ausschank|menge pro glas|glasmenge|portion|portionsgrosse|probenmenge',

@@ -279,6 +279,7 @@ export function pourFromRow(row: ListRow, id: string, drink: Drink, note = ''): 
     sour: of('sour'),
     smoked: of('smoked'),
     marks: grouped({ pungency: of('pungency'), dryness: of('dryness') }),
+    allergens: of('allergens')?.toString().split(','),
     bottleMl: of('bottle'),
     pourMl: of('pour'),
     priceMinor: of('price'),

@@ -13,6 +13,7 @@ import {
   volumeCell,
 } from './measured-cells.ts';
 import {
+  allergensCell,
   bodyCell,
   colourCell,
   drinkCell,
@@ -94,6 +95,8 @@ export function readCell(
     case 'pungency':
     case 'dryness':
       return plainNumber(cell, 0, 10, /^\/ ?10$/);
+    case 'allergens':
+      return allergensCell(cell);
     case 'bottle':
     case 'pour':
       return volumeCell(cell, meaning, heading.unit, setting.ounce);

@@ -1,3 +1,4 @@
+import { type Allergen, allergens } from '../../drinks/allergens.ts';
 import type { Drink } from '../../tasting.ts';
 import { cleanLine, cleanText } from '../../text.ts';
 import type { WineColour, WineKind } from '../order/axes/pour-facts.ts';
@@ -55,6 +56,35 @@ const wineKindWords: Readonly<Record<WineKind, string>> = {
     'liqueur|liqueur wine|fortified|fortified liqueur wine|likorwein|aufgespritet|likorwein aufgespritet',
   mistelle: 'mistelle|mistela',
 };
+
+const allergenWords: Readonly<Record<Allergen, string>> = {
+  gluten: 'gluten|cereals|wheat|barley|rye|oats|spelt|getreide|weizen|gerste|roggen|hafer|dinkel',
+  crustaceans: 'crustaceans|crustacean|shellfish|krebstiere|krustentiere',
+  eggs: 'egg|eggs|ei|eier',
+  fish: 'fish|fisch',
+  peanuts: 'peanut|peanuts|erdnuss|erdnusse',
+  soybeans: 'soya|soy|soybean|soybeans|soja|sojabohnen',
+  milk: 'milk|lactose|casein|milch|laktose|kasein',
+  nuts: 'nut|nuts|tree nuts|almonds|hazelnuts|walnuts|nuss|nusse|schalenfruchte|mandeln|haselnusse|walnusse',
+  celery: 'celery|sellerie',
+  mustard: 'mustard|senf',
+  sesame: 'sesame|sesam',
+  sulphites: 'sulphites|sulfites|sulphite|sulfite|so2|sulphur dioxide|sulfur dioxide|schwefel|schwefeldioxid',
+  lupin: 'lupin|lupins|lupine|lupinen',
+  molluscs: 'molluscs|mollusks|weichtiere',
+};
+
+/** Their codes with commas, in the order of the law. A word that nobody knows is asked about, never dropped. */
+export function allergensCell(cell: string): CellReading {
+  if (saysNothing(cell)) return empty;
+  const named = cell
+    .split(/[,;/+&]| and | und /)
+    .map(fold)
+    .filter((word) => word !== '');
+  const known = named.map((word) => allergens.find((each) => allergenWords[each].split('|').includes(word)));
+  if (known.includes(undefined)) return problem({ code: 'not-one-of', meaning: 'allergens' });
+  return fact(allergens.filter((each) => known.includes(each)).join(','));
+}
 
 export function wineKindCell(cell: string): CellReading {
   if (saysNothing(cell)) return empty;

@@ -2,8 +2,10 @@ import { type CsvCell, csvFormOf, writeCsv } from '../../../shared/csv/write-csv
 import { locale } from '../../locale.ts';
 import { ListSheet } from './list-sheet.tsx';
 
-/** A table as spreadsheets of this page's region open it. */
-const writeTable = (rows: readonly (readonly CsvCell[])[]): string => writeCsv(rows, csvFormOf(locale));
+/** How spreadsheets of this page's region read a table. */
+const form = csvFormOf(locale);
+
+const writeTable = (rows: readonly (readonly CsvCell[])[]): string => writeCsv(rows, form);
 
 /** Reading and writing tables, fetched together: not every plan comes from a list. */
-export const tables = { ListSheet, writeTable };
+export const tables = { ListSheet, writeTable, decimal: form.decimal };

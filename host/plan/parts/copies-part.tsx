@@ -81,7 +81,9 @@ export function CopiesPart({ editor, tasting, api, fixed }: CopiesPartProps) {
               saveAsFile(
                 `${name}.csv`,
                 'text/csv',
-                part.tables.writeTable(lineupTable(plan, minorDigits(plan.currency), words.list)),
+                part.tables.writeTable(
+                  lineupTable(plan, minorDigits(plan.currency), words.list, part.tables.decimal),
+                ),
               )
             }
           >

@@ -86,6 +86,8 @@ const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], s
   peat: 'Gib 0 (keiner) bis 3 (kräftig) ein.',
   body: 'Gib 1 (leicht) bis 5 (voll) ein.',
   tannin: 'Gib 1 (kaum) bis 5 (griffig) ein.',
+  allergens:
+    'Schreib die Allergene, wie sie bei der Probe heißen, mit Kommas dazwischen, oder leer die Zelle.',
   'wine-kind': 'Möglich sind Florhefe, natursüß, Eiswein, Likörwein, Mistelle oder ein leeres Feld.',
 };
 

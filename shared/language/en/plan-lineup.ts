@@ -83,6 +83,8 @@ const choices: Record<Extract<CellProblem, { code: 'not-one-of' }>['meaning'], s
   peat: 'Enter 0 (none) to 3 (heavy).',
   body: 'Enter 1 (light) to 5 (full).',
   tannin: 'Enter 1 (hardly any) to 5 (gripping).',
+  allergens:
+    'Enter the allergens as the pour’s page names them, with commas between them, or clear the cell.',
   'wine-kind': 'Enter film yeast, naturally sweet, ice, liqueur or mistelle, or clear the cell.',
 };
 

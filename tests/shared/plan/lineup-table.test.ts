@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { allergens } from '../../../core/drinks/allergens.ts';
 import { lineupTable } from '../../../core/planning/pour-list/lineup-table.ts';
 import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { type Pour, pourSchema } from '../../../core/tasting.ts';
@@ -64,6 +65,7 @@ const pours = fc
         sour: fc.boolean(),
         smoked: fc.boolean(),
         marks: fc.record({ pungency: between(0, 10), dryness: between(0, 10) }),
+        allergens: fc.subarray([...allergens], { minLength: 1 }),
         bottleMl: fc.oneof(between(0.001, 20_000), fc.constantFrom(700, 70, 44.361)),
         pourMl: between(0.001, 500),
         priceMinor: fc.integer({ min: 0, max: 100_000_000 }),
@@ -97,7 +99,12 @@ function roundTrip(
   language: 'en' | 'de',
 ): (Pour | undefined)[] {
   const text = writeCsv(
-    lineupTable({ pours: [...given], flightSizes: [], currency }, digits, inLanguage[language]),
+    lineupTable(
+      { pours: [...given], flightSizes: [], currency },
+      digits,
+      inLanguage[language],
+      csvFormOf(language).decimal,
+    ),
     csvFormOf(language),
   );
   const { rows } = readPourList(parseList(text).lines, { drink: 'beer', currency, digits, ounce: 'us' });

@@ -107,6 +107,8 @@ describe('a cell', () => {
     ['Price', '€1.234,50', { priceMinor: 123_450 }],
     ['Price', '1,200', { priceMinor: 120_000 }],
     ['Price', '46.90 EUR', { priceMinor: 4690 }],
+    ['Allergene', 'Milch, Weizen und Sulfite', { allergens: ['gluten', 'milk', 'sulphites'] }],
+    ['Contains', 'none', {}],
     ['Sparkling', 'ja', { sparkling: true }],
     ['Link', 'https://tarnweather.example/wall', { link: 'https://tarnweather.example/wall' }],
   ])('under %s, %s is read', (heading, cell, facts) => {
@@ -132,6 +134,7 @@ describe('a cell', () => {
     ['Price', '1,23,4', { code: 'not-a-number' }],
     ['Link', 'javascript:alert(1)', { code: 'not-a-link' }],
     ['Sparkling', 'perhaps', { code: 'not-yes-or-no' }],
+    ['Contains', 'milk, chestnuts', { code: 'not-one-of', meaning: 'allergens' }],
     ['Drink', 'tea', { code: 'not-one-of', meaning: 'drink' }],
     ['Producer', 'x'.repeat(121), { code: 'too-long', letters: 121, most: 120 }],
   ])('under %s, %s is named with its reason', (heading, cell, problem) => {
