@@ -1,4 +1,4 @@
-import type { HostSeat } from '../../core/session/views/host.ts';
+import type { HostSeat } from '../../core/session/views/host-seats.ts';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { clock, glass, hand, ready, unlock } from '../../shared/ui/strokes.ts';
 import { words } from '../language.ts';

@@ -1,6 +1,7 @@
 import type { SeatId } from '../../core/ids.ts';
 import type { KitItem } from '../../core/session/state.ts';
-import type { HostSeat, HostView } from '../../core/session/views/host.ts';
+import type { HostView } from '../../core/session/views/host.ts';
+import type { HostSeat } from '../../core/session/views/host-seats.ts';
 import type { PresenceView } from '../../shared/wire/protocol.ts';
 
 /** What a host has to see of a seat, most urgent first. */

@@ -1,4 +1,5 @@
-import type { HostSeat, HostView } from '../../core/session/views/host.ts';
+import type { HostView } from '../../core/session/views/host.ts';
+import type { HostSeat } from '../../core/session/views/host-seats.ts';
 
 interface PlaceTaken {
   /** From 1, as seats were taken; the same number chooses a seat's own order of glasses. */

@@ -25,11 +25,12 @@ import { LostEnd } from './lost-end.ts';
 import { NoteDesk, type NoteOutcome } from './note-desk.ts';
 import { PourRun } from './pour-run.ts';
 import { Presence, seatedIn } from './presence.ts';
-import { Publisher, type Standing } from './publisher.ts';
+import { Publisher } from './publisher.ts';
 import type { LiveSocket } from './rooms.ts';
 import { ScreensAtDoor } from './screens-at-door.ts';
 import type { NotesPlace } from './seat-notes.ts';
 import { SessionQueue } from './session-queue.ts';
+import type { Standing } from './standing.ts';
 import { wholeCommand } from './whole-command.ts';
 
 /** After the store has refused what the clock asked for. */

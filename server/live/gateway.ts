@@ -1,6 +1,6 @@
 import type { IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
-import { largestFrame, protocolVersion, type RefusalCode } from '../../shared/wire/protocol.ts';
+import { largestFrame, type RefusalCode, setAsideFrom } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';
 import type { Keyring } from '../access/keys.ts';
 import { originAllowed } from '../access/origin.ts';
@@ -204,7 +204,9 @@ const seatOf = ({ tasting, bearer, hash }: Badge): string =>
 
 /** A page of before knows no evening that is set aside. */
 const codeOf = (error: unknown, protocol: unknown): RefusalCode =>
-  error instanceof SetAside && protocol === protocolVersion ? 'set-aside' : 'not-stored';
+  error instanceof SetAside && typeof protocol === 'number' && protocol >= setAsideFrom
+    ? 'set-aside'
+    : 'not-stored';
 
 function outcomeOf(said: Answer): Outcome {
   if (!('ok' in said) || said.ok) return 'done';

@@ -1,22 +1,20 @@
 import type { SeatId, TastingId } from '../../core/ids.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
-import type { Evening, Seat, Session } from '../../core/session/state.ts';
-import { hostView, runningOrderView } from '../../core/session/views/host.ts';
+import type { Seat, Session } from '../../core/session/state.ts';
 import { screenView } from '../../core/session/views/screen.ts';
 import { seatView } from '../../core/session/views/seat.ts';
-import { stageView } from '../../core/session/views/stage.ts';
 import { durationMs } from '../../core/units.ts';
 import type { Dismissal, PresenceView } from '../../shared/wire/protocol.ts';
 import { BoardRoom } from './board-room.ts';
 import { Coalescer } from './coalescer.ts';
 import { GuessRoom } from './guess-room.ts';
 import { Helpers } from './helpers.ts';
+import { HostShow } from './host-show.ts';
 import type { NotesChange } from './note-desk.ts';
 import type { Presence } from './presence.ts';
 import type { PublisherParts } from './publisher-parts.ts';
 import {
   everybodyAt,
-  followersOf,
   hostsOf,
   type LiveServer,
   type LiveSocket,
@@ -28,12 +26,9 @@ import {
 } from './rooms.ts';
 import type { ScreensAtDoor } from './screens-at-door.ts';
 import { type NotesPlace, SeatNotes } from './seat-notes.ts';
-import { runningOrderTouched, seatsTouched } from './views-touched.ts';
-
-export interface Standing {
-  readonly session: Session;
-  readonly version: number;
-}
+import { StageShow } from './stage-show.ts';
+import type { Standing } from './standing.ts';
+import { seatsTouched } from './views-touched.ts';
 
 const hostPause = durationMs(100);
 const presencePause = durationMs(250);
@@ -48,15 +43,14 @@ export class Publisher {
   readonly #tasting: TastingId;
   readonly #presence: Presence;
   readonly #screens: ScreensAtDoor;
+  readonly #stage: StageShow;
+  readonly #host: HostShow;
   readonly #hosts: Coalescer;
   readonly #board: BoardRoom;
   readonly #guesses: GuessRoom;
   readonly #shown: Coalescer;
   readonly #helpers: Helpers;
   #now: Standing;
-  #stageSent: string;
-  /** What the hosts' devices were last told of. */
-  #hostSent: Evening | undefined;
 
   constructor(parts: PublisherParts, standing: Standing) {
     this.#io = parts.io;
@@ -66,9 +60,9 @@ export class Publisher {
     this.#helpers = new Helpers(parts);
     this.seats = new SeatNotes(parts);
     this.#now = standing;
-    this.#stageSent = withoutVersion(this.#stage(0));
-    this.#hostSent = standing.session.status === 'unopened' ? undefined : standing.session;
-    this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#sendHost());
+    this.#stage = new StageShow(parts.io, parts.tasting, standing);
+    this.#host = new HostShow(parts.io, parts.tasting, standing);
+    this.#hosts = new Coalescer(parts.clock, hostPause, () => this.#host.send(this.#now));
     this.#board = new BoardRoom(parts, () => this.#now.session);
     this.#guesses = new GuessRoom(parts, () => this.#now.session);
     this.#shown = new Coalescer(parts.clock, presencePause, () => {
@@ -80,7 +74,7 @@ export class Publisher {
   changed(next: Standing, events: readonly SessionEvent[], byHost: boolean): void {
     const before = this.#now.session;
     this.#now = next;
-    this.#sendStage();
+    this.#stage.send(next);
     this.#sendScreen(before, next.session);
     this.#sendSeats(before, next.session, events);
     this.#helpers.show(next);
@@ -111,21 +105,23 @@ export class Publisher {
     socket.join(everybodyAt(this.#tasting));
     switch (bearer.role) {
       case 'host':
-        socket.join(hostsOf(this.#tasting));
-        this.#sendTo(socket, 'host');
+        this.#host.welcome(socket, this.#now);
+        socket.emit('presence', this.#present());
+        this.#showTalk([socket]);
         return;
       case 'helper':
         this.#helpers.welcome(socket, this.#now);
         return;
       case 'screen':
-        socket.join([followersOf(this.#tasting), (bearer.preview ? previewsOf : screensOf)(this.#tasting)]);
-        this.#sendTo(socket, 'screen');
+        this.#stage.follow(socket);
+        socket.join((bearer.preview ? previewsOf : screensOf)(this.#tasting));
+        this.#showScreen(socket);
         return;
       case 'guest': {
         socket.join(seatRoom(this.#tasting, bearer.seat));
         this.seats.enter(socket, bearer.seat);
-        if (follows(seatsOf(this.#now.session)?.[bearer.seat])) socket.join(followersOf(this.#tasting));
-        this.#levelSeat(bearer.seat, socket);
+        if (follows(seatsOf(this.#now.session)?.[bearer.seat])) this.#stage.follow(socket);
+        this.#levelSeat(bearer.seat, [socket]);
         return;
       }
       default:
@@ -170,46 +166,29 @@ export class Publisher {
     this.#shown.stop();
   }
 
-  #sendTo(socket: LiveSocket, role: 'host' | 'screen'): void {
-    const { version } = this.#now;
-    if (role === 'host') {
-      const view = this.#host(version);
-      const order = this.#order(version);
-      if (view !== undefined) socket.emit('host', view);
-      if (order !== undefined) socket.emit('running-order', order);
-      socket.emit('presence', this.#present());
-    } else {
-      const stage = this.#stage(version);
-      if (stage !== undefined) socket.emit('stage', stage);
-      const { session } = this.#now;
-      if (session.status !== 'unopened') socket.emit('screen', screenView(session));
-    }
-    this.#board.welcome([socket]);
-    this.#guesses.welcome([socket]);
+  #showScreen(socket: LiveSocket): void {
+    this.#stage.sendTo(socket, this.#now);
+    const { session } = this.#now;
+    if (session.status !== 'unopened') socket.emit('screen', screenView(session));
+    this.#showTalk([socket]);
   }
 
-  /** To one socket, or to all devices of the seat. */
-  #levelSeat(seat: SeatId, socket?: LiveSocket): void {
+  /** @param sockets all devices of the seat, or one that has come */
+  #levelSeat(seat: SeatId, sockets: readonly LiveSocket[]): void {
     const { session, version } = this.#now;
     if (session.status === 'unopened') return;
-    const to = socket ?? this.#io.to(seatRoom(this.#tasting, seat));
     const own = seatView(session, seat, version);
-    if (own !== undefined) to.emit('seat', own);
+    if (own !== undefined) for (const socket of sockets) socket.emit('seat', own);
     // At the door one sees that one waits, and nothing of the room.
     if (!follows(session.seats[seat])) return;
-    this.seats.level(seat, socket);
-    to.emit('stage', stageView(session, version));
-    const sockets = socket === undefined ? socketsIn(this.#io, seatRoom(this.#tasting, seat)) : [socket];
-    this.#board.welcome(sockets);
-    this.#guesses.welcome(sockets);
+    this.seats.level(seat, sockets.length === 1 ? sockets[0] : undefined);
+    for (const socket of sockets) this.#stage.sendTo(socket, this.#now);
+    this.#showTalk(sockets);
   }
 
-  #sendStage(): void {
-    const view = this.#stage(this.#now.version);
-    const text = withoutVersion(view);
-    if (text === this.#stageSent || view === undefined) return;
-    this.#stageSent = text;
-    this.#io.to(followersOf(this.#tasting)).emit('stage', view);
+  #showTalk(sockets: readonly LiveSocket[]): void {
+    this.#board.welcome(sockets);
+    this.#guesses.welcome(sockets);
   }
 
   /** [F8] */
@@ -240,24 +219,13 @@ export class Publisher {
       this.#io.to(devices).emit('dismissal', 'removed');
       this.#io.in(devices).disconnectSockets(true);
     } else if (!follows(from) && follows(to)) {
-      this.#io.in(devices).socketsJoin(followersOf(this.#tasting));
-      this.#levelSeat(seat);
+      const sockets = socketsIn(this.#io, devices);
+      for (const socket of sockets) this.#stage.follow(socket);
+      this.#levelSeat(seat, sockets);
     } else {
       const view = seatView(this.#evening(), seat, this.#now.version);
       if (view !== undefined) this.#io.to(devices).emit('seat', view);
     }
-  }
-
-  #sendHost(): void {
-    const { session, version } = this.#now;
-    if (session.status === 'unopened' || session === this.#hostSent) return;
-    const hosts = this.#io.to(hostsOf(this.#tasting));
-    // The view first: an order that belongs to a cue which does not show yet waits for it on the device [F4].
-    hosts.emit('host', hostView(session, version));
-    if (runningOrderTouched(this.#hostSent, session)) {
-      hosts.emit('running-order', runningOrderView(session, version));
-    }
-    this.#hostSent = session;
   }
 
   #present(): PresenceView {
@@ -268,19 +236,6 @@ export class Publisher {
     const { session } = this.#now;
     if (session.status === 'unopened') throw new Error('Nobody has a seat before the doors are open.');
     return session;
-  }
-
-  #stage(version: number) {
-    const { session } = this.#now;
-    return session.status === 'unopened' ? undefined : stageView(session, version);
-  }
-  #host(version: number) {
-    const { session } = this.#now;
-    return session.status === 'unopened' ? undefined : hostView(session, version);
-  }
-  #order(version: number) {
-    const { session } = this.#now;
-    return session.status === 'unopened' ? undefined : runningOrderView(session, version);
   }
 }
 

@@ -22,7 +22,12 @@ export type LiveSocket = Socket<ClientToServer, ServerToClient, Record<never, ne
 
 /** Who sees the stage: seated guests, those who have left with their notes, and room screens. */
 export const followersOf = (tasting: TastingId): string => `${tasting}/followers`;
+/** Pages of before among them are told the same as they know it, and are in this room instead. */
+export const followersOfBefore = (tasting: TastingId): string => `${tasting}/followers/before`;
 export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
+/** Those among the hosts' devices that are told of the room and its seats apart, and those of before. */
+export const hostsOfNow = (tasting: TastingId): string => `${tasting}/hosts/now`;
+export const hostsOfBefore = (tasting: TastingId): string => `${tasting}/hosts/before`;
 export const helpersOf = (tasting: TastingId): string => `${tasting}/helpers`;
 export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 /** The small pictures of them on hosts' devices. */

@@ -10,6 +10,7 @@ import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { followGuesses, type ToldGuesses } from './guesses.ts';
 import { createHostGate } from './host-gate.ts';
+import { joinRoomAndSeats } from './host-room.ts';
 import type { ServerClock } from './server-clock.ts';
 import { after as afterMs } from './timer.ts';
 
@@ -44,6 +45,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   const connection = connect('host', options, () => gate.view.peek());
   const { socket, clock } = connection;
   const gate = createHostGate({ now: clock.now, after: options.after ?? afterMs });
+  const joined = joinRoomAndSeats(gate.receiveView);
   const presence = signal<PresenceView>({ hosts: 0, seats: [], screens: 0, screensAsking: [] });
   const board = followBoard(socket);
   const talk = signal<TalkView | null>(null);
@@ -58,7 +60,8 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   socket.on('lost-end', ({ missing }) => {
     lostEnd.value = missing;
   });
-  socket.on('host', gate.receiveView);
+  socket.on('room', joined.room);
+  socket.on('room-seats', joined.seats);
   socket.on('running-order', gate.receiveOrder);
   socket.on('presence', (next) => {
     presence.value = next;

@@ -1,6 +1,7 @@
 import type { CommandId, SeatId, TastingId } from '../../core/ids.ts';
 import type { HelperCommand, SessionRefusalCode } from '../../core/session/command.ts';
-import type { HostView, RunningOrderView } from '../../core/session/views/host.ts';
+import type { HostView, RoomView, RunningOrderView } from '../../core/session/views/host.ts';
+import type { HostSeat } from '../../core/session/views/host-seats.ts';
 import type { ScreenView } from '../../core/session/views/screen.ts';
 import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
@@ -11,6 +12,7 @@ import type { DeviceAsk, DevicesView } from './devices.ts';
 import type { GuessesTold } from './guesses.ts';
 import type { HelperView } from './helper.ts';
 import type { ConsentGiving, NotebookView, NoteSave, NoteShare } from './notebook.ts';
+import type { PartsChange } from './parts.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
 
 /**
@@ -18,11 +20,15 @@ import type { PouringCommand, PouringView } from './pouring.ts';
  * (`Badge.protocol`); a page that is older still is told to reload.
  *
  * 2: boards by what changed; the page says which version it knows, and follows a log that has lost its end (`rewound`).
+ * 3: a host is told of the room and of its seats apart, of seats by what changed.
  */
-export const protocolVersion = 2;
+export const protocolVersion = 3;
 
-/** Whole boards go only to pages of before. */
+/** Whole boards go only to pages of before, and so do whole views for hosts and what newer kinds of cues are shown as. */
 export const wholeBoardsUntil = 1;
+export const wholeHostViewsUntil = 2;
+/** From here on a page knows that an evening may be set aside. */
+export const setAsideFrom = 2;
 
 /** The oldest pages that are served: those of before, so that an evening goes on when the server is brought up to date. */
 export const oldestProtocol = 1;
@@ -128,6 +134,15 @@ interface LostEndView {
   readonly missing: number;
 }
 
+/** Who sits where, to the host's devices only. */
+export interface SeatsChange extends PartsChange<HostSeat> {
+  readonly version: number;
+  /** What was known before is forgotten. */
+  readonly anew: boolean;
+  /** A view of the room that belongs to it comes right after: both show together. */
+  readonly withRoom: boolean;
+}
+
 /** Said before the server lets go of a device. */
 export type Dismissal =
   | 'removed'
@@ -150,7 +165,10 @@ export interface ServerToClient {
   'board-change': (change: BoardChange) => void;
   /** To all that follow the room, and the host's devices. */
   guesses: (told: GuessesTold) => void;
+  /** To pages of before. */
   host: (view: HostView) => void;
+  room: (view: RoomView) => void;
+  'room-seats': (change: SeatsChange) => void;
   'running-order': (view: RunningOrderView) => void;
   presence: (view: PresenceView) => void;
   /** Null while no talk is open. */

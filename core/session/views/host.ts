@@ -1,5 +1,5 @@
 import type { Terms } from '../../drinks/drink-kinds.ts';
-import type { CueId, PourId, SeatId } from '../../ids.ts';
+import type { CueId, PourId } from '../../ids.ts';
 import type { ToldResult } from '../../panel/round-result.ts';
 import { type Cue, isClosing, poursOf } from '../../running-order/cue.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
@@ -12,26 +12,32 @@ import type { EpochMs } from '../../units.ts';
 import { glassesToCome } from '../arrangement.ts';
 import { habitsNow, tempoOf, unfittedOf } from '../fitting.ts';
 import { endingNow, playable } from '../position.ts';
-import { readsRulesFirst } from '../seating.ts';
 import { inTellingOrder, metByAll, servedInOwnOrders } from '../serving.ts';
 import {
   cueNow,
   type Doors,
   type Entry,
   type Finished,
-  type KitItem,
   type Reminder,
   type ScreenShows,
-  type Seat,
-  type Signal,
   type UnderWay,
 } from '../state.ts';
+import { type HostSeat, hostSeats } from './host-seats.ts';
 import { type ClockView, clockView } from './stage.ts';
 
 /** What the host's devices see: the room and its place in the running order, and never a word of anybody's notes [Q1]. */
 export type HostView = HostUnderWay | HostFinished;
 
-interface HostBase {
+/** The same without who sits where, which grows with the room and changes on its own. */
+export type RoomView = RoomUnderWay | RoomFinished;
+
+interface Seated {
+  readonly seats: readonly HostSeat[];
+}
+export interface HostUnderWay extends RoomUnderWay, Seated {}
+export interface HostFinished extends RoomFinished, Seated {}
+
+interface RoomBase {
   readonly version: number;
   readonly title: string;
   /** Rises when the plan has changed, so that a device fetches it again. */
@@ -40,7 +46,6 @@ interface HostBase {
   /** In whose words guests are asked about structure. */
   readonly terms: Terms;
   readonly pacing: Pacing;
-  readonly seats: readonly HostSeat[];
   /** How many the plan reckons with, at the table and at home. */
   readonly expected: { readonly room: number; readonly home: number };
   readonly pours: readonly HostPour[];
@@ -54,7 +59,7 @@ interface HostBase {
   readonly habits: Habits;
 }
 
-export interface HostUnderWay extends HostBase {
+interface RoomUnderWay extends RoomBase {
   readonly status: 'under-way';
   readonly cue: CueId;
   /** [P18] Guests are asked whether they are ready. */
@@ -85,28 +90,9 @@ export interface HostUnderWay extends HostBase {
   readonly screen: ScreenShows;
 }
 
-export interface HostFinished extends HostBase {
+interface RoomFinished extends RoomBase {
   readonly status: 'finished';
   readonly finishedAt: EpochMs;
-}
-
-export interface HostSeat {
-  readonly id: SeatId;
-  readonly name: string;
-  readonly leftHanded: boolean;
-  readonly remote: boolean;
-  readonly presence: Seat['presence'];
-  readonly cautionsRead: boolean;
-  readonly groundRulesAccepted: boolean;
-  /** [C4] */
-  readonly onlyWater: boolean;
-  /** [S5] Came late, and is at the cautions and the rules. */
-  readonly readsRulesFirst: boolean;
-  readonly signal: Signal | null;
-  /** What a remote guest has laid ready. */
-  readonly kit: readonly KitItem[];
-  /** How many glasses this guest has missed. */
-  readonly missed: number;
 }
 
 export interface HostPour {
@@ -147,15 +133,19 @@ export interface RunningOrderView {
   readonly unfitted: Lengths;
 }
 
-export function hostView(session: UnderWay | Finished, version: number): HostView {
-  const base: HostBase = {
+export const hostView = (session: UnderWay | Finished, version: number): HostView => ({
+  ...roomView(session, version),
+  seats: [...hostSeats(session).values()],
+});
+
+export function roomView(session: UnderWay | Finished, version: number): RoomView {
+  const base: RoomBase = {
     version,
     title: session.plan.title,
     planChanges: session.planChanges,
     blind: session.plan.blind,
     terms: termsOf(session.plan),
     pacing: session.pacing,
-    seats: Object.values(session.seats).map((seat) => hostSeat(session, seat)),
     expected: { room: session.plan.guests, home: session.plan.remoteGuests },
     pours: hostPours(session),
     trials: session.plan.trials.map((trial) => hostTrial(session, trial)),
@@ -175,7 +165,7 @@ export const runningOrderView = (session: UnderWay | Finished, version: number):
   unfitted: unfittedOf(session),
 });
 
-function underWay(session: UnderWay, base: HostBase): HostUnderWay {
+function underWay(session: UnderWay, base: RoomBase): RoomUnderWay {
   const order = playable(session);
   const after = session.cues[order.find((index) => index > session.at) ?? -1];
   const before = session.cues[order.findLast((index) => index < session.at) ?? -1];
@@ -214,26 +204,9 @@ function namesToTell(session: UnderWay): PourId[] {
   return inTellingOrder(session.plan, untold);
 }
 
-function closingPassOf(session: UnderWay): HostUnderWay['closingPass'] {
+function closingPassOf(session: UnderWay): RoomUnderWay['closingPass'] {
   if (session.closingDropped) return 'dropped';
   return session.cues.slice(session.at).some(isClosing) ? 'kept' : 'none';
-}
-
-function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
-  return {
-    id: seat.id,
-    name: seat.name,
-    leftHanded: seat.leftHanded,
-    remote: seat.remote,
-    presence: seat.presence,
-    cautionsRead: seat.cautionsRead,
-    groundRulesAccepted: seat.groundRulesAccepted,
-    onlyWater: seat.onlyWater,
-    readsRulesFirst: readsRulesFirst(session, seat),
-    signal: session.status === 'under-way' ? (session.signals[seat.id] ?? null) : null,
-    kit: seat.kit,
-    missed: seat.missed.filter((pour) => !session.dropped.includes(pour)).length,
-  };
 }
 
 function hostPours(session: UnderWay | Finished): HostPour[] {

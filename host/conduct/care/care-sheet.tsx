@@ -2,7 +2,7 @@ import type { SeatId } from '../../../core/ids.ts';
 import { sources } from '../../../core/planning/figures/sources.ts';
 import { emergencyNumbers } from '../../../core/planning/strength/emergency-numbers.ts';
 import { isAgeCountry } from '../../../core/planning/strength/legal-ages.ts';
-import type { HostSeat } from '../../../core/session/views/host.ts';
+import type { HostSeat } from '../../../core/session/views/host-seats.ts';
 import { careWords as said } from '../../../shared/language/en/host-care.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';

@@ -165,4 +165,4 @@ interface NoteDone {
 }
 
 /** Views whose version is the number of events behind them. */
-const counted = new Set(['stage', 'seat', 'host', 'running-order']);
+const counted = new Set(['stage', 'seat', 'room', 'running-order']);

@@ -10,6 +10,7 @@ import { evolveAll } from '../../../core/session/evolve.ts';
 import { playable } from '../../../core/session/position.ts';
 import { cueNow, type Session, unopened } from '../../../core/session/state.ts';
 import { hostView, runningOrderView } from '../../../core/session/views/host.ts';
+import { hostSeats } from '../../../core/session/views/host-seats.ts';
 import { screenView } from '../../../core/session/views/screen.ts';
 import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
@@ -55,6 +56,11 @@ function checkStep(
       '[P24]',
     ).toEqual(behind);
     expect(new Set(after.cues.map(({ id }) => id)).size, '[P24]').toBe(after.cues.length);
+  }
+  if (before.status === 'under-way') {
+    // What is kept of seats that have not changed is what would be shown of them anew.
+    const known = { session: before, seats: hostSeats(before) };
+    expect(hostSeats(after, known), 'seats').toEqual(hostSeats(after));
   }
   const entered = events.filter((event) => event.type === 'CueEntered');
   if (command.by === 'host' && command.ask.type === 'Advance')

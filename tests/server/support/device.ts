@@ -1,5 +1,6 @@
 import { io, type Socket } from 'socket.io-client';
 import type { TastingId } from '../../../core/ids.ts';
+import { joinRoomAndSeats } from '../../../shared/follower/host-room.ts';
 import { type BoardChange, type BoardPart, boardOfParts } from '../../../shared/wire/board.ts';
 import { type Parts, withChange } from '../../../shared/wire/parts.ts';
 import {
@@ -40,14 +41,17 @@ export class Device {
       extraHeaders: headers,
     });
     let board: Parts<BoardPart> = new Map();
+    // Put together as on a device of ours, so that tests read what people see.
+    const host = joinRoomAndSeats((view) => this.heard.push({ event: 'host', view }));
     this.socket.onAny((event: string, view: unknown) => {
       this.heard.push({ event, view });
       if (event === 'board-change') {
-        // Put together as on a device of ours, so that tests read what people see.
         const { anew, version, ...change } = view as BoardChange;
         board = withChange(anew ? new Map() : board, change);
         this.heard.push({ event: 'board', view: boardOfParts(board, version) });
       }
+      if (event === 'room') host.room(view as Views['room']);
+      if (event === 'room-seats') host.seats(view as Views['room-seats']);
       this.#wake();
     });
     this.socket.on('disconnect', () => {

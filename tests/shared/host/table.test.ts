@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, seatId } from '../../../core/ids.ts';
-import type { HostSeat } from '../../../core/session/views/host.ts';
+import type { HostSeat } from '../../../core/session/views/host-seats.ts';
 import { createCommandsUnderWay } from '../../../host/evening/commands-under-way.ts';
 import { missingKit, tableOf } from '../../../host/evening/table.ts';
 

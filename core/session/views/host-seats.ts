@@ -1,0 +1,72 @@
+import type { SeatId } from '../../ids.ts';
+import { readsRulesFirst } from '../seating.ts';
+import type { Evening, Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
+
+export interface HostSeat {
+  readonly id: SeatId;
+  readonly name: string;
+  readonly leftHanded: boolean;
+  readonly remote: boolean;
+  readonly presence: Seat['presence'];
+  readonly cautionsRead: boolean;
+  readonly groundRulesAccepted: boolean;
+  /** [C4] */
+  readonly onlyWater: boolean;
+  /** [S5] Came late, and is at the cautions and the rules. */
+  readonly readsRulesFirst: boolean;
+  readonly signal: Signal | null;
+  /** What a remote guest has laid ready. */
+  readonly kit: readonly KitItem[];
+  /** How many glasses this guest has missed. */
+  readonly missed: number;
+}
+
+export type HostSeats = ReadonlyMap<SeatId, HostSeat>;
+
+/**
+ * Everybody's seat as the host sees it, in the order in which they were taken.
+ * @param known what was shown of an evening before: who has not changed since is the same object
+ */
+export function hostSeats(
+  session: UnderWay | Finished,
+  known?: { readonly session: UnderWay | Finished; readonly seats: HostSeats },
+): HostSeats {
+  const before = known && staysAlike(known.session, session) ? known.session : undefined;
+  const since = before && session.timeline[before.timeline.length];
+  return new Map(
+    Object.values(session.seats).map((seat) => {
+      const same =
+        before?.seats[seat.id] === seat &&
+        signalOf(before, seat) === signalOf(session, seat) &&
+        // Where the room stood when they sat down is what it was [S5].
+        (since === undefined || since.at > seat.takenAt);
+      return [seat.id, (same ? known?.seats.get(seat.id) : undefined) ?? hostSeat(session, seat)];
+    }),
+  );
+}
+
+/** Whether nothing else that seats are shown by is another than it was; what came behind does not count. */
+const staysAlike = (before: Evening, after: Evening): boolean =>
+  before.cues === after.cues &&
+  before.dropped === after.dropped &&
+  before.timeline.every((entry, index) => after.timeline[index] === entry);
+
+const signalOf = (session: UnderWay | Finished, { id }: Seat): Signal | null =>
+  session.status === 'under-way' ? (session.signals[id] ?? null) : null;
+
+function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
+  return {
+    id: seat.id,
+    name: seat.name,
+    leftHanded: seat.leftHanded,
+    remote: seat.remote,
+    presence: seat.presence,
+    cautionsRead: seat.cautionsRead,
+    groundRulesAccepted: seat.groundRulesAccepted,
+    onlyWater: seat.onlyWater,
+    readsRulesFirst: readsRulesFirst(session, seat),
+    signal: signalOf(session, seat),
+    kit: seat.kit,
+    missed: seat.missed.filter((pour) => !session.dropped.includes(pour)).length,
+  };
+}
