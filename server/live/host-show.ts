@@ -44,7 +44,8 @@ export class HostShow {
   /** All of it, and from now on what changes. */
   welcome(socket: LiveSocket, { session, version }: Standing): void {
     const ofBefore = isOfBefore(socket);
-    void socket.join([hostsOf(this.#tasting), (ofBefore ? hostsOfBefore : hostsOfNow)(this.#tasting)]);
+    void socket.join(hostsOf(this.#tasting));
+    void socket.join((ofBefore ? hostsOfBefore : hostsOfNow)(this.#tasting));
     if (session.status === 'unopened') return;
     const order = runningOrderView(session, version);
     if (ofBefore) {

@@ -95,7 +95,6 @@ export function connect(
   options.onSocket?.(socket);
   let closed = false;
   let silent = false;
-  const waitingForLine = new Set<() => void>();
   const healing: Healing | undefined =
     line.mend &&
     createHealing({
@@ -131,7 +130,6 @@ export function connect(
     healing?.stop();
     link.value = { status: 'live' };
     probing.start();
-    for (const goOn of [...waitingForLine]) goOn();
   });
   socket.on('disconnect', (reason) => {
     probing.stop();
@@ -167,15 +165,8 @@ export function connect(
     while (!closed && !final(link.peek()) && local.steady() < giveUpAt) {
       const answer = socket.connected ? await once().catch(() => undefined) : undefined;
       if (answer !== undefined) return answer;
-      await new Promise<void>((resolve) => {
-        const goOn = (): void => {
-          waitingForLine.delete(goOn);
-          cancel();
-          resolve();
-        };
-        const cancel = after(beforeAnother, goOn);
-        waitingForLine.add(goOn);
-      });
+      // Not at the very moment of connecting: what the server tells then comes first.
+      await new Promise<void>((resolve) => after(beforeAnother, resolve));
     }
     return { ok: false, code: 'no-answer' };
   }
