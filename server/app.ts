@@ -2,11 +2,13 @@ import { createServer as createHttpServer, type Server as HttpServer } from 'nod
 import { createServer as createHttpsServer } from 'node:https';
 import { join } from 'node:path';
 import type { Duplex } from 'node:stream';
+import type { TastingId } from '../core/ids.ts';
 import { durationMs } from '../core/units.ts';
 import { addressOf } from './access/address.ts';
 import { Allowances } from './access/allowances.ts';
 import { GuessThrottle } from './access/guess-throttle.ts';
 import { Keyring } from './access/keys.ts';
+import { peersOf } from './access/peers.ts';
 import { externalAddresses } from './addresses.ts';
 import { type Chance, realChance } from './chance.ts';
 import { type Clock, wallClock } from './clock.ts';
@@ -21,11 +23,15 @@ import { type Log, stderrLog } from './log.ts';
 import { Metrics } from './ops/metrics.ts';
 import { startRetention } from './ops/retention.ts';
 import { startStoreCheck } from './ops/store-check.ts';
+import { FrontDoor } from './passing/front-door.ts';
+import type { Cluster } from './store/postgres/postgres.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {
   /** Closed when the server stops. */
   readonly store: Store;
+  /** Where several processes serve together: the others. `address` is where they reach this one. */
+  readonly cluster?: { readonly others: Cluster; readonly address: (port: number) => string };
   /** 0 takes any free port. */
   readonly port?: number;
   /** Address to listen on; absent: all of this machine's. */
@@ -68,9 +74,12 @@ const backlog = 4096;
  */
 const fruitless = { perSecond: 50, burst: 1500 };
 
+/** A gap that other processes leave between them while an evening goes from one to another: it was watched. */
+const failover = durationMs(5000);
+
 /** Starts listening. Rejects with the system's error when the port cannot be had; the store is then still open. */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
-  const { store, origins = [], chance = realChance } = options;
+  const { store, origins = [], chance = realChance, cluster } = options;
   const log = options.log ?? stderrLog('warn');
   // Every alarm of the server goes through this clock, so that none can end the process.
   const clock = guardedClock(options.clock ?? wallClock, (error) =>
@@ -79,7 +88,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const houseKey = options.houseKey ?? chance.key();
   const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
   const knocks = new Allowances(clock, fruitless);
-  const io = createLiveServer(origins, (request) => knocks.take(addressOf(request)));
+  const io = createLiveServer(origins, (request) => knocks.take(addressOf(request)), cluster?.others.holds);
   const graces = {
     host: durationMs(options.hostGrace ?? 30_000),
     seat: durationMs(options.seatGrace ?? 15_000),
@@ -93,6 +102,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     chance,
     seatLimit: options.seatLimit ?? 200,
     sweepEvery: durationMs(5 * 60_000),
+    ...(cluster === undefined ? {} : { watchedBefore: failover }),
   });
   const keyring = new Keyring(store, clock, houseKey);
   const secure = options.tls !== undefined;
@@ -102,6 +112,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const metrics = new Metrics();
   const guesses = new GuessThrottle(clock);
   const recaps = new RecapDesk();
+  let stopping = false;
+  const frontDoor = cluster && new FrontDoor({ cluster: cluster.others, peers: peersOf(houseKey), log });
   const site = createSite(
     {
       store,
@@ -117,6 +129,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       guestOrigins,
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
       secure,
+      ready: () => !stopping && cluster?.others.holds() !== false,
+      ...(frontDoor === undefined ? {} : { passOn: frontDoor.route }),
     },
     recaps,
   );
@@ -139,9 +153,15 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       guesses.cameInFrom(address);
     },
   });
+  frontDoor?.standBefore(http);
   const connections = tracked(http);
   try {
     port = await listen(http, port, options.host);
+    await cluster?.others.join(cluster.address(port), {
+      lost: (tasting) => conductors.lost(tasting),
+      taken: (tasting) => void conductors.of(tasting),
+      expired: () => void io.disconnectSockets(true),
+    });
   } catch (error) {
     await conductors.stop();
     metrics.stop();
@@ -152,10 +172,21 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const endRetention =
     options.keepFor === undefined
       ? () => undefined
-      : startRetention({ store, conductors, clock, log, keepFor: durationMs(options.keepFor) });
+      : startRetention({
+          store,
+          conductors,
+          clock,
+          log,
+          keepFor: durationMs(options.keepFor),
+          ...(cluster && {
+            mine: async (tasting: TastingId) => (await cluster.others.claim(tasting)).at === 'here',
+          }),
+        });
 
   let stopped: Promise<void> | undefined;
   const stop = async () => {
+    stopping = true;
+    frontDoor?.close();
     endStoreCheck();
     endRetention();
     io.emit('dismissal', 'server-stopping');

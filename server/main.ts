@@ -5,6 +5,7 @@ import { externalAddresses } from './addresses.ts';
 import { announcement } from './announce.ts';
 import { startServer } from './app.ts';
 import { realChance } from './chance.ts';
+import { steadyClock } from './clock.ts';
 import { stderrLog } from './log.ts';
 import { backUp } from './ops/backup.ts';
 import { openBackupDoor } from './ops/backup-door.ts';
@@ -12,6 +13,9 @@ import { storeIn } from './ops/data-folder.ts';
 import { goOnWhateverHappens } from './ops/last-resort.ts';
 import { restore } from './ops/restore.ts';
 import { type Settings, settingsFrom } from './settings.ts';
+import { type Cluster, openPostgresStore } from './store/postgres/postgres.ts';
+import { masterKeyIn } from './store/seals/master-key.ts';
+import { masterFileOf } from './store/seals/seals.ts';
 import { openSqliteStore } from './store/sqlite.ts';
 import { StoreFailure } from './store/store.ts';
 
@@ -23,7 +27,7 @@ async function main(): Promise<void> {
   const [task, file, how] = process.argv.slice(2);
   if (task !== undefined) return void console.log(await errand(task, file, how, settings));
   const log = stderrLog(settings.logLevel);
-  const { houseKey, store } = openData(settings.data);
+  const { houseKey, store, cluster } = await openData(settings);
   const server = await startServer({
     store,
     houseKey,
@@ -32,6 +36,7 @@ async function main(): Promise<void> {
     seatLimit: settings.seatLimit,
     origins: settings.origins,
     pages: pagesFolder(import.meta.dirname),
+    ...(cluster === undefined ? {} : among(cluster, settings)),
     ...(settings.keepDays === undefined ? {} : { keepFor: settings.keepDays * 24 * 3600 * 1000 }),
     ...(settings.host === undefined ? {} : { host: settings.host }),
     ...(settings.tls === undefined ? {} : { tls: settings.tls }),
@@ -41,7 +46,7 @@ async function main(): Promise<void> {
   });
   // Only now: a fault before this is one sentence and the end.
   goOnWhateverHappens(process, log);
-  const closeDoor = await openBackupDoor(settings.data, store, log);
+  const closeDoor = 'backup' in store ? await openBackupDoor(settings.data, store, log) : () => undefined;
 
   const stop = async () => {
     await closeDoor();
@@ -50,7 +55,7 @@ async function main(): Promise<void> {
   };
   process.once('SIGINT', () => void stop());
   process.once('SIGTERM', () => void stop());
-  if (store.upgrade !== undefined) {
+  if ('upgrade' in store && store.upgrade !== undefined) {
     console.log(
       `The store was brought up to date. What was there before, guests’ notes among it, is kept in ${store.upgrade.copy}: delete it once you do not need it.`,
     );
@@ -84,12 +89,27 @@ async function errand(
   return restore(data, resolve(file), { now: new Date(), withoutNotes: how === 'without-notes' });
 }
 
-function openData(folder: string) {
+/** This process as one of several on a database. */
+const among = (others: Cluster, { host, ownAddress }: Settings) => ({
+  clock: steadyClock({ wall: () => others.wall(), steady: () => performance.now() }),
+  cluster: {
+    others,
+    address: (port: number) => ownAddress ?? `${host ?? externalAddresses()[0] ?? '127.0.0.1'}:${port}`,
+  },
+});
+
+async function openData({ data: folder, databaseUrl: url }: Settings) {
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
+    if (url !== undefined) {
+      const houseKey = houseKeyIn(folder, realChance);
+      const notesKey = masterKeyIn(masterFileOf(storeIn(folder)), true);
+      const store = await openPostgresStore({ url, notesKey, houseKey });
+      return { store, houseKey, cluster: store.cluster };
+    }
     // The store first: its lock keeps a second server away.
     const store = openSqliteStore(storeIn(folder));
-    return { store, houseKey: houseKeyIn(folder, realChance) };
+    return { store, houseKey: houseKeyIn(folder, realChance), cluster: undefined };
   } catch (error) {
     if (error instanceof StoreFailure || !(error instanceof Error && 'code' in error)) throw error;
     const sentence = `The data folder ${folder} cannot be written (${error.code}): give this user the right to write there, or name another one in QUIETPOUR_DATA.`;

@@ -9,6 +9,10 @@ export interface Settings {
   /** Folder for everything that is kept. */
   readonly data: string;
   readonly origins: readonly string[];
+  /** Of PostgreSQL, for more than one process; undefined: a file in the data folder. */
+  readonly databaseUrl: string | undefined;
+  /** Where other processes reach this one, as host:port; undefined: this machine's first address. */
+  readonly ownAddress: string | undefined;
   readonly tls: { readonly key: Buffer; readonly cert: Buffer } | undefined;
   readonly logLevel: string;
   /** How many may sit at one table. */
@@ -26,6 +30,16 @@ export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
   if (!/^\d{1,5}$/.test(PORT) || port > 65_535) {
     throw new Error('PORT must be a number from 0 to 65535; 0 takes any port that is free.');
   }
+  const { QUIETPOUR_DATABASE_URL, QUIETPOUR_ADDRESS } = environment;
+  if (QUIETPOUR_ADDRESS && !/^[A-Za-z0-9.-]+:\d{1,5}$/.test(QUIETPOUR_ADDRESS))
+    throw new Error(
+      'QUIETPOUR_ADDRESS must say where other processes reach this one, such as 10.0.0.5:4680.',
+    );
+  const tls = tlsFrom(environment.QUIETPOUR_TLS_KEY, environment.QUIETPOUR_TLS_CERT);
+  if (QUIETPOUR_DATABASE_URL && tls !== undefined)
+    throw new Error(
+      'Beside QUIETPOUR_DATABASE_URL leave QUIETPOUR_TLS_KEY out: the proxy in front speaks https.',
+    );
   const logLevel = environment.LOG_LEVEL ?? 'warn';
   if (!levels.includes(logLevel)) throw new Error(`LOG_LEVEL must be one of ${levels.join(', ')}.`);
   const { QUIETPOUR_SEATS = '200' } = environment;
@@ -44,7 +58,9 @@ export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
     host: HOST === '' ? undefined : HOST,
     data: isAbsolute(QUIETPOUR_DATA) ? QUIETPOUR_DATA : resolve(QUIETPOUR_DATA),
     origins: QUIETPOUR_ORIGINS.split(/[\s,]+/).flatMap((origin) => (origin === '' ? [] : [checked(origin)])),
-    tls: tlsFrom(environment.QUIETPOUR_TLS_KEY, environment.QUIETPOUR_TLS_CERT),
+    tls,
+    databaseUrl: QUIETPOUR_DATABASE_URL || undefined,
+    ownAddress: QUIETPOUR_ADDRESS || undefined,
     logLevel,
   };
 }

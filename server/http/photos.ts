@@ -24,17 +24,17 @@ export function photoRoutes({ store, keyring, chance }: HttpParts): Router {
   const coming = new Map<TastingId, number>();
   router.post(
     '/tastings/:tasting/photos',
-    (request, response, next) => {
+    async (request, response, next) => {
       const tasting = hostedTasting(request, keyring);
       if (store.tastings.find(tasting) === undefined) throw new Refused('no-such-tasting');
       const others = coming.get(tasting) ?? 0;
-      if (store.photos.count(tasting) + others >= mostPhotos) throw new Refused('too-many-photos');
       coming.set(tasting, others + 1);
       response.once('close', () => {
         const left = (coming.get(tasting) ?? 1) - 1;
         if (left > 0) coming.set(tasting, left);
         else coming.delete(tasting);
       });
+      if ((await store.photos.count(tasting)) + others >= mostPhotos) throw new Refused('too-many-photos');
       next();
     },
     express.raw({ type: () => true, limit: largestPhoto }),

@@ -29,12 +29,20 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   site.get('/healthz', (_request, response) => {
     response.set('Cache-Control', 'no-store').json({ ok: true, server: 'quietpour' });
   });
+  site.get('/ready', (_request, response) => {
+    const ready = parts.ready();
+    response
+      .status(ready ? 200 : 503)
+      .set('Cache-Control', 'no-store')
+      .json({ ready });
+  });
   site.get('/metrics', metricsRoute(parts));
   site.use('/api', (_request, response, next) => {
     response.set('Cache-Control', 'no-store');
     next();
   });
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
+  if (parts.passOn !== undefined) site.use('/api', parts.passOn);
   const rowFor = rowForCode(parts);
   site.use('/api', tastingRoutes(parts), keyRoutes(parts), deviceRoutes(parts));
   site.use('/api', seatRoutes(parts, rowFor), keepsakeRoutes(parts));

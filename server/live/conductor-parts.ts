@@ -1,4 +1,5 @@
 import type { TastingId } from '../../core/ids.ts';
+import type { DurationMs } from '../../core/units.ts';
 import type { Chance } from '../chance.ts';
 import type { Clock } from '../clock.ts';
 import type { OnFault } from '../guard.ts';
@@ -17,6 +18,8 @@ export interface ConductorParts {
   readonly graces: Graces;
   /** How many may sit at one table. */
   readonly seatLimit: number;
+  /** How long before it is loaded here a session may have been watched by another process. */
+  readonly watchedBefore?: DurationMs;
   /** Told of what goes wrong and is not the store's: the conductor is then ended. */
   readonly onFault: OnFault;
 }

@@ -85,7 +85,8 @@ export class Conductor {
     this.publisher = new Publisher({ ...parts, presence, screens, devices, plan }, this.standing);
     this.pouring = new PourRun({ ...parts, plan });
     this.#desk = new NoteDesk(kept);
-    this.#deadlines = new Deadlines(clock, this.#session, (ask) => void this.#onClock(ask));
+    const rings = (ask: ClockCommand) => void this.#onClock(ask);
+    this.#deadlines = new Deadlines(clock, this.#session, rings, given.watchedBefore);
     this.#deadlines.arm(this.#session);
   }
 

@@ -94,6 +94,13 @@ export class Conductors {
     });
   }
 
+  /** Another process conducts it: nothing more is said of it here, and its devices find the other. */
+  lost(tasting: TastingId): void {
+    this.#working.get(tasting)?.end();
+    this.#working.delete(tasting);
+    this.#options.io.in(everybodyAt(tasting)).disconnectSockets(true);
+  }
+
   /** Removes the tasting with everything in it, also one that cannot be read, and tells its devices. */
   async remove(tasting: TastingId): Promise<void> {
     const conductor = this.#readable(tasting);

@@ -21,10 +21,16 @@ export class Deadlines {
   /** When the cue was entered whose time ran out while nobody watched. */
   #overtimeSince: EpochMs | undefined;
 
-  constructor(clock: Clock, loaded: Session, ask: (command: ClockCommand) => void) {
+  /** @param watchedBefore how long before the loading somebody else may have watched it */
+  constructor(
+    clock: Clock,
+    loaded: Session,
+    ask: (command: ClockCommand) => void,
+    watchedBefore = durationMs(0),
+  ) {
     this.#clock = clock;
     this.#ask = ask;
-    if (loaded.status === 'under-way' && isOvertime(loaded, clock.now()))
+    if (loaded.status === 'under-way' && isOvertime(loaded, epochMs(clock.now() - watchedBefore)))
       this.#overtimeSince = loaded.enteredAt;
   }
 

@@ -79,8 +79,10 @@ export function textFrame(text: string): Buffer {
 /**
  * What goes to a room is encoded and framed once, and written to each idle connection as it is. Socket.IO frames once
  * too, but makes a packet, some nine events and a corked pair of writes for each guest.
+ *
+ * @param mayTell false while another process may have what is conducted here: then nothing is said
  */
-export function broadcastFlat(io: LiveServer): Deliveries {
+export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => true): Deliveries {
   const deliveries = { flat: 0, usual: 0 };
   const Usual = io.of('/').adapter.constructor as unknown as AdapterClass;
   class FlatAdapter extends Usual {
@@ -101,6 +103,7 @@ export function broadcastFlat(io: LiveServer): Deliveries {
     }
 
     override broadcast(packet: { nsp?: string }, options: BroadcastOptions): void {
+      if (!mayTell()) return;
       const [room = ''] = options.rooms;
       const text = this.#plainText(packet, options);
       if (text === undefined) super.broadcast(packet, options);

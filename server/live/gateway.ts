@@ -39,6 +39,7 @@ const ofEvening = (chairs: number): Pace => ({ perSecond: 100 + 2 * chairs, burs
 export function createLiveServer(
   origins: readonly string[],
   mayKnock: (request: IncomingMessage) => boolean = () => true,
+  mayTell?: () => boolean,
 ): LiveServer {
   const io: LiveServer = new Server({
     serveClient: false,
@@ -57,9 +58,22 @@ export function createLiveServer(
       else answer(null, true);
     },
   });
-  broadcastFlat(io);
+  broadcastFlat(io, mayTell);
+  if (mayTell !== undefined) io.use(silentUnless(mayTell));
   return io;
 }
+
+/** What is sent to one device by itself, answers too, while somebody else may conduct the evening. */
+const silentUnless =
+  (mayTell: () => boolean) =>
+  (socket: LiveSocket, next: () => void): void => {
+    const send = socket as unknown as { packet: (...sent: readonly unknown[]) => void };
+    const usual = send.packet.bind(socket);
+    send.packet = (...sent) => {
+      if (mayTell()) usual(...sent);
+    };
+    next();
+  };
 
 export interface GatewayParts {
   readonly io: LiveServer;

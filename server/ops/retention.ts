@@ -9,6 +9,8 @@ export interface RetentionParts {
   readonly conductors: { remove(tasting: TastingId): Promise<unknown> };
   readonly clock: Clock;
   readonly log: Log;
+  /** Whether this evening is conducted here, so that all of it can be read; absent: every one is. */
+  readonly mine?: (tasting: TastingId) => Promise<boolean>;
   /** After the last thing that happened to a tasting, or after the evening it is planned for. */
   readonly keepFor: DurationMs;
 }
@@ -17,18 +19,17 @@ const lookEvery = durationMs(6 * 3600 * 1000);
 
 /** Deletes tastings that nobody has touched for long, with every note in them. Answers with what ends it. */
 export function startRetention(parts: RetentionParts): Cancel {
-  const { store, conductors, clock, log, keepFor } = parts;
+  const { store, conductors, clock, log, keepFor, mine } = parts;
   let next: Cancel = () => undefined;
 
-  const overdue = async (): Promise<TastingId[]> =>
-    [...(await store.tastings.list()), ...(await store.tastings.unreadable())]
-      .filter((row) => later(lastTouched(store, row), keepFor) <= clock.now())
-      .map(({ tasting }) => tasting);
-
+  const isOver = (row: TastingRow | UnreadableTasting): boolean =>
+    later(lastTouched(store, row), keepFor) <= clock.now();
   const sweep = async (): Promise<void> => {
-    for (const tasting of await overdue()) {
-      await conductors.remove(tasting);
-      log.info({ tasting }, 'deleted, for its time was over');
+    for (const row of [...(await store.tastings.list()), ...(await store.tastings.unreadable())]) {
+      // Its log is read only where it may be over, and is conducted here.
+      if (!isOver(row) || (mine !== undefined && !((await mine(row.tasting)) && isOver(row)))) continue;
+      await conductors.remove(row.tasting);
+      log.info({ tasting: row.tasting }, 'deleted, for its time was over');
     }
   };
   const plan = (at: EpochMs): void => {

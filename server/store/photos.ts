@@ -13,7 +13,7 @@ export function photoShelf(db: Database, writer: Writer): PhotoShelf {
         insert.run(photo, tasting, jpeg);
       }),
     find: async (photo) => find.get(photo),
-    count: (tasting) => count.get(tasting) ?? 0,
+    count: async (tasting) => count.get(tasting) ?? 0,
     remove: (tasting, photo) =>
       writer.write(tasting, () => {
         remove.run(tasting, photo);

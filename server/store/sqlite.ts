@@ -28,7 +28,7 @@ import { SetAside } from './set-aside.ts';
 import { type Store, StoreFailure } from './store.ts';
 import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
-import { createWriter, failure, isDamage } from './writer.ts';
+import { createWriter, failure, isDamage, type Writer } from './writer.ts';
 
 export interface StoreLimits {
   /** Of 4 kB: a file that would grow larger is answered as a full disk is. */
@@ -62,8 +62,13 @@ export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteS
 
 const inMemory = (file: string): boolean => file === ':memory:';
 
-function shelvesOf(db: Database, seals: Seals, gone: Forgettings): Omit<SqliteStore, 'upgrade'> {
-  const writer = createWriter(db);
+/** @param writer what commits: by itself the database that the shelves read from */
+export function shelvesOf(
+  db: Database,
+  seals: Seals,
+  gone: Forgettings,
+  writer: Writer = createWriter(db),
+): Omit<SqliteStore, 'upgrade'> {
   const digests = rowDigests(db);
   const keys = keyRing(db, writer, digests);
   let damaged = false;

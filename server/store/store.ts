@@ -294,6 +294,6 @@ export interface ReleaseShelf {
 export interface PhotoShelf {
   add(tasting: TastingId, photo: PhotoId, jpeg: Buffer): Promise<void>;
   find(photo: PhotoId): Promise<Buffer | undefined>;
-  count(tasting: TastingId): number;
+  count(tasting: TastingId): Promise<number>;
   remove(tasting: TastingId, photo: PhotoId): Promise<void>;
 }

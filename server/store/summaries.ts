@@ -9,7 +9,7 @@ import { fold, foldings } from '../../shared/words/fold.ts';
 import { dateWords } from './date-words.ts';
 import type { TastingRow, TastingSearch, TastingSummary } from './store.ts';
 
-interface Row {
+export interface SummaryRow {
   readonly tasting: string;
   readonly created_at: number;
   readonly code: string;
@@ -34,8 +34,9 @@ export interface Summaries {
   gone(tasting: TastingId): void;
 }
 
-const columns = 'tasting, created_at, code, title, starts_at, pours, guests, stage, finished_at';
-export const summaryColumns = `${columns}, words`;
+/** Of a summary, what a list shows. */
+export const listedColumns = 'tasting, created_at, code, title, starts_at, pours, guests, stage, finished_at';
+export const summaryColumns = `${listedColumns}, words`;
 
 export function summariesIn(db: Database): Summaries {
   const insert = db.prepare(
@@ -52,14 +53,13 @@ export function summariesIn(db: Database): Summaries {
   const retitle = db.prepare<[string, string, string]>(
     'UPDATE summaries SET title = ?, words = words || ? WHERE tasting = ?',
   );
-  const one = db.prepare<[string], Row>(`SELECT ${columns} FROM summaries WHERE tasting = ?`);
-  const stageNames = tastingStages.map((stage) => `WHEN '${stage}' THEN '${stageWords(stage)}'`).join(' ');
-  const some = db.prepare<[object], Row>(
-    `SELECT ${columns} FROM summaries
+  const one = db.prepare<[string], SummaryRow>(`SELECT ${listedColumns} FROM summaries WHERE tasting = ?`);
+  const some = db.prepare<[object], SummaryRow>(
+    `SELECT ${listedColumns} FROM summaries
      WHERE (@createdAt IS NULL OR created_at < @createdAt OR (created_at = @createdAt AND tasting > @tasting))
        AND NOT EXISTS (
          SELECT 1 FROM json_each(@words) sought
-         WHERE instr(words || lower(' ' || code) || CASE stage ${stageNames} ELSE '' END, sought.value) = 0)
+         WHERE instr(words || lower(' ' || code) || CASE stage ${stageCases} ELSE '' END, sought.value) = 0)
      ORDER BY created_at DESC, tasting LIMIT @most`,
   );
 
@@ -82,7 +82,7 @@ export function summariesIn(db: Database): Summaries {
     },
     find(tasting) {
       const row = one.get(tasting);
-      return row && fromRow(row);
+      return row && summaryFromRow(row);
     },
     page: ({ find, after, most }) =>
       some
@@ -92,7 +92,7 @@ export function summariesIn(db: Database): Summaries {
           words: JSON.stringify(soughtWords(find)),
           most,
         })
-        .map(fromRow),
+        .map(summaryFromRow),
   };
 }
 
@@ -108,7 +108,7 @@ function saidOf({ title, hostName, place, startsAt, timeZone, pours, guests }: P
 }
 
 /** Every word has to be found, also in the middle of another one; a figure only where one begins, so that 5 is not 15. */
-const soughtWords = (find: string): string[] =>
+export const soughtWords = (find: string): string[] =>
   find
     .split(/\s+/)
     .map(fold)
@@ -117,6 +117,11 @@ const soughtWords = (find: string): string[] =>
 
 const stageWords = (stage: TastingStage): string =>
   [hostWords, germanWords].map(({ home }) => ` ${fold(home.stages[stage])}`).join('');
+
+/** In SQL, what each stage is called in every language. */
+export const stageCases = tastingStages
+  .map((stage) => `WHEN '${stage}' THEN '${stageWords(stage)}'`)
+  .join(' ');
 
 /** What leads an evening into another stage. */
 export const moves: readonly string[] = ['DoorsOpened', 'TastingFinished', 'TastingReopened'];
@@ -135,7 +140,7 @@ function lastMove(
     : { stage: 'under-way', finishedAt: null };
 }
 
-const fromRow = (row: Row): TastingSummary => ({
+export const summaryFromRow = (row: SummaryRow): TastingSummary => ({
   tasting: tastingId(row.tasting),
   code: row.code,
   title: row.title,

@@ -25,6 +25,8 @@ const failuresBeforePolling = 2;
 /** Opens a line over the network. When it breaks it stays broken until it is mended. */
 export function dial({ credentials, known, origin = window.location.origin, heard }: Dialling): Line {
   const socket: FollowerSocket = io(origin, {
+    // For a proxy in front of several servers: devices of one evening go to the same one.
+    query: { tasting: credentials.tasting },
     auth: (show) => show({ ...credentials, known: known() }),
     transports: ['websocket'],
     tryAllTransports: true,

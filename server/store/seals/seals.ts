@@ -80,7 +80,7 @@ interface Kept {
   key?: Buffer | undefined;
 }
 
-function sealsWith(master: MasterKey, file: SlotFile): Seals {
+export function sealsWith(master: MasterKey, file: SlotFile): Seals {
   const { wrapping, naming } = master;
   const kept = new Map<string, Kept>();
   const nameOf = ({ tasting, notebook }: Pick<Slot, 'tasting' | 'notebook'>) => `${tasting} ${notebook}`;

@@ -151,7 +151,7 @@ export function diskStore(
         }),
     },
     releases: { shown: never, figures: never, saveShown: never, saveFigures: never },
-    photos: { add: never, find: async () => undefined, count: () => 0, remove: never },
+    photos: { add: never, find: async () => undefined, count: async () => 0, remove: never },
     surveys: { answer: never, count: () => 0, read: () => [] },
     asItLies: never,
     check: () => [],

@@ -35,6 +35,8 @@ export class Device {
   constructor(url: string, shown: object, headers: Record<string, string> = {}) {
     this.socket = io(url, {
       auth: { ...shown },
+      // As pages do, for a proxy in front.
+      query: 'tasting' in shown ? { tasting: String(shown.tasting) } : {},
       transports: ['websocket'],
       forceNew: true,
       reconnection: false,

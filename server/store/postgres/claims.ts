@@ -1,0 +1,145 @@
+import { type TastingId, tastingId } from '../../../core/ids.ts';
+import { StoreFailure } from '../store.ts';
+import type { Ask } from './connections.ts';
+import { type Lease, leaseHolds } from './lease.ts';
+import { databaseFailure } from './trouble.ts';
+
+/** Where a session is conducted. */
+export type Whereabouts =
+  | { readonly at: 'here' }
+  | { readonly at: 'elsewhere'; readonly address: string; readonly process: string }
+  | { readonly at: 'nowhere' };
+
+/** What is known of the head of a session that is owned here. */
+export interface OwnHead {
+  readonly epoch: number;
+  version: number;
+}
+
+export interface ClaimParts {
+  readonly ask: Ask;
+  readonly lease: () => Lease;
+  /** Reads all of it into memory. */
+  readonly load: (tasting: TastingId) => Promise<void>;
+  readonly unload: (tasting: TastingId) => void;
+}
+
+export interface ClaimFigures {
+  taken: number;
+  lost: number;
+}
+
+/** Sessions looked after in one sweep: each is a whole evening to read. */
+const atOnce = 8;
+
+const alive = 'SELECT FROM processes p WHERE p.process = %s AND p.valid_until > clock_timestamp()';
+const ownerIsAlive = alive.replace('%s', 'h.owner');
+/** After the database was down, every lease has run out: owners that live get the time to renew theirs first. */
+const upForALease = `pg_postmaster_start_time() < clock_timestamp() - interval '${leaseHolds} milliseconds'`;
+
+/** The sessions that are this process's own. Who owns one is a row in the database, and to claim it one update of that row. */
+export class Claims {
+  readonly owned = new Map<TastingId, OwnHead>();
+  readonly figures: ClaimFigures = { taken: 0, lost: 0 };
+  readonly #parts: ClaimParts;
+  readonly #claiming = new Map<TastingId, Promise<Whereabouts>>();
+  #onLost: (tasting: TastingId) => void = () => undefined;
+  #onTaken: (tasting: TastingId) => void = () => undefined;
+
+  constructor(parts: ClaimParts) {
+    this.#parts = parts;
+  }
+
+  watch(lost: (tasting: TastingId) => void, taken: (tasting: TastingId) => void): void {
+    this.#onLost = lost;
+    this.#onTaken = taken;
+  }
+
+  /** @param refusing a process whose port refuses: it is gone, and its lease need not be waited for */
+  claim(tasting: TastingId, refusing = ''): Promise<Whereabouts> {
+    if (this.owned.has(tasting)) {
+      if (this.#parts.lease().holds()) return Promise.resolve({ at: 'here' });
+      return Promise.reject(new StoreFailure('This process has no lease at the moment.'));
+    }
+    const known = this.#claiming.get(tasting);
+    if (known !== undefined) return known;
+    const claiming = this.#claim(tasting, refusing).finally(() => this.#claiming.delete(tasting));
+    this.#claiming.set(tasting, claiming);
+    return claiming;
+  }
+
+  async #claim(tasting: TastingId, refusing: string): Promise<Whereabouts> {
+    const { ask, lease } = this.#parts;
+    const { process } = lease();
+    try {
+      if (lease().mayOwn) {
+        const [mine] = await ask<{ epoch: number; version: number }>(
+          `UPDATE heads h SET owner = $2, epoch = epoch + 1
+           WHERE h.tasting = $1 AND EXISTS (${alive.replace('%s', '$2')})
+             AND (h.owner IS NULL OR h.owner = $2 OR h.owner = $3 OR (${upForALease} AND NOT EXISTS (${ownerIsAlive})))
+           RETURNING epoch, version`,
+          [tasting, process, refusing],
+        );
+        if (mine !== undefined) return await this.#take(tasting, mine);
+      }
+      const [other] = await ask<{ owner: string | null; address: string | null }>(
+        'SELECT h.owner, p.address FROM heads h LEFT JOIN processes p ON p.process = h.owner WHERE h.tasting = $1',
+        [tasting],
+      );
+      if (other === undefined) return { at: 'nowhere' };
+      if (other.owner === null || other.address === null || other.owner === process)
+        throw new StoreFailure('Nobody conducts this evening at the moment.');
+      return { at: 'elsewhere', address: other.address, process: other.owner };
+    } catch (error) {
+      throw databaseFailure(error);
+    }
+  }
+
+  async #take(tasting: TastingId, head: OwnHead): Promise<Whereabouts> {
+    await this.#parts.load(tasting);
+    this.owned.set(tasting, { ...head });
+    this.figures.taken += 1;
+    return { at: 'here' };
+  }
+
+  /** Sessions under way whose owner is gone begin again here, whether or not anybody asks for them: their clock goes on. */
+  async sweep(): Promise<void> {
+    const { ask, lease } = this.#parts;
+    if (!lease().mayOwn) return;
+    const rows = await ask<{ tasting: string; epoch: number; version: number }>(
+      `UPDATE heads SET owner = $1, epoch = epoch + 1 WHERE tasting IN (
+         SELECT h.tasting FROM heads h JOIN summaries s USING (tasting)
+         WHERE h.owner IS NOT NULL AND h.owner <> $1 AND s.stage = 'under-way'
+           AND ${upForALease} AND NOT EXISTS (${ownerIsAlive})
+         LIMIT ${atOnce} FOR UPDATE OF h SKIP LOCKED)
+       RETURNING tasting, epoch, version`,
+      [lease().process],
+    );
+    for (const { tasting, ...head } of rows) {
+      // One that cannot be read keeps no other waiting; whoever asks for it is told.
+      try {
+        await this.#take(tastingId(tasting), head);
+        this.#onTaken(tastingId(tasting));
+      } catch {}
+    }
+  }
+
+  /** After a time without a lease: what another process has meanwhile is given up, before anything more is said of it. */
+  async check(): Promise<void> {
+    if (this.owned.size === 0) return;
+    const rows = await this.#parts.ask<{ tasting: string; epoch: number }>(
+      'SELECT tasting, epoch FROM heads WHERE owner = $1',
+      [this.#parts.lease().process],
+    );
+    const now = new Map(rows.map(({ tasting, epoch }) => [tastingId(tasting), epoch]));
+    for (const [tasting, { epoch }] of this.owned) if (now.get(tasting) !== epoch) this.lose(tasting);
+  }
+
+  /** It is another's: nothing more is said of it here. */
+  lose(tasting: TastingId): void {
+    if (!this.owned.delete(tasting)) return;
+    this.figures.lost += 1;
+    this.#onLost(tasting);
+    this.#parts.unload(tasting);
+  }
+}

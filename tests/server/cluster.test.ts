@@ -1,0 +1,119 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { StageView } from '../../core/session/views/stage.ts';
+import { openPostgresStore, type PostgresStore } from '../../server/store/postgres/postgres.ts';
+import { type LossyLine, lossyLineTo } from '../support/lossy-line.ts';
+import { credentials, newId } from './support/device.ts';
+import { House, houseKey } from './support/house.ts';
+import { postgresForTests } from './support/postgres-processes.ts';
+
+/** Several processes on one PostgreSQL, each a server of its own. */
+const database = postgresForTests();
+const advance = { type: 'Advance', from: 'gathering' } as const;
+const begun = (view: StageView): boolean => 'cue' in view && view.cue.id !== 'gathering';
+const notesKey = Buffer.alloc(32, 7);
+
+interface Process {
+  readonly house: House;
+  readonly store: PostgresStore;
+}
+let open: House[] = [];
+let line: LossyLine;
+beforeEach(async () => {
+  line = await lossyLineTo(database.server.port);
+});
+afterEach(async () => {
+  line.mend();
+  await Promise.all(open.map((house) => house.close()));
+  open = [];
+  await line.close();
+});
+
+async function process(url = database.url): Promise<Process> {
+  const store = await openPostgresStore({ url, notesKey, houseKey });
+  const cluster = { others: store.cluster, address: (port: number) => `127.0.0.1:${port}` };
+  const house = await House.open({ store, cluster });
+  open.push(house);
+  return { house, store };
+}
+const cutOff = () => process(database.url.replace(`:${database.server.port}/`, `:${line.port}/`));
+async function gone({ house }: Process): Promise<void> {
+  open = open.filter((each) => each !== house);
+  await house.close();
+}
+
+describe('any device at any process', () => {
+  it('is at the evening that another conducts, with its notes, over HTTP and sockets', async () => {
+    const [one, other] = [await process(), await process()];
+    const made = await one.house.plan();
+    // The host at one, a guest at the other: who sits down there is passed on as well.
+    const host = await one.house.host(made);
+    await host.host({ type: 'OpenDoors' });
+    const noor = await other.house.guest(made, 'Noor');
+    await host.until('host', ({ seats }) => seats.length === 1);
+    await host.host(advance);
+    await noor.until('stage', begun);
+    expect(one.store.cluster.figures().owned).toBe(1);
+    expect(other.store.cluster.figures().owned).toBe(0);
+    const keepsake = await other.house.ask('GET', `/api/keepsake/${made.tasting}`, { key: noor.key });
+    expect(keepsake).toMatchObject({ status: 200, body: { guest: 'Noor' } });
+    const list = await other.house.ask('GET', '/api/tastings/list', { key: houseKey });
+    expect(list.body).toMatchObject({ tastings: [{ tasting: made.tasting, stage: 'under-way' }] });
+    expect((await other.house.ask('GET', `/api/tastings/${made.tasting}/plan`)).status).toBe(401);
+    expect(
+      (await other.house.ask('DELETE', `/api/tastings/${made.tasting}`, { key: made.hostKey })).status,
+    ).toBe(204);
+    expect(await database.server.query(database.url, 'SELECT 1 FROM heads')).toEqual([]);
+  });
+
+  it('finds it again at another when the one that conducted it ends, and what was answered stays answered', async () => {
+    const [one, other] = [await process(), await process()];
+    const { made, host, noor } = await one.house.evening();
+    const id = newId();
+    const first = await host.raw('host:ask', { id, ask: advance });
+    expect(first).toMatchObject({ ok: true });
+    await gone(one);
+    const again = await other.house.host(made);
+    expect(await again.raw('host:ask', { id, ask: advance })).toEqual(first);
+    const seat = await other.house.enter(credentials('guest', made.tasting, noor.key));
+    expect(await seat.until('stage')).toMatchObject({ version: (first as { version: number }).version });
+    expect((await other.house.ask('GET', '/ready')).status).toBe(200);
+  });
+
+  it('says nothing while it may be another’s, lets its devices go, and the evening goes on elsewhere', async () => {
+    const [one, other] = [await cutOff(), await process()];
+    const { made, host, noor } = await one.house.evening();
+    const cut = performance.now();
+    line.silence();
+    await expect.poll(() => one.store.cluster.holds(), { interval: 10 }).toBe(false);
+    const silentAfter = performance.now() - cut;
+    const heard = noor.heard.length;
+    expect((await one.house.ask('GET', '/ready')).status).toBe(503);
+    // The host taps where nobody may answer.
+    const tapped = host.raw('host:ask', { id: newId(), ask: advance });
+    void tapped.catch(() => undefined);
+    await expect.poll(() => noor.closed, { timeout: 20_000 }).toBe(true);
+    expect(noor.heard.slice(heard).filter(({ event }) => event !== 'dismissal')).toEqual([]);
+    await expect.poll(() => other.store.cluster.figures().owned, { timeout: 20_000 }).toBe(1);
+    const [again, seat] = [
+      await other.house.host(made),
+      await other.house.enter(credentials('guest', made.tasting, noor.key)),
+    ];
+    expect(await again.host(advance)).toMatchObject({ ok: true });
+    await seat.until('stage', begun);
+    line.mend();
+    await expect.poll(() => one.store.cluster.figures().owned, { timeout: 20_000 }).toBe(0);
+    // By its own clock, before the lease ends on the database's.
+    expect(silentAfter).toBeLessThan(1500);
+  });
+});
+
+describe('a request that says it was passed on', () => {
+  it('is believed from a process of the cluster and from nobody else', async () => {
+    const [one, other] = [await process(), await process()];
+    const made = await one.house.plan();
+    const forged = { 'x-quietpour-passed': 'f'.repeat(64), 'x-forwarded-for': '10.9.8.7' };
+    const plan = `/api/tastings/${made.tasting}/plan`;
+    // A forged mark changes nothing: it is passed on like any other.
+    expect((await other.house.ask('GET', plan, { key: made.hostKey, headers: forged })).status).toBe(200);
+  });
+});

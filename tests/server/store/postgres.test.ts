@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { photoId, tastingId } from '../../../core/ids.ts';
+import type { SessionEvent } from '../../../core/session/event.ts';
+import { epochMs } from '../../../core/units.ts';
+import { mirroredTables } from '../../../server/store/postgres/tables.ts';
+import { Diverged } from '../../../server/store/store.ts';
+import {
+  append,
+  everything,
+  held,
+  ownerSeenBy,
+  postgresForTests,
+  robin,
+  row,
+  tasting,
+  written,
+} from '../support/postgres-processes.ts';
+
+const database = postgresForTests();
+const { joined } = database;
+
+describe('an evening of one process', () => {
+  it('is found from another, by code and key too, and is not conducted twice', async () => {
+    const [one, other] = [await joined('one:1'), await joined('other:2')];
+    await written(one);
+    expect(await one.cluster.claim(tasting)).toEqual({ at: 'here' });
+    expect(await other.cluster.claim(tasting)).toMatchObject({ at: 'elsewhere', address: 'one:1' });
+    expect(await other.cluster.claim(tastingId('nowhere'))).toEqual({ at: 'nowhere' });
+    expect(await other.cluster.tastingOfKey('aa')).toBe(tasting);
+    expect(await other.cluster.tastingOfCode('ABC234')).toBe(tasting);
+    expect((await other.tastings.findByCode('ABC234'))?.tasting).toBe(tasting);
+    expect(await other.tastings.page({ find: 'planned', most: 5 })).toHaveLength(1);
+    expect(await other.sessions.readAnywhere(tasting)).toEqual([held]);
+    expect(await other.photos.find(photoId('label-photo-of-the-first'))).toEqual(Buffer.from([255, 0, 1]));
+    await expect(append(other, 1)).rejects.toThrow(Diverged);
+  });
+
+  it('comes whole to the next, and the one before is refused though it has seen everything', async () => {
+    const [one, other] = [await joined('one:1'), await joined('other:2')];
+    await written(one);
+    const before = everything(one);
+    const owner = await ownerSeenBy(other);
+    expect(await other.cluster.claim(tasting, owner)).toEqual({ at: 'here' });
+    expect(everything(other)).toEqual(before);
+    expect(before.notes.entries[0]?.value).toBe('wet slate 🌾');
+    // The version is still as it was: the epoch alone keeps it out.
+    await expect(append(one, 1, 'late')).rejects.toThrow(Diverged);
+    expect(one.told.lost).toEqual([tasting]);
+    expect(one.cluster.figures()).toMatchObject({ fenced: 1, owned: 0 });
+    await append(other, 1, 'next');
+    expect(await other.sessions.readAnywhere(tasting)).toEqual([held, held]);
+    expect(one.sessions.version(tasting), 'nothing of it stays in memory').toBe(0);
+  });
+
+  it('goes to another by itself when its process is gone, if it is under way', async () => {
+    const [one, other] = [await joined('one:1'), await joined('other:2')];
+    await one.tastings.create(row);
+    await one.tastings.create({ ...row, tasting: tastingId('planned'), code: 'XYZ789' });
+    const doors = { type: 'DoorsOpened', at: epochMs(5) } as unknown as SessionEvent;
+    await one.sessions.append({ tasting, expected: 0, events: [doors] });
+    await one.close();
+    await expect.poll(() => other.told.taken).toEqual([tasting]);
+    expect(other.sessions.version(tasting)).toBe(1);
+  });
+
+  it('takes a deleted notebook along with its key, and a deleted tasting with everything', async () => {
+    const one = await joined('one:1');
+    await written(one);
+    const keys = () => database.server.query(database.url, 'SELECT notebook FROM notebook_keys');
+    expect(await keys()).toEqual([{ notebook: 'robin' }]);
+    await one.notebooks.forget(tasting, robin);
+    expect(await keys()).toEqual([]);
+    expect(one.notebooks.read(tasting, robin).entries).toEqual([]);
+    await one.tastings.remove(tasting);
+    const tables = [...mirroredTables.map(({ name }) => name), 'heads', 'photos'];
+    for (const table of tables)
+      expect(await database.server.query(database.url, `SELECT * FROM ${table}`), table).toEqual([]);
+    expect(await one.cluster.claim(tasting)).toEqual({ at: 'nowhere' });
+  });
+
+  it('commits together what arrives together, and one that fails takes no other with it', async () => {
+    const one = await joined('one:1');
+    await one.tastings.create(row);
+    const before = one.cluster.figures().commits;
+    const keys = ['k1', 'k2', 'k3'].map((hash) =>
+      one.keys.add({ hash, tasting, role: 'host', expiresAt: null }),
+    );
+    const twice = one.keys.add({ hash: 'k1', tasting, role: 'host', expiresAt: null });
+    await expect(twice).rejects.toThrow();
+    await Promise.all(keys);
+    expect(one.cluster.figures().commits - before).toBe(1);
+  });
+
+  it('never takes over the key of another evening', async () => {
+    const [one, other] = [await joined('one:1'), await joined('other:2')];
+    await written(one);
+    const theirs = tastingId('theirs');
+    await other.tastings.create({ ...row, tasting: theirs, code: 'THEIRS' });
+    const stolen = other.keys.add({ hash: 'aa', tasting: theirs, role: 'host', expiresAt: null });
+    const own = other.keys.add({ hash: 'bb', tasting: theirs, role: 'host', expiresAt: null });
+    await expect(stolen).rejects.toThrow();
+    await own;
+    expect(await one.cluster.tastingOfKey('aa')).toBe(tasting);
+    expect(await one.cluster.tastingOfKey('bb')).toBe(theirs);
+  });
+});
