@@ -10,6 +10,7 @@ import { reasonOf } from '../guard.ts';
 import { Refused } from '../http/answers.ts';
 import type { Log } from '../log.ts';
 import type { Cluster } from '../store/postgres/postgres.ts';
+import { StoreFailure } from '../store/store.ts';
 import { passConnection, passRequest } from './pass-on.ts';
 
 export interface FrontDoorParts {
@@ -122,7 +123,10 @@ export class FrontDoor {
         else if (how === 'turned-away') turnedAway();
       })
       .catch((error: unknown) => {
-        this.#parts.log.error({ tasting, reason: reasonOf(error) }, 'a device found no process');
+        this.#parts.log.error(
+          { tasting, reason: error instanceof StoreFailure ? error.message : reasonOf(error) },
+          'a device found no process',
+        );
         turnedAway();
       });
   }

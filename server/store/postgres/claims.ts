@@ -34,8 +34,12 @@ const atOnce = 8;
 
 const alive = 'SELECT FROM processes p WHERE p.process = %s AND p.valid_until > clock_timestamp()';
 const ownerIsAlive = alive.replace('%s', 'h.owner');
-/** After the database was down, every lease has run out: owners that live get the time to renew theirs first. */
-const upForALease = `pg_postmaster_start_time() < clock_timestamp() - interval '${leaseHolds} milliseconds'`;
+/**
+ * Whether the owner is gone: it has given up by itself, or its lease has run out. After the database was down every lease has,
+ * and owners that live get the time to renew theirs first.
+ */
+const ownerIsGone = `(NOT EXISTS (SELECT FROM processes p WHERE p.process = h.owner)
+  OR (pg_postmaster_start_time() < clock_timestamp() - interval '${leaseHolds} milliseconds' AND NOT EXISTS (${ownerIsAlive})))`;
 
 /** The sessions that are this process's own. Who owns one is a row in the database, and to claim it one update of that row. */
 export class Claims {
@@ -76,7 +80,7 @@ export class Claims {
         const [mine] = await ask<{ epoch: number; version: number }>(
           `UPDATE heads h SET owner = $2, epoch = epoch + 1
            WHERE h.tasting = $1 AND EXISTS (${alive.replace('%s', '$2')})
-             AND (h.owner IS NULL OR h.owner = $2 OR h.owner = $3 OR (${upForALease} AND NOT EXISTS (${ownerIsAlive})))
+             AND (h.owner IS NULL OR h.owner = $2 OR h.owner = $3 OR ${ownerIsGone})
            RETURNING epoch, version`,
           [tasting, process, refusing],
         );
@@ -106,20 +110,18 @@ export class Claims {
   async sweep(): Promise<void> {
     const { ask, lease } = this.#parts;
     if (!lease().mayOwn) return;
-    const rows = await ask<{ tasting: string; epoch: number; version: number }>(
-      `UPDATE heads SET owner = $1, epoch = epoch + 1 WHERE tasting IN (
-         SELECT h.tasting FROM heads h JOIN summaries s USING (tasting)
-         WHERE h.owner IS NOT NULL AND h.owner <> $1 AND s.stage = 'under-way'
-           AND ${upForALease} AND NOT EXISTS (${ownerIsAlive})
-         LIMIT ${atOnce} FOR UPDATE OF h SKIP LOCKED)
-       RETURNING tasting, epoch, version`,
+    const rows = await ask<{ tasting: string }>(
+      `SELECT h.tasting FROM heads h JOIN summaries s USING (tasting)
+       WHERE h.owner IS NOT NULL AND h.owner <> $1 AND s.stage = 'under-way'
+         AND ${ownerIsGone}
+       ORDER BY random() LIMIT ${atOnce}`,
       [lease().process],
     );
-    for (const { tasting, ...head } of rows) {
+    for (const { tasting } of rows) {
       // One that cannot be read keeps no other waiting; whoever asks for it is told.
       try {
-        await this.#take(tastingId(tasting), head);
-        this.#onTaken(tastingId(tasting));
+        const { at } = await this.claim(tastingId(tasting));
+        if (at === 'here') this.#onTaken(tastingId(tasting));
       } catch {}
     }
   }
