@@ -85,8 +85,7 @@ export class Conductor {
     this.publisher = new Publisher({ ...parts, presence, screens, devices, plan }, this.standing);
     this.pouring = new PourRun({ ...parts, plan });
     this.#desk = new NoteDesk(kept);
-    const rings = (ask: ClockCommand) => void this.#onClock(ask);
-    this.#deadlines = new Deadlines(clock, this.#session, rings, given.watchedBefore);
+    this.#deadlines = new Deadlines(clock, this.#session, this.#onClock.bind(this), given.watchedBefore);
     this.#deadlines.arm(this.#session);
   }
 
