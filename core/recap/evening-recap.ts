@@ -3,6 +3,7 @@ import { type LikingResult, likingRecap } from '../panel/recap/liking-recap.ts';
 import { type OddOneOutResult, oddOneOutRecap } from '../panel/recap/odd-one-out-recap.ts';
 import { type RankingResult, rankingRecap } from '../panel/recap/ranking-recap.ts';
 import { type WordsResult, wordsRecap } from '../panel/recap/words-recap.ts';
+import type { RoundResult, Told } from '../panel/round-result.ts';
 import { glassNumbers } from '../running-order/glass-numbers.ts';
 import { oddGlassOf, servedInOwnOrders } from '../session/serving.ts';
 import type { Finished, Seat } from '../session/state.ts';
@@ -13,6 +14,8 @@ import type { PermittedPage } from './permitted-page.ts';
 import type { AsPlanned } from './planned-course.ts';
 import { placesOf, rowsOf, type TableOfPages, tableOfPages } from './table-of-pages.ts';
 import { type Timing, timingOf } from './timing.ts';
+
+type ToldPart = Extract<RoundResult, { outcome: 'told' }>;
 
 /** All that a host takes home of an evening, from its log and from the pages that guests do not keep private. */
 export interface EveningRecap {
@@ -25,9 +28,14 @@ export interface EveningRecap {
   readonly ownOrders: boolean;
   readonly pours: readonly RecapPour[];
   readonly timing: Timing;
-  /** One for each time that the room put glasses in order. */
+  /**
+   * What the room was told in the evening, as it was told: reckoned anew beside it, it would show by its difference whose
+   * consent has changed since [Q8, R1].
+   */
+  readonly told: readonly ToldPart[];
+  /** One for each time that the room put glasses in order, but for those whose order was told. */
   readonly rankings: readonly { readonly pours: readonly PourId[]; readonly result: RankingResult<PourId> }[];
-  /** Null when liking was not asked for. */
+  /** Null when liking was not asked for, or was told of all pours. */
   readonly liking: LikingResult<PourId> | null;
   readonly trials: readonly {
     readonly trial: PourId;
@@ -69,7 +77,15 @@ export function eveningRecap({ session, planned, pages }: EveningOver): EveningR
   const guests = table.guests.length;
   const pours = poursOf(session);
   const counted = pours.filter(({ standing }) => standing === 'counted').map(({ id }) => id);
-  const likings = rowsOf(table, counted, 'liking', ({ liking }) => liking);
+  const told = session.results.flatMap(({ parts }) =>
+    parts.flatMap((part) => (part.outcome === 'told' ? [part] : [])),
+  );
+  const isTold = (of: Told, ranked: readonly PourId[]): boolean =>
+    told.some(
+      (part) => part.of === of && ranked.every((pour) => part.pours.some((each) => each.pour === pour)),
+    );
+  const untold = counted.filter((pour) => !isTold('liking', [pour]));
+  const likings = rowsOf(table, untold, 'liking', ({ liking }) => liking);
   const rated = likings.some(({ answer }) => answer.some((rating) => rating !== null));
   return {
     title: plan.title,
@@ -79,11 +95,17 @@ export function eveningRecap({ session, planned, pages }: EveningOver): EveningR
     ownOrders: servedInOwnOrders(plan),
     pours,
     timing: timingOf(session, planned),
-    rankings: rankedTogether(session, counted).map((ranked) => ({
-      pours: ranked,
-      result: rankingRecap({ pours: ranked, answers: placesOf(table, ranked), guests }),
-    })),
-    liking: plan.liking || rated ? likingRecap({ pours: counted, answers: likings, guests }) : null,
+    told,
+    rankings: rankedTogether(session, counted)
+      .filter((ranked) => !isTold('order', ranked))
+      .map((ranked) => ({
+        pours: ranked,
+        result: rankingRecap({ pours: ranked, answers: placesOf(table, ranked), guests }),
+      })),
+    liking:
+      (plan.liking || rated) && (untold.length > 0 || counted.length === 0)
+        ? likingRecap({ pours: untold, answers: likings, guests })
+        : null,
     trials: plan.trials
       .filter(({ id }) => session.reached.includes(id))
       .map((trial) => ({ trial: trial.id, a: trial.a, b: trial.b, result: trialRecap(table, trial) })),

@@ -18,6 +18,7 @@ import { unfoldForPrint } from './print-unfolding.ts';
 import { RecapFiles } from './recap-files.tsx';
 import { StructureFinding } from './structure-finding.tsx';
 import { TimingFinding } from './timing-finding.tsx';
+import { ToldFinding } from './told-finding.tsx';
 import { TrialFinding } from './trial-finding.tsx';
 import { WordsFinding } from './words-finding.tsx';
 
@@ -83,7 +84,18 @@ function findingsOf({ guests, rankings, liking, ...recap }: EveningRecap, names:
   const told = (result: { readonly outcome: string }): boolean => result.outcome !== 'none';
   const common = { guests, names };
   return [
-    ...(rankings.length === 0 && liking === null
+    // A recap of an earlier server has no such part.
+    ...(recap.told ?? []).map((part) => ({
+      says: true,
+      finding: (
+        <ToldFinding
+          key={`${part.of} ${part.pours.map(({ pour }) => pour).join()}`}
+          part={part}
+          names={names}
+        />
+      ),
+    })),
+    ...(rankings.length === 0 && liking === null && (recap.told ?? []).length === 0
       ? [
           {
             says: false,

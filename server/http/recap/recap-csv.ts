@@ -22,6 +22,7 @@ export function recapCsv({ recap, notes }: RecapExport): string {
   const rows = [
     ...eveningRows(recap),
     ...timingRows(recap),
+    ...recap.told.flatMap((part) => toldRows(part)),
     ...recap.rankings.flatMap(({ result }, index) => {
       const section = recap.rankings.length > 1 ? `ranking ${index + 1}` : 'ranking';
       return [
@@ -61,6 +62,19 @@ export function recapCsv({ recap, notes }: RecapExport): string {
     }),
   ]);
 }
+
+/** As the room was told it. */
+const toldRows = ({ of, pours, counted, meaning, luck }: EveningRecap['told'][number]): Row[] => {
+  const section = `told ${of}`;
+  return [
+    { section, measure: 'meaning', value: meaning, n: counted },
+    { section, measure: 'p', value: luck, n: counted },
+    ...pours.flatMap(({ pour, place, mean }): Row[] => [
+      { section, pour, measure: 'place', value: place, n: counted },
+      { section, pour, measure: 'mean', value: mean, n: counted },
+    ]),
+  ];
+};
 
 const guessRows = ({ guesses }: EveningRecap): Row[] =>
   (guesses ?? []).flatMap(({ fact, pours, guesses: n, mean, chance, meaning }) => [

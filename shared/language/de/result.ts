@@ -76,5 +76,6 @@ export const resultWords: ResultWords = {
     liking: (name, mean, of, spread) =>
       `${name}: Mittel ${mean} von ${of}. ${inRow(spread.map(({ at, guests }) => `${at} (${people(guests)})`))}.`,
   },
+  asTold: 'So, wie es die Runde am Abend gehört hat; was sich seither geändert hat, ist nicht darin.',
   rowTooFew: (name) => `${name}: Weniger als drei lassen es zählen.`,
 };

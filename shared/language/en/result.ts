@@ -97,6 +97,7 @@ export const resultWords = {
     Told,
     (name: string, mean: string, of: number, spread: readonly { at: string; guests: number }[]) => string
   >,
+  asTold: 'As the room was told it in the evening; nothing that changed since is in it.',
   rowTooFew: (name: string) => `${name}: fewer than three let it count.`,
 };
 
