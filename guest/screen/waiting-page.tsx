@@ -6,12 +6,17 @@ interface WaitingPageProps {
   readonly trouble: string | null;
 }
 
-/** The number as large as a number plate: the host reads it from across the room. */
+/** The number in a glass of its own, so large that the host reads it from across the room. */
 export function WaitingPage({ number, trouble }: WaitingPageProps) {
   return (
     <main class="screen-page screen-waiting">
       <h1>{number === null ? words.waiting.asking : words.waiting.title}</h1>
-      {number !== null && <p class="screen-number figures">{number}</p>}
+      {number !== null && (
+        <div class="screen-glass">
+          <p class="screen-number figures">{number}</p>
+          <span class="screen-stem" aria-hidden="true" />
+        </div>
+      )}
       <p class="screen-lead" aria-live="polite">
         {trouble ?? words.waiting.lead}
       </p>

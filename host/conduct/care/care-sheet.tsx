@@ -79,7 +79,23 @@ function NoMore({ seat, actions }: { readonly seat: HostSeat; readonly actions: 
 
 /** The number of the place, to tap where the device can call; where no country is known, the ones to choose from. */
 function Call({ lawOf }: { readonly lawOf: string | undefined }) {
-  if (!isAgeCountry(lawOf)) return <p class="say">{said.numbersElsewhere}</p>;
+  if (!isAgeCountry(lawOf)) {
+    return (
+      <div class="stack-tight">
+        <div class="pick-row">
+          {(['DE', 'US', 'GB'] as const).map((country) => {
+            const [number] = emergencyNumbers[country].numbers;
+            return (
+              <a key={country} class="button" href={`tel:${number}`}>
+                {said.callIn[country](number)}
+              </a>
+            );
+          })}
+        </div>
+        <p class="small soft">{said.numbersElsewhere}</p>
+      </div>
+    );
+  }
   const { numbers, source } = emergencyNumbers[lawOf];
   const [first, ...others] = numbers;
   const { title, checked } = sources[source];

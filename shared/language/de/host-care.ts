@@ -12,7 +12,12 @@ export const careWords: CareWords = {
   source: (title) => `Quelle: ${title}.`,
   fromMemory: (title) => `Quelle, aus dem Gedächtnis: ${title}.`,
   numbersElsewhere:
-    'Im Plan steht kein Land. Der Notruf ist 112 in Europa, 911 in Nordamerika, 999 im Vereinigten Königreich; anderswo schlag ihn jetzt nach.',
+    'Im Plan steht kein Land. Anderswo gilt vielleicht eine andere Nummer: Schlag sie vor dem Abend nach.',
+  callIn: {
+    DE: (number) => `${number} anrufen, Europa`,
+    US: (number) => `${number} anrufen, Nordamerika`,
+    GB: (number) => `${number} anrufen, Vereinigtes Königreich`,
+  },
   steps: [
     'Ruf sofort an, wenn jemand nicht zu wecken ist, langsam oder mit langen Pausen atmet, blass, bläulich oder kalt ist, einen Krampf hat oder sich im Halbschlaf übergibt. Ebenso, wenn jemand schlecht Luft bekommt oder Gesicht oder Zunge anschwellen. Bist du unsicher, ruf an.',
     'Lass niemanden allein, auch nicht zum Ausschlafen.',

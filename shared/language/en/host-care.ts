@@ -9,7 +9,12 @@ export const careWords = {
   source: (title: string) => `Source: ${title}.`,
   fromMemory: (title: string) => `Source, from memory: ${title}.`,
   numbersElsewhere:
-    'The plan names no country. The emergency number is 112 in Europe, 911 in North America, 999 in the United Kingdom; elsewhere look it up now.',
+    'The plan names no country. Elsewhere the number may be another one: look it up before the evening.',
+  callIn: {
+    DE: (number: string) => `Call ${number}, Europe`,
+    US: (number: string) => `Call ${number}, North America`,
+    GB: (number: string) => `Call ${number}, United Kingdom`,
+  },
   steps: [
     'Call at once if they cannot be woken, breathe slowly or with long gaps, are pale, blue or cold, have a fit, or throw up while half asleep. Call at once, too, if somebody cannot breathe well or their face or tongue swells. If you are not sure, call.',
     'Do not leave them alone, and do not let them sleep it off alone.',
