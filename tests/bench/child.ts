@@ -20,7 +20,10 @@ export async function bundleChildren(): Promise<void> {
       outDir,
       emptyOutDir: true,
       rolldownOptions: {
-        input: Object.fromEntries(names.map((name) => [name, join(import.meta.dirname, `${name}.ts`)])),
+        input: {
+          ...Object.fromEntries(names.map((name) => [name, join(import.meta.dirname, `${name}.ts`)])),
+          'recap-worker': join(root, 'server/http/recap/recap-worker.ts'),
+        },
         output: { entryFileNames: '[name].js' },
       },
     },
@@ -105,10 +108,14 @@ export function answerParent(answers: Record<string, (details: never) => unknown
 }
 
 /** What this process has used so far, after a collection of garbage. */
-export function usage(): { readonly rss: number; readonly cpuMs: number } {
+export function usage(): { readonly rss: number; readonly heap: number; readonly cpuMs: number } {
   globalThis.gc?.();
   globalThis.gc?.();
   const { user, system } = process.cpuUsage();
-  return { rss: process.memoryUsage.rss(), cpuMs: (user + system) / 1000 };
+  return {
+    rss: process.memoryUsage.rss(),
+    heap: process.memoryUsage().heapUsed,
+    cpuMs: (user + system) / 1000,
+  };
 }
 export type Usage = ReturnType<typeof usage>;

@@ -1,11 +1,16 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { loadavg } from 'node:os';
 import { parseArgs } from 'node:util';
+import { measureAir } from './air.ts';
 import { bundleChildren } from './child.ts';
 import { measureColdStart } from './cold-start.ts';
 import { type Figure, type Judged, judge, line } from './figures.ts';
 import { growthPicture } from './growth-picture.ts';
 import { measureHealing } from './healing.ts';
+import { measureInteraction } from './interaction.ts';
+import { measureRecap } from './large-recap.ts';
+import { measureList } from './list.ts';
+import { measureLongEvening } from './long-evening.ts';
 import { measureNotes } from './notes.ts';
 import { measurePages } from './page-weight.ts';
 import { machine, type Part, report } from './report.ts';
@@ -16,7 +21,7 @@ import { measureTap, type TapRun, tapFigures } from './tap.ts';
 /**
  * Every figure of speed and size, side by side with what it is compared with:
  *
- *   npm run bench -- [--quick] [--save] [--json] [--only taps,notes,storm,healing,cold-start,pages,sessions]
+ *   npm run bench -- [--quick] [--save] [--json] [--only taps,notes,storm,healing,cold-start,pages,air,memory,recap,list,interaction,sessions]
  *
  * `--quick` measures fewer and smaller; `--save` writes the table and the picture beside this file; `--json` prints what was
  * measured as its last line. The exit code is 1 when a goal was missed. Results of earlier runs stand in .cache/bench/ until their part is measured again.
@@ -45,6 +50,17 @@ const parts: Readonly<Record<string, { readonly name: string; readonly run: () =
     run: only(() => measureColdStart(quick ? 50 : 1000, 500, quick ? 3 : 9)),
   },
   pages: { name: 'Pages', run: only(() => measurePages(quick ? 1 : 5)) },
+  air: { name: 'On the air', run: only(measureAir) },
+  memory: {
+    name: 'A long evening',
+    run: only(() => measureLongEvening(quick ? 10 : 50, quick ? 2 : 8)),
+  },
+  recap: { name: 'Looking back', run: only(() => measureRecap(quick ? 20 : 200, 9, quick ? 2 : 6)) },
+  list: { name: 'Many evenings', run: only(() => measureList(quick ? 50 : 1000, quick ? 2 : 7)) },
+  interaction: {
+    name: 'Under a finger',
+    run: only(() => measureInteraction(quick ? 6 : 40)),
+  },
   sessions: {
     name: 'Many sessions',
     run: () => measureAllSessions(quick ? [1, 10] : [1, 10, 100, 500], quick ? 10 : 120),
