@@ -1,0 +1,143 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { compile } from '../../core/running-order/compile.ts';
+import { boardWords } from '../../shared/language/en/board.ts';
+import { cueWords } from '../../shared/language/en/cues.ts';
+import { guestWords } from '../../shared/language/en/guest.ts';
+import { hostWords } from '../../shared/language/en/host.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
+import { openFirefox } from '../engines/firefox.ts';
+import { hasEngine } from '../engines/installed.ts';
+import { Visitor } from '../engines/visitor.ts';
+import { openWebKit } from '../engines/webkit.ts';
+import type { Device as PlayedDevice } from '../server/support/device.ts';
+import { House } from '../server/support/house.ts';
+import { aPlan } from '../server/support/plans.ts';
+import { momentNow } from '../support/moment.ts';
+
+const plan = aPlan();
+/** WebKit takes its language from locales that a bare machine does not have; an address may ask for one. */
+const inWords = `?language=${(momentNow()?.locale ?? 'en').split('-')[0]}`;
+const pictures = new URL('../screenshots', import.meta.url).pathname;
+const tablet = { width: 1024, height: 768 };
+const phone = { width: 390, height: 844 };
+const small = { width: 360, height: 640 };
+const open = { firefox: openFirefox, webkit: openWebKit };
+const here = { firefox: hasEngine('firefox'), webkit: hasEngine('webkit') };
+
+/** The moments of an evening that must not fail, in the engines of half of all phones and of most tablets. */
+describe.each([
+  { host: 'firefox', guests: ['webkit', 'firefox'] },
+  { host: 'webkit', guests: ['firefox'] },
+] as const)('an evening with a host in $host and guests in $guests', (engines) => {
+  const all = [engines.host, ...engines.guests];
+  const test = it.skipIf(!all.every((engine) => here[engine]));
+  let house: House;
+  let made: CreatedTasting;
+  let host: Visitor;
+  let played: PlayedDevice;
+  let guests: Visitor[] = [];
+  const everybody = () => [host, ...guests];
+
+  beforeAll(async () => {
+    if (!all.every((engine) => here[engine])) return;
+    mkdirSync(pictures, { recursive: true });
+    house = await House.open();
+    made = await house.plan(plan);
+    host = new Visitor(await open[engines.host](tablet));
+    guests = [];
+    for (const [index, engine] of engines.guests.entries())
+      guests.push(new Visitor(await open[engine](index === 0 ? phone : small)));
+  }, 120_000);
+  afterAll(async () => {
+    for (const each of everybody()) await each?.device.close();
+    await house?.close();
+  });
+
+  const look = async (screen: string) => {
+    for (const [index, each] of everybody().entries()) {
+      await each.fits();
+      const who = index === 0 ? 'host' : `guest-${index}`;
+      const name = `engine-${engines.host}-${screen}-${who}-in-${each.device.engine}.png`;
+      writeFileSync(join(pictures, name), await each.device.picture());
+    }
+  };
+  const next = () => host.presses('button', hostWords.room.next);
+  const allSee = async (verb: string) => {
+    for (const guest of guests) await guest.sees('heading', verb);
+  };
+
+  test('opens the doors, and lets guests sit down and read the cautions', async () => {
+    await host.device.open(`${house.url}/host${inWords}#tasting=${made.tasting}&key=${made.hostKey}`);
+    await host.presses('button', hostWords.doors.open);
+    for (const [index, guest] of guests.entries()) {
+      await guest.device.open(`${house.url}/j/${made.code}${inWords}`);
+      await guest.types(guestWords.invitation.name, ['Noor', 'Tomás'][index] ?? '');
+      await guest.presses('button', guestWords.invitation.sit);
+      await guest.presses('button', guestWords.cautions.accept);
+    }
+    await allSee(cueWords.gathering.verb);
+    await host.presses('link', hostWords.doors.toRoom);
+    await host.sees('heading', hostWords.cue.kinds.gathering);
+    played = await house.guest(made, 'Ilse');
+    await look('gathering');
+  });
+
+  test('leads every screen from step to step', async () => {
+    await next();
+    await allSee(cueWords.welcome.verb);
+    await next();
+    await allSee(cueWords['ground-rules'].verb);
+    for (const guest of guests) await guest.presses('button', guestWords.rules.accept);
+    await next();
+    await allSee(cueWords.step.swirl.spirit.verb);
+    await next();
+    await allSee(cueWords.step.look.spirit.verb);
+    await look('look');
+    await next();
+    await allSee(cueWords.step.nose.spirit.verb);
+    await look('nose');
+  });
+
+  test('saves a note as it is written', async () => {
+    const conductor = await house.host(made);
+    await conductor.host({ type: 'JumpTo', cue: 'one/writing/write/nose' });
+    for (const [index, guest] of guests.entries()) {
+      await guest.types(guestWords.fields.nose, `Grüne Birne ${index}`);
+      await guest.sees('text', guestWords.saved.saved);
+      // Who still types stays there for a while [F5].
+      await guest.device.read('document.activeElement.blur()');
+    }
+    await played.save({ pour: 'one', field: 'nose', value: 'wet slate' });
+    await look('write');
+    conductor.close();
+  });
+
+  test('asks once what goes to the table, and the question stays where it is while others share', async () => {
+    const conductor = await house.host(made);
+    const talk = compile(plan).find(({ kind }) => kind === 'discussion');
+    await conductor.host({ type: 'JumpTo', cue: talk?.id });
+    await conductor.host({ type: 'OpenDiscussion', pours: ['one'] });
+    const stands = async (guest: Visitor) => (await guest.sees('button', boardWords.share.choices.named)).y;
+    const before = await Promise.all(guests.map(stands));
+    await played.consent({ page: { sharing: 'named', parts: ['nose'] } });
+    for (const guest of guests) await guest.sees('text', /wet slate/);
+    expect(await Promise.all(guests.map(stands))).toEqual(before);
+    await look('question');
+    for (const guest of guests) await guest.presses('button', boardWords.share.choices.named);
+    await host.sees('text', /Grüne Birne 0/);
+    await look('talk');
+    conductor.close();
+  });
+
+  test('tells the names, and says goodbye with everybody’s own notes', async () => {
+    const conductor = await house.host(made);
+    await conductor.host({ type: 'Finish' });
+    for (const [index, guest] of guests.entries())
+      await guest.sees('text', new RegExp(`Grüne Birne ${index}`));
+    await host.sees('heading', hostWords.finished.title);
+    await look('end');
+    conductor.close();
+  });
+});

@@ -1,0 +1,58 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+import type { Engine } from './device.ts';
+
+/** Programs that an engine needs, and the Debian packages that bring them. */
+const needed: Readonly<
+  Record<Engine, { readonly programs: readonly string[]; readonly packages: readonly string[] }>
+> = {
+  firefox: { programs: ['firefox-esr|firefox'], packages: ['firefox-esr'] },
+  webkit: { programs: ['WebKitWebDriver', 'Xvfb'], packages: ['webkit2gtk-driver', 'xvfb'] },
+};
+
+/** Where a program lies; undefined where this machine has none of its names. */
+export function programOf(names: string): string | undefined {
+  const folders = [...(process.env.PATH ?? '').split(delimiter), '/usr/bin'];
+  return names
+    .split('|')
+    .flatMap((name) => folders.map((folder) => join(folder, name)))
+    .find(existsSync);
+}
+
+const isComplete = (engine: Engine): boolean =>
+  needed[engine].programs.every((names) => programOf(names) !== undefined);
+
+/**
+ * Whether this machine has the engine. On Debian, as root, it is installed when it is missing. Where it cannot be had, a
+ * sentence is printed that says what to do, and its tests are left out.
+ */
+export function hasEngine(engine: Engine): boolean {
+  const { packages } = needed[engine];
+  if (!isComplete(engine) && process.getuid?.() === 0 && existsSync('/etc/debian_version')) install(packages);
+  if (isComplete(engine)) return true;
+  console.warn(
+    `The evening is not played in ${engine}, which this machine does not have. Install it (Debian: "apt-get install -y ${packages.join(' ')}") and run the tests again.`,
+  );
+  return false;
+}
+
+function install(packages: readonly string[]): void {
+  const quiet = {
+    stdio: 'ignore',
+    timeout: 300_000,
+    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+  } as const;
+  const ask = () => execFileSync('apt-get', ['install', '-y', '--no-install-recommends', ...packages], quiet);
+  try {
+    ask();
+  } catch {
+    try {
+      // A fresh machine has no list of packages yet.
+      execFileSync('apt-get', ['update'], quiet);
+      ask();
+    } catch {
+      // Said in one sentence by the caller.
+    }
+  }
+}

@@ -1,0 +1,110 @@
+import { expect } from 'vitest';
+import { patience } from '../support/until.ts';
+import type { Device } from './device.ts';
+
+type Kind = 'button' | 'link' | 'heading' | 'field' | 'radio' | 'switch' | 'text';
+
+const selectors: Readonly<Record<Kind, string>> = {
+  button: 'button, [role=button], summary',
+  link: 'a[href]',
+  heading: 'h1, h2, h3',
+  field: 'input, textarea',
+  radio: 'input[type=radio], [role=radio]',
+  switch: '[role=switch], input[type=checkbox]',
+  text: 'p, li, span, strong, div, dd, dt, h1, h2, h3, label',
+};
+
+/** Where the middle of something lies in the viewport, and whether it can be pressed there. */
+interface Found {
+  readonly x: number;
+  readonly y: number;
+  readonly free: boolean;
+}
+
+/** Runs in the page: the first thing of a kind with this name that is shown, brought into sight if asked. */
+function findInPage(selector: string, source: string, scroll: boolean): Found | null {
+  const name = new RegExp(source, 'u');
+  const tidy = (text: string): string => text.replace(/\s+/gu, ' ').trim();
+  const called = (element: Element): string[] => {
+    const { labels } = element as HTMLInputElement;
+    return [
+      element.getAttribute('aria-label') ?? '',
+      ...[...(labels ?? [])].map(({ textContent }) => textContent ?? ''),
+      element.textContent ?? '',
+    ].map(tidy);
+  };
+  const dialog = document.querySelector('dialog[open], [role=dialog]');
+  const within = [...(dialog ?? document).querySelectorAll(selector)];
+  const found = within.find((element) => {
+    if (!called(element).some((each) => name.test(each))) return false;
+    const shown = (element as HTMLInputElement).labels?.[0] ?? element;
+    return shown.getClientRects().length > 0;
+  });
+  if (found === undefined) return null;
+  const box = (): DOMRect => {
+    const own = found.getBoundingClientRect();
+    const label = (found as HTMLInputElement).labels?.[0];
+    return own.width > 1 || label === undefined ? own : label.getBoundingClientRect();
+  };
+  if (scroll && (box().top < 0 || box().bottom > innerHeight)) found.scrollIntoView({ block: 'center' });
+  const { left, top, width, height } = box();
+  const [x, y] = [left + width / 2, top + height / 2];
+  const on = document.elementFromPoint(x, y);
+  const label = (found as HTMLInputElement).labels?.[0];
+  const free =
+    !(found as HTMLButtonElement).disabled &&
+    found.getAttribute('aria-disabled') !== 'true' &&
+    on !== null &&
+    (found.contains(on) || on.contains(found) || label?.contains(on) === true);
+  return { x, y, free };
+}
+
+/** Somebody who uses a page of any engine as they find it: by the words on the screen, with pointer and keys. */
+export class Visitor {
+  readonly device: Device;
+
+  constructor(device: Device) {
+    this.device = device;
+  }
+
+  /** Waits until something of this kind and name is shown; answers where. */
+  async sees(kind: Kind, name: string | RegExp, scroll = false): Promise<Found> {
+    const giveUpAt = performance.now() + patience;
+    const source = name instanceof RegExp ? name.source : `^${escaped(name)}`;
+    const expression = `(${String(findInPage)})(${[selectors[kind], source, scroll].map((each) => JSON.stringify(each)).join()})`;
+    for (;;) {
+      const found = await this.device.read<Found | null>(expression);
+      if (found !== null && (!scroll || found.free)) return found;
+      if (performance.now() > giveUpAt) {
+        const shown = await this.device.read<string>('document.body.innerText');
+        throw new Error(
+          `${this.device.engine}: there is no ${kind} “${name}”${found === null ? '' : ' that can be pressed'}. The page says: ${shown.slice(0, 1500)}`,
+        );
+      }
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+  }
+
+  async presses(kind: Kind, name: string | RegExp): Promise<void> {
+    const { x, y } = await this.sees(kind, name, true);
+    await this.device.press(x, y);
+  }
+
+  async types(field: string | RegExp, text: string): Promise<void> {
+    await this.presses('field', field);
+    await this.device.type(text);
+  }
+
+  /** Nothing runs out of the screen at its side. */
+  async fits(): Promise<void> {
+    const over = await this.device.read<number>('document.documentElement.scrollWidth - innerWidth');
+    expect.soft(over, `${this.device.engine}: the page slides sideways`).toBeLessThanOrEqual(0);
+  }
+
+  says(): Promise<string> {
+    return this.device.read<string>('document.body.innerText');
+  }
+}
+
+const escaped = (name: string): string =>
+  name.replaceAll(/[.*+?^${}()|[\]\\/]/g, '\\$&').replaceAll(/\s/g, '\\s');

@@ -1,0 +1,190 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Device, Size } from './device.ts';
+import { programOf } from './installed.ts';
+
+const elementKey = 'element-6066-11e4-a52e-4f735466cecf';
+const patienceMs = 30_000;
+
+/** The browser that comes with the driver, in a folder that names the machine and the version. */
+function miniBrowser(): string {
+  const found = readdirSync('/usr/lib')
+    .flatMap((machine) =>
+      ['webkit2gtk-4.1', 'webkit2gtk-4.0'].map((lib) => join('/usr/lib', machine, lib, 'MiniBrowser')),
+    )
+    .find(existsSync);
+  if (found === undefined) throw new Error('WebKitWebDriver is here without its MiniBrowser.');
+  return found;
+}
+
+/** A free port of this machine. */
+function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.once('error', reject);
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address();
+      server.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
+    });
+  });
+}
+
+/** Xvfb takes the first display that is free and writes its number to its third channel. */
+function openDisplay(): Promise<{ readonly display: string; readonly screen: ChildProcess }> {
+  const screen = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', '1400x1000x24', '-nolisten', 'tcp'], {
+    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
+  });
+  return new Promise((resolve, reject) => {
+    screen.once('error', reject);
+    screen.once('exit', () => reject(new Error('Xvfb ended before it had a display.')));
+    screen.stdio[3]?.once('data', (said: Buffer) => resolve({ display: `:${String(said).trim()}`, screen }));
+  });
+}
+
+/** Ends a process that this file started, and waits until it is gone. */
+function end(child: ChildProcess): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
+  return new Promise((resolve) => {
+    child.removeAllListeners('exit');
+    child.once('exit', () => resolve());
+    child.kill('SIGKILL');
+  });
+}
+
+/** A WebKitGTK of its own on a screen of its own, spoken to by W3C WebDriver. */
+export async function openWebKit(size: Size): Promise<Device> {
+  const { display, screen } = await openDisplay();
+  const port = await freePort();
+  const folder = layStyle();
+  const driver = spawn(programOf('WebKitWebDriver') ?? '', [`--port=${port}`], {
+    stdio: 'ignore',
+    env: {
+      ...process.env,
+      DISPLAY: display,
+      XDG_CONFIG_HOME: folder,
+      XDG_DATA_HOME: folder,
+      XDG_CACHE_HOME: folder,
+      LIBGL_ALWAYS_SOFTWARE: '1',
+      // Root has no namespaces of its own in many a container.
+      WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
+    },
+  });
+  let sessionId: string | undefined;
+  const close = async (): Promise<void> => {
+    // The driver ends its browser with the session, and leaves it alone when it is killed itself.
+    if (sessionId !== undefined) await ask('DELETE', `/session/${sessionId}`).catch(() => undefined);
+    await end(driver);
+    await end(screen);
+    rmSync(folder, { recursive: true, force: true });
+  };
+  const ask = async <Value>(method: string, path: string, body?: object): Promise<Value> => {
+    const response = await fetch(`http://127.0.0.1:${port}${path}`, {
+      method,
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      signal: AbortSignal.timeout(patienceMs),
+    });
+    const { value } = (await response.json()) as { readonly value: Value & { readonly message?: string } };
+    if (!response.ok)
+      throw new Error(`WebKit refused ${method} ${path}: ${value?.message ?? response.status}`);
+    return value;
+  };
+  try {
+    await untilReady(() => ask('GET', '/status'));
+    const opened = await ask<{ readonly sessionId: string }>('POST', '/session', {
+      capabilities: {
+        alwaysMatch: {
+          browserName: 'MiniBrowser',
+          'webkitgtk:browserOptions': { binary: miniBrowser(), args: ['--automation'] },
+        },
+      },
+    });
+    sessionId = opened.sessionId;
+    const at = (path: string): string => `/session/${opened.sessionId}${path}`;
+    const read = <Value>(expression: string): Promise<Value> =>
+      ask<Value>('POST', at('/execute/sync'), { script: `return (${expression});`, args: [] });
+    await fitWindow(size, (wanted) => ask('POST', at('/window/rect'), { x: 0, y: 0, ...wanted }), read);
+    return {
+      engine: 'webkit',
+      open: (address) => ask('POST', at('/url'), { url: address }),
+      read,
+      press: (x, y) =>
+        ask('POST', at('/actions'), {
+          actions: [
+            {
+              type: 'pointer',
+              id: 'finger',
+              parameters: { pointerType: 'mouse' },
+              actions: [
+                { type: 'pointerMove', duration: 0, x: Math.round(x), y: Math.round(y), origin: 'viewport' },
+                { type: 'pointerDown', button: 0 },
+                { type: 'pointerUp', button: 0 },
+              ],
+            },
+          ],
+        }),
+      async type(text) {
+        const active = await ask<Readonly<Record<string, string>>>('GET', at('/element/active'));
+        await ask('POST', at(`/element/${active[elementKey] ?? ''}/value`), { text });
+      },
+      picture: async () => Buffer.from(await ask<string>('GET', at('/screenshot')), 'base64'),
+      print: async ({ widthMm, heightMm }) =>
+        Buffer.from(
+          await ask<string>('POST', at('/print'), {
+            page: { width: widthMm / 10, height: heightMm / 10 },
+            margin: { top: 0, bottom: 0, left: 0, right: 0 },
+            background: true,
+          }),
+          'base64',
+        ),
+      close,
+    };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+async function untilReady(look: () => Promise<unknown>): Promise<void> {
+  const giveUpAt = performance.now() + patienceMs;
+  for (;;) {
+    try {
+      await look();
+      return;
+    } catch (error) {
+      if (performance.now() > giveUpAt) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+  }
+}
+
+/** The window is larger than the page by what the browser has around it. */
+async function fitWindow(
+  wanted: Size,
+  set: (size: Size) => Promise<unknown>,
+  read: <Value>(expression: string) => Promise<Value>,
+): Promise<void> {
+  let asked = wanted;
+  for (let tries = 0; tries < 10; tries += 1) {
+    await set(asked);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    const [width, height] = await read<[number, number]>('[innerWidth, innerHeight]');
+    if (width === wanted.width && height === wanted.height) return;
+    asked = { width: asked.width + wanted.width - width, height: asked.height + wanted.height - height };
+  }
+  throw new Error(`WebKit's page could not be made ${wanted.width} by ${wanted.height}.`);
+}
+
+/** The bar of tools is never as narrow as a phone, unless nothing in it has a size. */
+const nothingAround =
+  '* { font-size: 2px; padding: 0; margin: 0; min-width: 0; min-height: 0; border-width: 0; }';
+
+/** A folder of settings for the toolkit around the page. */
+function layStyle(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'webkit-'));
+  mkdirSync(join(folder, 'gtk-3.0'));
+  writeFileSync(join(folder, 'gtk-3.0', 'gtk.css'), nothingAround);
+  return folder;
+}
