@@ -42,7 +42,9 @@ function Devices() {
   const view = follower.devices.value;
   if (view === null) return null;
   const asked = view.devices.some(({ number }) => number !== null);
-  return asked || !view.words || seat.value.wordsRead === false ? <DeviceNotices view={view} /> : null;
+  // The cautions come first, and nothing may push their button from under the finger.
+  const unread = seat.value.cautioned && (!view.words || seat.value.wordsRead === false);
+  return asked || unread ? <DeviceNotices view={view} /> : null;
 }
 
 const DeviceNotices = lazyComponent(
