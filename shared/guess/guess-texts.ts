@@ -10,6 +10,7 @@ import { countryOf, type Nearness, nearnessOf } from '../../core/panel/guess/nea
 import { guessWords as words } from '../language/en/guess.ts';
 import type { RoomGuesses } from '../wire/guesses.ts';
 import type { Drink } from '../wire/views.ts';
+import { spreadRows } from './spread-rows.ts';
 import { originName, styleName } from './trade-names.ts';
 
 /** What a fact is called for this drink. */
@@ -120,8 +121,11 @@ export function roomInWords({ counts, currency, facts }: RoomGuesses, drink: Dri
   const value = (fact: GuessFact, of: GuessValue): string => valueText(fact, of, currency);
   return [
     words.room.counts(counts.counted, counts.of),
-    ...facts.map(({ fact, truth, spread, chance }) => {
-      const rows = spread.map((each) => [value(fact, each.value), each.guests] as const);
+    ...facts.map((guess) => {
+      const { fact, truth, chance } = guess;
+      const rows = spreadRows(guess, 5).map(
+        (each) => [each.value === null ? words.room.others : value(fact, each.value), each.guests] as const,
+      );
       return `${words.room.line(factName(fact, drink), value(fact, truth), rows)} ${chanceText(chance)}`;
     }),
   ];

@@ -1,5 +1,6 @@
 import type { RoomGuess } from '../../core/panel/guess/room.ts';
 import { chanceText, factName, valueText } from '../guess/guess-texts.ts';
+import { spreadRows } from '../guess/spread-rows.ts';
 import { guessWords as words } from '../language/en/guess.ts';
 import type { RoomGuesses } from '../wire/guesses.ts';
 import type { Drink } from '../wire/views.ts';
@@ -52,7 +53,7 @@ interface FactSpreadProps {
 function FactSpread({ guess, drink, currency, most: mostRows, level }: FactSpreadProps) {
   const Heading = `h${level}` as const;
   const text = (value: RoomGuess['truth']) => valueText(guess.fact, value, currency);
-  const rows = rowsOf(guess, mostRows);
+  const rows = spreadRows(guess, mostRows);
   const most = Math.max(1, ...rows.map(({ guests }) => guests));
   return (
     <section class="guess-fact">
@@ -86,19 +87,4 @@ function FactSpread({ guess, drink, currency, most: mostRows, level }: FactSprea
       )}
     </section>
   );
-}
-
-/** The truth always has a row, also where nobody said it. Numbers stay in their order. */
-function rowsOf(
-  { spread, truth }: RoomGuess,
-  most: number,
-): { readonly value: RoomGuess['truth'] | null; readonly guests: number }[] {
-  const all = spread.some(({ value }) => value === truth) ? spread : [...spread, { value: truth, guests: 0 }];
-  const ranked = all.toSorted((one, other) => other.guests - one.guests);
-  const kept = new Set([truth, ...ranked.slice(0, most).map(({ value }) => value)]);
-  const shown = all.filter(({ value }) => kept.has(value));
-  const rest = all.filter(({ value }) => !kept.has(value)).reduce((sum, { guests }) => sum + guests, 0);
-  const inOrder =
-    typeof truth === 'number' ? shown.toSorted((a, b) => Number(a.value) - Number(b.value)) : shown;
-  return rest === 0 ? inOrder : [...inOrder, { value: null, guests: rest }];
 }
