@@ -8,6 +8,7 @@ interface Attack {
 }
 
 const attacks: Readonly<Record<string, () => Promise<Attack>>> = {
+  cluster: () => import('./cluster/main.ts'),
   crash: () => import('./crash/main.ts'),
   secrets: () => import('./secrets/main.ts'),
   simulate: () => import('./simulation/main.ts'),

@@ -18,6 +18,9 @@ export interface SpawnedServer {
   readonly folder: string;
   /** All that it has printed and logged until now. */
   output(): string;
+  /** Stands still, and goes on where it stood. */
+  pause(): void;
+  goOn(): void;
   /** As a power cut would: nothing is said, finished or flushed. */
   kill(): Promise<void>;
   /** Asks it to end, and takes it down when it does not within five seconds. */
@@ -30,6 +33,8 @@ export interface SpawnOptions {
   readonly port?: number;
   /** How many may sit at one table; absent: as many as usual. */
   readonly seats?: number;
+  /** Of PostgreSQL, for one of several processes. */
+  readonly database?: string;
   /** Other origins under which browsers reach it. */
   readonly origins?: readonly string[];
   /** The bundle that `npm run build` makes, or the sources as they stand. */
@@ -46,6 +51,7 @@ export async function spawnServer({
   port = 0,
   seats,
   origins = [],
+  database,
   from = 'sources',
   bundle,
 }: SpawnOptions): Promise<SpawnedServer> {
@@ -63,6 +69,7 @@ export async function spawnServer({
       QUIETPOUR_DATA: folder,
       QUIETPOUR_ORIGINS: origins.join(','),
       ...(seats === undefined ? {} : { QUIETPOUR_SEATS: String(seats) }),
+      ...(database === undefined ? {} : { QUIETPOUR_DATABASE_URL: database }),
     },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
@@ -88,6 +95,8 @@ export async function spawnServer({
     houseKey: address[2] ?? '',
     folder,
     output,
+    pause: () => void child.kill('SIGSTOP'),
+    goOn: () => void child.kill('SIGCONT'),
     async kill() {
       child.kill('SIGKILL');
       await ended;
