@@ -53,6 +53,7 @@ export default defineConfig({
           root,
           maxWorkers,
           setupFiles,
+          globalSetup: ['tests/engines/install.ts'],
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: longest,
           hookTimeout: longest,

@@ -23,18 +23,19 @@ export function programOf(names: string): string | undefined {
 const isComplete = (engine: Engine): boolean =>
   needed[engine].programs.every((names) => programOf(names) !== undefined);
 
-/**
- * Whether this machine has the engine. On Debian, as root, it is installed when it is missing. Where it cannot be had, a
- * sentence is printed that says what to do, and its tests are left out.
- */
+/** Whether this machine has the engine; where not, a sentence says what to do, and its tests are left out. */
 export function hasEngine(engine: Engine): boolean {
-  const { packages } = needed[engine];
-  if (!isComplete(engine) && process.getuid?.() === 0 && existsSync('/etc/debian_version')) install(packages);
   if (isComplete(engine)) return true;
   console.warn(
-    `The evening is not played in ${engine}, which this machine does not have. Install it (Debian: "apt-get install -y ${packages.join(' ')}") and run the tests again.`,
+    `The evening is not played in ${engine}, which this machine does not have. Install it (Debian: "apt-get install -y ${needed[engine].packages.join(' ')}") and run the tests again.`,
   );
   return false;
+}
+
+/** On Debian, as root, what is missing is installed. */
+export function installEngine(engine: Engine): void {
+  if (!isComplete(engine) && process.getuid?.() === 0 && existsSync('/etc/debian_version'))
+    install(needed[engine].packages);
 }
 
 function install(packages: readonly string[]): void {
