@@ -144,7 +144,7 @@ function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
     <>
       <p class="label-mark">{mark}</p>
       <div class="label-words">
-        {tells && <p class="label-name">{pour.name}</p>}
+        {tells && <p class={contains === '' ? 'label-name' : 'label-name label-name-short'}>{pour.name}</p>}
         <p>{[volume, ...strength].join(' · ')}</p>
         {contains === '' && <p class="label-title">{title}</p>}
         {contains !== '' && <p class="label-care">{contains}</p>}
