@@ -124,7 +124,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       clock,
       log,
       metrics,
-      standing: () => ({ devices: devicesIn(io), sessions: conductors.working }),
+      standing: () => ({
+        devices: devicesIn(io),
+        sessions: conductors.working,
+        ...(cluster && { cluster: cluster.others.figures() }),
+      }),
       origins,
       guestOrigins,
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),

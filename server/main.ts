@@ -79,10 +79,15 @@ async function errand(
   task: string,
   file: string | undefined,
   how: string | undefined,
-  { data }: Settings,
+  { data, databaseUrl }: Settings,
 ): Promise<string> {
   if (task !== 'backup' && task !== 'restore') {
     throw new Error('Say "backup FILE" or "restore FILE", or nothing at all to start the server.');
+  }
+  if (databaseUrl !== undefined) {
+    throw new Error(
+      'With QUIETPOUR_DATABASE_URL the evenings lie in PostgreSQL: back it up with pg_dump, put it back with pg_restore, and keep notes.key apart from it.',
+    );
   }
   if (file === undefined) throw new Error(`Name a file: npm run ${task} -- quietpour-backup.db`);
   if (task === 'backup') return backUp(data, resolve(file));

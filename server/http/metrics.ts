@@ -23,7 +23,11 @@ export const countAnswers =
   ({ metrics }: HttpParts): RequestHandler =>
   (request, response, next) => {
     const { path } = request;
-    const place = path.startsWith('/api/') ? 'api' : /^\/(healthz|metrics)$/.test(path) ? 'health' : 'page';
+    const place = path.startsWith('/api/')
+      ? 'api'
+      : /^\/(healthz|metrics|ready)$/.test(path)
+        ? 'health'
+        : 'page';
     response.once('finish', () => metrics.answered(place, response.statusCode));
     next();
   };

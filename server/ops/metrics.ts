@@ -15,6 +15,8 @@ export interface Standing {
   };
   /** Sessions in memory. */
   readonly sessions: number;
+  /** Among several processes: what this one has done, see `ClusterFigures`. */
+  readonly cluster?: Readonly<Record<string, number>>;
 }
 
 /**
@@ -48,9 +50,15 @@ export class Metrics {
     );
   }
 
-  read({ devices, sessions }: Standing): string {
+  read({ devices, sessions, cluster = {} }: Standing): string {
     const text = [
       ...series('quietpour_devices', 'gauge', 'Devices connected, by role.', perLabel('role', devices)),
+      ...series(
+        'quietpour_cluster',
+        'gauge',
+        'Among several processes: counts since the start, sessions owned, and ms by which the database’s clock is ahead.',
+        perLabel('figure', cluster),
+      ),
       ...series('quietpour_sessions_loaded', 'gauge', 'Sessions held in memory.', [['', sessions]]),
       ...series('quietpour_messages_total', 'counter', 'Messages of devices, by event and outcome.', [
         ...this.#asked,
