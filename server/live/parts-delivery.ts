@@ -14,12 +14,16 @@ const sliceSize = 64_000;
 /** Between two slices. In the meantime every other evening has its turn. */
 const beat: DurationMs = durationMs(100);
 
+const fewest = 16;
+
 /** Devices that have been sent the same. */
 interface Group {
   readonly room: string;
   readonly sockets: Set<LiveSocket>;
   sent: Parts<unknown>;
   begun: boolean;
+  /** With more than this, those that have gone are looked for: nothing else lets them go while nothing is told. */
+  most: number;
 }
 
 export interface PartsDeliveryOptions<Part> {
@@ -137,16 +141,20 @@ export class PartsDelivery<Part> {
       sockets: new Set<LiveSocket>(),
       sent,
       begun,
+      most: fewest,
     };
     this.#add(sockets, group);
     return group;
   }
 
-  #add(sockets: readonly LiveSocket[], { room, sockets: members }: Group): void {
+  #add(sockets: readonly LiveSocket[], group: Group): void {
     for (const socket of sockets) {
-      members.add(socket);
-      void socket.join(room);
+      group.sockets.add(socket);
+      void socket.join(group.room);
     }
+    if (group.sockets.size <= group.most) return;
+    for (const socket of group.sockets) if (!socket.connected) group.sockets.delete(socket);
+    group.most = fewest + Math.ceil(1.25 * group.sockets.size);
   }
 
   #again(): void {
