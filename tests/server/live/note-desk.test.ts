@@ -146,7 +146,7 @@ describe('the choice to share', () => {
   it('is on disk when it is answered, with the version of the evening', async () => {
     expect(await desk.consent(noor, share('one', 'counted'))).toEqual({
       answer: { ok: true, version: evening.events.length },
-      changed: { onBoard: false, withdrawn: false },
+      changed: { onBoard: false, withdrawn: false, guessWithdrawn: false },
     });
     expect(sharingNow()).toBe('counted');
   });
@@ -158,9 +158,9 @@ describe('the choice to share', () => {
       changes.push((await desk.consent(noor, share(sharing, sharing))).changed);
     }
     expect(changes).toEqual([
-      { onBoard: true, withdrawn: false },
-      { onBoard: true, withdrawn: true },
-      { onBoard: true, withdrawn: false },
+      { onBoard: true, withdrawn: false, guessWithdrawn: false },
+      { onBoard: true, withdrawn: true, guessWithdrawn: false },
+      { onBoard: true, withdrawn: false, guessWithdrawn: false },
     ]);
     expect(sharingNow()).toBe('private');
   });
