@@ -11,6 +11,7 @@ import { guestAddresses } from '../evening/guest-addresses.ts';
 import { locale } from '../locale.ts';
 import { hrefOf } from '../route.ts';
 import { saveAsFile } from '../save-as-file.ts';
+import { type AddressReach, addressReach } from './address-reach.ts';
 
 /** Dates and times in it are written as this device writes them. */
 const invitation = { ...invitationWords, language: locale };
@@ -19,6 +20,7 @@ const invitation = { ...invitationWords, language: locale };
 export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   const { plan, tasting, code, revision } = evening.stored;
   const link = guestAddresses(evening.stored, window.location.origin)[0]?.link ?? window.location.origin;
+  const unreached = whyUnreached(addressReach(link), plan.remoteGuests > 0);
   const way = useMemo(() => ({ link, code }), [link, code]);
   const written = useMemo(() => invitationText(plan, way, invitation), [plan, way]);
   const text = useSignal(written);
@@ -52,6 +54,11 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
           {inviteWords.back}
         </a>
       </header>
+      {unreached !== undefined && (
+        <Notice kind="caution">
+          <p>{unreached}</p>
+        </Notice>
+      )}
       <div class="invite">
         <section class="invite-text">
           <label class="field-label" for="invitation">
@@ -95,11 +102,6 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
               {link}
             </p>
             <p class="soft small">{inviteWords.linkHint}</p>
-            {plan.remoteGuests > 0 && isLocal(link) && (
-              <Notice kind="caution">
-                <p>{inviteWords.otherNetwork}</p>
-              </Notice>
-            )}
           </section>
           <section class="stack" aria-labelledby="invite-calendar">
             <h2 id="invite-calendar">{inviteWords.calendar}</h2>
@@ -138,10 +140,8 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   );
 }
 
-/** An address of this machine or of a private network (RFC 1918, RFC 6762), which nobody at home can reach. */
-function isLocal(link: string): boolean {
-  const { hostname } = new URL(link);
-  return /^(localhost|127\.|10\.|192\.168\.|169\.254\.|172\.(1[6-9]|2\d|3[01])\.)|\.local$|^\[?(::1|f[cd])/.test(
-    hostname,
-  );
+/** A private network is enough for guests at the table; an address that no other device opens is enough for nobody. */
+function whyUnreached(reach: AddressReach, anyAtHome: boolean): string | undefined {
+  if (reach === 'anywhere' || (reach === 'network' && !anyAtHome)) return undefined;
+  return inviteWords.reach[reach];
 }

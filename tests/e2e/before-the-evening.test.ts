@@ -96,6 +96,8 @@ describe('word to the guests', () => {
     const { page } = host;
     const text = await page.getByLabel(inviteWords.text, { exact: true }).inputValue();
     expect(text).toContain(made.code);
+    // The server of these tests is open on loopback alone: said before anything is sent.
+    expect(await page.getByRole('note').first().innerText()).toBe(inviteWords.reach.machine);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: inviteWords.download }).click(),

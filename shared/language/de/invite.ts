@@ -93,6 +93,12 @@ export const inviteWords: InviteWords = {
   tryCallHint: 'Er öffnet sich auf einer neuen Seite. Prüfe Bild und Ton, bevor es deine Gäste tun.',
   noCall: 'Es gibt Gäste zu Hause, aber noch keinen Link zu einem Videoanruf im Plan.',
   toPlan: 'Zum Plan',
-  otherNetwork:
-    'Dieser Link funktioniert nur im Netz dieses Servers. Gäste zu Hause brauchen eine Adresse, die von außen erreichbar ist.',
+  reach: {
+    machine:
+      'Diesen Link kann nur dieser Computer öffnen. Gib dem Server eine eigene Adresse, bevor du etwas verschickst.',
+    network:
+      'Dieser Link funktioniert nur im Netz dieses Servers. Gäste zu Hause brauchen einen, der überall funktioniert: Stell den Server ins Internet, oder öffne diese Seite dort, und verschick dann die Einladung.',
+    nowhere:
+      'Diesen Link kann niemand öffnen: Seine Adresse ist nur ein Beispiel. Berichtige die Adresse des Servers, bevor du etwas verschickst.',
+  },
 };

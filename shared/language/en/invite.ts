@@ -84,7 +84,13 @@ export const inviteWords = {
   tryCallHint: 'It opens in a new page. Check picture and sound before your guests do.',
   noCall: 'You have guests at home, but the plan has no video call link yet.',
   toPlan: 'Plan',
-  otherNetwork:
-    'This link only works on the server’s own network. Guests at home need an address that works from outside.',
+  reach: {
+    machine:
+      'Only this computer can open this link. Give the server an address of its own before you send anything.',
+    network:
+      'This link works only on the server’s own network. Guests at home need one that works everywhere: put the server on the internet, or open this page there, then send the invitation.',
+    nowhere:
+      'Nobody can open this link: its address stands for an example only. Correct the server’s address before you send anything.',
+  },
 };
 export type InviteWords = typeof inviteWords;
