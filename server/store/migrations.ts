@@ -24,6 +24,7 @@ export const migrations: readonly Migration[] = [
   { name: 'a summary of each tasting', run: (db) => void db.exec(summaries) },
   { name: 'consents in place of shares', run: (db) => void db.exec(consents) },
   { name: 'a digest for each plan, document, survey and key', run: digestRows },
+  { name: 'keys by their seat', run: (db) => void db.exec(keysOfSeat) },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -85,6 +86,12 @@ const sealedNotes = `
 `;
 
 /** Empty at first: whichever are missing are written when the store is opened, see `addMissingSummaries`. */
+/** A crowd that comes back asks for the devices of each seat: not through all keys of the evening. */
+const keysOfSeat = `
+  CREATE INDEX keys_of_seat ON keys (tasting, seat);
+  DROP INDEX keys_of_tasting;
+`;
+
 const summaries = `
   CREATE TABLE summaries (
     tasting TEXT PRIMARY KEY REFERENCES tastings ON DELETE CASCADE,

@@ -75,7 +75,7 @@ export const postgresMigrations: readonly PostgresMigration[] = [
         hash text PRIMARY KEY, ${child}, role text NOT NULL, seat text, expires_at bigint,
         device text, came text, came_at bigint, opens bigint, own bigint, digest text
       );
-      CREATE INDEX keys_of_tasting ON keys (tasting);
+      CREATE INDEX keys_of_seat ON keys (tasting, seat);
       CREATE TABLE surveys (
         ${child}, respondent text NOT NULL, answers text NOT NULL, digest text,
         PRIMARY KEY (tasting, respondent)
