@@ -56,9 +56,9 @@ describe('a very long cell of a pasted list', () => {
       fc.property(ends, runs, ends, (begin, run, end) => {
         const cell = begin + run.repeat(Math.ceil(60_000 / run.length)) + end;
         // What one pass over the same text takes on this machine, now; all the readings are some forty passes. Of a
-        // pattern that tries every division of a run this long they would be thousands.
+        // pattern that tries every division of a run this long they would be tens of thousands.
         const onePass = quickest(() => fold(`${cell}é`));
-        expect(quickest(() => readInEveryWay(cell))).toBeLessThan(400 * onePass);
+        expect(quickest(() => readInEveryWay(cell))).toBeLessThan(2000 * onePass);
       }),
       { numRuns: 60 },
     );
