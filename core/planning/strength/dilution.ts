@@ -63,7 +63,8 @@ export function afterWater(drink: Poured, water: Millilitres): Diluted {
   const ethanol = source.result.value * massFractionFromAbv(drink.strength);
   const fraction = Math.min(1, ethanol / mass);
   const density = figure(densityOfMixture(fraction), 'kg/m3');
-  const strength = abvFromMassFraction(fraction);
+  // Water never raises it; a drop in pure ethanol would, by the last digits.
+  const strength = abvPercent(Math.min(drink.strength, abvFromMassFraction(fraction)));
   const volume = millilitres((1000 * mass) / density.value);
   return {
     strength,

@@ -56,6 +56,11 @@ describe('water in a drink', () => {
     );
   });
 
+  it('never makes it stronger, even pure ethanol by a drop too small to count', () => {
+    for (const water of [5e-324, 1e-12, 1e-9, 1e-6])
+      expect(afterWater(poured(700, 100), millilitres(water)).strength).toBeLessThanOrEqual(100);
+  });
+
   it('leaves a drink alone that nothing is added to', () => {
     expect(afterWater(poured(20, 46.3), millilitres(0))).toMatchObject({ strength: 46.3, volume: 20 });
   });
