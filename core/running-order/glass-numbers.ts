@@ -19,3 +19,6 @@ export function glassNumbers(plan: Numbered): ReadonlyMap<PourId, number> {
     pourNumbering(plan).flatMap((id, index) => (here.has(id) ? [[id, index + 1] as const] : [])),
   );
 }
+
+/** The plan with its numbers fixed as they are now, because they stand on paper [P23]. */
+export const withFixedNumbers = (plan: Plan): Plan => ({ ...plan, numbers: pourNumbering(plan) });

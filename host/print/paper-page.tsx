@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { withFixedNumbers } from '../../core/running-order/glass-numbers.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
@@ -22,7 +23,7 @@ interface PaperPageProps {
 
 /** Everything that an evening needs on paper, as it will be printed. */
 export function PaperPage({ evening, kind }: PaperPageProps) {
-  const { plan, tasting } = evening.stored;
+  const { plan, tasting, revision, stage } = evening.stored;
   const paper = useSignal<PaperSize>(usualPaper(plan.lawOf, navigator.language));
   const title = plan.title === '' ? paperWords.untitled : plan.title;
   useEffect(() => {
@@ -33,6 +34,13 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
       document.title = before;
     };
   }, [title, kind]);
+
+  const print = (): void => {
+    // [P23] What is on paper keeps its number from here on. While guests sit the session keeps them already.
+    if (stage === 'planned' && kind !== 'shopping' && plan.numbers.length === 0)
+      void evening.app.api.savePlan(tasting, { plan: withFixedNumbers(plan), base: revision });
+    window.print();
+  };
 
   return (
     <main class="paper">
@@ -81,7 +89,7 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
               }}
             />
             <div class="paper-print">
-              <Button kind="primary" size="big" onPress={() => window.print()}>
+              <Button kind="primary" size="big" onPress={print}>
                 {paperWords.print}
               </Button>
               <p class="small soft">

@@ -5,6 +5,7 @@ import type { Pour } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { demoWords } from '../../shared/language/en/demo.ts';
 import { paperWords as words } from '../../shared/language/en/paper.ts';
+import { planPours } from '../../shared/language/en/plan-pours.ts';
 import { waterWords } from '../../shared/language/en/plan-water.ts';
 import { serveAt } from '../../shared/language/en/temperature.ts';
 import { volumeUnits } from '../../shared/language/en/volumes.ts';
@@ -172,6 +173,33 @@ describe('the other sheets', () => {
       await host.look(`host-paper-${kind}`);
     },
   );
+
+  it('[P23] keep their numbers once something with numbers was printed, until the host numbers anew', async () => {
+    const evening = await createTasting(premises, { ...demoEvening, blind: false });
+    const numbers = async () => {
+      const response = await fetch(`${premises.room.origin}/api/tastings/${evening.tasting}/plan`, {
+        headers: { authorization: `Bearer ${evening.hostKey}` },
+      });
+      return ((await response.json()) as { plan: { numbers: string[] } }).plan.numbers.length;
+    };
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    const print = async (kind: string) => {
+      await page.goto(`${premises.room.origin}/host#tasting=${evening.tasting}&key=${evening.hostKey}`);
+      await page.goto(`${premises.room.origin}/host#/t/${evening.tasting}/print/${kind}`);
+      await page.getByRole('button', { name: words.print, exact: true }).click();
+    };
+    await print('shopping');
+    expect(await numbers()).toBe(0);
+    await print('notes');
+    await expect.poll(numbers).toBe(6);
+    await page.goto(`${premises.room.origin}/host#/t/${evening.tasting}/plan/pours`);
+    await page.getByText(planPours.pours.numbersKept).waitFor();
+    await host.look('host-plan-numbers-kept');
+    await page.getByRole('button', { name: planPours.pours.numberAnew }).click();
+    await expect.poll(numbers).toBe(0);
+  });
 
   it('nothing went wrong on any of the pages', () => {
     expect(host.faults).toEqual([]);

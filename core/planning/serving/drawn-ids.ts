@@ -9,7 +9,8 @@ import type { Plan } from '../../tasting.ts';
  */
 export function withDrawnIds(plan: Plan, draw: () => string): Plan {
   const drawn = new Map<string, PourId>();
-  for (const { id } of [...plan.pours, ...plan.trials]) {
+  // A number may belong to a pour that is gone: it still counts.
+  for (const id of new Set([...[...plan.pours, ...plan.trials].map((each) => each.id), ...plan.numbers])) {
     let fresh = draw();
     while ([...drawn.values()].includes(pourId(fresh))) fresh = draw();
     drawn.set(id, pourId(fresh));
@@ -21,6 +22,7 @@ export function withDrawnIds(plan: Plan, draw: () => string): Plan {
     ...plan,
     pours: plan.pours.map((pour) => ({ ...pour, id: of(pour.id) })),
     trials: plan.trials.map((trial) => ({ ...trial, id: of(trial.id), a: of(trial.a), b: of(trial.b) })),
+    numbers: plan.numbers.map(of),
     servingOrders: plan.servingOrders.map(({ rows }) => ({ rows: rows.map((row) => row.map(of)) })),
     codes: keys(plan.codes, (key) => of(pourId(key))),
     cueEdits: keys(plan.cueEdits, (cue) => {

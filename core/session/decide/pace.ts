@@ -87,7 +87,7 @@ export function decidePace(session: UnderWay, command: PaceCommand, moment: Mome
       const before = cueBefore(session);
       return before === undefined
         ? refused('at-start')
-        : happened(...entering(session, before, 'host', moment, true));
+        : happened(...entering(session, before, 'host', moment, wasMistaken(session, moment)));
     }
     case 'JumpTo': {
       const target = session.cues[indexOfCue(session.cues, command.cue)];
@@ -118,6 +118,13 @@ export function decidePace(session: UnderWay, command: PaceCommand, moment: Mome
     default:
       return command satisfies never;
   }
+}
+
+/** [P20] A Next of the host that is taken back so soon was a slip; what the clock brought, or the room took up, was none. */
+const slipMs = 20_000;
+
+function wasMistaken({ timeline, enteredAt }: UnderWay, { now }: Moment): boolean {
+  return timeline.at(-1)?.by === 'host' && now < enteredAt + slipMs;
 }
 
 /** [P4] A minute more is a minute from now when the time is already over. */

@@ -6,6 +6,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
+import { Notice } from '../../../shared/ui/notice.tsx';
 import { plus, review, sip } from '../../../shared/ui/strokes.ts';
 import { hrefOf } from '../../route.ts';
 import { PastedList } from '../csv/pasted-list.tsx';
@@ -89,6 +90,25 @@ export function PoursPart({ editor, tasting }: PoursPartProps) {
           {buttons}
           {full && <p class="soft">{said.full}</p>}
           <StrengthNotice editor={editor} />
+          {plan.numbers.length > 0 && (
+            <Notice kind="info">
+              <p>{said.numbersKept}</p>
+              <Button
+                onPress={() =>
+                  editor.change(
+                    said.numberedAnew,
+                    (now) => ({ ...now, numbers: [] }),
+                    (now) => ({
+                      ...now,
+                      numbers: plan.numbers,
+                    }),
+                  )
+                }
+              >
+                {said.numberAnew}
+              </Button>
+            </Notice>
+          )}
           <OrderBar editor={editor} figures={figures} />
           <Lineup editor={editor} figures={figures} onOpen={(id) => setSheet({ is: 'pour', id })} />
           <OrderDetails editor={editor} figures={figures} />

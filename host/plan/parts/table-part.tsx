@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { MatSheet } from '../../../core/planning/table/mat-layout.ts';
 import { comfortablePlaceWidth, layOutPlace } from '../../../core/planning/table/place-setting.ts';
 import { placesAtTable, type Table, tablesFor } from '../../../core/planning/table/table.ts';
+import { glassNumbers } from '../../../core/running-order/glass-numbers.ts';
 import { flightsOf } from '../../../core/tasting.ts';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
@@ -45,9 +46,9 @@ function Place({ editor, computer, onComputer }: PlaceProps) {
   );
   const glasses = longest.pours.length;
   if (glasses === 0) return <p class="soft">{said.noGlasses}</p>;
-  const before = flights.slice(0, longest.index).reduce((sum, { pours }) => sum + pours.length, 0);
-  const labels = longest.pours.map(({ id }, index) =>
-    plan.blind ? (plan.codes[id] ?? String(before + index + 1)) : String(before + index + 1),
+  const numbers = glassNumbers(plan);
+  const labels = longest.pours.map(
+    ({ id }) => (plan.blind ? plan.codes[id] : undefined) ?? String(numbers.get(id) ?? ''),
   );
   const placeWidthMm = comfortablePlaceWidth(computer, sheet);
   const place = layOutPlace({ placeWidthMm, computer, sheet, glasses, footMm, hand, labels });

@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { LineupStep } from '../../../core/planning/order/lineup.ts';
+import { glassNumbers } from '../../../core/running-order/glass-numbers.ts';
 import { flightsOf, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
@@ -41,6 +42,7 @@ export function Lineup({ editor, figures, onOpen }: LineupProps) {
     (drop) => move(ids[drop.row] ?? '', placeOfDrop(drop)),
   );
 
+  const numbers = glassNumbers(plan);
   return (
     <div class="lineup">
       {flights.map((flight) => (
@@ -54,6 +56,7 @@ export function Lineup({ editor, figures, onOpen }: LineupProps) {
                   key={pour.id}
                   pour={pour}
                   position={position}
+                  numbered={numbers.get(pour.id) ?? position + 1}
                   last={position === ids.length - 1}
                   code={plan.blind ? plan.codes[pour.id] : undefined}
                   step={figures.now.steps[position]}
@@ -123,6 +126,8 @@ function Pause({ editor, after }: { readonly editor: PlanEditor; readonly after:
 interface PourRowProps {
   readonly pour: Pour;
   readonly position: number;
+  /** As it stands on paper. */
+  readonly numbered: number;
   readonly last: boolean;
   readonly code: string | undefined;
   readonly step: LineupStep | undefined;
@@ -135,7 +140,7 @@ interface PourRowProps {
 }
 
 function PourRow(props: PourRowProps) {
-  const { pour, position, last, code, step, isBest, dragged, handle, hold, onOpen, onMove } = props;
+  const { pour, position, numbered, last, code, step, isBest, dragged, handle, hold, onOpen, onMove } = props;
   const said = words.pours;
   const carried = dragged?.row === position;
   const target = dragged !== undefined && !carried && placeOfDrop(dragged) === position;
@@ -150,7 +155,7 @@ function PourRow(props: PourRowProps) {
       {reason && position > 0 && <p class="pour-reason">{reason}</p>}
       <div class="pour-line">
         <span class="pour-grip figures" title={said.drag(pour.name)} {...handle}>
-          {position + 1}
+          {numbered}
         </span>
         <button type="button" class="pour-words" onClick={onOpen}>
           <span class="visually-hidden">{said.edit}</span>

@@ -8,6 +8,10 @@ export const planPours: PlanPourWords = {
     list: 'Aus einer Liste',
     emptyTitle: 'Noch keine Proben',
     empty: 'Ein Name genügt für den Anfang, und eine Probe genügt, um die Türen zu öffnen.',
+    numbersKept:
+      'Die Nummern stehen jetzt auf Papier und bleiben: Glas 5 bleibt Glas 5, wohin es auch rückt, und ein entferntes lässt eine Lücke.',
+    numberAnew: 'Neu ab 1 nummerieren',
+    numberedAnew: 'Die Gläser sind neu ab 1 nummeriert. Druck neu, worauf Nummern stehen.',
     full: 'Ein Abend fasst 16 Proben. Nimm eine heraus, um eine andere hinzuzufügen.',
     drink: 'Was ausgeschenkt wird',
     drinkOfAll: 'Alle Proben sind',

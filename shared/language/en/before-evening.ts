@@ -34,7 +34,7 @@ export const beforeEveningWords = {
       name: 'Pour',
       when: 'an hour before',
       hint: 'Glass by glass, with a helper’s phone if you like.',
-      go: 'To the pour run',
+      go: 'To the pouring',
     },
   },
   answered: (guests: number) => `${guests === 1 ? '1 guest has' : `${guests} guests have`} answered.`,

@@ -182,7 +182,7 @@ export const hostAtTable = {
     keys: 'Keyboard shortcuts',
     finish: 'Finish the evening',
     plan: 'Plan',
-    pouring: 'Pour run',
+    pouring: 'Pouring',
     paper: 'Paper',
     home: 'All evenings',
   },

@@ -5,6 +5,10 @@ export const planPours = {
     list: 'From a list',
     emptyTitle: 'No pours yet',
     empty: 'A name is enough to start. One pour is enough to open the doors.',
+    numbersKept:
+      'Numbers are on paper now and stay: glass 5 stays glass 5 wherever it moves, and a pour you remove leaves a gap.',
+    numberAnew: 'Number from 1 again',
+    numberedAnew: 'The pours are numbered from 1. Print again what has numbers on it.',
     full: 'An evening can have 16 pours. Remove one to add another.',
     drink: 'What you pour',
     drinkOfAll: 'All pours are',

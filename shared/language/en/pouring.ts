@@ -2,7 +2,7 @@ import type { PouringStep } from '../../../core/planning/serving/pouring.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
-/** The words of the pour run, in English. */
+/** The words of pouring, in English. */
 export const pouringWords = {
   title: 'Pouring',
   back: 'Back to the doors',
@@ -68,6 +68,6 @@ export const pouringWords = {
   },
   helperHint:
     'A helper’s phone may pour, lay the places and answer calls, and nothing else: not go on, open a talk, tell a name or read a note. It sees the bottles’ names, and the guests’ names at their places.',
-  helperLabel: 'A QR code that opens the pour run on a helper’s phone',
+  helperLabel: 'A QR code that opens the pouring page on a helper’s phone',
 };
 export type PouringWords = typeof pouringWords;

@@ -54,4 +54,22 @@ describe('a jump that is taken back', () => {
     expect(evening.underWay.reached).toEqual([ash, birch]);
     expect(evolveAll(unopened, evening.events)).toEqual(evening.session);
   });
+
+  it('[P20] keeps the glass that the room had taken up before Back, or that the clock brought', () => {
+    const told = () => new EveningTold(planOf(3, { blind: true })).goTo('ash/first/nose');
+    const takenUp = told();
+    while (!takenUp.underWay.reached.includes(birch)) takenUp.next();
+    takenUp.wait(21);
+    expect(takenUp.host({ type: 'GoBack', from: cueId(takenUp.cue) })).toBe('done');
+    expect(takenUp.underWay.reached).toEqual([ash, birch]);
+    const byClock = told();
+    byClock.host({ type: 'ChoosePacing', pacing: { by: 'clock' } });
+    while (!byClock.underWay.reached.includes(birch)) {
+      byClock.wait(1000);
+      if (byClock.clock('ExpireCue') !== 'done') byClock.next();
+    }
+    const last = byClock.underWay.timeline.at(-1)?.by;
+    expect(byClock.host({ type: 'GoBack', from: cueId(byClock.cue) })).toBe('done');
+    expect({ last, reached: byClock.underWay.reached }).toEqual({ last: 'clock', reached: [ash, birch] });
+  });
 });

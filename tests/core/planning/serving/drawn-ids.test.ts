@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { pourId } from '../../../../core/ids.ts';
 import { withDrawnIds } from '../../../../core/planning/serving/drawn-ids.ts';
 import { compile } from '../../../../core/running-order/compile.ts';
+import { glassNumbers } from '../../../../core/running-order/glass-numbers.ts';
 import { servedInOwnOrders } from '../../../../core/session/serving.ts';
 import { planSchema } from '../../../../core/tasting.ts';
 import { againOf, readPlanFile } from '../../../../host/plan/copies/plan-file.ts';
@@ -50,6 +52,14 @@ describe('[Q4] ids drawn anew', () => {
       expect(new Set(ids).size).toBe(4);
       expect(JSON.stringify([ids, codes, cueEdits])).not.toMatch(told);
     }
+    // [P23] A file keeps the numbers that stand on paper, gaps too; a copy of an evening begins anew.
+    const numbered = { ...speaking, numbers: ['ash', 'gone', 'cedar', 'birch'].map(pourId) };
+    const again = readPlanFile(JSON.stringify(numbered));
+    if (again.is !== 'plan') throw new Error(again.is);
+    const numbers = glassNumbers(again.plan);
+    expect(again.plan.pours.map(({ id }) => numbers.get(id))).toEqual([1, 4, 3]);
+    expect(JSON.stringify(again.plan.numbers)).not.toMatch(/gone|ash/);
+    expect(againOf(numbered, 'Again').numbers).toEqual([]);
     // Two copies cannot be joined either.
     expect(againOf(speaking, 'Again').pours[0]?.id).not.toBe(againOf(speaking, 'Again').pours[0]?.id);
   });
