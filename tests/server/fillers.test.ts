@@ -171,7 +171,7 @@ describe('photos sent all at once', () => {
     const statuses = await Promise.all(Array.from({ length: 120 }, send));
     expect(statuses.filter((status) => status === 201)).toHaveLength(64);
     expect(statuses.filter((status) => status === 409)).toHaveLength(56);
-    expect(store.photos.count(tasting)).toBe(64);
+    expect(await store.photos.count(tasting)).toBe(64);
     expect(await send()).toBe(409);
   }, 60_000);
 });

@@ -67,12 +67,12 @@ async function step(ask: Ask, known: readonly PostgresMigration[]): Promise<bool
   }
 }
 
-/** Two processes that lay the first table at the same moment: one of them is told that it is there (23505, 42P07). */
+/** Two processes that lay the first table at the same moment: one of them is told that it, or its type, is there. */
 async function laidOnce(lay: () => Promise<unknown>): Promise<void> {
   try {
     await lay();
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined;
-    if (code !== '23505' && code !== '42P07') throw error;
+    if (code !== '23505' && code !== '42P07' && code !== '42710') throw error;
   }
 }
