@@ -48,7 +48,9 @@ export class SeatNotes {
   notesChanged({ seat, notebook, from }: NotesPlace, { entry }: NotesChange): void {
     const { io, tasting, store } = this.#parts;
     const room = this.#roomOf(notebook);
-    if (from !== undefined && (io.sockets.adapter.rooms.get(room)?.size ?? 0) <= 1) return;
+    const here = io.sockets.adapter.rooms.get(room);
+    // Whoever wrote may be gone by the time that it is stored.
+    if (here === undefined || here.size === (from !== undefined && here.has(from.id) ? 1 : 0)) return;
     const consents = store.notebooks.consents(tasting, notebook);
     const entries = entry === undefined ? [] : [entry];
     (from ?? io).to(room).emit('notebook', notebookView({ seat, entries, consents }));
