@@ -56,7 +56,7 @@ export function HelperPage({ tasting, app }: HelperPageProps) {
     );
   }
   return (
-    <main class="pouring">
+    <main class="pouring pouring-helping">
       <header class="pouring-head">
         <h1>{view === null || view.title === '' ? words.title : view.title}</h1>
         <p class="pouring-doors">{view === null ? hostWords.loading : words.stages[view.stage]}</p>

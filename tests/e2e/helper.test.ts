@@ -39,7 +39,7 @@ describe('the page of a helper', () => {
 
   it('is where the link leads, and has the glasses to pour', async () => {
     await helper.heading('Peat and patience', 1).waitFor();
-    await helper.text(words.helps.lead).waitFor();
+    await helper.page.getByText(words.helps.lead).waitFor();
     await helper.text(words.helps.stages.planned).waitFor();
     expect(await helper.page.evaluate(() => window.location.hash)).not.toContain('key=');
     await helper.look('helper-page', { whole: true });
@@ -47,6 +47,7 @@ describe('the page of a helper', () => {
 
   it('pours with one tap, which the host sees', async () => {
     const glass = helper.button(new RegExp(`^${words.glass(words.place(1), '731')}`));
+    expect((await glass.boundingBox())?.height).toBeGreaterThan(40);
     await glass.click();
     await host.until('pouring', ({ levels }) => levelOf(levels, pourId('one'), 1) > 0);
   });
@@ -70,7 +71,7 @@ describe('the page of a helper', () => {
       await helper.text(hostWords.key.title).waitFor();
     }
     await helper.page.goto(`${house.url}/host#/t/${made.tasting}/help`);
-    await helper.text(words.helps.lead).waitFor();
+    await helper.page.getByText(words.helps.lead).waitFor();
   });
 
   it('ends when the host ends it, with a sentence', async () => {

@@ -111,7 +111,8 @@ describe('the other sheets', () => {
     ['labels', 'A4', 1],
     ['labels', 'Letter', 1],
     ['shopping', 'A4', 1],
-    ['shopping', 'Letter', 1],
+    // Letter is shorter, and German longer: the last lines begin a sheet of their own.
+    ['shopping', 'Letter', momentNow()?.locale === 'de' ? 2 : 1],
   ] as const)('%s on %s take %d pages of that size', async (kind, paper, count) => {
     await open(kind);
     await choosePaper(paper);
