@@ -1,7 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { glassesAt, placesDiffer } from '../../core/planning/serving/pouring-order.ts';
-import { glassNumbers } from '../../core/running-order/glass-numbers.ts';
-import { servedInOwnOrders } from '../../core/session/serving.ts';
+import { glassesAt, numberAt, placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import type { Plan, Pour } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { waterWords } from '../../shared/language/en/plan-water.ts';
@@ -76,11 +74,7 @@ const glassesOf = (plan: Plan, place: number): NoteGlass[] =>
   glassesAt(plan, place)
     .flatMap((set) => (set.kind === 'flight' ? set.pours : []))
     .flatMap((id) => plan.pours.find((pour) => pour.id === id) ?? [])
-    // [P23] As on mats and vials; where each seat has an order of its own, its glasses are counted as they come.
-    .map((pour, index) => ({
-      position: servedInOwnOrders(plan) ? index + 1 : (glassNumbers(plan).get(pour.id) ?? index + 1),
-      pour,
-    }));
+    .map((pour, index) => ({ position: numberAt(plan, pour.id, index), pour }));
 
 const sheetsOf = (glasses: readonly NoteGlass[]): NoteGlass[][] =>
   Array.from({ length: Math.ceil(glasses.length / glassesOnSheet) }, (_, at) =>

@@ -49,3 +49,11 @@ export function glassesAt(plan: Plan, place: number): GlassSet[] {
     ];
   });
 }
+
+/**
+ * The number of a glass on a sheet of one place: as on mats and vials [P23]; where each seat has an order of its own, as they come.
+ *
+ * @param index from 0, in the order of that place
+ */
+export const numberAt = (plan: Plan, pour: PourId, index: number): number =>
+  (servedInOwnOrders(plan) ? undefined : glassNumbers(plan).get(pour)) ?? index + 1;

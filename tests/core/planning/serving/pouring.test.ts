@@ -14,6 +14,9 @@ import {
   ticksThatCanBeUndone,
   undone,
 } from '../../../../core/planning/serving/pouring.ts';
+import { numberAt } from '../../../../core/planning/serving/pouring-order.ts';
+import type { Plan } from '../../../../core/tasting.ts';
+import { planOf } from '../../../support/plans.ts';
 
 const pours = ['ash', 'birch', '__proto__', 'constructor'].map(pourId);
 const [ash, birch] = ['ash', 'birch'].map(pourId) as [PourId, PourId];
@@ -167,5 +170,17 @@ describe('one tap on a row or a column', () => {
     expect(nextOfGroup(poured, group, spirit)?.done).toBe(2);
     const covered = levelsOf(holding([tick('tick-0001', [1, 2], [ash], 2)]));
     expect(nextOfGroup(covered, group, spirit)?.done).toBe(5);
+  });
+});
+
+describe('the number of a glass on a sheet of paper', () => {
+  it('[P23] stays where pours moved or are gone, and is counted where each seat has its own order', () => {
+    const numbered = planOf(3, { numbers: ['birch', 'gone', 'ash', 'cedar'].map(pourId) });
+    const on = (plan: Plan) => plan.pours.map(({ id }, index) => numberAt(plan, id, index));
+    expect(on(numbered)).toEqual([3, 1, 4]);
+    expect(on(planOf(3))).toEqual([1, 2, 3]);
+    const row = ['ash', 'birch', 'cedar'].map(pourId);
+    const rows = [row, row.toReversed()];
+    expect(on({ ...numbered, blind: true, ownOrders: true, servingOrders: [{ rows }] })).toEqual([1, 2, 3]);
   });
 });
