@@ -50,7 +50,7 @@ export class SeatNotes {
     const room = this.#roomOf(notebook);
     const here = io.sockets.adapter.rooms.get(room);
     // Whoever wrote may be gone by the time that it is stored.
-    if (here === undefined || here.size === (from !== undefined && here.has(from.id) ? 1 : 0)) return;
+    if (from !== undefined && (here?.size ?? 0) === (here?.has(from.id) === true ? 1 : 0)) return;
     const consents = store.notebooks.consents(tasting, notebook);
     const entries = entry === undefined ? [] : [entry];
     (from ?? io).to(room).emit('notebook', notebookView({ seat, entries, consents }));
