@@ -25,6 +25,10 @@ export const strongestAbv = 96;
 
 export type { Drink, Level };
 
+/** What is to be done before an evening, in order of time. */
+export const preparationSteps = ['survey', 'invitation', 'ahead', 'paper', 'pouring'] as const;
+export type PreparationStep = (typeof preparationSteps)[number];
+
 const line = (limit: number) =>
   z
     .string()
@@ -201,6 +205,8 @@ export const planSchema = z.strictObject({
     .array(pourIdSchema)
     .max(3 * limits.pours)
     .default([]),
+  /** What the host has ticked of the preparation. */
+  prepared: z.array(z.enum(preparationSteps)).max(preparationSteps.length).default([]),
   /** Sizes of the flights, in order; read through `flightsOf`, which mends what does not add up. */
   flightSizes: z.array(z.number().int().min(1).max(limits.pours)).max(limits.pours).default([]),
   codes: z.record(idSchema, code).default({}),

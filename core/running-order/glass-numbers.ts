@@ -20,5 +20,11 @@ export function glassNumbers(plan: Numbered): ReadonlyMap<PourId, number> {
   );
 }
 
+/** Whether each pour has a number that stays; one that came after the last print has none yet. */
+export const numbersFixed = ({ pours, numbers }: Numbered): boolean => {
+  const fixed = new Set(numbers);
+  return pours.every(({ id }) => fixed.has(id));
+};
+
 /** The plan with its numbers fixed as they are now, because they stand on paper [P23]. */
 export const withFixedNumbers = (plan: Plan): Plan => ({ ...plan, numbers: pourNumbering(plan) });

@@ -1,13 +1,14 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { withFixedNumbers } from '../../core/running-order/glass-numbers.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
+import { ErrorNotice } from '../error-notice.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
 import { type PaperKind, paperKinds } from '../paper-kind.ts';
 import { hrefOf } from '../route.ts';
+import { useKeptNumbers } from './kept-numbers.ts';
 import { LabelSheets } from './label-sheets.tsx';
 import { NoteSheets } from './note-sheets.tsx';
 import { type PaperSize, usualPaper } from './paper-size.ts';
@@ -23,7 +24,7 @@ interface PaperPageProps {
 
 /** Everything that an evening needs on paper, as it will be printed. */
 export function PaperPage({ evening, kind }: PaperPageProps) {
-  const { plan, tasting, revision, stage } = evening.stored;
+  const { plan, tasting } = evening.stored;
   const paper = useSignal<PaperSize>(usualPaper(plan.lawOf, navigator.language));
   const title = plan.title === '' ? paperWords.untitled : plan.title;
   useEffect(() => {
@@ -35,12 +36,7 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
     };
   }, [title, kind]);
 
-  const print = (): void => {
-    // [P23] What is on paper keeps its number from here on. While guests sit the session keeps them already.
-    if (stage === 'planned' && kind !== 'shopping' && plan.numbers.length === 0)
-      void evening.app.api.savePlan(tasting, { plan: withFixedNumbers(plan), base: revision });
-    window.print();
-  };
+  const numbers = useKeptNumbers(evening, kind);
 
   return (
     <main class="paper">
@@ -89,7 +85,7 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
               }}
             />
             <div class="paper-print">
-              <Button kind="primary" size="big" onPress={print}>
+              <Button kind="primary" size="big" onPress={() => window.print()}>
                 {paperWords.print}
               </Button>
               <p class="small soft">
@@ -97,6 +93,11 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
               </p>
             </div>
           </div>
+          {numbers.failed !== undefined && (
+            <div class="screen-only">
+              <ErrorNotice sentence={paperWords.numbersNotKept} onRetry={numbers.again} />
+            </div>
+          )}
           <Sheets key={kind} evening={evening} kind={kind} paper={paper.value} title={title} />
         </>
       )}

@@ -43,6 +43,24 @@ async function device(size: 'tablet' | 'phone', name: string, way: string): Prom
 const glass = ({ page }: Person, place: number, code: string, state: string) =>
   page.getByRole('button', { name: new RegExp(`^${words.glass(words.place(place), code)} ${state} `) });
 
+it('ticks of what is done belong to the evening: another device shows them', async () => {
+  const tick = async (person: Person) => {
+    await person.page.goto(`${premises.room.origin}/host#tasting=${made.tasting}&key=${made.hostKey}`);
+    await person.page.goto(`${premises.room.origin}/host#/t/${made.tasting}/plan/before`);
+    return person.page.getByRole('switch', { name: before.paper.name, exact: true });
+  };
+  const [one, other] = await Promise.all([
+    Person.arrives(premises.browser, 'ticking', 'tablet'),
+    Person.arrives(premises.browser, 'looking', 'phone'),
+  ]);
+  here.push(one, other);
+  await (await tick(one)).check();
+  await one.page.getByText(planWords.keeping.kept).waitFor();
+  const seen = await tick(other);
+  await expect.poll(() => seen.isChecked()).toBe(true);
+  await other.page.getByText(beforeEveningWords.summary(1, 5)).waitFor();
+});
+
 describe('the pour run on two devices', () => {
   let tablet: Person;
   let phone: Person;

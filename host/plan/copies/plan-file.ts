@@ -74,8 +74,11 @@ function sentenceOf(issue: Issue): string {
   }
 }
 
-/** The same evening to host again: without its date, and with pours that nobody knows by their ids. */
+/** The same evening to host again: without its date and what was ticked for it, and with pours that nobody knows by their ids. */
 export function againOf(plan: Plan, title: string): Plan {
   const { startsAt: _, ...rest } = plan;
-  return withDrawnIds({ ...rest, numbers: [], title: [...title].slice(0, 120).join('') }, newPourId);
+  return withDrawnIds(
+    { ...rest, numbers: [], prepared: [], title: [...title].slice(0, 120).join('') },
+    newPourId,
+  );
 }

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
+import { type PreparationStep, preparationSteps } from '../../../core/tasting.ts';
 import { beforeEveningWords as said } from '../../../shared/language/en/before-evening.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import type { StoredPlan } from '../../../shared/wire/http.ts';
 import type { HostApi } from '../../api.ts';
 import { hrefOf, type Route } from '../../route.ts';
 import type { PlanEditor } from '../plan-editor.ts';
-import { keepPrepared, type PreparationStep, preparationSteps, preparedSteps } from '../prepared-steps.ts';
 
 interface BeforePartProps {
   readonly editor: PlanEditor;
@@ -17,7 +17,7 @@ interface BeforePartProps {
 export function BeforePart({ editor, stored, api }: BeforePartProps) {
   const { tasting } = stored;
   const plan = editor.draft.plan.value;
-  const [done, setDone] = useState(() => preparedSteps(tasting));
+  const done = new Set(plan.prepared);
   const [answered, setAnswered] = useState(0);
   useEffect(() => {
     let gone = false;
@@ -28,11 +28,11 @@ export function BeforePart({ editor, stored, api }: BeforePartProps) {
       gone = true;
     };
   }, [api, tasting]);
-  const turn = (step: PreparationStep, is: boolean): void => {
-    const next = new Set(preparationSteps.filter((each) => (each === step ? is : done.has(each))));
-    setDone(next);
-    keepPrepared(tasting, next);
-  };
+  const turn = (step: PreparationStep, is: boolean): void =>
+    editor.edit((now) => ({
+      ...now,
+      prepared: preparationSteps.filter((each) => (each === step ? is : now.prepared.includes(each))),
+    }));
   const known: Partial<Record<PreparationStep, string>> = {
     ...(answered > 0 ? { survey: said.answered(answered) } : {}),
     ...(plan.startsAt === undefined ? { invitation: said.needsDate } : {}),

@@ -24,6 +24,8 @@ export const paperWords: PaperWords = {
       'Wähle im Druckfenster „Originalgröße“ oder 100\u00a0% und keine zusätzlichen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
   },
   printFlow: 'Das Druckfenster deines Geräts zeigt die Seiten, bevor sie gedruckt werden.',
+  numbersNotKept:
+    'Die Nummern auf diesem Ausdruck ließen sich nicht speichern. Versuch es noch einmal, bevor du ein Glas verschiebst: Sonst stimmen die Nummern auf dem Papier vielleicht nicht mehr.',
   sheet: (kind, sheet) => `${kind}, Blatt ${sheet}`,
   sheets: (count) => several(count, 'Blatt', 'Blätter'),
   size: 'Papier',

@@ -1,7 +1,7 @@
 /** What is to be done before the evening, in order of time. */
 export const beforeEveningWords = {
   title: 'Before the evening',
-  lead: 'In order of time. Tick what is done; this device keeps the ticks.',
+  lead: 'In order of time. Tick what is done.',
   summary: (done: number, of: number) => `${done} of ${of} done`,
   whenDone: 'done',
   whenOpen: 'to do',

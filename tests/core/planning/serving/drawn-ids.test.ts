@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { pourId } from '../../../../core/ids.ts';
 import { withDrawnIds } from '../../../../core/planning/serving/drawn-ids.ts';
 import { compile } from '../../../../core/running-order/compile.ts';
-import { glassNumbers } from '../../../../core/running-order/glass-numbers.ts';
+import {
+  glassNumbers,
+  numbersFixed,
+  withFixedNumbers,
+} from '../../../../core/running-order/glass-numbers.ts';
 import { servedInOwnOrders } from '../../../../core/session/serving.ts';
 import { planSchema } from '../../../../core/tasting.ts';
 import { againOf, readPlanFile } from '../../../../host/plan/copies/plan-file.ts';
@@ -59,7 +63,20 @@ describe('[Q4] ids drawn anew', () => {
     const numbers = glassNumbers(again.plan);
     expect(again.plan.pours.map(({ id }) => numbers.get(id))).toEqual([1, 4, 3]);
     expect(JSON.stringify(again.plan.numbers)).not.toMatch(/gone|ash/);
-    expect(againOf(numbered, 'Again').numbers).toEqual([]);
+    expect(againOf({ ...numbered, prepared: ['paper'] }, 'Again')).toMatchObject({
+      numbers: [],
+      prepared: [],
+    });
+    // [P23] A pour that came after a print is numbered by the next one, and keeps that number from then on.
+    const [ash, birch, cedar] = speaking.pours;
+    if (ash === undefined || birch === undefined || cedar === undefined) throw new Error('Three pours');
+    const grown = { ...withFixedNumbers({ ...speaking, pours: [ash, birch] }), pours: [ash, birch, cedar] };
+    expect([numbersFixed({ ...grown, pours: [ash, birch] }), numbersFixed(grown)]).toEqual([true, false]);
+    const printed = { ...withFixedNumbers(grown), pours: [cedar, birch] };
+    expect(Object.fromEntries(glassNumbers(printed))).toEqual({
+      [cedar.id]: 3,
+      [birch.id]: 2,
+    });
     // Two copies cannot be joined either.
     expect(againOf(speaking, 'Again').pours[0]?.id).not.toBe(againOf(speaking, 'Again').pours[0]?.id);
   });
