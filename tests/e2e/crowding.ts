@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 
 /**
  * What the eye trips over on a screen: controls or words that lie on each other, words that are cut off without a
- * sign or leave what they stand in, things that stick out at the sides. Each as a sentence; none is as it should be.
+ * sign, broken in the middle or leave what they stand in, things that stick out at the sides. Each as a sentence; none is as it should be.
  */
 export function crowding(page: Page): Promise<string[]> {
   return page.evaluate(() => {
@@ -75,7 +75,27 @@ export function crowding(page: Page): Promise<string[]> {
     );
     // Lines are set closer than their letters are high, and a large one reaches into the air of a small one.
     pairs(written.filter((each) => each.children.length === 0).map(shown), 4, 7);
+    /** Longer words than this may break in a narrow place. */
+    const shortWord = 10;
+    const broken = (element: Element): string | undefined => {
+      // What somebody is called may fill a narrow line.
+      if (element.matches('bdi')) return undefined;
+      for (const node of element.childNodes) {
+        if (node.nodeType !== Node.TEXT_NODE) continue;
+        for (const word of (node.textContent ?? '').matchAll(/\p{L}+/gu)) {
+          if (word[0].length > shortWord) continue;
+          const range = document.createRange();
+          range.setStart(node, word.index);
+          range.setEnd(node, word.index + word[0].length);
+          const [first, ...others] = range.getClientRects();
+          if (first && others.some(({ top }) => top > first.bottom - slack)) return word[0];
+        }
+      }
+      return undefined;
+    };
     for (const element of written) {
+      const word = broken(element);
+      if (word !== undefined) faults.add(`“${word}” is broken in ${nameOf(element)}`);
       const box = element.getBoundingClientRect();
       if (box.width === 0) continue;
       const style = getComputedStyle(element);

@@ -75,9 +75,10 @@ it('says which glass it is with in every step, the card and the closed eyes too'
 it('says so on a very low screen as well, where there is no room for the picture', async () => {
   const { page } = guest.person;
   await page.setViewportSize({ width: 390, height: 400 });
-  for (const step of ['first/swirl', 'first/look', 'first/nose', 'first/sip', 'writing/write/nose']) {
-    if (!cues.some(({ id }) => id === `${first}/${step}`)) continue;
-    await leadTo(`${first}/${step}`);
+  const steps = cues.map(({ id }) => id).filter((id) => new RegExp(`^${first}/(first|writing)/`).test(id));
+  expect(steps.length).toBeGreaterThan(8);
+  for (const step of steps) {
+    await leadTo(step);
     await page.evaluate(() => window.scrollTo(0, 0));
     expect({ step, seen: await seen(glass) }).toEqual({ step, seen: true });
   }

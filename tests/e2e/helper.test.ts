@@ -4,12 +4,14 @@ import { pourId } from '../../core/ids.ts';
 import { levelOf } from '../../core/planning/serving/pouring.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
-import type { CreatedTasting, IssuedKey } from '../../shared/wire/http.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
 import { openBrowser } from '../support/browser.ts';
 import { Person } from './person.ts';
+
+const { placeItems } = hostWords.doors;
 
 /** [S6] Somebody who helps the host, with a phone and the link for it. */
 describe('the page of a helper', () => {
@@ -20,6 +22,23 @@ describe('the page of a helper', () => {
   let noor: Awaited<ReturnType<House['guest']>>;
   let helper: Person;
 
+  /** The link from the host's own button, as it stands beside the code, at the address of these tests. */
+  async function linkShown(): Promise<string> {
+    const tablet = await Person.arrives(browser, 'host', 'tablet');
+    await tablet.page.goto(`${house.url}/host#tasting=${made.tasting}&key=${made.hostKey}`);
+    await tablet.page.goto(`${house.url}/host#/t/${made.tasting}/pouring`);
+    await tablet.button(words.helper).click();
+    await tablet.page.getByText(words.helperHint).waitFor();
+    await tablet.button(words.helps.show).click();
+    const link = tablet.page.getByText('#helper=');
+    await link.waitFor();
+    await tablet.look('host-helper-link');
+    const { pathname, hash } = new URL((await link.textContent())?.trim() ?? '');
+    expect(tablet.faults).toEqual([]);
+    await tablet.leaves();
+    return `${house.url}${pathname}${hash}`;
+  }
+
   beforeAll(async () => {
     browser = await openBrowser();
     house = await House.open();
@@ -27,10 +46,9 @@ describe('the page of a helper', () => {
       aPlan({ blind: true, codes: { one: '731', two: '402', three: '566' }, guests: 2 }),
     );
     host = await house.host(made);
-    const asked = { key: made.hostKey, body: { for: 'helper' } };
-    const { body } = await house.ask<IssuedKey>('POST', `/api/tastings/${made.tasting}/keys`, asked);
+    const link = await linkShown();
     helper = await Person.arrives(browser, 'helper', 'phone');
-    await helper.page.goto(`${house.url}/host#helper=${made.tasting}&key=${body.key}`);
+    await helper.page.goto(link);
   });
   afterAll(async () => {
     await browser?.close();
@@ -42,6 +60,8 @@ describe('the page of a helper', () => {
     await helper.page.getByText(words.helps.lead).waitFor();
     await helper.text(words.helps.stages.planned).waitFor();
     expect(await helper.page.evaluate(() => window.location.hash)).not.toContain('key=');
+    for (const item of [placeItems.lids, placeItems.water, placeItems.spit, placeItems.bread])
+      await helper.text(item).waitFor();
     await helper.look('helper-page', { whole: true });
   });
 

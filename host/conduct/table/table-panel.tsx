@@ -7,7 +7,7 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { caution } from '../../../shared/ui/strokes.ts';
 import type { PresenceView } from '../../../shared/wire/protocol.ts';
 import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
-import type { Table, TableSeat } from '../../evening/table.ts';
+import type { SeatState, Table, TableSeat } from '../../evening/table.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
 import type { OpenDrawer } from '../drawer.ts';
@@ -44,13 +44,15 @@ export function TablePanel({ table, cue, view, away, now, onOpen, actions }: Tab
             )}
           </p>
         </div>
-        <Button onPress={() => onOpen({ shows: 'care', seat: null })}>
-          <Icon of={caution} />
-          {words.tools.care}
-        </Button>
-        {(slim || table.gone.length > 0) && (
-          <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
-        )}
+        <div class="table-tools">
+          <Button onPress={() => onOpen({ shows: 'care', seat: null })}>
+            <Icon of={caution} />
+            {words.tools.care}
+          </Button>
+          {(slim || table.gone.length > 0) && (
+            <Button onPress={() => onOpen({ shows: 'whole-table' })}>{words.table.everybody}</Button>
+          )}
+        </div>
       </header>
       <RulesLine table={table} asked={cue?.kind === 'ground-rules'} reading={beforeFirstGlass(cue)} />
       <LagLine view={view} away={away} now={now} />
@@ -170,8 +172,12 @@ interface TilesProps {
   readonly onOpen: OpenDrawer;
 }
 
-function Tiles({ seats, slim, saying, onOpen }: TilesProps) {
-  if (seats.length === 0) return null;
+/** At a long table, where not all fit: first those whom one looks for. */
+const soughtFirst: readonly SeatState[] = ['away', 'tasting', 'ready'];
+
+function Tiles({ seats: all, slim, saying, onOpen }: TilesProps) {
+  if (all.length === 0) return null;
+  const seats = slim ? soughtFirst.flatMap((sought) => all.filter(({ state }) => state === sought)) : all;
   return (
     <ul class={slim ? 'tiles tiles-slim' : 'tiles'}>
       {seats.map((seat) => (

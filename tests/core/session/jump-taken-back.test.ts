@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cueId } from '../../../core/ids.ts';
 import { evolveAll } from '../../../core/session/evolve.ts';
 import { unopened } from '../../../core/session/state.ts';
+import type { Pacing } from '../../../core/tasting.ts';
 import { ash, birch, cedar, EveningTold } from '../../support/evening.ts';
 import { planOf } from '../../support/plans.ts';
 
@@ -55,21 +56,42 @@ describe('a jump that is taken back', () => {
     expect(evolveAll(unopened, evening.events)).toEqual(evening.session);
   });
 
-  it('[P20] keeps the glass that the room had taken up before Back, or that the clock brought', () => {
-    const told = () => new EveningTold(planOf(3, { blind: true })).goTo('ash/first/nose');
-    const takenUp = told();
-    while (!takenUp.underWay.reached.includes(birch)) takenUp.next();
-    takenUp.wait(21);
-    expect(takenUp.host({ type: 'GoBack', from: cueId(takenUp.cue) })).toBe('done');
-    expect(takenUp.underWay.reached).toEqual([ash, birch]);
-    const byClock = told();
-    byClock.host({ type: 'ChoosePacing', pacing: { by: 'clock' } });
-    while (!byClock.underWay.reached.includes(birch)) {
-      byClock.wait(1000);
-      if (byClock.clock('ExpireCue') !== 'done') byClock.next();
-    }
-    const last = byClock.underWay.timeline.at(-1)?.by;
-    expect(byClock.host({ type: 'GoBack', from: cueId(byClock.cue) })).toBe('done');
-    expect({ last, reached: byClock.underWay.reached }).toEqual({ last: 'clock', reached: [ash, birch] });
+  /** An evening that has just come to the second glass, and by whom. */
+  function atBirch(pacing: Pacing, step: (evening: EveningTold) => void): EveningTold {
+    const evening = new EveningTold(planOf(3, { blind: true })).sit('ada').goTo('ash/first/nose');
+    evening.host({ type: 'ChoosePacing', pacing });
+    while (!evening.underWay.reached.includes(birch)) step(evening);
+    return evening;
+  }
+  const backIn = (evening: EveningTold, seconds: number) => {
+    const by = evening.underWay.timeline.at(-1)?.by;
+    evening.wait(seconds);
+    expect(evening.host({ type: 'GoBack', from: cueId(evening.cue) })).toBe('done');
+    return { by, reached: evening.underWay.reached };
+  };
+
+  it.each([
+    [0, [ash]],
+    [19.999, [ash]],
+    [20, [ash, birch]],
+    [21, [ash, birch]],
+  ])('[P20] takes a Next for a slip for 20 s, and Back after %d s accordingly', (seconds, reached) => {
+    const evening = atBirch({ by: 'host' }, (told) => told.next());
+    expect(backIn(evening, seconds)).toEqual({ by: 'host', reached });
+  });
+
+  it('[P20] keeps the glass that the clock brought, or the room by being ready', () => {
+    const byClock = atBirch({ by: 'clock' }, (told) => {
+      told.wait(1000);
+      if (told.clock('ExpireCue') !== 'done') told.next();
+    });
+    expect(backIn(byClock, 0)).toEqual({ by: 'clock', reached: [ash, birch] });
+    const byRoom = atBirch({ by: 'room', share: 1 }, (told) => {
+      told.wait(1000);
+      const before = told.cue;
+      told.guest('ada', { type: 'GiveSignal', signal: 'ready', cue: cueId(before) });
+      if (told.cue === before) told.next();
+    });
+    expect(backIn(byRoom, 0)).toEqual({ by: 'room', reached: [ash, birch] });
   });
 });
