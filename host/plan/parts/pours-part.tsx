@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import type { TastingId } from '../../../core/ids.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
@@ -23,10 +23,10 @@ import {
   replacePour,
 } from '../pour-edits.ts';
 import { BlindChoice } from '../pours/blind-choice.tsx';
+import { PourSheet, pourSheetPart } from '../pours/later-pour-sheet.tsx';
 import { Lineup } from '../pours/lineup.tsx';
 import { newPourId } from '../pours/new-pour-id.ts';
 import { OrderBar, OrderDetails } from '../pours/order-advice.tsx';
-import { PourSheet } from '../pours/pour-sheet.tsx';
 import { ThemeChoice } from '../pours/theme-choice.tsx';
 import { TrialFold } from '../pours/trial-choice.tsx';
 import { words } from '../words.ts';
@@ -47,6 +47,7 @@ export function PoursPart({ editor, tasting }: PoursPartProps) {
   const plan = editor.draft.plan.value;
   const said = words.pours;
   const [sheet, setSheet] = useState<Sheet>({ is: 'closed' });
+  useEffect(pourSheetPart.fetch, []);
   const close = () => setSheet({ is: 'closed' });
   const full = plan.pours.length >= limits.pours;
   const opened = sheet.is === 'pour' ? plan.pours.find(({ id }) => id === sheet.id) : undefined;
