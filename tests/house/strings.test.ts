@@ -10,9 +10,9 @@ const root = new URL('../..', import.meta.url).pathname;
 const rooms = trackedSources().filter(
   (file) =>
     /^(host|guest|shared)\//.test(file) &&
-    // The words; an example, which is somebody's own evening; what builds; the page of parts for developers;
+    // The words, and those that lists are read by; an example, which is somebody's own evening; what builds; the page of parts for developers;
     // the styles of a saved page, which carries them inside it.
-    !/^shared\/(language\/[^/]+|words\/[^/]+|demo|build)\//.test(file) &&
+    !/^shared\/(language\/[^/]+|words\/[^/]+|list-words|demo|build)\//.test(file) &&
     !/^guest\/(style\/|keepsake\/saved-page-frame\.ts$)|vite\.config\.ts$/.test(file),
 );
 

@@ -1,11 +1,13 @@
-import { currencyIn, type Meaning } from './meanings.ts';
+import { currencyIn } from './headings.ts';
+import { fold, type ListVocabulary } from './list-words.ts';
+import type { Meaning } from './meanings.ts';
 import { numberAtStart } from './numbers.ts';
 
 /**
  * What a cell is by its form alone, for lists without headings: units, currencies and addresses tell. A bare number
  * with decimals that a strength could be is one; any other bare number is asked about.
  */
-function formOf(cell: string): Meaning | 'bare-number' | 'words' | 'nothing' {
+function formOf(cell: string, { noAge }: ListVocabulary): Meaning | 'bare-number' | 'words' | 'nothing' {
   const text = cell.trim();
   if (text === '') return 'nothing';
   if (/^https?:\/\//i.test(text)) return 'link';
@@ -18,7 +20,7 @@ function formOf(cell: string): Meaning | 'bare-number' | 'words' | 'nothing' {
     )
   )
     return 'age';
-  if (/^(nas|no age statement|ohne altersangabe)$/i.test(text)) return 'age';
+  if (/^nas$/i.test(text) || noAge.has(fold(text))) return 'age';
   if (new RegExp(`^${number}\\s*(?:ml|cl|l|ltr|lit(?:er|re)s?|(?:fl\\.? ?)?oz)\\.?$`, 'i').test(text))
     return 'bottle';
   if (/^(1[789]|20)\d{2}$/.test(text)) return 'vintage';
@@ -38,10 +40,13 @@ function hasOnlyACode(text: string): boolean {
 const wordsInOrder: readonly Meaning[] = ['name', 'producer', 'region', 'style'];
 
 /** What each cell of a line without headings means: words in the order of a label, the rest by form. */
-export function meaningsOfLine(cells: readonly string[]): (Meaning | 'bare-number' | undefined)[] {
+export function meaningsOfLine(
+  cells: readonly string[],
+  words: ListVocabulary,
+): (Meaning | 'bare-number' | undefined)[] {
   const used = new Set<Meaning>();
   return cells.map((cell) => {
-    const form = formOf(cell);
+    const form = formOf(cell, words);
     if (form === 'nothing') return undefined;
     if (form === 'bare-number') return form;
     const meaning = form === 'words' ? wordsInOrder.find((each) => !used.has(each)) : form;

@@ -71,8 +71,6 @@ export const fact = (value: Fact, note?: CellNote): CellReading => ({
 });
 export const problem = (what: CellProblem): CellReading => ({ is: 'problem', problem: what });
 
-/** Cells that say that there is nothing to say. */
+/** Cells that say by a sign or the trade's letters that there is nothing to say; words that do are in the vocabulary. */
 export const saysNothing = (cell: string): boolean =>
-  /^(|[-–—.?]|n\.? ?\/?a\.?|nas|n\.?v\.?|none|unknown|unbekannt|keine|keine angabe|k\.? ?a\.?|ohne|ohne altersangabe|no age statement|non vintage)$/i.test(
-    cell.trim(),
-  );
+  /^(|[-–—.?]|n\.? ?\/?a\.?|nas|n\.?v\.?)$/i.test(cell.trim());

@@ -2,16 +2,9 @@ import { type Drink, drinks } from '../../drinks/drink-kinds.ts';
 import type { FactName } from '../order/axes/axis.ts';
 import { onlyDrinkOfStrength, onlyDrinkWith } from '../order/fact-clashes.ts';
 import type { Fact } from './cell-reading.ts';
-import { fold, type Meaning } from './meanings.ts';
-import { drinkCell } from './worded-cells.ts';
-
-/** Words of a heading that only one drink has; folded as `fold` folds. */
-const headingWords: Readonly<Record<Drink, string>> = {
-  spirit:
-    'whisky whiskey whiskys whiskies distillery distiller brennerei destillerie distillerie spirit spirits spirituose spirituosen rum gin bourbon',
-  wine: 'wine wines wein weine vin vins vino vini winery weingut winzer domaine chateau cantina rebsorte rebsorten grape grapes cepage cepages appellation weinart weinfarbe',
-  beer: 'beer beers bier biere bieres birra cerveza brewery brewer brauerei brasserie birrificio bierstil bierfarbe',
-};
+import { fold, type ListVocabulary } from './list-words.ts';
+import type { Meaning } from './meanings.ts';
+import { drinkSaid } from './worded-cells.ts';
 
 /** Facts of a pour by what a column means, where the two have different names. */
 const factOf: Partial<Record<Meaning, FactName>> = {
@@ -36,9 +29,11 @@ function mostSaid(votes: readonly (Drink | undefined)[]): Drink | undefined {
   return first !== undefined && first.count > (second?.count ?? 0) ? first.drink : undefined;
 }
 
-function drinkOfHeading(heading: string): Drink | undefined {
-  const words = fold(heading).split(' ');
-  return drinks.find((drink) => headingWords[drink].split(' ').some((word) => words.includes(word)));
+function drinkOfHeading(heading: string, { drinkHeadings }: ListVocabulary): Drink | undefined {
+  const said = fold(heading)
+    .split(' ')
+    .map((word) => drinkHeadings.get(word));
+  return drinks.find((drink) => said.includes(drink));
 }
 
 function drinkOfFacts({ facts }: ToldRow): Drink | undefined {
@@ -51,10 +46,9 @@ function drinkOfFacts({ facts }: ToldRow): Drink | undefined {
 }
 
 /** As its name or style says: a stout is a beer. */
-function drinkOfWords({ facts }: ToldRow): Drink | undefined {
+function drinkOfWords({ facts }: ToldRow, words: ListVocabulary): Drink | undefined {
   for (const meaning of ['style', 'name'] as const) {
-    const read = drinkCell(String(facts.get(meaning) ?? ''));
-    const drink = read.is === 'fact' ? drinks.find((each) => each === read.fact) : undefined;
+    const drink = drinkSaid(String(facts.get(meaning) ?? ''), words);
     if (drink !== undefined) return drink;
   }
   return undefined;
@@ -64,15 +58,19 @@ function drinkOfWords({ facts }: ToldRow): Drink | undefined {
  * The drink that a list is of, by the surest that it has: its headings, facts that only one drink has, words in names and
  * styles, strengths that only one drink reaches. Undefined where it does not tell.
  */
-export function drinkOfList(headings: readonly string[], rows: readonly ToldRow[]): Drink | undefined {
+export function drinkOfList(
+  headings: readonly string[],
+  rows: readonly ToldRow[],
+  words: ListVocabulary,
+): Drink | undefined {
   const strengths = rows.map(({ facts }) => {
     const abv = facts.get('strength');
     return typeof abv === 'number' ? onlyDrinkOfStrength(abv) : undefined;
   });
   return (
-    mostSaid(headings.map(drinkOfHeading)) ??
+    mostSaid(headings.map((heading) => drinkOfHeading(heading, words))) ??
     mostSaid(rows.map(drinkOfFacts)) ??
-    mostSaid(rows.map(drinkOfWords)) ??
+    mostSaid(rows.map((row) => drinkOfWords(row, words))) ??
     mostSaid(strengths)
   );
 }

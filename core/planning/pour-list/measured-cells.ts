@@ -9,7 +9,8 @@ import {
   saidOf,
   saysNothing,
 } from './cell-reading.ts';
-import { currencyIn, fold, type HeadingUnit } from './meanings.ts';
+import { currencyIn, type HeadingUnit } from './headings.ts';
+import { fold, type ListVocabulary } from './list-words.ts';
 import { numberAtStart, steady } from './numbers.ts';
 
 export function ranged(value: number, least: number, most: number): CellReading {
@@ -187,15 +188,12 @@ export function priceCell(
 
 /**
  * Smoke as 0 to 3, a word, or ppm of phenols in the malt; the bands of ppm are common practice, no source. */
-export function peatCell(cell: string, heading: string): CellReading {
+export function peatCell(cell: string, heading: string, { peat: words }: ListVocabulary): CellReading {
   if (cell.trim() === '') return empty;
   const read = numberAtStart(cell);
   if (read === undefined) {
-    const word = fold(cell);
-    if (/^(no|none|nein|unpeated|ungetorft|kein|keine|non)$/.test(word)) return fact(0);
-    if (/^(trace|light|lightly|lightly peated|a trace|leicht|wenig|hauch)$/.test(word)) return fact(1);
-    if (/^(clear|medium|yes|ja|peated|getorft|mittel|plain|x)$/.test(word)) return fact(2);
-    if (/^(heavy|heavily|heavily peated|strong|stark|stark getorft)$/.test(word)) return fact(3);
+    const peat = words.get(fold(cell));
+    if (peat !== undefined) return fact(peat);
     return saysNothing(cell) ? empty : problem({ code: 'not-one-of', meaning: 'peat' });
   }
   const ppm = /^ppm$/i.test(read.rest) || (read.rest === '' && /\bppm\b/i.test(heading));

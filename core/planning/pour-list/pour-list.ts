@@ -1,12 +1,14 @@
 import { unguarded } from '../../formula-guard.ts';
 import { type Drink, type Pour, pourSchema } from '../../tasting.ts';
 import { meaningsOfLine } from './bare-lines.ts';
-import { type CellNote, type CellProblem, type Fact, saysNothing } from './cell-reading.ts';
+import type { CellNote, CellProblem, Fact } from './cell-reading.ts';
+import { currencyIn, type Heading, headingOf } from './headings.ts';
 import { drinkOfList } from './list-drink.ts';
-import { currencyIn, fold, type Heading, headingOf, type Meaning } from './meanings.ts';
-import { type ListSetting, readCell } from './read-cell.ts';
+import { fold, type ListVocabulary } from './list-words.ts';
+import type { Meaning } from './meanings.ts';
+import { isUnknown, type ListSetting, readCell } from './read-cell.ts';
 import { isTotal } from './total-line.ts';
-import { drinkCell } from './worded-cells.ts';
+import { drinkSaid } from './worded-cells.ts';
 
 /** One line of a parsed list; `line` counts from 1 in the text that was given. */
 export interface ListLine {
@@ -64,9 +66,9 @@ type CellMeaning = Meaning | 'bare-number' | undefined;
 const isBlank = ({ cells }: ListLine): boolean => cells.every((cell) => cell.trim() === '');
 
 /** Headings say what stands below them; values say themselves. */
-function seemsHeaded(cells: readonly string[]): boolean {
+function seemsHeaded(cells: readonly string[], words: ListVocabulary): boolean {
   const told = cells.filter((cell) => cell.trim() !== '');
-  const known = told.filter((cell) => headingOf(cell) !== undefined).length;
+  const known = told.filter((cell) => headingOf(cell, words) !== undefined).length;
   const values = told.filter((cell) => /^[^\p{L}]*\d/u.test(cell)).length;
   return values === 0 && known > 0 && known * 2 >= told.length;
 }
@@ -98,16 +100,17 @@ function columnsOf(
  * be read is named with its reason and keeps its text, and words that no fact takes are kept aside.
  */
 export function readPourList(lines: readonly ListLine[], choices: ListChoices): PourList {
+  const { words } = choices;
   const filled = lines.filter((line) => !isBlank(line));
   const [top] = filled;
-  const headed = choices.headed ?? seemsHeaded(top?.cells ?? []);
-  const headings = headed ? (top?.cells ?? []).map(headingOf) : [];
+  const headed = choices.headed ?? seemsHeaded(top?.cells ?? [], words);
+  const headings = headed ? (top?.cells ?? []).map((cell) => headingOf(cell, words)) : [];
   const body = headed ? filled.slice(1) : filled;
   const width = Math.max(0, ...filled.map(({ cells }) => cells.length));
   const columns = columnsOf(top?.cells ?? [], headings, width, headed, choices.columns);
   const names = new Map<string, number>();
   const readAs = (line: ListLine, drink: Drink): ListRow => {
-    const guessed = headed ? [] : meaningsOfLine(line.cells);
+    const guessed = headed ? [] : meaningsOfLine(line.cells, words);
     const cellMeanings = columns.map(({ index, meaning }): CellMeaning => {
       if (headed || choices.columns?.[index] !== undefined) return meaning;
       const guess = guessed[index];
@@ -118,15 +121,16 @@ export function readPourList(lines: readonly ListLine[], choices: ListChoices): 
     return readRow(line, cellMeanings, columns, headings, { ...choices, drink });
   };
   const asPlanned = body.map((line) => readAs(line, choices.pours ?? choices.drink));
-  const pours = asPlanned.filter(({ cells }) => !isTotal(cells));
+  const pours = asPlanned.filter(({ cells }) => !isTotal(cells, words));
   const told = drinkOfList(
     columns.map(({ heading }) => heading),
     pours,
+    words,
   );
   const drink = choices.pours ?? told ?? choices.drink;
   const rows = body.map((line) => {
     const row = readAs(line, drink);
-    if (isTotal(line.cells)) return { ...row, problems: [], asides: [], notes: [aTotal] };
+    if (isTotal(line.cells, words)) return { ...row, problems: [], asides: [], notes: [aTotal] };
     return { ...row, notes: [...row.notes, ...sameAsBefore(row, names)] };
   });
   return {
@@ -159,7 +163,7 @@ function withGuesses(
   body: readonly ListLine[],
   choices: ListChoices,
 ): ListColumn[] {
-  const guesses = body.map(({ cells }) => meaningsOfLine(cells));
+  const guesses = body.map(({ cells }) => meaningsOfLine(cells, choices.words));
   return columns.map((column) => {
     if (choices.columns?.[column.index] !== undefined || rows === 0) return column;
     const counts = new Map<Meaning, number>();
@@ -183,12 +187,12 @@ function readRow(
   const problems: ListRow['problems'][number][] = [];
   const notes: ListRow['notes'][number][] = [];
   const asides: ListRow['asides'][number][] = [];
-  const drink = drinkIn(cells, cellMeanings) ?? setting.drink;
+  const drink = drinkSaid(cells[cellMeanings.indexOf('drink')] ?? '', setting.words) ?? setting.drink;
   const readInto = (meaning: CellMeaning, column: number): void => {
     const cell = unguarded(cells[column] ?? '');
     const heading = columns[column]?.heading ?? '';
     const aside = () => {
-      if (!saysNothing(cell)) asides.push({ heading, text: cell.trim() });
+      if (!isUnknown(cell, setting.words)) asides.push({ heading, text: cell.trim() });
     };
     if (meaning === undefined) {
       aside();
@@ -228,13 +232,6 @@ function readRow(
     problems.unshift({ column, meaning: 'name', problem: { code: 'name-missing' } });
   }
   return { line, cells, facts, problems, notes, asides };
-}
-
-function drinkIn(cells: readonly string[], cellMeanings: readonly CellMeaning[]): Drink | undefined {
-  const read = drinkCell(cells[cellMeanings.indexOf('drink')] ?? '');
-  return read.is === 'fact' && (read.fact === 'wine' || read.fact === 'beer' || read.fact === 'spirit')
-    ? read.fact
-    : undefined;
 }
 
 function sameAsBefore({ line, facts }: ListRow, names: Map<string, number>): ListRow['notes'] {

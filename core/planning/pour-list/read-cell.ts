@@ -1,6 +1,8 @@
 import { type Drink, limits } from '../../tasting.ts';
-import { type CellReading, empty, type ForeignMoney } from './cell-reading.ts';
-import type { HeadingUnit, Meaning } from './meanings.ts';
+import { type CellReading, empty, type ForeignMoney, saysNothing } from './cell-reading.ts';
+import type { HeadingUnit } from './headings.ts';
+import { fold, type ListVocabulary } from './list-words.ts';
+import type { Meaning } from './meanings.ts';
 import {
   ageCell,
   ageOrVintageCell,
@@ -34,6 +36,7 @@ export interface ListSetting {
   readonly digits: number;
   /** By currency as it is named in the list, what becomes of its prices. */
   readonly money?: Readonly<Record<string, ForeignMoney>> | undefined;
+  readonly words: ListVocabulary;
   /** Which ounce a list in ounces means. */
   readonly ounce: 'us' | 'imperial';
 }
@@ -44,6 +47,20 @@ export interface ColumnHeading {
   readonly currency: string | undefined;
 }
 
+/** A text may be any word, and no peat is a fact. */
+const asItStands: ReadonlySet<Meaning> = new Set([
+  ...(['name', 'producer', 'region', 'country', 'style', 'cask', 'story', 'note'] as const),
+  ...(['id', 'front-photo', 'back-photo', 'peat', 'flight'] as const),
+  ...(['sparkling', 'fortified', 'sour', 'smoked'] as const),
+]);
+
+/** No words for nothing are longer. */
+const longestWords = 40;
+
+/** Whether a cell says, by a sign or in words, that there is nothing to say. */
+export const isUnknown = (cell: string, { nothing }: ListVocabulary): boolean =>
+  saysNothing(cell) || (cell.length < longestWords && nothing.has(fold(cell)));
+
 /** One cell, read for what its column means. */
 export function readCell(
   meaning: Meaning,
@@ -52,6 +69,8 @@ export function readCell(
   setting: ListSetting,
   drink: Drink,
 ): CellReading {
+  const { words } = setting;
+  if (!asItStands.has(meaning) && isUnknown(cell, words)) return empty;
   switch (meaning) {
     case 'name':
     case 'producer':
@@ -61,7 +80,7 @@ export function readCell(
     case 'cask':
       return textCell(cell, limits.line, 'one');
     case 'drink':
-      return drinkCell(cell);
+      return drinkCell(cell, words);
     case 'age':
       return ageCell(cell);
     case 'vintage':
@@ -71,19 +90,19 @@ export function readCell(
     case 'strength':
       return strengthCell(cell, heading.unit);
     case 'peat':
-      return peatCell(cell, heading.text);
+      return peatCell(cell, heading.text, words);
     case 'colour':
-      return colourCell(cell, drink);
+      return colourCell(cell, drink, words);
     case 'sparkling':
     case 'fortified':
     case 'sour':
     case 'smoked':
-      return flagCell(cell);
+      return flagCell(cell, words);
     case 'wine-kind':
-      return wineKindCell(cell);
+      return wineKindCell(cell, words);
     case 'body':
     case 'tannin':
-      return bodyCell(cell, meaning);
+      return bodyCell(cell, meaning, words);
     case 'sugar':
       return plainNumber(cell, 0, 800, /^g ?(\/ ?l|per l)?$/i);
     case 'srm':
@@ -96,7 +115,7 @@ export function readCell(
     case 'dryness':
       return plainNumber(cell, 0, 10, /^\/ ?10$/);
     case 'allergens':
-      return allergensCell(cell);
+      return allergensCell(cell, words);
     case 'bottle':
     case 'pour':
       return volumeCell(cell, meaning, heading.unit, setting.ounce);

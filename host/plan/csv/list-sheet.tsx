@@ -3,6 +3,7 @@ import { type ForeignMoney, saidOf } from '../../../core/planning/pour-list/cell
 import type { Meaning } from '../../../core/planning/pour-list/meanings.ts';
 import { pourFromRow, readPourList, rowIsTotal } from '../../../core/planning/pour-list/pour-list.ts';
 import { type Drink, limits, type Plan, type Pour } from '../../../core/tasting.ts';
+import { listVocabulary } from '../../../shared/list-words/vocabulary.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
@@ -67,6 +68,7 @@ export function ListSheet({ plan, onKeep, busy = false, onClose }: ListSheetProp
       };
     });
     return readPourList(lines, {
+      words: listVocabulary,
       drink: plan.drink,
       currency: plan.currency,
       digits: minorDigits(plan.currency),

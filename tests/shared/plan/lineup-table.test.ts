@@ -8,6 +8,7 @@ import { parseList } from '../../../host/plan/csv/parse-list.ts';
 import { csvFormOf, writeCsv } from '../../../shared/csv/write-csv.ts';
 import { planWords as german } from '../../../shared/language/de/plan.ts';
 import { planWords as english } from '../../../shared/language/en/plan.ts';
+import { listVocabulary } from '../../../shared/list-words/vocabulary.ts';
 
 const spoilt = fc.constantFrom(
   '',
@@ -107,7 +108,13 @@ function roundTrip(
     ),
     csvFormOf(language),
   );
-  const { rows } = readPourList(parseList(text).lines, { drink: 'beer', currency, digits, ounce: 'us' });
+  const { rows } = readPourList(parseList(text).lines, {
+    drink: 'beer',
+    currency,
+    digits,
+    ounce: 'us',
+    words: listVocabulary,
+  });
   return rows.map((row) => pourFromRow(row, String(row.facts.get('id')), 'beer'));
 }
 

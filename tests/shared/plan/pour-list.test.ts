@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
-import { headingOf } from '../../../core/planning/pour-list/meanings.ts';
+import { headingOf } from '../../../core/planning/pour-list/headings.ts';
 import { pourFromRow, readPourList } from '../../../core/planning/pour-list/pour-list.ts';
 import { parseList } from '../../../host/plan/csv/parse-list.ts';
+import { listVocabulary } from '../../../shared/list-words/vocabulary.ts';
 
-const setting = { drink: 'spirit', currency: 'EUR', digits: 2, ounce: 'us' } as const;
+const setting = { drink: 'spirit', currency: 'EUR', digits: 2, ounce: 'us', words: listVocabulary } as const;
 const read = (text: string, more = {}) => readPourList(parseList(text).lines, { ...setting, ...more });
 const poursOf = (text: string, more = {}) =>
   read(text, more).rows.map((row, index) => pourFromRow(row, `p${index}`, 'spirit'));
@@ -49,13 +50,13 @@ describe('headings of a list', () => {
     ['Geschichte', 'story'],
     ['Notizen', 'note'],
   ])('%s means %s', (text, meaning) => {
-    expect(headingOf(text)?.meaning).toBe(meaning);
+    expect(headingOf(text, listVocabulary)?.meaning).toBe(meaning);
   });
 
   it.each(['Shelf', 'Ordered by', '', 'A very long sentence that says nothing at all'])(
     '"%s" means nothing here',
     (text) => {
-      expect(headingOf(text)).toBeUndefined();
+      expect(headingOf(text, listVocabulary)).toBeUndefined();
     },
   );
 

@@ -3,8 +3,9 @@ import type { ForeignMoney } from '../../../core/planning/pour-list/cell-reading
 import { pourFromRow, readPourList, rowIsTotal } from '../../../core/planning/pour-list/pour-list.ts';
 import type { Drink } from '../../../core/tasting.ts';
 import { parseList } from '../../../host/plan/csv/parse-list.ts';
+import { listVocabulary } from '../../../shared/list-words/vocabulary.ts';
 
-const setting = { drink: 'spirit', currency: 'EUR', digits: 2, ounce: 'us' } as const;
+const setting = { drink: 'spirit', currency: 'EUR', digits: 2, ounce: 'us', words: listVocabulary } as const;
 const read = (text: string, more = {}) => readPourList(parseList(text).lines, { ...setting, ...more });
 const cellsOf = (text: string) => parseList(text).lines.map(({ cells }) => cells);
 

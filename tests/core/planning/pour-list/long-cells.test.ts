@@ -2,17 +2,20 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { meaningsOfLine } from '../../../../core/planning/pour-list/bare-lines.ts';
 import { saysNothing } from '../../../../core/planning/pour-list/cell-reading.ts';
-import { fold, headingOf, meanings } from '../../../../core/planning/pour-list/meanings.ts';
+import { headingOf } from '../../../../core/planning/pour-list/headings.ts';
+import { fold } from '../../../../core/planning/pour-list/list-words.ts';
+import { meanings } from '../../../../core/planning/pour-list/meanings.ts';
 import { readCell } from '../../../../core/planning/pour-list/read-cell.ts';
+import { listVocabulary } from '../../../../shared/list-words/vocabulary.ts';
 
-const setting = { drink: 'wine', currency: 'EUR', digits: 2, ounce: 'us' } as const;
+const setting = { drink: 'wine', currency: 'EUR', digits: 2, ounce: 'us', words: listVocabulary } as const;
 const heading = { text: 'Anything', unit: undefined, currency: undefined };
 
 /** Everything that is done with a cell of a pasted list. */
 function readInEveryWay(cell: string): void {
-  meaningsOfLine([cell]);
+  meaningsOfLine([cell], listVocabulary);
   saysNothing(cell);
-  headingOf(cell);
+  headingOf(cell, listVocabulary);
   for (const meaning of meanings) readCell(meaning, cell, heading, setting, 'wine');
 }
 
