@@ -1,5 +1,6 @@
 import type { IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
+import { epochMs } from '../../core/units.ts';
 import { largestFrame, type RefusalCode, setAsideFrom } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';
 import type { Keyring } from '../access/keys.ts';
@@ -27,6 +28,9 @@ import { SeatDevices } from './seat-devices.ts';
 const messages: Pace = { perSecond: 20, burst: 120 };
 /** Times that a seat may connect: a phone in a bad spot comes back every few seconds, a flood a hundred times in one. */
 const arrivals: Pace = { perSecond: 0.5, burst: 15 };
+/** Who connects more often is told so after this many ms, and no more than so many wait for it. */
+const tarry = 2000;
+const mostTarrying = 1000;
 /** Messages beyond the allowance that are still told so; who goes on is let go, for a page waits when it is told. */
 const patience: Pace = { perSecond: 10, burst: 200 };
 /**
@@ -94,6 +98,7 @@ export function openGateway(parts: GatewayParts): void {
   const bearersAsking = new Allowances(clock, messages);
   const bearersTold = new Allowances(clock, patience);
   const eveningsAsking = new Allowances(clock, ofEvening(conductors.seatLimit));
+  let tarrying = 0;
   const devices = new SeatDevices(clock, ({ data: { tasting, bearer, hash } }) =>
     bearer.role === 'guest' ? conductors.of(tasting)?.devices.opens(bearer.seat, hash) === true : false,
   );
@@ -102,9 +107,9 @@ export function openGateway(parts: GatewayParts): void {
     const { auth } = socket.handshake;
     const badge = tried(auth.protocol, () => admit(auth, keyring, conductors));
     if (typeof badge === 'string') return next(refused(badge));
-    if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
-      return next(refused('too-fast'));
     parts.lines.heldBy(socket.conn, holderOf(badge));
+    if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
+      return refuseLater(() => next(refused('too-fast')));
     parts.onEntered?.(socket.request);
     socket.data = badge;
     next();
@@ -118,6 +123,22 @@ export function openGateway(parts: GatewayParts): void {
       welcome(socket, conductor);
     }, unheard),
   );
+
+  /** Refused at once, a flood comes back at once, thousands of times a second; while it waits it costs nothing. */
+  function refuseLater(refuse: () => void): void {
+    if (tarrying >= mostTarrying) {
+      refuse();
+      return;
+    }
+    tarrying += 1;
+    clock.at(
+      epochMs(clock.now() + tarry),
+      guarded(() => {
+        tarrying -= 1;
+        refuse();
+      }, unheard),
+    );
+  }
 
   function welcome(socket: LiveSocket, conductor: Conductor): void {
     const { tasting, bearer, known } = socket.data;
