@@ -86,7 +86,14 @@ export class Visitor {
   }
 
   async presses(kind: Kind, name: string | RegExp): Promise<void> {
-    const { x, y } = await this.sees(kind, name, true);
+    let { x, y } = await this.sees(kind, name, true);
+    // A page that is still coming in moves: nobody presses where a button stood a moment ago.
+    for (let moves = true; moves; ) {
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      const now = await this.sees(kind, name, true);
+      moves = now.x !== x || now.y !== y;
+      ({ x, y } = now);
+    }
     await this.device.press(x, y);
   }
 
