@@ -32,5 +32,7 @@ export function useKeptNumbers(evening: EveningContext, kind: PaperKind): KeptNu
     window.addEventListener('beforeprint', printed);
     return () => window.removeEventListener('beforeprint', printed);
   });
-  return { failed, again: () => void keep() };
+  // A plan that was changed meanwhile is not the one on this paper: only a print of the new one helps.
+  const again = () => (failed === 'plan-changed' ? window.location.reload() : void keep());
+  return { failed, again };
 }

@@ -95,7 +95,10 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
           </div>
           {numbers.failed !== undefined && (
             <div class="screen-only">
-              <ErrorNotice sentence={paperWords.numbersNotKept} onRetry={numbers.again} />
+              <ErrorNotice
+                sentence={paperWords[numbers.failed === 'plan-changed' ? 'planChanged' : 'numbersNotKept']}
+                onRetry={numbers.again}
+              />
             </div>
           )}
           <Sheets key={kind} evening={evening} kind={kind} paper={paper.value} title={title} />

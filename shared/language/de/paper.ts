@@ -24,6 +24,8 @@ export const paperWords: PaperWords = {
       'Wähle im Druckfenster „Originalgröße“ oder 100\u00a0% und keine zusätzlichen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
   },
   printFlow: 'Das Druckfenster deines Geräts zeigt die Seiten, bevor sie gedruckt werden.',
+  planChanged:
+    'Der Plan ist auf einem anderen Gerät geändert worden, seit diese Seite offen ist. Versuch es noch einmal, um den neuen Stand zu sehen, und druck ihn dann noch einmal.',
   numbersNotKept:
     'Die Nummern auf diesem Ausdruck ließen sich nicht speichern. Versuch es noch einmal, bevor du ein Glas verschiebst: Sonst stimmen die Nummern auf dem Papier vielleicht nicht mehr.',
   sheet: (kind, sheet) => `${kind}, Blatt ${sheet}`,

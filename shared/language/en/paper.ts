@@ -21,6 +21,8 @@ export const paperWords = {
       'In the print window choose “actual size” or 100\u00a0% and no extra margins. Then measure one label before you cut.',
   },
   printFlow: 'Your device’s print window previews the pages.',
+  planChanged:
+    'The plan has changed on another device since this page was opened. Try again to see it as it is now, then print it once more.',
   numbersNotKept:
     'The numbers on this print could not be saved. Try again before you move a glass: otherwise the numbers on paper may no longer match.',
   sheet: (kind: string, number: number) => `${kind}, sheet ${number}`,
