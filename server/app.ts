@@ -165,6 +165,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       lost: (tasting) => conductors.lost(tasting),
       taken: (tasting) => void conductors.of(tasting),
       expired: () => void io.disconnectSockets(true),
+      conducted: (tasting) => conductors.conducts(tasting),
     });
   } catch (error) {
     await conductors.stop();

@@ -64,6 +64,11 @@ export class Conductors {
     return this.#build(tasting);
   }
 
+  /** Whether it is in memory here, or is just being put down. */
+  conducts(tasting: TastingId): boolean {
+    return this.#working.has(tasting) || this.#ending.has(tasting);
+  }
+
   /** Why an evening cannot go on; undefined when nothing is known against it. */
   troubleOf(tasting: TastingId): TastingTrouble | undefined {
     return this.#resting.has(tasting) ? faulty : undefined;

@@ -14,6 +14,8 @@ export type Whereabouts =
 export interface OwnHead {
   readonly epoch: number;
   version: number;
+  /** When somebody last asked for it here; ms of the steady clock. */
+  usedAt: number;
 }
 
 export interface ClaimParts {
@@ -22,11 +24,14 @@ export interface ClaimParts {
   /** Reads all of it into memory. */
   readonly load: (tasting: TastingId) => Promise<void>;
   readonly unload: (tasting: TastingId) => void;
+  /** Whether something of it is on its way to the database. */
+  readonly writing: (tasting: TastingId) => boolean;
 }
 
 export interface ClaimFigures {
   taken: number;
   lost: number;
+  released: number;
 }
 
 /** Sessions looked after in one sweep: each is a whole evening to read. */
@@ -44,7 +49,7 @@ const ownerIsGone = `(NOT EXISTS (SELECT FROM processes p WHERE p.process = h.ow
 /** The sessions that are this process's own. Who owns one is a row in the database, and to claim it one update of that row. */
 export class Claims {
   readonly owned = new Map<TastingId, OwnHead>();
-  readonly figures: ClaimFigures = { taken: 0, lost: 0 };
+  readonly figures: ClaimFigures = { taken: 0, lost: 0, released: 0 };
   readonly #parts: ClaimParts;
   readonly #claiming = new Map<TastingId, Promise<Whereabouts>>();
   #onLost: (tasting: TastingId) => void = () => undefined;
@@ -61,7 +66,9 @@ export class Claims {
 
   /** @param refusing a process whose port refuses: it is gone, and its lease need not be waited for */
   claim(tasting: TastingId, refusing = ''): Promise<Whereabouts> {
-    if (this.owned.has(tasting)) {
+    const own = this.owned.get(tasting);
+    if (own !== undefined) {
+      own.usedAt = performance.now();
       if (this.#parts.lease().holds()) return Promise.resolve({ at: 'here' });
       return Promise.reject(new StoreFailure('This process has no lease at the moment.'));
     }
@@ -99,9 +106,9 @@ export class Claims {
     }
   }
 
-  async #take(tasting: TastingId, head: OwnHead): Promise<Whereabouts> {
+  async #take(tasting: TastingId, head: Omit<OwnHead, 'usedAt'>): Promise<Whereabouts> {
     await this.#parts.load(tasting);
-    this.owned.set(tasting, { ...head });
+    this.owned.set(tasting, { ...head, usedAt: performance.now() });
     this.figures.taken += 1;
     return { at: 'here' };
   }
@@ -124,6 +131,29 @@ export class Claims {
         if (at === 'here') this.#onTaken(tastingId(tasting));
       } catch {}
     }
+  }
+
+  /**
+   * Gives up what nobody has asked for in these ms and nobody conducts: its memory is freed, and whoever is asked for it next
+   * has it. Should it be claimed here once more meanwhile, its epoch is another one, and it stays.
+   */
+  async releaseIdle(idleFor: number, conducted: (tasting: TastingId) => boolean): Promise<void> {
+    const { ask, lease, unload, writing } = this.#parts;
+    const idle = [...this.owned].filter(
+      ([tasting, { usedAt }]) =>
+        performance.now() - usedAt > idleFor && !conducted(tasting) && !writing(tasting),
+    );
+    if (idle.length === 0) return;
+    for (const [tasting] of idle) {
+      this.owned.delete(tasting);
+      unload(tasting);
+    }
+    this.figures.released += idle.length;
+    await ask(
+      `UPDATE heads h SET owner = NULL FROM unnest($2::text[], $3::bigint[]) AS d(tasting, epoch)
+       WHERE h.tasting = d.tasting AND h.epoch = d.epoch AND h.owner = $1`,
+      [lease().process, idle.map(([tasting]) => tasting), idle.map(([, { epoch }]) => epoch)],
+    );
   }
 
   /** After a time without a lease: what another process has meanwhile is given up, before anything more is said of it. */

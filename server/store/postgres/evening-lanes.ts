@@ -78,6 +78,10 @@ export class EveningLanes implements Writer {
     });
   }
 
+  writing(of: TastingId): boolean {
+    return this.#lanes.has(of);
+  }
+
   async idle(): Promise<void> {
     while (this.#running.size > 0) await Promise.all(this.#running);
   }
@@ -125,7 +129,7 @@ export class EveningLanes implements Writer {
     // The database takes everything of it along.
     const rows = removed === undefined ? all : [removed];
     const { also, done } = alongWith(rows);
-    const head = own ?? { epoch: 0, version: 0 };
+    const head = own ?? { epoch: 0, version: 0, usedAt: 0 };
     await this.#send(of, head, [...rows, ...also], removed !== undefined);
     this.figures.commits += 1;
     // Its answer may have come when the session is another's already: then nobody here may hear of it.
@@ -133,7 +137,7 @@ export class EveningLanes implements Writer {
     if (own !== undefined && claims.owned.get(of) !== own)
       throw new Diverged('Another process conducts this evening.');
     if (removed !== undefined) claims.owned.delete(of);
-    else if (own === undefined) claims.owned.set(of, { epoch: 1, version: 1 });
+    else if (own === undefined) claims.owned.set(of, { epoch: 1, version: 1, usedAt: performance.now() });
     else own.version += 1;
     changes.apply(rows);
     done();

@@ -24,7 +24,12 @@ export interface PostgresOptions {
   /** What the notes are sealed with: the same on all machines of a cluster. */
   readonly notesKey: Buffer;
   readonly houseKey: string;
+  /** Ms after which a session that nobody asks for and nobody conducts is given up. */
+  readonly idleFor?: number;
 }
+
+/** Longer than any request needs between the moment it finds its session here and its answer. */
+const usuallyIdleFor = 60_000;
 
 /** What a process among others is told of its sessions, and asks. */
 export interface Cluster {
@@ -49,6 +54,8 @@ interface ClusterEvents {
   lost(tasting: TastingId): void;
   taken(tasting: TastingId): void;
   expired(): void;
+  /** Whether it has to stay in memory here. */
+  conducted(tasting: TastingId): boolean;
 }
 type ClusterFigures = Record<
   | 'renewals'
@@ -58,6 +65,7 @@ type ClusterFigures = Record<
   | 'readAgain'
   | 'taken'
   | 'lost'
+  | 'released'
   | 'owned'
   | 'offsetMs',
   number
@@ -81,7 +89,7 @@ export async function openPostgresStore(options: PostgresOptions): Promise<Postg
     await connections.close().catch(() => undefined);
     throw error instanceof Error && 'code' in error ? databaseFailure(error) : error;
   }
-  const store = storeOn(connections, options.notesKey);
+  const store = storeOn(connections, options);
   try {
     await store.begin();
   } catch (error) {
@@ -108,7 +116,7 @@ async function mustBeOfThisCluster(
   );
 }
 
-function storeOn(connections: Connections, notesKey: Buffer) {
+function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor }: PostgresOptions) {
   const { ask, askApart } = connections;
   const db = new SqliteDatabase(':memory:');
   migrate(db);
@@ -116,7 +124,7 @@ function storeOn(connections: Connections, notesKey: Buffer) {
   const slots = heldSlots(master.naming);
   const seals = sealsWith(master, slots.file);
   const changes = changesIn(db);
-  let on: ClusterEvents = { lost: () => undefined, taken: () => undefined, expired: () => undefined };
+  let on: ClusterEvents | undefined;
   let address = '';
   let sweeping = false;
 
@@ -141,33 +149,44 @@ function storeOn(connections: Connections, notesKey: Buffer) {
     changes.apply(rows.all);
     slots.whileLoading(() => seals.take(rows.keys, []));
   };
-  const forgetRows = db.prepare<[string]>('DELETE FROM tastings WHERE tasting = ?');
+  // A list's row hangs on no tasting in SQLite, so that it outlives one that a disk has lost.
+  const forgetting = ['tastings', 'summaries'].map((table) =>
+    db.prepare<[string]>(`DELETE FROM ${table} WHERE tasting = ?`),
+  );
   const unload = (tasting: TastingId): void => {
-    forgetRows.run(tasting);
+    for (const forget of forgetting) forget.run(tasting);
     seals.destroyAll(tasting);
   };
 
-  const claims: Claims = new Claims({ ask, lease: () => lease, load, unload });
+  const claims: Claims = new Claims({
+    ask,
+    lease: () => lease,
+    load,
+    unload,
+    writing: (tasting) => lanes.writing(tasting),
+  });
   claims.watch(
-    (tasting) => on.lost(tasting),
-    (tasting) => on.taken(tasting),
+    (tasting) => on?.lost(tasting),
+    (tasting) => on?.taken(tasting),
   );
   const lease: Lease = new Lease(askApart, () => address, {
     async renewed() {
       if (!lease.holds()) await claims.check();
-      if (address === '' || sweeping) return;
+      if (on === undefined || sweeping) return;
+      const { conducted } = on;
       sweeping = true;
       void claims
         .sweep()
+        .then(() => claims.releaseIdle(idleFor, conducted))
         .catch(() => undefined)
         .finally(() => {
           sweeping = false;
         });
     },
-    expired: () => on.expired(),
+    expired: () => on?.expired(),
   });
   const alongWith = (rows: readonly RowChange[]) => keysAlongWith(db, slots, rows);
-  const lanes = new EveningLanes({ ask, changes, claims, lease: () => lease, alongWith });
+  const lanes: EveningLanes = new EveningLanes({ ask, changes, claims, lease: () => lease, alongWith });
   const shelves = shelvesOf(db, seals, noForgettings, lanes);
   const { readAnywhere, photos, ...lists } = lookUps(ask);
 

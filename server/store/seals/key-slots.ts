@@ -84,12 +84,16 @@ export function slotsIn(path: string): SlotFile {
 
 /** The same without a file. */
 export function slotsInMemory(): SlotFile {
-  const slots: (Slot | undefined)[] = [];
+  const slots = new Map<number, Slot>();
+  let next = 0;
   return {
-    all: () => slots.flatMap((slot, at) => (slot === undefined ? [] : [{ ...slot, at }])),
-    add: (slot) => slots.push(slot) - 1,
+    all: () => [...slots].map(([at, slot]) => ({ ...slot, at })),
+    add(slot) {
+      slots.set(next, slot);
+      return next++;
+    },
     clear(at) {
-      for (const each of at) slots[each] = undefined;
+      for (const each of at) slots.delete(each);
     },
     close: () => undefined,
   };

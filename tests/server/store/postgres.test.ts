@@ -63,6 +63,44 @@ describe('an evening of one process', () => {
     expect(other.sessions.version(tasting)).toBe(1);
   });
 
+  it('is given up when nobody asks for it and nobody conducts it, and is whole at whoever asks next', async () => {
+    const [one, other] = [await joined('one:1', database.url, 300), await joined('other:2')];
+    one.told.conducted.add(tasting);
+    await written(one);
+    await one.tastings.create({ ...row, tasting: tastingId('planned'), code: 'XYZ789' });
+    const before = everything(one);
+    await expect
+      .poll(() => one.cluster.figures(), { timeout: 10_000 })
+      .toMatchObject({ released: 1, owned: 1 });
+    expect(everything(one), 'what is conducted stays').toEqual(before);
+    expect(one.tastings.has(tastingId('planned')), 'nothing of the other stays in memory').toBe(false);
+    one.told.conducted.clear();
+    await expect.poll(() => one.cluster.figures().owned, { timeout: 10_000 }).toBe(0);
+    expect(one.notebooks.read(tasting, robin).entries).toEqual([]);
+    await expect
+      .poll(() => database.server.query(database.url, 'SELECT 1 FROM heads WHERE owner IS NOT NULL'))
+      .toEqual([]);
+    expect(one.told.lost).toEqual([]);
+    expect(await other.cluster.claim(tasting)).toEqual({ at: 'here' });
+    expect(everything(other)).toEqual(before);
+    await append(other, 1, 'next');
+  });
+
+  it('stays where it is asked for again while it is being given up', async () => {
+    const one = await joined('one:1', database.url, 300);
+    await written(one);
+    const before = everything(one);
+    const asking = setInterval(() => void one.cluster.claim(tasting), 50);
+    await new Promise((done) => setTimeout(done, 1500));
+    expect(one.cluster.figures()).toMatchObject({ released: 0, owned: 1 });
+    clearInterval(asking);
+    await expect.poll(() => one.cluster.figures().owned, { timeout: 10_000, interval: 5 }).toBe(0);
+    expect(await one.cluster.claim(tasting)).toEqual({ at: 'here' });
+    expect(everything(one)).toEqual(before);
+    await append(one, 1, 'next');
+    expect(one.cluster.figures()).toMatchObject({ owned: 1, fenced: 0 });
+  });
+
   it('takes a deleted notebook along with its key, and a deleted tasting with everything', async () => {
     const one = await joined('one:1');
     await written(one);

@@ -19,13 +19,14 @@ const note = (value: string) => ({ pour, field: 'nose', value, revision: 1, save
 interface Told {
   readonly lost: string[];
   readonly taken: string[];
+  readonly conducted: Set<string>;
 }
 export interface PostgresForTests {
   readonly server: PostgresServer;
   /** A database of this test. */
   readonly url: string;
   /** A process among others, as they are to each other; closed after the test. */
-  joined(address: string, at?: string): Promise<PostgresStore & { readonly told: Told }>;
+  joined(address: string, at?: string, idleFor?: number): Promise<PostgresStore & { readonly told: Told }>;
 }
 
 /** A server for a file of tests, and a database for each. */
@@ -55,19 +56,20 @@ export function postgresForTests(): PostgresForTests {
     get url() {
       return url;
     },
-    async joined(address, at = url) {
-      const store = await openPostgresStore({ url: at, ...secrets });
+    async joined(address, at = url, idleFor = 60_000) {
+      const store = await openPostgresStore({ url: at, idleFor, ...secrets });
       let closed: Promise<void> | undefined;
       const close = () => {
         closed ??= store.close();
         return closed;
       };
       open.push({ ...store, close });
-      const told: Told = { lost: [], taken: [] };
+      const told: Told = { lost: [], taken: [], conducted: new Set() };
       await store.cluster.join(address, {
         lost: (each) => void told.lost.push(each),
         taken: (each) => void told.taken.push(each),
         expired: () => undefined,
+        conducted: (each) => told.conducted.has(each),
       });
       return { ...store, close, told };
     },
