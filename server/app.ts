@@ -6,6 +6,7 @@ import type { TastingId } from '../core/ids.ts';
 import { durationMs } from '../core/units.ts';
 import { addressOf } from './access/address.ts';
 import { Allowances } from './access/allowances.ts';
+import { type CallSettings, noCallServers } from './access/call-servers.ts';
 import { GuessThrottle } from './access/guess-throttle.ts';
 import { Keyring } from './access/keys.ts';
 import { peersOf } from './access/peers.ts';
@@ -46,6 +47,8 @@ export interface ServerOptions {
   readonly pages?: string;
   readonly tls?: { readonly key: Buffer | string; readonly cert: Buffer | string };
   readonly seatLimit?: number;
+  /** Beside which servers guests from afar are called; absent: across one network. */
+  readonly callServers?: CallSettings;
   /** Ms after which a tasting that nobody touches is deleted; absent: kept until somebody deletes it. */
   readonly keepFor?: number;
   /** Ms after which a host without a device counts as gone [P8]. */
@@ -131,6 +134,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       }),
       origins,
       guestOrigins,
+      callServers: options.callServers ?? noCallServers,
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
       secure,
       ready: () => !stopping && cluster?.others.holds() !== false,

@@ -35,6 +35,7 @@ async function main(): Promise<void> {
     port: settings.port,
     seatLimit: settings.seatLimit,
     origins: settings.origins,
+    callServers: settings.call,
     pages: pagesFolder(import.meta.dirname),
     ...(cluster === undefined ? {} : among(cluster, settings)),
     ...(settings.keepDays === undefined ? {} : { keepFor: settings.keepDays * 24 * 3600 * 1000 }),

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { isAbsolute, resolve } from 'node:path';
 import { createSecureContext } from 'node:tls';
+import { type CallSettings, callSettingsFrom } from './access/call-servers.ts';
 
 /** What the environment says about how to run, as plain values. */
 export interface Settings {
@@ -15,6 +16,8 @@ export interface Settings {
   readonly ownAddress: string | undefined;
   readonly tls: { readonly key: Buffer; readonly cert: Buffer } | undefined;
   readonly logLevel: string;
+  /** What a call from afar needs beside this server. */
+  readonly call: CallSettings;
   /** How many may sit at one table. */
   readonly seatLimit: number;
   /** Days after which a tasting that nobody touches is deleted; undefined: never. */
@@ -62,6 +65,7 @@ export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
     databaseUrl: QUIETPOUR_DATABASE_URL || undefined,
     ownAddress: QUIETPOUR_ADDRESS || undefined,
     logLevel,
+    call: callSettingsFrom(environment),
   };
 }
 

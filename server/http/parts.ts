@@ -1,4 +1,5 @@
 import type { RequestHandler } from 'express';
+import type { CallSettings } from '../access/call-servers.ts';
 import type { GuessThrottle } from '../access/guess-throttle.ts';
 import type { Keyring } from '../access/keys.ts';
 import type { Chance } from '../chance.ts';
@@ -23,6 +24,7 @@ export interface HttpParts {
   readonly origins: readonly string[];
   /** Addresses at which guests reach this server, best first. */
   readonly guestOrigins: () => readonly string[];
+  readonly callServers: CallSettings;
   /** Folder with the built pages, `guest` and `host`. */
   readonly pages: string;
   readonly secure: boolean;

@@ -1,4 +1,5 @@
 import { findChromium } from '../support/browser.ts';
+import { installRelay } from '../support/relay.ts';
 import { installEngine } from './installed.ts';
 
 /** Once, before any browser test: two that install at the same time would stand in each other's way. */
@@ -6,4 +7,5 @@ export function setup(): void {
   findChromium();
   installEngine('firefox');
   installEngine('webkit');
+  installRelay();
 }

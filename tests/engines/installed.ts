@@ -34,11 +34,12 @@ export function hasEngine(engine: Engine): boolean {
 
 /** On Debian, as root, what is missing is installed. */
 export function installEngine(engine: Engine): void {
-  if (!isComplete(engine) && process.getuid?.() === 0 && existsSync('/etc/debian_version'))
-    install(needed[engine].packages);
+  if (!isComplete(engine)) installPackages(needed[engine].packages);
 }
 
-function install(packages: readonly string[]): void {
+/** On Debian, as root; nothing elsewhere. */
+export function installPackages(packages: readonly string[]): void {
+  if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return;
   const quiet = {
     stdio: 'ignore',
     timeout: 300_000,
