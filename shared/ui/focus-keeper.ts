@@ -2,12 +2,16 @@
  * What has the focus may leave the page: a button that was pressed and is done with, a whole page behind a link. A
  * browser then puts the focus nowhere, and whoever works with keys or listens begins again at the top. Here it goes to
  * the heading of what the lost one stood in, or of the page that has come. A focus that somebody put elsewhere is left.
+ * What comes in above it must not push it under the foot of the page either: it was in sight and comes back into sight.
  */
 export function keepFocus(root: HTMLElement): void {
   /** What has the focus, and what it stands in, innermost first. */
   let held: readonly Element[] = [];
+  /** How far below the beginning of the page what has the focus stood when last looked at, in px. */
+  let stood = 0;
   root.addEventListener('focusin', ({ target }) => {
     held = target instanceof Element ? withAncestors(target, root) : [];
+    stood = placeOf(held[0]);
   });
   root.addEventListener('focusout', ({ target }) => {
     // Browsers say so too of what is just being taken out; only afterwards one knows who put the focus away.
@@ -17,7 +21,15 @@ export function keepFocus(root: HTMLElement): void {
   });
   new MutationObserver(() => {
     const [lost] = held;
-    if (lost === undefined || isThere(lost)) return;
+    if (lost === undefined) return;
+    if (isThere(lost)) {
+      const wasSeen = stood > scrollY && stood < scrollY + innerHeight;
+      const stands = placeOf(lost);
+      if (wasSeen && stands !== stood && lost.matches(':focus-visible'))
+        lost.scrollIntoView({ block: 'nearest' });
+      stood = stands;
+      return;
+    }
     const { activeElement } = document;
     if (activeElement !== null && activeElement !== document.body && activeElement !== lost) return;
     // A page that is still being fetched has no heading yet: it is asked again with the next change.
@@ -30,6 +42,9 @@ export function keepFocus(root: HTMLElement): void {
     heading.focus({ preventScroll: true });
   }).observe(root, { childList: true, subtree: true, attributeFilter: ['disabled'] });
 }
+
+const placeOf = (element: Element | undefined): number =>
+  element === undefined ? 0 : element.getBoundingClientRect().top + scrollY;
 
 const isThere = (element: Element): boolean => element.isConnected && !element.matches(':disabled');
 

@@ -3,12 +3,15 @@ import { compile } from '../../core/running-order/compile.ts';
 import type { Cue } from '../../core/running-order/cue.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
+import { choosingWords } from '../../shared/language/en/choosing.ts';
 import { guestWords as words } from '../../shared/language/en/guest.ts';
 import { notebookWords } from '../../shared/language/en/notebook.ts';
+import { seatWords } from '../../shared/language/en/seat.ts';
 import { wineText } from '../../shared/words/en/wine.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { Guest } from './guest.ts';
+import { Keyboard } from './keyboard.ts';
 import { Premises } from './premises.ts';
 
 /** What stands where on a guest's phone: a small one, a very low one, and one whose line is down. */
@@ -30,6 +33,11 @@ const cueCalled = (id: string): Cue => {
 let premises: Premises;
 let host: Device;
 let guest: Guest;
+/** What comes a moment later over a slow line, held back until a test has seen the page without it. */
+let sendRest = (): void => undefined;
+const rest = new Promise<void>((resolve) => {
+  sendRest = resolve;
+});
 const glass = words.glass.of(1, plan.pours.length);
 
 const leadTo = async (id: string): Promise<void> => {
@@ -55,6 +63,7 @@ beforeAll(async () => {
   host = await house.host(made);
   await host.host({ type: 'OpenDoors' });
   guest = await Guest.arrives(premises.browser, 'Berit');
+  await guest.person.page.route(/\/assets\/seat-part/, (route) => rest.then(() => route.continue()));
   await guest.person.page.goto(`${premises.wifi.origin}/j/${made.code}`);
   await guest.sitsDown();
   await guest.readsCautions();
@@ -62,6 +71,18 @@ beforeAll(async () => {
 afterAll(async () => {
   host?.close();
   await premises?.close();
+});
+
+it('keeps what has the focus in sight when something comes in above it (2.4.11 of WCAG 2.2)', async () => {
+  const { page } = guest.person;
+  const keys = new Keyboard(guest.person);
+  await page.setViewportSize({ width: 360, height: 500 });
+  await keys.walkTo(page.getByRole('navigation', { name: choosingWords.choose }).getByRole('link'));
+  sendRest();
+  await guest.person.button(seatWords.tryTone).waitFor();
+  await keys.staysInSight();
+  expect(guest.person.faults).toEqual([]);
+  await page.setViewportSize({ width: 360, height: 640 });
 });
 
 it('says which glass it is with in every step, the card and the closed eyes too', async () => {

@@ -72,6 +72,11 @@ export class Keyboard {
     if (!kept) this.#person.faults.push(`${this.#person.name}: the focus was lost after ${after}`);
   }
 
+  /** Nothing has come to lie over what has the focus. */
+  async staysInSight(): Promise<void> {
+    await this.#lookAtStop();
+  }
+
   /** What is wrong only until the page has come to rest is no fault. */
   async #lookAtStop(): Promise<string> {
     let { name, fault } = await this.#seeStop();

@@ -70,19 +70,13 @@ export function momentOf(seed: string): Moment {
 export const momentNow = (environment: NodeJS.ProcessEnv = process.env): Moment | undefined =>
   environment.MOMENT === undefined ? undefined : momentOf(environment.MOMENT);
 
-/** Not yet in German: some browser tests still look for English words. */
-function drawSeed(): number {
-  const english = moments.flatMap(({ locale }, seed) => (locale === 'de' ? [] : [seed]));
-  return english[Math.floor(Math.random() * english.length)] ?? 0;
-}
-
 /**
  * Draws a moment for this run, unless MOMENT names one already, says which, and lets every process that is started from
  * here on live in its zone and locale. Called where the runner is configured, before it starts anything.
  */
 export function drawMoment(environment: NodeJS.ProcessEnv = process.env): Moment {
   const drawn = environment.MOMENT === undefined;
-  const seed = environment.MOMENT ?? String(drawSeed());
+  const seed = environment.MOMENT ?? String(Math.floor(Math.random() * moments.length));
   const moment = momentOf(seed);
   environment.MOMENT = seed;
   environment.TZ = moment.zone;

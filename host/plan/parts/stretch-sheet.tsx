@@ -1,9 +1,10 @@
-import { addsDrops, type Cue } from '../../../core/running-order/cue.ts';
+import type { Cue } from '../../../core/running-order/cue.ts';
 import { guardedLength } from '../../../core/running-order/cue-traits.ts';
 import { seconds } from '../../../core/units.ts';
-import { waterWords } from '../../../shared/language/en/plan-water.ts';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
+import { verbOf } from '../../evening/cue-words.ts';
+import { words as host } from '../../language.ts';
 import { NumberField } from '../fields/number-field.tsx';
 import type { PlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
@@ -59,16 +60,13 @@ export function StretchSheet({ editor, title, cues, onClose }: StretchSheetProps
 const leastOf = (cue: Cue): number => guardedLength(cue, seconds(5));
 
 function stepName(cue: Cue): string {
-  const said = words.course;
   switch (cue.kind) {
     case 'step':
-      if (addsDrops(cue)) return waterWords.step;
-      return cue.sense === undefined ? said.steps[cue.step] : said.writing[cue.sense];
-    case 'practice':
-      return said.steps[cue.step];
     case 'water':
-      return said.water;
+      return verbOf(cue);
+    case 'practice':
+      return host.cue.steps[cue.step];
     default:
-      return said.stretches[cue.kind];
+      return words.course.stretches[cue.kind];
   }
 }

@@ -227,23 +227,6 @@ export const planWords: PlanWords = {
     secondsWrong: (least) => `Gib ganze Sekunden von ${least} bis 7200 ein.`,
     stepSeconds: (step) => `${step}, Sekunden`,
     ownWords: (step) => `Zu sagen bei: ${step}`,
-    steps: {
-      swirl: 'Schwenken',
-      look: 'Schauen',
-      nose: 'Riechen',
-      sip: 'Probieren',
-      spit: 'Spucken',
-      write: 'Notieren',
-      review: 'Nachlesen',
-      reflect: 'Nachdenken',
-    },
-    writing: {
-      look: 'Aussehen notieren',
-      nose: 'Nase notieren',
-      palate: 'Gaumen notieren',
-      finish: 'Abgang notieren',
-    },
-    water: 'Wasser',
     edited: (count) =>
       `${several(count, 'Schritt hat', 'Schritte haben')} eine eigene Zeit oder einen eigenen Text.`,
     forgetEdits: 'Alle Zeiten und Texte zurücksetzen',
