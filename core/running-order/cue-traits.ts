@@ -1,3 +1,4 @@
+import type { CallScene } from '../call/call-gates.ts';
 import { type Seconds, seconds } from '../units.ts';
 import type { Cue, CueKind, Step } from './cue.ts';
 
@@ -31,6 +32,8 @@ export interface CueTraits {
   readonly shortensTo: Seconds | null;
   /** Of the pours it is about, how many must be left for it to be played [P10]. */
   readonly leastPours: 0 | 1 | 2;
+  /** What it makes of the evening's call [V1, V2, V3]. */
+  readonly call: CallScene;
 }
 
 /** A discussion of a minute still lets the room agree to go on talking afterwards (own estimate, no source). */
@@ -47,6 +50,7 @@ const ceremony: CueTraits = {
   keepsFloor: false,
   shortensTo: null,
   leastPours: 0,
+  call: 'open',
 };
 const senses: CueTraits = {
   ...ceremony,
@@ -57,9 +61,17 @@ const senses: CueTraits = {
   closesTalk: true,
   remindsOfWater: true,
   leastPours: 1,
+  call: 'hush',
 };
 const writing: CueTraits = { ...senses, work: 'writing' };
-const talk: CueTraits = { ...ceremony, part: 'talk', work: 'talk', remindsOfWater: true, leastPours: 1 };
+const talk: CueTraits = {
+  ...ceremony,
+  part: 'talk',
+  work: 'talk',
+  remindsOfWater: true,
+  leastPours: 1,
+  call: 'turns',
+};
 const rest: CueTraits = {
   ...ceremony,
   work: 'rest',
@@ -69,10 +81,18 @@ const rest: CueTraits = {
   keepsFloor: true,
 };
 
+const practice: CueTraits = { ...ceremony, work: 'senses', asksReady: true, timed: true };
+
+/** Phones show these two as they do with a glass: a white card, and the dark. */
+const ofPractice: Partial<Record<Step, CueTraits>> = {
+  look: { ...practice, call: 'card' },
+  nose: { ...practice, call: 'eyes-closed' },
+};
+
 const ofSteps: Readonly<Record<Step, CueTraits>> = {
   swirl: senses,
-  look: senses,
-  nose: senses,
+  look: { ...senses, call: 'card' },
+  nose: { ...senses, call: 'eyes-closed' },
   sip: senses,
   spit: { ...senses, keepsFloor: true },
   write: writing,
@@ -84,9 +104,10 @@ const ofKinds: Readonly<Record<Exclude<CueKind, 'step'>, CueTraits>> = {
   gathering: { ...ceremony, part: 'gathering' },
   welcome: ceremony,
   'ground-rules': ceremony,
-  practice: { ...ceremony, work: 'senses', asksReady: true, timed: true },
-  water: { ...rest, part: 'glass', leastPours: 1 },
-  break: { ...rest, part: 'break' },
+  practice,
+  // It belongs to the glass: what was tasted is not talked about yet.
+  water: { ...rest, part: 'glass', leastPours: 1, call: 'hush' },
+  break: { ...rest, part: 'break', call: 'rest' },
   'odd-one-out': { ...writing, part: 'choosing', leastPours: 2 },
   // One pour cannot be ranked.
   ranking: { ...writing, part: 'choosing', closesTalk: false, leastPours: 2 },
@@ -99,17 +120,18 @@ const ofKinds: Readonly<Record<Exclude<CueKind, 'step'>, CueTraits>> = {
 
 export function traitsOf(cue: Cue): CueTraits {
   if (cue.kind === 'step') return ofSteps[cue.step];
+  if (cue.kind === 'practice') return ofPractice[cue.step] ?? practice;
   return cue.kind === 'result' && !cue.tells.includes('liking') ? resultOfOrder : ofKinds[cue.kind];
 }
 
 const resultOfOrder: CueTraits = { ...ofKinds.result, leastPours: ofKinds.ranking.leastPours };
 
 /** What followers are told of a kind of cue, so that no page has a rule of its own. */
-export type ShownTraits = Pick<CueTraits, 'asksReady' | 'timed' | 'remindsOfWater'>;
+export type ShownTraits = Pick<CueTraits, 'asksReady' | 'timed' | 'remindsOfWater' | 'call'>;
 
 export function shownTraits(cue: Cue): ShownTraits {
-  const { asksReady, timed, remindsOfWater } = traitsOf(cue);
-  return { asksReady, timed, remindsOfWater };
+  const { asksReady, timed, remindsOfWater, call } = traitsOf(cue);
+  return { asksReady, timed, remindsOfWater, call };
 }
 
 export const workOf = (cue: Cue): Work => traitsOf(cue).work;

@@ -110,6 +110,7 @@ const cueView = z.strictObject({
   asksReady: z.boolean(),
   timed: z.boolean(),
   remindsOfWater: z.boolean(),
+  call: z.enum(['open', 'hush', 'card', 'eyes-closed', 'turns', 'rest']),
 });
 export const strictStage = z.discriminatedUnion('status', [
   z.strictObject({

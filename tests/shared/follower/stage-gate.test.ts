@@ -44,6 +44,7 @@ function at(version: number, cue: string, takesEffectAt = 0): StageUnderWay {
       asksReady: true,
       timed: true,
       remindsOfWater: false,
+      call: 'hush',
     },
     next: null,
     takesEffectAt: epochMs(takesEffectAt),

@@ -70,6 +70,7 @@ const stage = (ownOrders: boolean): StageUnderWay => ({
     asksReady: true,
     timed: true,
     remindsOfWater: true,
+    call: 'hush',
   },
   next: null,
   takesEffectAt: epochMs(0),

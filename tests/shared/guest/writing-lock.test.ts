@@ -44,6 +44,7 @@ const at = (cue: string, version = 1): StageView => ({
     asksReady: true,
     timed: true,
     remindsOfWater: true,
+    call: 'hush',
   },
   next: null,
   takesEffectAt: epochMs(0),

@@ -19,6 +19,7 @@ const cueOf = (...pours: (typeof ash)[]) =>
     asksReady: false,
     timed: false,
     remindsOfWater: true,
+    call: 'hush',
   }) as never;
 
 describe('a glass that the whole room is told of', () => {
