@@ -5,6 +5,7 @@ import type { Clock } from '../clock.ts';
 import type { OnFault } from '../guard.ts';
 import type { Log } from '../log.ts';
 import type { Store } from '../store/store.ts';
+import type { CallServers } from './call-room.ts';
 import type { Graces } from './presence.ts';
 import type { LiveServer } from './rooms.ts';
 
@@ -18,6 +19,8 @@ export interface ConductorParts {
   readonly graces: Graces;
   /** How many may sit at one table. */
   readonly seatLimit: number;
+  /** Absent: none. */
+  readonly callServers?: CallServers;
   /** How long before it is loaded here a session may have been watched by another process. */
   readonly watchedBefore?: DurationMs;
   /** Told of what goes wrong and is not the store's: the conductor is then ended. */

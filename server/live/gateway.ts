@@ -149,8 +149,9 @@ export function openGateway(parts: GatewayParts): void {
       else conductors.failed(conductor, error);
       socket.disconnect(true);
     };
-    const left = () => {
+    const left = (reason: string) => {
       devices.left(seatOf(socket.data), socket);
+      conductor.publisher.call.left(socket, reason.startsWith('server'));
       conductor.presence.left(socket.id);
     };
     const faulty = (error: Error) => log.debug({ tasting, reason: error.name }, 'socket error');

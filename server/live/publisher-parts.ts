@@ -2,6 +2,7 @@ import type { TastingId } from '../../core/ids.ts';
 import type { Plan } from '../../core/tasting.ts';
 import type { Clock } from '../clock.ts';
 import type { Store } from '../store/store.ts';
+import type { CallServers } from './call-room.ts';
 import type { DeviceDesk } from './device-desk.ts';
 import type { Presence } from './presence.ts';
 import type { LiveServer } from './rooms.ts';
@@ -15,5 +16,6 @@ export interface PublisherParts {
   readonly presence: Presence;
   readonly screens: ScreensAtDoor;
   readonly devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
+  readonly callServers?: CallServers;
   readonly plan: () => Plan | undefined;
 }

@@ -6,6 +6,7 @@ import { seatView } from '../../core/session/views/seat.ts';
 import { durationMs } from '../../core/units.ts';
 import type { Dismissal, PresenceView } from '../../shared/wire/protocol.ts';
 import { BoardRoom } from './board-room.ts';
+import { CallRoom } from './call-room.ts';
 import { Coalescer } from './coalescer.ts';
 import { GuessRoom } from './guess-room.ts';
 import { Helpers } from './helpers.ts';
@@ -39,6 +40,7 @@ const presencePause = durationMs(250);
  */
 export class Publisher {
   readonly seats: SeatNotes;
+  readonly call: CallRoom;
   readonly #io: LiveServer;
   readonly #tasting: TastingId;
   readonly #presence: Presence;
@@ -58,6 +60,7 @@ export class Publisher {
     this.#presence = parts.presence;
     this.#screens = parts.screens;
     this.#helpers = new Helpers(parts);
+    this.call = new CallRoom({ ...parts, session: () => this.#now.session });
     this.seats = new SeatNotes(parts);
     this.#now = standing;
     this.#stage = new StageShow(parts.io, parts.tasting, standing);
@@ -74,6 +77,7 @@ export class Publisher {
   changed(next: Standing, events: readonly SessionEvent[], byHost: boolean): void {
     const before = this.#now.session;
     this.#now = next;
+    this.call.follow();
     this.#stage.send(next);
     this.#sendScreen(before, next.session);
     this.#sendSeats(before, next.session, events);
@@ -135,12 +139,14 @@ export class Publisher {
   }
 
   dismissScreens(): void {
+    this.call.dropScreens();
     this.#io.to(screensOf(this.#tasting)).emit('dismissal', 'key-withdrawn');
     this.#io.in(screensOf(this.#tasting)).disconnectSockets(true);
   }
 
   /** Hangs up on every device whose key does not stand any more. */
   dismissWithdrawn(stands: (hash: string) => boolean): void {
+    this.call.dropWithdrawn(stands);
     for (const socket of socketsIn(this.#io, everybodyAt(this.#tasting))) {
       if (!stands(socket.data.hash)) letGo(socket, 'key-withdrawn');
     }
@@ -148,6 +154,7 @@ export class Publisher {
 
   /** Its devices are let go, and what it had shared is taken down. */
   seatForgotten(seat: SeatId): void {
+    this.call.dropSeat(seat);
     const devices = seatRoom(this.#tasting, seat);
     this.#io.to(devices).emit('dismissal', 'key-withdrawn');
     this.#io.in(devices).disconnectSockets(true);
@@ -161,6 +168,7 @@ export class Publisher {
   }
 
   stop(): void {
+    this.call.stop();
     this.#hosts.stop();
     this.#board.stop();
     this.#shown.stop();

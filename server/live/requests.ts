@@ -1,10 +1,12 @@
 import { z } from 'zod';
+import { callAskSchema } from '../../shared/wire/call.ts';
 import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
 import { deviceAskSchema } from '../../shared/wire/devices.ts';
 import { helperEnvelopeSchema } from '../../shared/wire/helper.ts';
 import { consentGivingSchema, noteSaveSchema, noteShareSchema } from '../../shared/wire/notebook.ts';
 import { pouringEnvelopeSchema } from '../../shared/wire/pouring.ts';
 import type {
+  CallAnswer,
   ClientToServer,
   CommandAnswer,
   DeviceAck,
@@ -17,7 +19,7 @@ import { refusal } from '../refusal.ts';
 import type { Conductor } from './conductor.ts';
 import type { LiveSocket } from './rooms.ts';
 
-export type Answer = CommandAnswer | NoteAnswer | DeviceAck | ProbeReply | Refusal;
+export type Answer = CommandAnswer | NoteAnswer | DeviceAck | CallAnswer | ProbeReply | Refusal;
 
 interface Request {
   readonly socket: LiveSocket;
@@ -89,6 +91,10 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       return asked.success
         ? conductor.devices.ask(bearer.seat, hash, asked.data)
         : notUnderstood(asked.error);
+    },
+    'call:ask': ({ socket, conductor, payload }) => {
+      const asked = callAskSchema.safeParse(payload);
+      return asked.success ? conductor.publisher.call.ask(socket, asked.data) : notUnderstood(asked.error);
     },
     probe: ({ socket, conductor, payload }) => {
       const { clock } = conductor;

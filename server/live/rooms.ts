@@ -32,6 +32,8 @@ export const helpersOf = (tasting: TastingId): string => `${tasting}/helpers`;
 export const screensOf = (tasting: TastingId): string => `${tasting}/screens`;
 /** The small pictures of them on hosts' devices. */
 export const previewsOf = (tasting: TastingId): string => `${tasting}/previews`;
+/** Devices that hear who is in the call. */
+export const callOf = (tasting: TastingId): string => `${tasting}/call`;
 /** The devices of one seat. */
 export const seatRoom = (tasting: TastingId, seat: SeatId): string => `${tasting}/seat/${seat}`;
 /** Those devices of a seat that have this notebook: the seat's own, or one that a single device keeps aside. */

@@ -7,6 +7,7 @@ import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
+import type { CallAsk, CallDone, CallSignalFrom, CallView } from './call.ts';
 import type { SentGuestCommand, SentHostCommand } from './commands.ts';
 import type { DeviceAsk, DevicesView } from './devices.ts';
 import type { GuessesTold } from './guesses.ts';
@@ -62,6 +63,10 @@ export type RefusalCode =
   | 'wrong-words'
   | 'not-a-photo'
   | 'too-many-photos'
+  | 'not-in-call'
+  | 'no-such-peer'
+  | 'call-full'
+  | 'call-from-home'
   | 'not-stored'
   /** This one evening cannot go on; from protocol 2 on. */
   | 'set-aside';
@@ -85,6 +90,8 @@ export type NoteAnswer =
 
 /** `words`: only in answer to `MakeWords`. They are not kept anywhere but on the device. */
 export type DeviceAck = { readonly ok: true; readonly words?: readonly string[] } | Refusal;
+
+export type CallAnswer = CallDone | Refusal;
 
 export interface Envelope<Ask> {
   readonly id: CommandId;
@@ -177,6 +184,10 @@ export interface ServerToClient {
   helper: (view: HelperView) => void;
   /** To the devices of hosts and helpers. */
   pouring: (view: PouringView) => void;
+  /** To devices that may be in the call and have asked. */
+  call: (view: CallView) => void;
+  /** To one device in the call, from another one in it. */
+  'call-signal': (told: CallSignalFrom) => void;
   dismissal: (why: Dismissal) => void;
   'lost-end': (view: LostEndView) => void;
   /** Before the views of a server that knows less than this device: they are to be followed all the same [F7]. */
@@ -193,6 +204,7 @@ export interface ClientToServer {
   /** From pages of before. */
   'note:share': (share: NoteShare, reply: (answer: CommandAnswer) => void) => void;
   'device:ask': (ask: DeviceAsk, reply: (answer: DeviceAck) => void) => void;
+  'call:ask': (ask: CallAsk, reply: (answer: CallAnswer) => void) => void;
   probe: (probe: ProbeRequest, reply: (measured: ProbeReply) => void) => void;
 }
 

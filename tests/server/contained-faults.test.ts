@@ -2,6 +2,7 @@ import { EventEmitter } from 'node:events';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { BoardRoom } from '../../server/live/board-room.ts';
 import { Conductor } from '../../server/live/conductor.ts';
+import { CallRoom } from '../../server/live/call-room.ts';
 import { Presence } from '../../server/live/presence.ts';
 import { Publisher } from '../../server/live/publisher.ts';
 import { ScreensAtDoor } from '../../server/live/screens-at-door.ts';
@@ -106,6 +107,10 @@ const messages: { readonly [Event in keyof ClientToServer]: (evening: Evening) =
   'note:consent': ({ noor }) => noor.consent({ order: 'counts' }),
   'note:share': ({ noor }) => noor.share(),
   'device:ask': ({ noor }) => noor.raw('device:ask', { type: 'MakeWords', language: 'en' }),
+  'call:ask': ({ host }) => {
+    vi.spyOn(CallRoom.prototype, 'ask').mockImplementationOnce(poison);
+    return host.raw('call:ask', { type: 'Watch' });
+  },
   probe: ({ noor }) => {
     vi.spyOn(Presence.prototype, 'measured').mockImplementationOnce(poison);
     return noor.raw('probe', { roundTrip: null });

@@ -168,6 +168,7 @@ describe('[S6] what a helper may not', () => {
       'note:share': { id: newId(), pour: 'one', sharing: 'shared' },
       'note:consent': { id: newId(), pour: 'one', order: 'counts' },
       'device:ask': { type: 'MakeWords', language: 'en' },
+      'call:ask': { type: 'Watch' },
     } satisfies Partial<Record<keyof ClientToServer, object>>;
     for (const [event, payload] of Object.entries(others))
       expect(await helper.raw(event, payload), event).toMatchObject({ code: 'wrong-role' });

@@ -1,9 +1,11 @@
 // German, not yet reviewed by a native speaker.
 import type { RefusalCode } from '../../wire/protocol.ts';
+import { callRefusals } from './call-refusals.ts';
 import { guestRefusals } from './guest-refusals.ts';
 
 export const refusals: Record<RefusalCode, string> = {
   ...guestRefusals,
+  ...callRefusals,
   'already-open': 'Die Türen sind schon offen; ändere den Abend auf der Seite, auf der du ihn leitest.',
   'not-finished': 'Diese Verkostung läuft noch; es gibt nichts wieder zu öffnen.',
   'no-pours': 'Füge mindestens eine Probe hinzu, bevor du die Türen öffnest.',

@@ -1,9 +1,11 @@
 import type { RefusalCode } from '../../wire/protocol.ts';
+import { callRefusals } from './call-refusals.ts';
 import { guestRefusals } from './guest-refusals.ts';
 
 /** What a person reads when something is refused: one sentence that says what to do. */
 export const refusals: Record<RefusalCode, string> = {
   ...guestRefusals,
+  ...callRefusals,
   'already-open': 'The doors are already open; change the evening on the hosting page.',
   'not-finished': 'This tasting is still going on; there is nothing to open again.',
   'no-pours': 'Add at least one pour before you open the doors.',

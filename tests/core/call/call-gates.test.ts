@@ -57,17 +57,20 @@ const loudCues: readonly CueKind[] = [
 ];
 
 describe('[V1] silence', () => {
-  it.each(silentCues)('closes a guest’s microphone at %s %s, and leaves the host’s open', (kind, step) => {
-    const scene = sceneOf(kind, step);
-    for (const role of ['guest', 'room'] as const) {
-      for (const myTurn of [false, true]) {
-        const gates = callGates(moment({ scene, role, myTurn, pressed: true }));
-        expect(gates.microphone).toBe('nobody');
-        expect(gates.mayOpen.microphone).toBe(false);
+  it.each(silentCues.map(([kind, step]) => ({ kind, step })))(
+    'closes a guest’s microphone at $kind $step, and leaves the host’s open',
+    ({ kind, step }) => {
+      const scene = sceneOf(kind, step);
+      for (const role of ['guest', 'room'] as const) {
+        for (const myTurn of [false, true]) {
+          const gates = callGates(moment({ scene, role, myTurn, pressed: true }));
+          expect(gates.microphone).toBe('nobody');
+          expect(gates.mayOpen.microphone).toBe(false);
+        }
       }
-    }
-    expect(callGates(moment({ scene, role: 'host' })).microphone).toBe('all');
-  });
+      expect(callGates(moment({ scene, role: 'host' })).microphone).toBe('all');
+    },
+  );
 
   it.each(loudCues)('ends at %s, where a tap opens it', (kind) => {
     const gates = callGates(moment({ scene: sceneOf(kind) }));
@@ -107,7 +110,11 @@ describe('[V2] eyes closed and the white card', () => {
   });
 
   it('are the only ones that take a picture away', () => {
-    for (const [kind, step] of [...silentCues, ...loudCues.map((kind) => [kind] as const)]) {
+    const cues: readonly (readonly [CueKind, Step?])[] = [
+      ...silentCues,
+      ...loudCues.map((kind) => [kind] as const),
+    ];
+    for (const [kind, step] of cues) {
       if (step === 'nose' || step === 'look') continue;
       expect(callGates(moment({ scene: sceneOf(kind, step) })).pictures).toBe('shown');
     }
