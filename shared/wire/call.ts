@@ -4,7 +4,7 @@ import type { SeatId } from '../../core/ids.ts';
 
 /** Names a device in the call to the others in it, chosen by itself. It opens nothing. */
 export type PeerId = string & { readonly peer: unique symbol };
-export const peerId = (value: string): PeerId => value as PeerId;
+const peerId = (value: string): PeerId => value as PeerId;
 
 /** How many devices hold together without a server for media: each sends to every other one [V7]. */
 export const mostPeers = 8;
@@ -42,7 +42,7 @@ export interface CallServer {
   readonly credential?: string;
 }
 
-export interface CallCandidate {
+interface CallCandidate {
   readonly candidate: string;
   readonly sdpMid: string | null;
   readonly sdpMLineIndex: number | null;
@@ -50,7 +50,7 @@ export interface CallCandidate {
 }
 
 /** What two devices tell each other to connect (W3C, WebRTC 1.0, section 10.7). */
-export type CallSignal =
+type CallSignal =
   | { readonly is: 'offer' | 'answer'; readonly sdp: string }
   | { readonly is: 'candidates'; readonly candidates: readonly CallCandidate[] };
 

@@ -1,56 +1,33 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type CallPeer, type CallView, longestDescription } from '../../shared/wire/call.ts';
-import type { CallAnswer, Refusal } from '../../shared/wire/protocol.ts';
-import { memoryStore } from '../support/memory-store.ts';
-import { credentials, type Device } from './support/device.ts';
-import { aKey, type Guest, House } from './support/house.ts';
-import { ManualClock } from './support/manual-clock.ts';
+import type { Refusal } from '../../shared/wire/protocol.ts';
+import {
+  ask,
+  atHome,
+  closed,
+  HouseFromAfar,
+  inCall,
+  join,
+  named,
+  refused,
+  signal,
+} from './support/callers.ts';
+import { credentials } from './support/device.ts';
+import type { Guest, House } from './support/house.ts';
+import type { ManualClock } from './support/manual-clock.ts';
 
+let away: HouseFromAfar;
 let house: House;
 let clock: ManualClock;
 beforeEach(async () => {
-  clock = new ManualClock();
-  house = await House.open({ clock, store: memoryStore() });
+  away = await HouseFromAfar.open();
+  ({ house, clock } = away);
 });
 afterEach(() => house.close());
 
-const closed = { microphone: false, camera: false, voiceOnly: false };
-const ask = (device: Device, asked: object) => device.raw('call:ask', asked) as Promise<CallAnswer>;
-const join = (device: Device, peer: string, more: object = {}) =>
-  ask(device, { type: 'Join', peer: `peer-${peer}`, as: 'self', shown: closed, ...more });
-const signal = (device: Device, to: string, sdp = 'v=0') =>
-  ask(device, { type: 'Signal', to: `peer-${to}`, signal: { is: 'offer', sdp } });
-const named = ({ peers }: CallView): string[] => peers.map(({ peer }) => peer.slice('peer-'.length));
-const inCall = (device: Device, ...names: string[]) =>
-  device.until('call', (view) => named(view).join() === names.join());
-const refused = (code: string) => ({ ok: false, code, message: expect.stringMatching(/\.$/) });
-
-async function atHome(guest: Guest): Promise<Guest> {
-  await guest.guest({ type: 'ChangeSeat', remote: true });
-  return guest;
-}
-
-async function evening() {
-  const made = await house.evening();
-  await Promise.all([made.noor, made.tomas].map(atHome));
-  return made;
-}
-
-async function screenOf({ made, host }: Awaited<ReturnType<typeof evening>>): Promise<Device> {
-  const key = aKey();
-  await house.ask('POST', '/api/screens', { body: { code: made.code, key } });
-  await clock.advance(300);
-  const { screensAsking } = await host.until('presence', (view) => view.screensAsking.length === 1);
-  const path = `/api/tastings/${made.tasting}/screens/${screensAsking[0]?.id}`;
-  await house.ask('POST', path, { key: made.hostKey, body: { admit: true } });
-  await clock.advance(300);
-  await host.until('presence', (view) => view.screensAsking.length === 0);
-  return house.enter(credentials('screen', made.tasting, key));
-}
-
 describe('[V7] who is in the call', () => {
   it('is told to those who may be in it and have asked, and what they have open', async () => {
-    const { host, noor, tomas } = await evening();
+    const { host, noor, tomas } = await away.evening();
     expect(await ask(host, { type: 'Watch' })).toEqual({ ok: true });
     expect(await join(noor, 'noor-phone')).toEqual({ ok: true, servers: [] });
     await inCall(host, 'noor-phone');
@@ -78,7 +55,7 @@ describe('[V7] who is in the call', () => {
     const preview = await house.enter(credentials('screen', made.tasting, made.hostKey));
     expect(await join(preview, 'small-picture')).toEqual(refused('wrong-role'));
     await join(host, 'host-tablet');
-    const other = await evening();
+    const other = await away.evening();
     await join(other.noor, 'elsewhere');
     expect(await signal(other.noor, 'host-tablet')).toEqual(refused('no-such-peer'));
     expect(await join(other.tomas, 'host-tablet')).toMatchObject({ ok: true });
@@ -88,7 +65,7 @@ describe('[V7] who is in the call', () => {
   });
 
   it('is eight devices at most; the next one hears of the other link, and comes in when one has gone', async () => {
-    const { made, host, noor } = await evening();
+    const { made, host, noor } = await away.evening();
     await join(host, 'host-tablet');
     const guests = [noor];
     for (let count = 0; count < 7; count += 1)
@@ -104,7 +81,7 @@ describe('[V7] who is in the call', () => {
   });
 
   it('has one device of each seat: another one takes its place, and the first is silent', async () => {
-    const { made, host, noor } = await evening();
+    const { made, host, noor } = await away.evening();
     await join(host, 'host-tablet');
     await join(noor, 'noor-phone');
     const laptop = await house.enter(credentials('guest', made.tasting, noor.key));
@@ -117,9 +94,9 @@ describe('[V7] who is in the call', () => {
   });
 
   it('has the screens that were let in, one of them as the camera at the table', async () => {
-    const tonight = await evening();
-    const television = await screenOf(tonight);
-    const camera = await screenOf(tonight);
+    const tonight = await away.evening();
+    const television = await away.screenOf(tonight);
+    const camera = await away.screenOf(tonight);
     await join(television, 'television');
     await join(camera, 'room-camera', { as: 'room' });
     const { peers } = await inCall(camera, 'television', 'room-camera');
@@ -134,7 +111,7 @@ describe('[V7] who is in the call', () => {
 
 describe('[V8] what devices tell each other', () => {
   it('goes from one to the other alone, also when both begin at once', async () => {
-    const { host, noor, tomas } = await evening();
+    const { host, noor, tomas } = await away.evening();
     for (const [device, peer] of [
       [host, 'host-tablet'],
       [noor, 'noor-phone'],
@@ -159,7 +136,7 @@ describe('[V8] what devices tell each other', () => {
   });
 
   it('is refused with a sentence from who is not in the call, to oneself, and when it is too much', async () => {
-    const { host, noor, tomas } = await evening();
+    const { host, noor, tomas } = await away.evening();
     await join(host, 'host-tablet');
     expect(await signal(noor, 'host-tablet')).toEqual(refused('not-in-call'));
     expect(await ask(noor, { type: 'Show', shown: closed })).toEqual(refused('not-in-call'));
@@ -188,7 +165,7 @@ describe('[V8] what devices tell each other', () => {
   });
 
   it('[Q1] has nothing of notes in it, and does not move when one is written, shared or picked', async () => {
-    const { host, noor, tomas } = await evening();
+    const { host, noor, tomas } = await away.evening();
     for (const [device, peer] of [
       [host, 'host-tablet'],
       [noor, 'noor-phone'],
@@ -209,7 +186,7 @@ describe('[V8] what devices tell each other', () => {
   });
 
   it('ends the line of who sends 200 kB, and nobody else hears of it', async () => {
-    const { host, noor, tomas } = await evening();
+    const { host, noor, tomas } = await away.evening();
     await join(host, 'host-tablet');
     await join(noor, 'noor-phone');
     await join(tomas, 'tomas-phone');
@@ -221,7 +198,7 @@ describe('[V8] what devices tell each other', () => {
   });
 
   it('is so much for each place and no more, which nobody else feels', async () => {
-    const { host, noor, tomas } = await evening();
+    const { host, noor, tomas } = await away.evening();
     await join(host, 'host-tablet');
     await join(noor, 'noor-phone');
     await join(tomas, 'tomas-phone');
@@ -232,7 +209,7 @@ describe('[V8] what devices tell each other', () => {
   });
 
   it('takes ten rejoins in a minute and no flood of them', async () => {
-    const { host, noor } = await evening();
+    const { host, noor } = await away.evening();
     await join(host, 'host-tablet');
     for (let count = 0; count < 10; count += 1) {
       expect(await join(noor, `noor-phone-${count}`)).toMatchObject({ ok: true });
@@ -244,72 +221,5 @@ describe('[V8] what devices tell each other', () => {
     );
     expect(answers.filter(({ ok }) => !ok).length).toBeGreaterThan(5);
     expect(answers.at(-1)).toEqual(refused('too-fast'));
-  });
-});
-
-describe('[V6] who goes', () => {
-  const threeInCall = async () => {
-    const tonight = await evening();
-    const { host, noor, tomas } = tonight;
-    await join(host, 'host-tablet');
-    await join(noor, 'noor-phone');
-    await join(tomas, 'tomas-phone');
-    await inCall(host, 'host-tablet', 'noor-phone', 'tomas-phone');
-    return tonight;
-  };
-
-  it.each<[string, (tonight: Awaited<ReturnType<typeof threeInCall>>) => Promise<unknown>]>([
-    ['leaves the call', ({ noor }) => ask(noor, { type: 'Leave' })],
-    ['leaves the table', ({ noor }) => noor.guest({ type: 'LeaveTable' })],
-    ['is asked to leave', ({ host, noor }) => host.host({ type: 'RemoveSeat', seat: noor.seat })],
-    ['comes to the table', ({ noor }) => noor.guest({ type: 'ChangeSeat', remote: false })],
-    [
-      'is forgotten',
-      ({ made, noor }) => house.ask('DELETE', `/api/keepsake/${made.tasting}`, { key: noor.key }),
-    ],
-  ])('is out at once when they: %s', async (_, go) => {
-    const tonight = await threeInCall();
-    await go(tonight);
-    // The clock stands still: nothing was waited for.
-    await inCall(tonight.host, 'host-tablet', 'tomas-phone');
-    expect(await signal(tonight.host, 'noor-phone')).toEqual(refused('no-such-peer'));
-  });
-
-  it('vanishes within five seconds, and stays when the line comes back before', async () => {
-    const { made, host, noor } = await threeInCall();
-    noor.close();
-    await host.until('presence', ({ seats }) => seats.every(({ seat }) => seat !== noor.seat));
-    const back = await house.enter(credentials('guest', made.tasting, noor.key));
-    await back.until('seat');
-    await clock.advance(2000);
-    expect(await join(back, 'noor-phone')).toMatchObject({ ok: true });
-    await clock.advance(5000);
-    expect(named((await host.until('call')) as CallView)).toContain('noor-phone');
-    const views = host.count('call');
-    back.close();
-    await host.until('presence', ({ seats }) => seats.every(({ seat }) => seat !== noor.seat));
-    await clock.advance(2400);
-    await host.level();
-    expect(host.count('call')).toBe(views);
-    await clock.advance(200);
-    await inCall(host, 'host-tablet', 'tomas-phone');
-  });
-
-  it('does not lose their place to a device with another key that names it', async () => {
-    const { made, noor, tomas } = await threeInCall();
-    expect(await join(tomas, 'noor-phone')).toEqual(refused('wrong-key'));
-    const key = aKey();
-    await house.takeSeat(made.code, { key, name: 'Vera', remote: true });
-    const vera = await house.enter(credentials('guest', made.tasting, key));
-    expect(await join(vera, 'noor-phone')).toEqual(refused('wrong-key'));
-    expect(await signal(noor, 'tomas-phone')).toEqual({ ok: true });
-  });
-
-  it('takes the screens with them when the host takes those away', async () => {
-    const tonight = await threeInCall();
-    await join(await screenOf(tonight), 'television');
-    await inCall(tonight.host, 'host-tablet', 'noor-phone', 'tomas-phone', 'television');
-    await house.ask('DELETE', `/api/tastings/${tonight.made.tasting}/screens`, { key: tonight.made.hostKey });
-    await inCall(tonight.host, 'host-tablet', 'noor-phone', 'tomas-phone');
   });
 });

@@ -1,8 +1,8 @@
 import { EventEmitter } from 'node:events';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { BoardRoom } from '../../server/live/board-room.ts';
-import { Conductor } from '../../server/live/conductor.ts';
 import { CallRoom } from '../../server/live/call-room.ts';
+import { Conductor } from '../../server/live/conductor.ts';
 import { Presence } from '../../server/live/presence.ts';
 import { Publisher } from '../../server/live/publisher.ts';
 import { ScreensAtDoor } from '../../server/live/screens-at-door.ts';
@@ -39,18 +39,7 @@ function poisonable(store: Store): Store {
     new Proxy(store[name], {
       get: (shelf, method) => (poisoned.has(name) ? poison : Reflect.get(shelf, method)),
     });
-  return {
-    ...store,
-    tastings: guardedShelf('tastings') as Store['tastings'],
-    sessions: guardedShelf('sessions') as Store['sessions'],
-    notebooks: guardedShelf('notebooks') as Store['notebooks'],
-    keys: guardedShelf('keys') as Store['keys'],
-    documents: guardedShelf('documents') as Store['documents'],
-    photos: guardedShelf('photos') as Store['photos'],
-    surveys: guardedShelf('surveys') as Store['surveys'],
-    devices: guardedShelf('devices') as Store['devices'],
-    releases: guardedShelf('releases') as Store['releases'],
-  };
+  return { ...store, ...Object.fromEntries(shelves.map((name) => [name, guardedShelf(name)])) };
 }
 
 let house: House;

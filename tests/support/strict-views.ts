@@ -8,10 +8,8 @@ import { results, roundOf } from './strict-result.ts';
  * The views as strict schemas: a field that is not listed here fails the tests, so nothing reaches a device because
  * somebody spread an object too many. TypeScript alone would let such a field through.
  */
-const text = z.string();
-const maybeText = text.nullable();
-const number = z.number();
-const maybeNumber = number.nullable();
+const [text, number] = [z.string(), z.number()];
+const [maybeText, maybeNumber] = [text.nullable(), number.nullable()];
 const kind = z.enum([
   'gathering',
   'welcome',
