@@ -26,7 +26,7 @@ export const strongestAbv = 96;
 export type { Drink, Level };
 
 /** What is to be done before an evening, in order of time. */
-export const preparationSteps = ['survey', 'invitation', 'ahead', 'paper', 'pouring'] as const;
+export const preparationSteps = ['survey', 'invitation', 'vials', 'ahead', 'paper', 'pouring'] as const;
 export type PreparationStep = (typeof preparationSteps)[number];
 
 const line = (limit: number) =>

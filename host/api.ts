@@ -15,6 +15,7 @@ import type {
   StoredPlan,
   TastingPage,
 } from '../shared/wire/http.ts';
+import type { KitReports } from '../shared/wire/kit-try.ts';
 import type { HostKeys } from './access/host-keys.ts';
 
 /** The host's side of what goes over HTTP. Never throws: a failure is an answer too. */
@@ -45,6 +46,7 @@ export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
     savePlan: (tasting: TastingId, body: SavePlan) =>
       ask<{ readonly revision: number }>(tasting, '/plan', { method: 'PUT', body }),
     crowd: (tasting: TastingId) => ask<CrowdView>(tasting, '/crowd'),
+    kits: (tasting: TastingId) => ask<KitReports>(tasting, '/kits'),
     keepPhoto: (tasting: TastingId, body: Blob) => ask<KeptPhoto>(tasting, '/photos', { body }),
     dropPhoto: (tasting: TastingId, photo: PhotoId) =>
       ask<null>(tasting, `/photos/${photo}`, { method: 'DELETE' }),

@@ -75,7 +75,7 @@ export function InvitationPage({ code, onOtherCode, onSeat }: InvitationPageProp
             <InvitationLines invitation={looking.invitation} />
           </header>
           {looking.invitation.stage === 'planned' && (
-            <Before invitation={looking.invitation} locale={locale} />
+            <Before invitation={looking.invitation} code={code} locale={locale} />
           )}
           <Entry invitation={looking.invitation} code={code} onSeat={onSeat} />
           <Button kind="quiet" onPress={onOtherCode}>

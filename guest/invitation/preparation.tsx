@@ -7,11 +7,12 @@ import { wallTimes } from './wall-times.ts';
 
 interface PreparationProps {
   readonly invitation: Invitation;
+  readonly code: string;
   readonly locale: string;
 }
 
 /** What a guest wants to know in the days before: when, where, what, how, and what to have ready. */
-export function Preparation({ invitation, locale }: PreparationProps) {
+export function Preparation({ invitation, code, locale }: PreparationProps) {
   const { place, startsAt, timeZone, pours, atHome, callLink } = invitation;
   const said = beforeWords;
   const times = startsAt === null ? null : wallTimes(startsAt, timeZone, locale);
@@ -49,6 +50,9 @@ export function Preparation({ invitation, locale }: PreparationProps) {
               <li key={item}>{item}</li>
             ))}
           </ul>
+          <a class="button" href={`/kit/${encodeURIComponent(code)}`}>
+            {said.tryKit}
+          </a>
           {callLink !== null && (
             <a class="button" href={callLink} target="_blank" rel="noreferrer noopener">
               {words.glass.callLink}

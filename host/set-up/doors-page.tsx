@@ -3,6 +3,7 @@ import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
 import { JoinCode } from '../evening/join-code.tsx';
+import { KitReports } from '../evening/kit-reports.tsx';
 import { RoomScreens } from '../evening/room-screens.tsx';
 import { homeWords, SeatTile } from '../evening/seat-tile.tsx';
 import { tableOf } from '../evening/table.ts';
@@ -68,6 +69,9 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
                 </li>
               ))}
             </ul>
+          )}
+          {stored.plan.remoteGuests > 0 && (
+            <KitReports api={evening.app.api} tasting={stored.tasting} expected={stored.plan.remoteGuests} />
           )}
           {planned && (
             <div class="doors-errands">

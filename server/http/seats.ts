@@ -9,6 +9,7 @@ import { deviceId } from '../../shared/wire/devices.ts';
 import type { Invitation, TakenSeat } from '../../shared/wire/http.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';
+import { callReach } from '../access/call-servers.ts';
 import { hashOf } from '../access/keys.ts';
 import type { Conductor } from '../live/conductor.ts';
 import type { TastingRow } from '../store/store.ts';
@@ -18,7 +19,7 @@ import type { HttpParts } from './parts.ts';
 import type { RowFor } from './row-for-code.ts';
 
 /** What somebody without a seat does: look at the invitation, and sit down. */
-export function seatRoutes({ conductors, chance, clock }: HttpParts, rowFor: RowFor): Router {
+export function seatRoutes({ conductors, chance, clock, callServers }: HttpParts, rowFor: RowFor): Router {
   const router = Router();
   // A whole table behind one router sits down at once; after that they come one by one.
   const newcomers = new Allowances(clock, { perSecond: 1 / 30, burst: conductors.seatLimit + 50 });
@@ -31,7 +32,8 @@ export function seatRoutes({ conductors, chance, clock }: HttpParts, rowFor: Row
 
   router.get('/invitations/:code', async (request, response) => {
     const row = await rowFor(String(request.params.code), request);
-    response.json(invitation(row, conductorOf(row).standing.session));
+    const shown = invitation(row, conductorOf(row).standing.session);
+    response.json({ ...shown, callReach: callReach(callServers) } satisfies Invitation);
   });
 
   router.post('/seats', async (request, response) => {
@@ -60,7 +62,7 @@ export function seatRoutes({ conductors, chance, clock }: HttpParts, rowFor: Row
   return router;
 }
 
-function invitation({ tasting, plan }: TastingRow, session: Session): Invitation {
+function invitation({ tasting, plan }: TastingRow, session: Session): Omit<Invitation, 'callReach'> {
   const shown = session.status === 'unopened' ? plan : session.plan;
   return {
     tasting,

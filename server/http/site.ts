@@ -4,6 +4,7 @@ import { callServerRoutes } from './call-servers.ts';
 import { deviceRoutes } from './devices.ts';
 import { keepsakeRoutes } from './keepsake.ts';
 import { keyRoutes } from './keys.ts';
+import { kitRoutes } from './kits.ts';
 import { countAnswers, metricsRoute } from './metrics.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
@@ -51,6 +52,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
     '/api',
     photoRoutes(parts),
     surveyRoutes(parts, rowFor),
+    kitRoutes(parts, rowFor),
     screenRoutes(parts, rowFor),
     recapRoutes(parts, recaps),
   );

@@ -52,7 +52,8 @@ export function rowDigests(db: Database): RowDigests {
       for (const row of db.prepare<[], Row>(`SELECT * FROM ${table}`).iterate()) {
         if (digestOf(row) === row.digest) continue;
         const tasting = tastingId(String(row.tasting));
-        altered.set(tasting, (altered.get(tasting) ?? new Set()).add(partIn[table]));
+        const part = row.name === 'kits' ? 'kits' : partIn[table];
+        altered.set(tasting, (altered.get(tasting) ?? new Set()).add(part));
       }
     } catch {
       return;

@@ -264,7 +264,7 @@ export interface SeatWords {
 }
 
 /** What a small document is called. */
-type DocumentName = 'pouring';
+type DocumentName = 'pouring' | 'kits';
 
 /** Small documents of a tasting, each replaced as a whole. */
 export interface DocumentShelf {

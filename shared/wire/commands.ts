@@ -29,7 +29,7 @@ export const commandIdSchema = z
   .transform(commandId);
 
 /** A person's name as it stands on every screen. */
-const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
+export const nameSchema = z.string().max(240).transform(cleanLine).pipe(z.string().min(1).max(limits.name));
 
 /**
  * `OpenDoors` carries no plan on the wire, and `TellResult` no result: the server takes what is stored, and reckons by itself.

@@ -10,6 +10,7 @@ import type { Drink, Pacing, Plan } from '../../core/tasting.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { NoteEntry, OddPick } from '../notes/entry.ts';
 import type { BoardNote } from './board.ts';
+import type { CallReach } from './call-servers.ts';
 import type { RoomGuesses } from './guesses.ts';
 
 /**
@@ -76,7 +77,7 @@ export interface TastingTrouble {
 }
 
 /** What is stored of an evening besides its log and its notes. */
-export type StoredPart = 'plan' | 'pour-run' | 'survey' | 'links';
+export type StoredPart = 'plan' | 'pour-run' | 'kits' | 'survey' | 'links';
 
 export interface ListedTasting {
   readonly tasting: TastingId;
@@ -164,6 +165,8 @@ export interface Invitation {
   readonly callLink: string | null;
   /** Some taste along at home, so that the page says what to have ready there. */
   readonly atHome: boolean;
+  /** How far the evening's own call reaches. */
+  readonly callReach: CallReach;
   /** What will be poured, in order. Null when it is blind, and once the doors are open. */
   readonly pours: readonly NamedPour[] | null;
 }

@@ -58,7 +58,7 @@ it('ticks of what is done belong to the evening: another device shows them', asy
   await one.page.getByText(planWords.keeping.kept).waitFor();
   const seen = await tick(other);
   await expect.poll(() => seen.isChecked()).toBe(true);
-  await other.page.getByText(beforeEveningWords.summary(1, 5)).waitFor();
+  await other.page.getByText(beforeEveningWords.summary(1, 6)).waitFor();
 });
 
 describe('the pour run on two devices', () => {

@@ -21,7 +21,9 @@ export class Premises {
     this.#folder = folder;
   }
 
-  static async open(options: { readonly pageCache?: boolean } = {}): Promise<Premises> {
+  static async open(
+    options: { readonly pageCache?: boolean; readonly fakeMedia?: boolean } = {},
+  ): Promise<Premises> {
     const [room, wifi] = [await layLine(), await layLine()];
     const premises = new Premises(await openBrowser(options), room, wifi, await temporaryFolder());
     await premises.serve();

@@ -18,6 +18,8 @@ const allowed: Readonly<Record<string, RegExp>> = {
   'added by shared/page/missing-methods.ts': added,
   'asked for before it is called, by us or by a library':
     /^(\.moveBefore\(\)|\.requestIdleCallback\(\)|\.showModal\(\)|\.canParse\(\)|URL\.canParse|Intl\.supportedValuesOf|Error\.captureStackTrace|TransformStream|WebTransport|\.share\(\)|\.vibrate\(\))$/,
+  'asked of mediaDevices, which has it for long; only navigator, of which nobody asks it, lacks it':
+    /^\.getUserMedia\(\)$/,
   'a mark, a space or a size that is plainer without it':
     /^(:has|:focus-visible|:backdrop|:-(moz|webkit)-[\w-]+|accent-color|text-wrap(: \w+)?|field-sizing(: \w+)?|text-underline-offset|color-scheme(: \w+)?|forced-color-adjust(: \w+)?|print-color-adjust(: \w+)?|@media forced-colors|-webkit-[\w-]+|-moz-[\w-]+|text-size-adjust|hyphens|resize(: \w+)?|cursor(: [\w-]+)?|outline|appearance(: \w+)?|user-select|grid-template-(rows|columns): subgrid|inline-size: fit-content)$/,
   'sheets of paper, which are laid out to fit without it': /^(@page|page|size|break-(before|after): avoid)$/,
@@ -54,6 +56,7 @@ describe('the oldest browsers that we serve', () => {
     ['host', 'host.en'],
     ['guest', 'guest.en'],
     ['guest', 'survey.en'],
+    ['guest', 'kit.en'],
     ['guest', 'screen.en'],
   ] as const)('have all that the pages of %s, built as %s, ask for', async (house, mode) => {
     expect(await newerIn(house, mode, phones)).toEqual([]);

@@ -54,6 +54,11 @@ class Scene {
       const body = { respondent, answers: { 'tastings-sat-through': 2, 'words-for-a-glass': 1 } };
       await this.#house.ask('PUT', `/api/invitations/${made.code}/survey`, { body });
     }
+    const kit = {
+      id: 'kit-of-a-guest-0001',
+      told: { name: 'Lark', tried: { camera: 'works', line: 'voice' } },
+    };
+    await this.#house.ask('PUT', `/api/invitations/${made.code}/kit`, { body: kit });
     return { ...made, name: 'planned, guests asked', stands: 'planned', guests: [] };
   }
 

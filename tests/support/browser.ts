@@ -54,14 +54,17 @@ function installOnDebian(): void {
  * unless a context asks for another locale.
  *
  * @param pageCache keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without
+ * @param fakeMedia a camera that draws a clock and a microphone that beeps, which every page may use
  * @param before runs in each page before its own scripts
  */
 export async function openBrowser({
   pageCache = false,
   before,
+  fakeMedia = false,
 }: {
   readonly pageCache?: boolean;
   readonly before?: () => void;
+  readonly fakeMedia?: boolean;
 } = {}): Promise<Browser> {
   const browser = await chromium.launch({
     ...(pageCache ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
@@ -73,6 +76,7 @@ export async function openBrowser({
       '--disable-component-update',
       '--disable-sync',
       '--no-first-run',
+      ...(fakeMedia ? ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'] : []),
     ],
   });
   const moment = momentNow();

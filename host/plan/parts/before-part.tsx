@@ -4,6 +4,7 @@ import { beforeEveningWords as said } from '../../../shared/language/en/before-e
 import { Switch } from '../../../shared/ui/switch.tsx';
 import type { StoredPlan } from '../../../shared/wire/http.ts';
 import type { HostApi } from '../../api.ts';
+import { KitReports } from '../../evening/kit-reports.tsx';
 import { hrefOf, type Route } from '../../route.ts';
 import type { PlanEditor } from '../plan-editor.ts';
 
@@ -17,6 +18,8 @@ interface BeforePartProps {
 export function BeforePart({ editor, stored, api }: BeforePartProps) {
   const { tasting } = stored;
   const plan = editor.draft.plan.value;
+  // Vials are filled for guests at home only.
+  const steps = preparationSteps.filter((step) => step !== 'vials' || plan.remoteGuests > 0);
   const done = new Set(plan.prepared);
   const [answered, setAnswered] = useState(0);
   useEffect(() => {
@@ -40,6 +43,7 @@ export function BeforePart({ editor, stored, api }: BeforePartProps) {
   const pages: Readonly<Record<PreparationStep, Route>> = {
     survey: { page: 'plan', tasting, part: 'guests' },
     invitation: { page: 'invite', tasting },
+    vials: { page: 'pouring', tasting },
     ahead: { page: 'ahead', tasting },
     paper: { page: 'print', tasting, kind: 'mats' },
     pouring: { page: 'pouring', tasting },
@@ -47,9 +51,9 @@ export function BeforePart({ editor, stored, api }: BeforePartProps) {
   return (
     <>
       <p class="soft">{said.lead}</p>
-      <p class="figures">{said.summary(done.size, preparationSteps.length)}</p>
+      <p class="figures">{said.summary(steps.filter((step) => done.has(step)).length, steps.length)}</p>
       <ol class="plain-list">
-        {preparationSteps.map((step) => {
+        {steps.map((step) => {
           const { name, when, hint, go } = said.steps[step];
           const is = done.has(step);
           return (
@@ -70,6 +74,7 @@ export function BeforePart({ editor, stored, api }: BeforePartProps) {
           );
         })}
       </ol>
+      {plan.remoteGuests > 0 && <KitReports api={api} tasting={tasting} expected={plan.remoteGuests} />}
     </>
   );
 }

@@ -21,6 +21,12 @@ export const beforeEveningWords: BeforeEveningWords = {
       hint: 'Der Text und die Kalenderdatei, mit Adresse und Code.',
       go: 'Zur Einladung',
     },
+    vials: {
+      name: 'Fläschchen füllen und verschicken',
+      when: 'eine Woche davor',
+      hint: 'Ein Paket für jeden Gast zu Hause, abgehakt dort, wo du einschenkst. Auf den Etiketten stehen nur Nummern.',
+      go: 'Fläschchen füllen',
+    },
     ahead: {
       name: 'Vorab verkosten',
       when: 'in den Tagen davor',

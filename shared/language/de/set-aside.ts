@@ -33,6 +33,7 @@ export const setAsideWords: SetAsideWords = {
   parts: {
     plan: 'der Plan',
     'pour-run': 'was schon eingeschenkt ist',
+    kits: 'wer die Technik zu Hause probiert hat',
     survey: 'eine Antwort auf deine Fragen',
     links: 'ein Link dazu',
   },

@@ -18,6 +18,12 @@ export const beforeEveningWords = {
       hint: 'The text and the calendar file, with the address and the code.',
       go: 'To the invitation',
     },
+    vials: {
+      name: 'Fill and send the vials',
+      when: 'a week before',
+      hint: 'A kit for each guest at home, ticked where glasses are poured. The labels carry numbers only.',
+      go: 'Fill the vials',
+    },
     ahead: {
       name: 'Taste ahead',
       when: 'in the days before',

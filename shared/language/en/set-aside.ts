@@ -31,6 +31,7 @@ export const setAsideWords = {
   parts: {
     plan: 'the plan',
     'pour-run': 'what has been poured',
+    kits: 'who has tried their kit at home',
     survey: 'an answer to your questions',
     links: 'a link to it',
   } satisfies Record<StoredPart, string>,

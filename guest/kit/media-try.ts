@@ -1,0 +1,55 @@
+import type { DeviceTry } from '../../shared/wire/kit-try.ts';
+
+type Devices = Pick<MediaDevices, 'getUserMedia'>;
+
+export interface MediaTry {
+  readonly camera: DeviceTry;
+  readonly microphone: DeviceTry;
+  /** What of them came, for as long as the page tries it; undefined where neither did. */
+  readonly stream: MediaStream | undefined;
+}
+
+/** Small: it is to be seen that it works, not how well. */
+const picture = { width: { ideal: 640 }, height: { ideal: 480 }, facingMode: 'user' } as const;
+
+/** Asks for both in one question; where that fails each is asked for by itself, for one may come without the other. */
+export async function openMedia(devices: Devices): Promise<MediaTry> {
+  try {
+    const stream = await devices.getUserMedia({ audio: true, video: picture });
+    return { camera: 'works', microphone: 'works', stream };
+  } catch {
+    const [microphone, heard] = await openOne(devices, { audio: true });
+    const [camera, seen] = await openOne(devices, { video: picture });
+    const tracks = [heard, seen].flatMap((stream) => stream?.getTracks() ?? []);
+    return { camera, microphone, stream: tracks.length === 0 ? undefined : new MediaStream(tracks) };
+  }
+}
+
+async function openOne(
+  devices: Devices,
+  wanted: MediaStreamConstraints,
+): Promise<readonly [DeviceTry, MediaStream | undefined]> {
+  try {
+    return ['works', await devices.getUserMedia(wanted)];
+  } catch (error) {
+    return [whyNot(error), undefined];
+  }
+}
+
+/** Names of the errors: Media Capture and Streams, W3C, section 10.3 (`getUserMedia`). */
+export function whyNot(error: unknown): Exclude<DeviceTry, 'works'> {
+  switch (error instanceof Error ? error.name : '') {
+    case 'NotFoundError':
+    case 'OverconstrainedError':
+      return 'none';
+    case 'NotReadableError':
+    case 'AbortError':
+      return 'taken';
+    default:
+      return 'refused';
+  }
+}
+
+export function closeMedia(stream: MediaStream | undefined): void {
+  for (const track of stream?.getTracks() ?? []) track.stop();
+}

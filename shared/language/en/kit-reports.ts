@@ -1,0 +1,34 @@
+/** What the host reads of the kits that were tried at home: camera, sound and line. */
+export const kitReportWords = {
+  title: 'Camera and sound at home',
+  none: 'Nobody at home has tried camera and sound yet. The link to that page is in the invitation.',
+  count: (ready: number, expected: number) => `${ready} of ${expected} ready`,
+  ready: 'ready',
+  voiceOnly: 'ready, voice only',
+  amiss: {
+    camera: { refused: 'camera not allowed', none: 'no camera', taken: 'camera in use elsewhere' },
+    microphone: {
+      refused: 'microphone not allowed',
+      none: 'no microphone',
+      taken: 'microphone in use elsewhere',
+      silent: 'microphone hears nothing',
+    },
+    loudspeaker: { silent: 'no sound' },
+    line: { slow: 'slow line', gone: 'no line' },
+  },
+  untried: {
+    camera: 'camera not tried',
+    microphone: 'microphone not tried',
+    loudspeaker: 'loudspeaker not tried',
+    line: 'line not tried',
+  },
+  reach: {
+    network:
+      'The evening’s own call reaches the server’s own network only. For guests at home set QUIETPOUR_STUN and QUIETPOUR_TURN, or put a video call link in the plan.',
+    public:
+      'The evening’s own call goes from device to device over the internet. A few networks stop that; a relay (QUIETPOUR_TURN) gets through.',
+    relay:
+      'The evening’s own call goes from device to device, and through your relay where a network lets nothing else through.',
+  },
+};
+export type KitReportWords = typeof kitReportWords;
