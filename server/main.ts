@@ -114,7 +114,7 @@ async function openData({ data: folder, databaseUrl: url }: Settings) {
       return { store, houseKey, cluster: store.cluster };
     }
     // The store first: its lock keeps a second server away.
-    const store = openSqliteStore(storeIn(folder));
+    const store = openSqliteStore(storeIn(folder), { inThread: true });
     return { store, houseKey: houseKeyIn(folder, realChance), cluster: undefined };
   } catch (error) {
     if (error instanceof StoreFailure || !(error instanceof Error && 'code' in error)) throw error;

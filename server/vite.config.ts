@@ -11,10 +11,11 @@ export default defineConfig({
     emptyOutDir: true,
     sourcemap: true,
     rollupOptions: {
-      // The thread that makes recaps is a file of its own, beside what starts it.
+      // Threads are files of their own, beside what starts them.
       input: {
         main: join(import.meta.dirname, 'main.ts'),
         'recap-worker': join(import.meta.dirname, 'http/recap/recap-worker.ts'),
+        'commit-worker': join(import.meta.dirname, 'store/thread/commit-worker.ts'),
       },
       output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
     },

@@ -12,6 +12,7 @@ const config: KnipConfig = {
     'server/main.ts!',
     // A thread of its own, begun by its address.
     'server/http/recap/recap-worker.ts!',
+    'server/store/thread/commit-worker.ts!',
     'server/ops/{build.mjs,built-assets.ts}!',
     '{host,guest,server}/vite.config.ts!',
     'host/main.tsx!',
@@ -24,7 +25,7 @@ const config: KnipConfig = {
     'tests/**/*.test.{ts,tsx}',
     'tests/*/main.ts',
     // Started by name, as processes of their own.
-    'tests/bench/{*-server,commit-rates,crowd,stored-sessions,tables}.ts',
+    'tests/bench/{*-server,busy-disk,commit-rates,crowd,stored-sessions,tables}.ts',
     'tests/attack/{residue/worker,spoil/spoilers}.ts',
     'tests/mutation/*.ts',
     'tests/stored/*.ts',

@@ -59,7 +59,7 @@ export function deviceShelf(
         open.run(hash);
         digests.keep('keys', hash);
       });
-      seals.destroy(tasting, aside);
+      await seals.destroy(tasting, aside);
     },
     words(tasting, seat) {
       const row = wordsOf.get(tasting, seat);

@@ -10,14 +10,14 @@ export interface Forgotten {
 
 /** Remembers that something was forgotten, so that a backup of before does not bring it back. */
 export interface Forgettings {
-  add(forgotten: Forgotten): void;
+  /** On disk when it is done. */
+  add(forgotten: Forgotten): void | Promise<void>;
 }
 
 export const forgettingsFileOf = (store: string): string => `${store}.forgotten`;
 
-/** On disk when `add` returns. */
-export const forgettingsIn = (path: string): Forgettings => ({
-  add({ tasting, seat }) {
+export const forgettingsIn = (path: string) => ({
+  add({ tasting, seat }: Forgotten): void {
     const file = openSync(path, 'a', 0o600);
     try {
       // A line of its own, also after one that a power cut left half written.

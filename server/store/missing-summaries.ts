@@ -12,13 +12,14 @@ import { isDamage } from './writer.ts';
  * Writes the summaries of tastings that have none, as after an upgrade. Of what cannot be read it says what can be said:
  * a tasting is never missing from the list.
  */
-function addMissing(db: Database, summaries: Summaries): void {
+function addMissing(db: Database, summaries: Summaries, among: readonly TastingId[]): void {
   const rowOf = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
   // Whatever else of a log cannot be read.
-  const movedTo = db.prepare<[string, string], { type: string; at: number }>(
-    `SELECT json_extract(event, '$.type') AS type, json_extract(event, '$.at') AS at FROM events
+  const told = db.prepare<[string, string], { type: string; at: number; title: string }>(
+    `SELECT json_extract(event, '$.type') AS type, json_extract(event, '$.at') AS at,
+       json_extract(event, '$.title') AS title FROM events
      WHERE tasting = ? AND json_valid(event) AND json_extract(event, '$.type') IN (SELECT value FROM json_each(?))
-     ORDER BY seq DESC LIMIT 1`,
+     ORDER BY seq`,
   );
 
   const read = (tasting: TastingId) => {
@@ -29,17 +30,17 @@ function addMissing(db: Database, summaries: Summaries): void {
     const rest = { tasting, code: row?.code ?? '', plan, revision: row?.revision ?? 1, createdAt };
     return {
       row: whole === undefined || whole instanceof SetAside ? rest : whole,
-      last: orNothing(() => movedTo.get(tasting, JSON.stringify(moves))),
+      events: orNothing(() => told.all(tasting, JSON.stringify([...moves, 'TitleMended']))) ?? [],
     };
   };
 
   // Read before anything is written: a transaction that has met a damaged page commits nothing.
-  const missing = tastingsIn(db).filter((tasting) => summaries.find(tasting) === undefined);
+  const missing = among.filter((tasting) => summaries.find(tasting) === undefined);
   const rows = missing.map(read);
   db.transaction(() => {
-    for (const { row, last } of rows) {
+    for (const { row, events } of rows) {
       summaries.add(row);
-      if (last !== undefined) summaries.happened(row.tasting, [last]);
+      summaries.happened(row.tasting, events);
     }
   })();
 }
@@ -51,6 +52,8 @@ function addMissing(db: Database, summaries: Summaries): void {
 export function wholeSummaries(db: Database, onDamage: () => void): Summaries {
   let used = summariesIn(db);
   let mended = false;
+  /** Since it was mended: what is only tried here leaves nothing in a table that is beside the file. */
+  const written = new Set<TastingId>();
   const mend = (): void => {
     if (mended) return;
     mended = true;
@@ -58,7 +61,7 @@ export function wholeSummaries(db: Database, onDamage: () => void): Summaries {
     // A table of this name in the temporary part is found before the one in the file.
     db.exec(`CREATE TEMP TABLE summaries (${summaryColumns})`);
     used = summariesIn(db);
-    addMissing(db, used);
+    addMissing(db, used, tastingsIn(db));
   };
   const whole = <Result>(ask: () => Result): Result => {
     try {
@@ -74,13 +77,28 @@ export function wholeSummaries(db: Database, onDamage: () => void): Summaries {
       return ask();
     }
   };
-  whole(() => addMissing(db, used));
+  whole(() => addMissing(db, used, tastingsIn(db)));
+  const changed = (tasting: TastingId, change: () => void): void => {
+    if (mended) written.add(tasting);
+    whole(change);
+  };
+  const asStored = (): void => {
+    if (written.size === 0 || db.inTransaction) return;
+    const stored = tastingsIn(db).filter((tasting) => written.has(tasting));
+    for (const tasting of written) used.gone(tasting);
+    addMissing(db, used, stored);
+  };
+  const read = <Result>(ask: () => Result): Result =>
+    whole(() => {
+      asStored();
+      return ask();
+    });
   return {
-    add: (row) => whole(() => used.add(row)),
-    planned: (tasting, plan) => whole(() => used.planned(tasting, plan)),
-    happened: (tasting, events) => whole(() => used.happened(tasting, events)),
-    find: (tasting) => whole(() => used.find(tasting)),
-    page: (search) => whole(() => used.page(search)),
-    gone: (tasting) => whole(() => used.gone(tasting)),
+    add: (row) => changed(row.tasting, () => used.add(row)),
+    planned: (tasting, plan) => changed(tasting, () => used.planned(tasting, plan)),
+    happened: (tasting, events) => changed(tasting, () => used.happened(tasting, events)),
+    find: (tasting) => read(() => used.find(tasting)),
+    page: (search) => read(() => used.page(search)),
+    gone: (tasting) => changed(tasting, () => used.gone(tasting)),
   };
 }

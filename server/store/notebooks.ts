@@ -10,7 +10,7 @@ import { figuresNotebook } from './releases.ts';
 import type { Seals } from './seals/seals.ts';
 import type { Notebooks, PermittedPage, StoredConsents, StoredEntry } from './store.ts';
 import { noteIn } from './stored-note.ts';
-import { cutLog, type Writer } from './writer.ts';
+import type { Writer } from './writer.ts';
 
 interface Row {
   readonly notebook: string;
@@ -151,17 +151,17 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
       // [Q8] The figures of a recap may have this guest in them.
       const doomed = [seat, ...asides.all(tasting, seat, `${seat}+`).map(seatId), figuresNotebook];
       // First, so that a backup of before never brings back what was answered as gone.
-      gone.add({ tasting, seat });
+      await gone.add({ tasting, seat });
       await writer.write(tasting, () => {
         for (const each of doomed) dropNow(tasting, each);
         for (const removal of ofSeat) removal.run(tasting, seat);
       });
-      for (const each of doomed) seals.destroy(tasting, each);
-      cutLog(db);
+      for (const each of doomed) await seals.destroy(tasting, each);
+      await writer.cut();
     },
     async drop(tasting, aside) {
       await writer.write(tasting, () => dropNow(tasting, aside));
-      seals.destroy(tasting, aside);
+      await seals.destroy(tasting, aside);
     },
   };
 }

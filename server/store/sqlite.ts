@@ -21,18 +21,21 @@ import { photoShelf } from './photos.ts';
 import { sealPlainNotes } from './plain-notes.ts';
 import { releaseShelf } from './releases.ts';
 import { rowDigests } from './row-digests.ts';
-import { notebooksIn, packKeys, unpackKeys } from './seals/packed-keys.ts';
+import { notebooksIn, packInto, unpackKeys } from './seals/packed-keys.ts';
 import { type Seals, sealsBeside, sealsInMemory } from './seals/seals.ts';
 import { sessionLog } from './sessions.ts';
 import { SetAside } from './set-aside.ts';
 import { type Store, StoreFailure } from './store.ts';
 import { surveyShelf } from './surveys.ts';
 import { tastingShelf } from './tastings.ts';
+import { type FileInThread, fileInThread, lockOf } from './thread/file-in-thread.ts';
 import { createWriter, failure, isDamage, type Writer } from './writer.ts';
 
-export interface StoreLimits {
+export interface StoreOptions {
   /** Of 4 kB: a file that would grow larger is answered as a full disk is. */
   readonly pages?: number;
+  /** Whether a thread of its own writes the file, so that nothing else waits for the disk. */
+  readonly inThread?: boolean;
 }
 
 export interface SqliteStore extends Store {
@@ -46,12 +49,19 @@ export interface SqliteStore extends Store {
  * A store in one SQLite file. The lock is held for as long as the server runs, so a second server on the same file is
  * refused at once, and a killed one leaves nothing to clean up. Throws `StoreFailure` with a sentence.
  */
-export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteStore {
+export function openSqliteStore(file: string, { pages, inThread = false }: StoreOptions = {}): SqliteStore {
+  if (inThread) return openInThread(file, pages);
   const { db, seals, upgrade } = open(file);
   try {
-    if (limits.pages !== undefined) db.pragma(`max_page_count = ${limits.pages}`);
+    if (pages !== undefined) db.pragma(`max_page_count = ${pages}`);
     const gone = inMemory(file) ? noForgettings : forgettingsIn(forgettingsFileOf(file));
-    return { ...shelvesOf(db, seals, gone), ...(upgrade === undefined ? {} : { upgrade }) };
+    const writer = createWriter(db);
+    const copyInto = async (copy: string) => {
+      await db.backup(copy);
+      packInto(copy, seals.slots());
+    };
+    const close = async () => void db.close();
+    return storeOf({ db, writer, copyInto, close }, seals, gone, upgrade);
   } catch (error) {
     // A handle that nobody holds would keep the lock.
     db.close();
@@ -60,15 +70,57 @@ export function openSqliteStore(file: string, limits: StoreLimits = {}): SqliteS
   }
 }
 
+function openInThread(file: string, pages: number | undefined): SqliteStore {
+  let lock: ReturnType<typeof lockOf> | undefined;
+  try {
+    lock = lockOf(file);
+    const { db, seals, upgrade } = open(file);
+    db.close();
+    seals.close();
+    const whole = fileInThread(file, pages);
+    const close = () => whole.close().finally(() => lock?.close());
+    return storeOf({ ...whole, close }, sealsBeside(file, whole.slots), whole.forgettings, upgrade);
+  } catch (error) {
+    lock?.close();
+    throw failure(error);
+  }
+}
+
+type OpenFile = Pick<FileInThread, 'db' | 'writer' | 'copyInto' | 'close'>;
+
+function storeOf(
+  { db, writer, copyInto, close }: OpenFile,
+  seals: Seals,
+  gone: Forgettings,
+  upgrade: Upgrade | undefined,
+): SqliteStore {
+  return {
+    ...shelvesOf(db, seals, gone, writer),
+    ...(upgrade === undefined ? {} : { upgrade }),
+    async backup(copy) {
+      try {
+        await copyInto(copy, seals.slots);
+      } catch (error) {
+        throw failure(error);
+      }
+    },
+    async close() {
+      await writer.idle();
+      await close();
+      seals.close();
+    },
+  };
+}
+
 const inMemory = (file: string): boolean => file === ':memory:';
 
-/** @param writer what commits: by itself the database that the shelves read from */
+/** @param db what the shelves read from; the writer commits what they write */
 export function shelvesOf(
   db: Database,
   seals: Seals,
   gone: Forgettings,
-  writer: Writer = createWriter(db),
-): Omit<SqliteStore, 'upgrade'> {
+  writer: Writer,
+): Omit<Store, 'close'> {
   const digests = rowDigests(db);
   const keys = keyRing(db, writer, digests);
   let damaged = false;
@@ -86,11 +138,11 @@ export function shelvesOf(
   const notes = notebooks(db, writer, seals, gone);
   return {
     tastings: inSentences(
-      tastingShelf(db, writer, { summaries, digests, troubles }, (tasting) => {
-        gone.add({ tasting, seat: null });
+      tastingShelf(db, writer, { summaries, digests, troubles }, async (tasting) => {
+        await gone.add({ tasting, seat: null });
         return () => {
-          seals.destroyAll(tasting);
           troubles.delete(tasting);
+          return seals.destroyAll(tasting);
         };
       }),
     ),
@@ -110,23 +162,6 @@ export function shelvesOf(
       return damage;
     },
     damaged: () => damaged,
-    async backup(copy) {
-      try {
-        await db.backup(copy);
-        // One file that stands by itself, without a write-ahead log beside it.
-        const written = new SqliteDatabase(copy);
-        written.pragma('journal_mode = DELETE');
-        packKeys(written, seals);
-        written.close();
-      } catch (error) {
-        throw failure(error);
-      }
-    },
-    async close() {
-      await writer.idle();
-      db.close();
-      seals.close();
-    },
   };
 }
 
@@ -184,7 +219,8 @@ function open(file: string): {
         unpackKeys(db, seals, forgotten);
         sealPlainNotes(db, seals, forgotten);
         sealPlainShares(db, seals, forgotten);
-        seals.destroyUnused(notebooksIn(db));
+        // Still on this thread: done, or thrown, when it returns.
+        void seals.destroyUnused(notebooksIn(db));
       } catch (error) {
         seals.close();
         throw error;

@@ -7,7 +7,7 @@ import { SetAside } from './set-aside.ts';
 import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
 import type { Summaries } from './summaries.ts';
 import { fromRow, orThrow, type Row, unreadable } from './tasting-row.ts';
-import { cutLog, isDamage, type Writer } from './writer.ts';
+import { isDamage, type Writer } from './writer.ts';
 
 interface Listed {
   readonly summaries: Summaries;
@@ -20,7 +20,7 @@ export function tastingShelf(
   db: Database,
   writer: Writer,
   { summaries, digests, troubles }: Listed,
-  forget: (tasting: TastingId) => () => void,
+  forget: (tasting: TastingId) => Promise<() => Promise<void>>,
 ): TastingShelf {
   const insert = db.prepare<[string, string, string, number, number]>(
     'INSERT INTO tastings (tasting, code, plan, revision, created_at) VALUES (?, ?, ?, ?, ?)',
@@ -101,13 +101,13 @@ export function tastingShelf(
         return base + 1;
       }),
     async remove(tasting) {
-      const forgotten = forget(tasting);
+      const forgotten = await forget(tasting);
       await writer.write(tasting, () => {
         remove.run(tasting);
         summaries.gone(tasting);
       });
-      forgotten();
-      cutLog(db);
+      await forgotten();
+      await writer.cut();
       if (counts.some((count) => count.get(tasting) !== 0))
         throw new StoreFailure('Something of a deleted tasting is still in the store.');
     },

@@ -10,6 +10,8 @@ import { StoreFailure } from './store.ts';
 export interface Writer {
   /** @param of the evening in which the write changes something, and in no other */
   write<Result>(of: TastingId, run: () => Result): Promise<Result>;
+  /** After a removal: what lies in the write-ahead log is folded into the file, and the log is cut off. */
+  cut(): Promise<void>;
   /** Resolves when nothing waits any more. */
   idle(): Promise<void>;
 }
@@ -64,6 +66,9 @@ export function createWriter(db: Database): Writer {
           });
         });
       }),
+    async cut() {
+      cutLog(db);
+    },
     async idle() {
       while (flushing !== undefined) await flushing;
     },
@@ -72,7 +77,8 @@ export function createWriter(db: Database): Writer {
 
 /** After a removal the write-ahead log still holds the pages as they were: folds it in and cuts it off. */
 export function cutLog(db: Database): void {
-  db.pragma('wal_checkpoint(TRUNCATE)');
+  const [done] = db.pragma('wal_checkpoint(TRUNCATE)') as readonly { readonly busy: number }[];
+  if (done?.busy === 1) throw new StoreFailure('The log of the store is being read and could not be cut.');
 }
 
 /** The file itself is broken where it was read. */

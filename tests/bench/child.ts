@@ -8,7 +8,7 @@ let bundles: string | undefined;
 
 /** Puts the children's code together as the server is shipped: what a loader adds to it is not to be measured. */
 export async function bundleChildren(): Promise<void> {
-  const names = ['our-server', 'floor-server', 'bare-server', 'crowd', 'tables'];
+  const names = ['our-server', 'floor-server', 'bare-server', 'crowd', 'tables', 'busy-disk'];
   const outDir = join(root, '.cache/bench/code');
   await build({
     configFile: false,
@@ -23,6 +23,7 @@ export async function bundleChildren(): Promise<void> {
         input: {
           ...Object.fromEntries(names.map((name) => [name, join(import.meta.dirname, `${name}.ts`)])),
           'recap-worker': join(root, 'server/http/recap/recap-worker.ts'),
+          'commit-worker': join(root, 'server/store/thread/commit-worker.ts'),
         },
         output: { entryFileNames: '[name].js' },
       },

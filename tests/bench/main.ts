@@ -80,9 +80,16 @@ async function measureTaps(sizes: readonly number[]): Promise<Measured> {
 /** The smaller ones only show how cost grows, and take a quarter of the time. */
 async function measureAllSessions(counts: readonly number[], seconds: number): Promise<Measured> {
   const sessions: SessionsRun[] = [];
-  for (const count of counts) {
-    sessions.push(await measureSessions(count, 10, count === counts.at(-1) ? seconds : seconds / 4));
-  }
+  const most = counts.at(-1) ?? 1;
+  for (const count of counts)
+    sessions.push(
+      await measureSessions({
+        sessions: count,
+        guests: 10,
+        seconds: count === most ? seconds : seconds / 4,
+      }),
+    );
+  sessions.push(await measureSessions({ sessions: most, guests: 10, seconds: seconds / 2, busyDisk: true }));
   return { figures: sessions.flatMap(sessionFigures), sessions };
 }
 

@@ -49,7 +49,7 @@ function fastClock(speed: number): Clock {
 
 const start = (clock: Clock, port: number) =>
   startServer({
-    store: openSqliteStore(file),
+    store: openSqliteStore(file, { inThread: true }),
     host: '127.0.0.1',
     houseKey,
     seatLimit: 100_000,
@@ -80,7 +80,7 @@ answerParent(
     fill: (wanted: { sessions: number; events: number }) => fillStore(openSqliteStore(file), wanted),
     firstUses: () => firstUses(openSqliteStore(file)),
     commitRates: ({ rounds, together }: { rounds: number; together: number }) =>
-      commitRates(openSqliteStore(join(folder, 'commits.sqlite')), rounds, together),
+      commitRates(openSqliteStore(join(folder, 'commits.sqlite'), { inThread: true }), rounds, together),
     watchLoop() {
       lateness = [];
       delay.enable();

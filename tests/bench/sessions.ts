@@ -5,6 +5,8 @@ import { type Figure, quantile } from './figures.ts';
 export interface SessionsRun {
   readonly sessions: number;
   readonly guests: number;
+  /** Whether another process wrote to the disk all the time. */
+  readonly busyDisk?: boolean;
   /** Ms by which an alarm of the server's clock rang late, p99. */
   readonly lateP99: number;
   readonly loopP99: number;
@@ -26,14 +28,25 @@ interface LoopWatch {
 
 const pause = (seconds: number) => new Promise((done) => setTimeout(done, seconds * 1000));
 
-/** Many sessions in one process, all conducted by a clock that runs `speed` times as fast. */
-export async function measureSessions(
-  sessions: number,
-  guests: number,
-  seconds: number,
-  speed = 20,
-): Promise<SessionsRun> {
+export interface SessionsToMeasure {
+  readonly sessions: number;
+  readonly guests: number;
+  readonly seconds: number;
+  readonly busyDisk?: boolean;
+}
+
+/** How many times as fast as the real one the clock of all sessions runs. */
+const speed = 20;
+
+/** Many sessions in one process, all conducted by their clock. */
+export async function measureSessions({
+  sessions,
+  guests,
+  seconds,
+  busyDisk = false,
+}: SessionsToMeasure): Promise<SessionsRun> {
   const [ours, tables] = [startChild('our-server'), startChild('tables')];
+  const other = busyDisk ? startChild('busy-disk') : undefined;
   try {
     const at = await ours.ask<{ port: number; houseKey: string }>('listen', { speed });
     const empty = await ours.ask<Usage>('usage');
@@ -41,6 +54,7 @@ export async function measureSessions(
     const full = await ours.ask<Usage>('usage');
     await tables.ask('begin', { within: sessions * 6 });
     // What was due while garbage was collected is not late for any other reason.
+    await other?.ask('begin');
     await pause(1);
     const before = await ours.ask<LoopWatch>('watchLoop');
     const disk: number[] = [];
@@ -51,6 +65,7 @@ export async function measureSessions(
     return {
       sessions,
       guests,
+      busyDisk,
       lateP99: quantile(after.lateness, 0.99),
       loopP99: after.p99,
       diskP99: quantile(disk, 0.99),
@@ -59,13 +74,14 @@ export async function measureSessions(
       bytesPerGuest: (full.rss - empty.rss) / (sessions * guests),
     };
   } finally {
-    await Promise.all([ours.stop(), tables.stop()]);
+    await Promise.all([ours.stop(), tables.stop(), other?.stop()]);
   }
 }
 
 export function sessionFigures(run: SessionsRun): Figure[] {
   const judged = run.sessions >= 500;
-  const name = `${run.sessions} sessions of ${run.guests} guests at 20 times real speed`;
+  const disk = run.busyDisk === true ? ', another process writing to the disk all the time' : '';
+  const name = `${run.sessions} sessions of ${run.guests} guests at ${speed} times real speed${disk}`;
   return [
     {
       name: `alarm late, p99, ${name}`,

@@ -16,7 +16,7 @@ it('lets the server set alarms on its guarded clock only', () => {
   const own: readonly RegExp[] = [
     // The clock itself; what waits for a turn of the loop or the end of a connection runs no code of an evening.
     /^server\/clock\.ts$/,
-    /^server\/store\/writer\.ts$/,
+    /^server\/store\/(writer|commit-lane)\.ts$/,
     /^server\/app\.ts$/,
     /^server\/http\/recap\/recap-material\.ts$/,
     // Between processes: before there is a clock of the evening, and each catches what its alarm throws.

@@ -27,7 +27,7 @@ describe('the bench', () => {
   it('has notes acknowledged, and evenings that turn by their own clock', async () => {
     const notes = await measureNotes(3, 1);
     expect(measured(notes)).toBe(true);
-    const run = await measureSessions(2, 2, 1);
+    const run = await measureSessions({ sessions: 2, guests: 2, seconds: 1, busyDisk: true });
     expect(run.turned).toBeGreaterThan(0);
     const table = report([{ name: 'Notes', at: 'now', figures: notes, sessions: [run] }]);
     expect(table).toContain('| 2 |');

@@ -1,4 +1,5 @@
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
+import { openThread } from '../../thread.ts';
 import { Refused } from '../answers.ts';
 import type { RecapMaterial } from './recap-text.ts';
 import type { RecapReply } from './recap-worker.ts';
@@ -37,7 +38,7 @@ export class RecapDesk {
   }
 
   #begin(): Worker {
-    const worker = openThread();
+    const worker = openThread(import.meta.url, 'recap-worker');
     // It waits for work, and must not keep the process alive for that.
     worker.unref();
     worker.on('message', (reply: RecapReply) => {
@@ -53,14 +54,4 @@ export class RecapDesk {
     });
     return worker;
   }
-}
-
-/** Bundled, it lies beside the server. As source it needs the loader, which Node 20 does not hand on to threads. */
-function openThread(): Worker {
-  if (!import.meta.url.endsWith('.ts')) return new Worker(new URL('recap-worker.js', import.meta.url));
-  const source = new URL('recap-worker.ts', import.meta.url);
-  return new Worker(`import('tsx/esm/api').then((tsx) => (tsx.register(), import('${source}')))`, {
-    eval: true,
-    execArgv: [],
-  });
 }

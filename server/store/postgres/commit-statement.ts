@@ -1,6 +1,6 @@
 import { Buffer } from 'node:buffer';
-import type { RowChange, Value } from './changes.ts';
-import type { MirroredTable } from './tables.ts';
+import type { Value } from '../row-changes.ts';
+import type { MirroredTable, RowChange } from './tables.ts';
 
 /** A whole commit as one statement, and so one round trip: nothing of it happens unless the head is as expected. */
 export interface CommitStatement {

@@ -1,29 +1,22 @@
 import { randomUUID } from 'node:crypto';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { TastingId } from '../../../core/ids.ts';
+import { CommitLane } from '../commit-lane.ts';
+import type { Changes } from '../row-changes.ts';
 import { Diverged, StoreFailure } from '../store.ts';
 import type { Writer } from '../writer.ts';
-import { failure } from '../writer.ts';
-import type { Changes, RowChange } from './changes.ts';
 import type { Claims, OwnHead } from './claims.ts';
 import { commitStatement } from './commit-statement.ts';
 import type { Ask } from './connections.ts';
 import type { Lease } from './lease.ts';
+import type { MirroredTable, RowChange } from './tables.ts';
 import { databaseFailure, isRefused } from './trouble.ts';
 
-interface Waiting {
-  readonly run: () => void;
-  readonly settle: () => void;
-  readonly fail: (reason: StoreFailure) => void;
-}
-interface Lane {
-  readonly waiting: Waiting[];
-  running: boolean;
-}
-
-export interface LaneParts {
+export interface LanesParts {
   readonly ask: Ask;
-  readonly changes: Changes;
+  readonly changes: Changes<MirroredTable>;
+  /** Puts into the copy in memory what is committed. */
+  readonly apply: (changes: readonly RowChange[]) => void;
   readonly claims: Claims;
   readonly lease: () => Lease;
   /** What has to go along with these, and what is to be done once they are committed. */
@@ -41,49 +34,34 @@ export interface LaneFigures {
   readAgain: number;
 }
 
-/** As many as are committed together. */
-const together = 64;
-
 /**
  * Commits to PostgreSQL, each evening in a lane of its own: what waits is tried in the copy in memory, sent as one statement,
- * and put into the copy once it is committed. So whoever reads the copy reads only what is committed.
+ * and put into the copy once it is committed.
  */
 export class EveningLanes implements Writer {
   readonly figures: LaneFigures = { commits: 0, fenced: 0, readAgain: 0 };
-  readonly #parts: LaneParts;
-  readonly #lanes = new Map<TastingId, Lane>();
-  readonly #running = new Set<Promise<void>>();
+  readonly #parts: LanesParts;
+  readonly #lanes = new Map<TastingId, CommitLane<MirroredTable>>();
   #closed = false;
 
-  constructor(parts: LaneParts) {
+  constructor(parts: LanesParts) {
     this.#parts = parts;
   }
 
   write<Result>(of: TastingId, run: () => Result): Promise<Result> {
-    return new Promise((resolve, reject) => {
-      let result: { readonly is: Result } | undefined;
-      const lane = this.#lanes.get(of) ?? { waiting: [], running: false };
-      this.#lanes.set(of, lane);
-      lane.waiting.push({
-        run: () => {
-          result = { is: run() };
-        },
-        settle: () => result && resolve(result.is),
-        fail: reject,
-      });
-      if (lane.running) return;
-      lane.running = true;
-      const running = this.#serve(of, lane).finally(() => this.#running.delete(running));
-      this.#running.add(running);
-    });
+    const lane = this.#lanes.get(of) ?? this.#laneOf(of);
+    this.#lanes.set(of, lane);
+    return lane.write(run);
   }
 
   writing(of: TastingId): boolean {
     return this.#lanes.has(of);
   }
 
+  async cut(): Promise<void> {}
+
   async idle(): Promise<void> {
-    while (this.#running.size > 0) await Promise.all(this.#running);
+    while (this.#lanes.size > 0) await Promise.all([...this.#lanes.values()].map((lane) => lane.idle()));
   }
 
   /** What waits for a database that does not answer is told that it is not stored. */
@@ -91,35 +69,18 @@ export class EveningLanes implements Writer {
     this.#closed = true;
   }
 
-  async #serve(of: TastingId, lane: Lane): Promise<void> {
-    // What arrives in this turn of the loop is committed together.
-    await new Promise<void>((turn) => setImmediate(turn));
-    while (lane.waiting.length > 0) await this.#commitAll(of, lane.waiting.splice(0, together));
-    lane.running = false;
-    this.#lanes.delete(of);
-  }
-
-  async #commitAll(of: TastingId, batch: readonly Waiting[]): Promise<void> {
-    let good: readonly Waiting[] = [];
-    try {
-      const tried = this.#parts.changes.tried(batch.map(({ run }) => run));
-      good = batch.filter((each, index) => {
-        const said = tried[index];
-        if (said === undefined || 'failed' in said) each.fail(failure(said?.failed));
-        return said !== undefined && 'changes' in said;
-      });
-      const changes = tried.flatMap((said) => ('changes' in said ? said.changes : []));
-      if (changes.length > 0) await this.#commit(of, changes);
-      for (const each of good) each.settle();
-    } catch (error) {
-      // The database minds one of them: then each by itself.
-      if (good.length > 1 && isRefused(error)) for (const each of good) await this.#commitAll(of, [each]);
-      else for (const each of good) each.fail(databaseFailure(error));
-    }
+  #laneOf(of: TastingId): CommitLane<MirroredTable> {
+    return new CommitLane({
+      changes: this.#parts.changes,
+      commit: (changes) => this.#commit(of, changes),
+      mayBeOne: isRefused,
+      failure: databaseFailure,
+      onIdle: () => void this.#lanes.delete(of),
+    });
   }
 
   async #commit(of: TastingId, all: readonly RowChange[]): Promise<void> {
-    const { claims, lease, changes, alongWith } = this.#parts;
+    const { claims, lease, apply, alongWith } = this.#parts;
     const removed = all.find(({ table, kind }) => table.name === 'tastings' && kind === 'delete');
     const own: OwnHead | undefined = claims.owned.get(of);
     const created = all.some(({ table, kind }) => table.name === 'tastings' && kind === 'insert');
@@ -139,7 +100,7 @@ export class EveningLanes implements Writer {
     if (removed !== undefined) claims.owned.delete(of);
     else if (own === undefined) claims.owned.set(of, { epoch: 1, version: 1, usedAt: performance.now() });
     else own.version += 1;
-    changes.apply(rows);
+    apply(rows);
     done();
   }
 

@@ -24,8 +24,8 @@ export function heldSlots(naming: Buffer): HeldSlots {
         return at;
       },
       clear(doomed) {
-        inner.clear(doomed);
         for (const [notebook, { at }] of fresh) if (doomed.includes(at)) fresh.delete(notebook);
+        return inner.clear(doomed);
       },
     },
     unsaved(tasting, notebook) {

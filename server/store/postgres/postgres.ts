@@ -3,11 +3,11 @@ import SqliteDatabase, { type Database } from 'better-sqlite3';
 import type { TastingId } from '../../../core/ids.ts';
 import { noForgettings } from '../forgettings.ts';
 import { migrate } from '../migrate.ts';
+import { applying, changesIn, type Row } from '../row-changes.ts';
 import { masterKeyFrom } from '../seals/master-key.ts';
 import { sealsWith } from '../seals/seals.ts';
 import { shelvesOf } from '../sqlite.ts';
 import type { Store } from '../store.ts';
-import { changesIn, type Row, type RowChange } from './changes.ts';
 import { Claims, type Whereabouts } from './claims.ts';
 import { type Connections, connectTo } from './connections.ts';
 import { EveningLanes } from './evening-lanes.ts';
@@ -15,7 +15,7 @@ import { type HeldSlots, heldSlots } from './held-slots.ts';
 import { Lease } from './lease.ts';
 import { lookUps } from './look-ups.ts';
 import { migratePostgres } from './migrate.ts';
-import { mirroredTables, notebookKeys } from './tables.ts';
+import { mirroredTables, notebookKeys, type RowChange } from './tables.ts';
 import { databaseFailure } from './trouble.ts';
 
 export interface PostgresOptions {
@@ -123,7 +123,10 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
   const master = masterKeyFrom(notesKey);
   const slots = heldSlots(master.naming);
   const seals = sealsWith(master, slots.file);
-  const changes = changesIn(db);
+  const changes = changesIn(db, mirroredTables);
+  const put = applying(db, mirroredTables);
+  const apply = (rows: readonly RowChange[]) =>
+    put(rows.map((each) => ({ ...each, table: each.table.name })));
   let on: ClusterEvents | undefined;
   let address = '';
   let sweeping = false;
@@ -146,7 +149,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
       return { all, keys: keys.map(({ slot }) => slot) };
     });
     unload(tasting);
-    changes.apply(rows.all);
+    apply(rows.all);
     slots.whileLoading(() => seals.take(rows.keys, []));
   };
   // A list's row hangs on no tasting in SQLite, so that it outlives one that a disk has lost.
@@ -155,7 +158,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
   );
   const unload = (tasting: TastingId): void => {
     for (const forget of forgetting) forget.run(tasting);
-    seals.destroyAll(tasting);
+    void seals.destroyAll(tasting);
   };
 
   const claims: Claims = new Claims({
@@ -186,7 +189,14 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
     expired: () => on?.expired(),
   });
   const alongWith = (rows: readonly RowChange[]) => keysAlongWith(db, slots, rows);
-  const lanes: EveningLanes = new EveningLanes({ ask, changes, claims, lease: () => lease, alongWith });
+  const lanes: EveningLanes = new EveningLanes({
+    ask,
+    changes,
+    apply,
+    claims,
+    lease: () => lease,
+    alongWith,
+  });
   const shelves = shelvesOf(db, seals, noForgettings, lanes);
   const { readAnywhere, photos, ...lists } = lookUps(ask);
 

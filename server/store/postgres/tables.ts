@@ -1,13 +1,11 @@
+import type { KeptTable, RowChange as RowChangeOf } from '../row-changes.ts';
+
 /** A table that a session's bundle is made of: the same columns stand in SQLite and in PostgreSQL. */
-export interface MirroredTable {
-  readonly name: string;
+export interface MirroredTable extends KeptTable {
   /** With their types in PostgreSQL; the key first. */
   readonly columns: readonly (readonly [name: string, type: 'text' | 'bigint' | 'bytea'])[];
-  /** How many of the columns are the key. */
-  readonly keys: number;
-  /** What lies there is written over by a row of the same key; else such a row is refused. */
-  readonly replaces: boolean;
 }
+export type RowChange = RowChangeOf<MirroredTable>;
 
 const text = 'text';
 const bigint = 'bigint';

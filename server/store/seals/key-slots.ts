@@ -15,15 +15,23 @@ export interface Slot {
   readonly box: Buffer;
 }
 
-/** Where slots are kept. Each call is on disk when it returns. */
+/** Where slots are kept. */
 export interface SlotFile {
   /** Whatever is whole; `at` names the slot. */
   all(): (Slot & { readonly at: number })[];
-  /** Answers with the name of the slot. */
+  /** Answers with the name of the slot. On disk before whatever is committed next. */
   add(slot: Slot): number;
-  /** Writes over it. */
-  clear(at: readonly number[]): void;
+  /** Writes over them, and over all whose clearing has failed before. On disk when it is done. */
+  clear(at: readonly number[]): Promise<void>;
   close(): void;
+}
+
+/** Who brings the bytes to disk. */
+export interface SlotWriting {
+  /** @param at the place, counted in slots */
+  put(at: number, bytes: Buffer): void;
+  /** When all of it is on disk. */
+  saved(): Promise<void>;
 }
 
 const tagBytes = 16;
@@ -48,12 +56,22 @@ export function slotOf(bytes: Buffer): Slot | undefined {
   };
 }
 
-/** Opens or makes the file; only its owner may read it. */
-export function slotsIn(path: string): SlotFile {
+/**
+ * Opens or makes the file; only its owner may read it.
+ *
+ * @param writing absent: this thread writes, and each call is on disk when it returns
+ */
+export function slotsIn(path: string, writing?: SlotWriting): SlotFile {
   const file = openSync(path, constants.O_RDWR | constants.O_CREAT, 0o600);
   const free: number[] = [];
+  const doomed: number[] = [];
   let end = Math.ceil(fstatSync(file).size / slotBytes);
-  const put = (at: number, bytes: Buffer) => writeSync(file, bytes, 0, slotBytes, at * slotBytes);
+  const put = (slots: readonly number[], bytes: Buffer): void => {
+    for (const at of slots)
+      if (writing === undefined) writeSync(file, bytes, 0, slotBytes, at * slotBytes);
+      else writing.put(at, bytes);
+    if (writing === undefined) fsyncSync(file);
+  };
   return {
     all() {
       const bytes = Buffer.alloc(end * slotBytes);
@@ -67,16 +85,15 @@ export function slotsIn(path: string): SlotFile {
     },
     add(slot) {
       const at = free.pop() ?? end;
-      put(at, bytesOf(slot));
-      fsyncSync(file);
+      put([at], bytesOf(slot));
       end = Math.max(end, at + 1);
       return at;
     },
     clear(slots) {
-      if (slots.length === 0) return;
-      for (const at of slots) put(at, blank);
-      fsyncSync(file);
-      free.push(...slots);
+      doomed.push(...slots);
+      if (doomed.length > 0) put(doomed, blank);
+      free.push(...doomed.splice(0));
+      return writing?.saved() ?? Promise.resolve();
     },
     close: () => closeSync(file),
   };
@@ -92,7 +109,7 @@ export function slotsInMemory(): SlotFile {
       slots.set(next, slot);
       return next++;
     },
-    clear(at) {
+    async clear(at) {
       for (const each of at) slots.delete(each);
     },
     close: () => undefined,

@@ -1,4 +1,4 @@
-import type { Database } from 'better-sqlite3';
+import SqliteDatabase, { type Database } from 'better-sqlite3';
 import { type Forgotten, forgetAgain } from '../forgettings.ts';
 import { cutLog } from '../writer.ts';
 import type { Seals } from './seals.ts';
@@ -9,16 +9,27 @@ import type { Seals } from './seals.ts';
  */
 const table = 'packed_keys';
 
-export function packKeys(copy: Database, seals: Pick<Seals, 'slots'>): void {
+function packKeys(copy: Database, slots: readonly Uint8Array[]): void {
   copy.exec(`CREATE TABLE ${table} (slot BLOB NOT NULL) STRICT`);
-  const insert = copy.prepare<[Buffer]>(`INSERT INTO ${table} VALUES (?)`);
+  const insert = copy.prepare<[Uint8Array]>(`INSERT INTO ${table} VALUES (?)`);
   copy.transaction(() => {
-    for (const slot of seals.slots()) insert.run(slot);
+    for (const slot of slots) insert.run(slot);
   })();
 }
 
 export function packedKeysIn(db: Database): Buffer[] {
   return isPacked(db) ? db.prepare<[], Buffer>(`SELECT slot FROM ${table}`).pluck().all() : [];
+}
+
+/** Makes of a copy one file that stands by itself, without a write-ahead log beside it, with these keys in it. */
+export function packInto(file: string, slots: readonly Uint8Array[]): void {
+  const copy = new SqliteDatabase(file);
+  try {
+    copy.pragma('journal_mode = DELETE');
+    packKeys(copy, slots);
+  } finally {
+    copy.close();
+  }
 }
 
 const isPacked = (db: Database): boolean =>

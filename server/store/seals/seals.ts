@@ -4,7 +4,16 @@ import { dirname, join } from 'node:path';
 import type { PourId, SeatId, TastingId } from '../../../core/ids.ts';
 import type { Forgotten } from '../forgettings.ts';
 import { openBox, sealBox } from './cipher.ts';
-import { bytesOf, type Slot, type SlotFile, slotOf, slotsIn, slotsInMemory, tagOf } from './key-slots.ts';
+import {
+  bytesOf,
+  type Slot,
+  type SlotFile,
+  type SlotWriting,
+  slotOf,
+  slotsIn,
+  slotsInMemory,
+  tagOf,
+} from './key-slots.ts';
 import { freshMaster, type MasterKey, masterKeyFrom, masterKeyIn } from './master-key.ts';
 
 /** Where a box belongs. It opens nowhere else. */
@@ -27,10 +36,11 @@ export interface Seals {
   seal(place: Place, text: string): Buffer;
   /** Undefined when its key is gone or the bytes are not what was written. */
   open(place: Place, box: Uint8Array): string | undefined;
-  destroy(tasting: TastingId, notebook: SeatId): void;
-  destroyAll(tasting: TastingId): void;
+  /** Opens nothing any more from now on; written over on disk when it is done. */
+  destroy(tasting: TastingId, notebook: SeatId): Promise<void>;
+  destroyAll(tasting: TastingId): Promise<void>;
   /** Destroys the keys that no notebook of these uses, such as one whose forgetting a power cut broke off. */
-  destroyUnused(used: readonly { readonly tasting: string; readonly notebook: string }[]): void;
+  destroyUnused(used: readonly { readonly tasting: string; readonly notebook: string }[]): Promise<void>;
   /** For a backup: as they lie, wrapped. */
   slots(): Buffer[];
   /**
@@ -43,13 +53,13 @@ export interface Seals {
 
 /** The key of the notes, beside the store: it is not in a backup. */
 export const masterFileOf = (store: string): string => join(dirname(store), 'notes.key');
-const slotFileOf = (store: string): string => `${store}.keys`;
+export const slotFileOf = (store: string): string => `${store}.keys`;
 
 /** Throws a sentence when the key does not fit. */
-export function sealsBeside(store: string): Seals {
+export function sealsBeside(store: string, writing?: SlotWriting): Seals {
   const slotFile = slotFileOf(store);
   const had = existsSync(slotFile);
-  const slots = slotsIn(slotFile);
+  const slots = slotsIn(slotFile, writing);
   try {
     const mayBeNew = !had || slots.all().length === 0;
     const master = masterKeyFrom(masterKeyIn(masterFileOf(store), mayBeNew));
@@ -111,12 +121,13 @@ export function sealsWith(master: MasterKey, file: SlotFile): Seals {
     keep(file.add(slot), slot, key);
     return key;
   };
-  const destroy = (doomed: readonly Kept[]): void => {
-    file.clear(doomed.map(({ at }) => at));
+  const destroy = (doomed: readonly Kept[]): Promise<void> => {
+    const cleared = file.clear(doomed.map(({ at }) => at));
     for (const { slot, key } of doomed) {
       key?.fill(0);
       kept.delete(nameOf(slot));
     }
+    return cleared;
   };
 
   return {
@@ -131,15 +142,15 @@ export function sealsWith(master: MasterKey, file: SlotFile): Seals {
     },
     destroy(tasting, notebook) {
       const found = kept.get(nameOf(tagsOf(tasting, notebook)));
-      if (found !== undefined) destroy([found]);
+      return destroy(found === undefined ? [] : [found]);
     },
     destroyAll(tasting) {
       const tag = tagOf(naming, tasting);
-      destroy([...kept.values()].filter(({ slot }) => slot.tasting === tag));
+      return destroy([...kept.values()].filter(({ slot }) => slot.tasting === tag));
     },
     destroyUnused(used) {
       const names = new Set(used.map(({ tasting, notebook }) => nameOf(tagsOf(tasting, notebook))));
-      destroy([...kept].flatMap(([name, each]) => (names.has(name) ? [] : [each])));
+      return destroy([...kept].flatMap(([name, each]) => (names.has(name) ? [] : [each])));
     },
     slots: () => [...kept.values()].map(({ slot }) => bytesOf(slot)),
     take(slots, forgotten) {

@@ -53,7 +53,7 @@ export async function seekResidue({ words, kills, seed }: ResidueOptions): Promi
     }
   };
   try {
-    let store = openSqliteStore(file);
+    let store = openSqliteStore(file, { inThread: true });
     for (const [index, tasting] of tastings.entries()) {
       const code = `ABC23${index}`;
       await store.tastings.create({ tasting, code, plan: planOf(3), revision: 1, createdAt: epochMs(0) });
@@ -68,7 +68,7 @@ export async function seekResidue({ words, kills, seed }: ResidueOptions): Promi
         const copy = join(folder, `backup-${backups.length}.db`);
         await backUp(data, copy);
         backups.push(copy);
-        store = openSqliteStore(file);
+        store = openSqliteStore(file, { inThread: true });
       }
     }
     await store.close();
@@ -79,7 +79,7 @@ export async function seekResidue({ words, kills, seed }: ResidueOptions): Promi
       await killed(folder, 'back-up', first, chances, forgotten);
       look(`after kill ${kill} of a backup`);
       // As the next server or backup does.
-      const again = openSqliteStore(file);
+      const again = openSqliteStore(file, { inThread: true });
       for (const { tasting, seat } of forgotten.values())
         if (again.notebooks.read(tasting, seat).entries.length > 0)
           findings.push(`${seat} of ${tasting} was back after kill ${kill}`);
@@ -90,7 +90,7 @@ export async function seekResidue({ words, kills, seed }: ResidueOptions): Promi
     backups.push(join(folder, 'backup-last.db'));
     const parts = filesIn(folder).filter((path) => path.includes('.part'));
     findings.push(...parts.map((path) => `${path} is left of a backup that was killed`));
-    store = openSqliteStore(file);
+    store = openSqliteStore(file, { inThread: true });
     const [doomed] = tastings;
     if (doomed !== undefined) await store.tastings.remove(doomed);
     look('at the end, in use');
@@ -98,7 +98,7 @@ export async function seekResidue({ words, kills, seed }: ResidueOptions): Promi
     look('at the end');
     for (const [index, copy] of backups.entries()) {
       await restore(data, copy, { now: new Date(index * 1000) });
-      const back = openSqliteStore(file);
+      const back = openSqliteStore(file, { inThread: true });
       if (doomed !== undefined && back.tastings.find(doomed) !== undefined)
         findings.push('a deleted evening came back');
       for (const { tasting, seat } of forgotten.values()) {

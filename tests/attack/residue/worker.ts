@@ -26,7 +26,7 @@ if (work === 'back-up') {
     await backUp(data, copy);
   }
 }
-const store = openSqliteStore(join(data, 'quietpour.db'));
+const store = openSqliteStore(join(data, 'quietpour.db'), { inThread: true });
 const revisions = new Map<string, number>();
 for (let word = Number(first); ; word += 1) {
   await write(store, word, chances, revisions, forgotten);

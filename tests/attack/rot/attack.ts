@@ -53,7 +53,8 @@ export async function rot(flips: number, cuts: number, seed: number): Promise<Ro
       const folder = join(place, `flip-${each}`);
       cpSync(sound, folder, { recursive: true });
       const what = flipOne(join(folder, 'quietpour.db'), chances);
-      await lookAt(folder, what, evenings, before, report);
+      // As a server opens it, and as a backup of one that does not run.
+      await lookAt(folder, what, { evenings, before, inThread: each % 2 === 0 }, report);
       rmSync(folder, { recursive: true });
     }
     for (let each = 0; each < cuts; each += 1) {
@@ -71,6 +72,12 @@ export async function rot(flips: number, cuts: number, seed: number): Promise<Ro
 interface Sound {
   readonly plan: string;
   readonly log: string;
+}
+
+interface Looked {
+  readonly evenings: readonly StoredEvening[];
+  readonly before: ReadonlyMap<TastingId, Sound>;
+  readonly inThread: boolean;
 }
 
 /** Also brings the file up to date, so that each copy need not. */
@@ -101,13 +108,12 @@ function flipOne(file: string, chances: Chances): string {
 async function lookAt(
   folder: string,
   what: string,
-  evenings: readonly StoredEvening[],
-  before: ReadonlyMap<TastingId, Sound>,
+  { evenings, before, inThread }: Looked,
   report: RotReport,
 ): Promise<void> {
   let store: SqliteStore;
   try {
-    store = openSqliteStore(join(folder, 'quietpour.db'));
+    store = openSqliteStore(join(folder, 'quietpour.db'), { inThread });
   } catch (error) {
     if (error instanceof StoreFailure && /\w+ .*[.:]/.test(error.message)) report.refused += 1;
     else report.faults.push(`${what}: the file was refused without a sentence.`);

@@ -18,6 +18,10 @@ import { type PostgresServer, startPostgres } from '../../support/postgres-serve
 let postgres: PostgresServer | undefined;
 const stores: readonly (readonly [string, (folder: string) => Store | Promise<Store>])[] = [
   ['a store in a file', (folder) => openSqliteStore(join(folder, 'store.sqlite'))],
+  [
+    'a store in a file that a thread writes',
+    (folder) => openSqliteStore(join(folder, 'store.sqlite'), { inThread: true }),
+  ],
   ['a store in memory', () => memoryStore()],
   [
     'a store in PostgreSQL',

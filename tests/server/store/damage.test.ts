@@ -18,8 +18,8 @@ beforeEach(() => {
 });
 afterEach(() => folder.remove());
 
-async function open() {
-  const store = openSqliteStore(file);
+async function open(inThread = false) {
+  const store = openSqliteStore(file, { inThread });
   const house = await House.open({ store, clock: new ManualClock() });
   return Object.assign(house, { store });
 }
@@ -104,39 +104,43 @@ describe('a damaged part of the file', () => {
   }
 
   it.each([
-    ['tastings', 'leaf'],
-    ['tastings', 'internal'],
-    ['summaries', 'leaf'],
-    ['summaries_newest', 'leaf'],
-  ] as const)('%s, %s: the list has every evening, and those that read go on', async (table, which) => {
-    const made = await harmed(table, which);
-    const house = await open();
-    house.store.check();
-    for (const tasting of await house.store.tastings.ids()) {
-      try {
-        house.store.tastings.find(tasting);
-      } catch {
-        // Known from here on.
+    ['tastings', 'leaf', 'here'],
+    ['tastings', 'internal', 'here'],
+    ['summaries', 'leaf', 'here'],
+    ['summaries', 'leaf', 'in a thread'],
+    ['summaries_newest', 'leaf', 'in a thread'],
+  ] as const)(
+    '%s, %s, written %s: the list has every evening, and those that read go on',
+    async (table, which, by) => {
+      const made = await harmed(table, which);
+      const house = await open(by === 'in a thread');
+      house.store.check();
+      for (const tasting of await house.store.tastings.ids()) {
+        try {
+          house.store.tastings.find(tasting);
+        } catch {
+          // Known from here on.
+        }
       }
-    }
-    const { tastings, damaged } = await listed(house);
-    expect(damaged).toBe(true);
-    expect(new Set(tastings.map(({ tasting }) => String(tasting)))).toEqual(new Set(made));
-    const lost = tastings.filter(({ trouble }) => trouble).map(({ trouble }) => trouble?.kind);
-    expect(new Set(lost)).toEqual(new Set(table === 'tastings' ? ['plan-unreadable'] : []));
-    if (which === 'leaf') {
-      expect(lost.length).toBeLessThan(evenings / 2);
-      if (table === 'tastings') expect(lost.length).toBeGreaterThan(0);
-      const sound = tastings.find(({ trouble }) => !trouble);
-      const host = await house.enter(
-        credentials('host', sound?.tasting ?? tastings[0]?.tasting ?? ('' as never), houseKey),
-      );
-      expect(await host.host({ type: 'OpenDoors' })).toMatchObject({ ok: true });
-      const { body } = await house.ask<TastingPage>('GET', '/api/tastings/list?find=under', {
-        key: houseKey,
-      });
-      expect(body.tastings.map(({ tasting }) => tasting)).toEqual([sound?.tasting]);
-    }
-    await house.close();
-  });
+      const { tastings, damaged } = await listed(house);
+      expect(damaged).toBe(true);
+      expect(new Set(tastings.map(({ tasting }) => String(tasting)))).toEqual(new Set(made));
+      const lost = tastings.filter(({ trouble }) => trouble).map(({ trouble }) => trouble?.kind);
+      expect(new Set(lost)).toEqual(new Set(table === 'tastings' ? ['plan-unreadable'] : []));
+      if (which === 'leaf') {
+        expect(lost.length).toBeLessThan(evenings / 2);
+        if (table === 'tastings') expect(lost.length).toBeGreaterThan(0);
+        const sound = tastings.find(({ trouble }) => !trouble);
+        const host = await house.enter(
+          credentials('host', sound?.tasting ?? tastings[0]?.tasting ?? ('' as never), houseKey),
+        );
+        expect(await host.host({ type: 'OpenDoors' })).toMatchObject({ ok: true });
+        const { body } = await house.ask<TastingPage>('GET', '/api/tastings/list?find=under', {
+          key: houseKey,
+        });
+        expect(body.tastings.map(({ tasting }) => tasting)).toEqual([sound?.tasting]);
+      }
+      await house.close();
+    },
+  );
 });
