@@ -18,6 +18,7 @@ import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
+import { startLifeSigns } from './live/life-signs.ts';
 import { type Line, LineGuard } from './live/line-guard.ts';
 import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
@@ -177,6 +178,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     throw error;
   }
 
+  const endLifeSigns = startLifeSigns(io, conductors, log);
   const endStoreCheck = startStoreCheck({ store, clock, log });
   const endRetention =
     options.keepFor === undefined
@@ -196,6 +198,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const stop = async () => {
     stopping = true;
     frontDoor?.close();
+    endLifeSigns();
     endStoreCheck();
     endRetention();
     io.emit('dismissal', 'server-stopping');

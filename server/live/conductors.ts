@@ -51,6 +51,15 @@ export class Conductors {
     return this.#working.size;
   }
 
+  /** Evenings whose cue runs now. */
+  runningNow(): TastingId[] {
+    return [...this.#working.values()].flatMap(({ tasting, clock, standing: { session } }) =>
+      session.status === 'under-way' && session.clock.kind === 'running' && clock.now() < session.clock.endsAt
+        ? tasting
+        : [],
+    );
+  }
+
   /**
    * Undefined when there is no such tasting. Throws `SetAside` when its plan or its log cannot be read or it rests, and
    * another `StoreFailure` while the store does not answer or a conductor is just ending.

@@ -47,6 +47,17 @@ export interface Deliveries {
   usual: number;
 }
 
+/** Engine.IO's packet that says nothing: to a page that the line lives. */
+const lifeSign = textFrame('6');
+
+/**
+ * Says to the devices of a room that the line lives, where nothing went to all of them for so many ms. One whose line is
+ * busy is passed over, and one that polls: pages ask by themselves when they hear nothing.
+ */
+export function showLife(io: LiveServer, room: string, quietFor: number): void {
+  (io.of('/').adapter as { showLife?: (room: string, quietFor: number) => void }).showLife?.(room, quietFor);
+}
+
 const open = 1;
 
 /**
@@ -86,8 +97,8 @@ export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => tru
   const deliveries = { flat: 0, usual: 0 };
   const Usual = io.of('/').adapter.constructor as unknown as AdapterClass;
   class FlatAdapter extends Usual {
-    /** The sockets of each room in a row, made when it is first asked for. */
-    readonly #rows = new Map<string, readonly Connected[]>();
+    /** The sockets of each room in a row, made when it is first asked for, and when all of them were last written to. */
+    readonly #rows = new Map<string, { readonly sockets: readonly Connected[]; toldAt: number }>();
 
     override addAll(id: string, rooms: ReadonlySet<string>): void {
       for (const room of rooms) this.#rows.delete(room);
@@ -121,7 +132,9 @@ export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => tru
     #write(room: string, packet: object, text: string): void {
       // "4" is a message in the Engine.IO protocol.
       const frame = textFrame(`4${text}`);
-      for (const socket of this.#row(room)) {
+      const row = this.#row(room);
+      row.toldAt = performance.now();
+      for (const socket of row.sockets) {
         socket.notifyOutgoingListeners?.(packet);
         const connection = idleConnection(socket);
         if (connection === undefined) socket.client.writeToEngine([text], { wsPreEncodedFrame: [frame] });
@@ -130,10 +143,19 @@ export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => tru
       }
     }
 
-    #row(room: string): readonly Connected[] {
+    showLife(room: string, quietFor: number): void {
+      if (!this.rooms.has(room) || !mayTell()) return;
+      const row = this.#row(room);
+      if (performance.now() - row.toldAt < quietFor) return;
+      row.toldAt = performance.now();
+      for (const socket of row.sockets) idleConnection(socket)?.write(lifeSign);
+    }
+
+    #row(room: string) {
       const known = this.#rows.get(room);
       if (known !== undefined) return known;
-      const row = [...(this.rooms.get(room) ?? [])].flatMap((id) => this.nsp.sockets.get(id) ?? []);
+      const sockets = [...(this.rooms.get(room) ?? [])].flatMap((id) => this.nsp.sockets.get(id) ?? []);
+      const row = { sockets, toldAt: Number.NEGATIVE_INFINITY };
       this.#rows.set(room, row);
       return row;
     }

@@ -245,7 +245,7 @@ const codeOf = (error: unknown, protocol: unknown): RefusalCode =>
     : 'not-stored';
 
 function outcomeOf(said: Answer): Outcome {
-  if (!('ok' in said) || said.ok) return 'done';
+  if (typeof said === 'number' || !('ok' in said) || said.ok) return 'done';
   return said.code === 'not-stored' ? 'not-stored' : 'refused';
 }
 

@@ -28,7 +28,7 @@ interface Request {
 }
 
 const measured = z.number().min(0).max(60_000).nullable();
-const probeSchema = z.strictObject({ roundTrip: measured, reach: measured.optional() });
+const probeSchema = z.strictObject({ roundTrip: measured, reach: measured.optional() }).nullable();
 
 /** What each event of a device comes to. Everything that is not in here is unknown. */
 const answers: { readonly [Event in keyof ClientToServer]: (request: Request) => Answer | Promise<Answer> } =
@@ -101,6 +101,7 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
       const received = clock.now();
       const asked = probeSchema.safeParse(payload);
       if (!asked.success) return notUnderstood(asked.error);
+      if (asked.data === null) return received;
       conductor.presence.measured(socket.id, asked.data);
       return { received, sent: clock.now() };
     },

@@ -3,13 +3,21 @@ import type { After } from './timer.ts';
 /**
  * When a device probes the server's clock: in quick succession after connecting and after waking, so that the first
  * change of cue is near; spread over the minute that follows, so that the mean is good on a poor network; and from then
- * on so rarely that it costs nothing, but often enough to follow the drift of two clocks. While a cue runs a line that
- * has died must be noticed sooner.
+ * on so rarely that it costs nothing, but often enough to follow the drift of two clocks, a millisecond in that time.
  */
 const quick = { count: 8, every: 150 };
 const spread = { count: 40, every: 1500 };
-const steady = 8000;
-const steadyWhileRunning = 2000;
+const forTheClock = 20_000;
+/**
+ * Ms in which nothing came, whatever it was, after which the line is asked whether it lives. While a cue runs a line that
+ * has died must be noticed sooner: there the server says a little before that time that it lives.
+ */
+const quiet = 8000;
+const quietWhileRunning = 2000;
+/** Something comes, but no answer: what is sent may only be slow, and has so many ms. */
+const slowAnswer = 5000;
+/** So many without an answer, one after another, whatever else came: nothing of what is sent arrives. */
+const mostUnanswered = 3;
 
 export interface Probing {
   /** Begins anew, with quick ones; the first is answered within this many ms or not at all. */
@@ -24,33 +32,51 @@ export interface ProbingOptions {
   readonly probe: (within?: number) => Promise<boolean>;
   /** Whether a cue runs whose end the device must not miss. */
   readonly cueRuns: () => boolean;
-  /** Nobody answered, twice, and nothing else came: the connection only looks open. Probing has stopped. */
+  /** Nobody answers any more: the connection only looks open. Probing has stopped. */
   readonly onSilence: () => void;
+  /** Ms on a clock that is never stepped. */
+  readonly now: () => number;
   readonly after: After;
 }
 
-export function createProbing({ probe, cueRuns, onSilence, after }: ProbingOptions): Probing {
+export function createProbing({ probe, cueRuns, onSilence, now, after }: ProbingOptions): Probing {
   /** One chain of probes at a time: one that still waits for its answer ends with it when a new one has begun. */
   let chain = 0;
   let signs = 0;
+  let heardAt = 0;
   let cancel: () => void = () => undefined;
 
-  /** Ms to wait after the `count`th probe, counted from 1. */
-  function pauseAfter(count: number): number {
-    if (count < quick.count) return quick.every;
-    if (count < quick.count + spread.count) return spread.every;
-    return cueRuns() ? steadyWhileRunning : steady;
+  const heard = (): void => {
+    signs += 1;
+    heardAt = now();
+  };
+
+  /** When the next is due after the `count`th, counted from 1, which was answered at `answeredAt`. */
+  function dueAt(count: number, answeredAt: number): number {
+    if (count < quick.count) return answeredAt + quick.every;
+    if (count < quick.count + spread.count) return answeredAt + spread.every;
+    return Math.min(answeredAt + forTheClock, heardAt + (cueRuns() ? quietWhileRunning : quiet));
   }
 
-  /** @param missed the one before was not answered */
-  async function once(mine: number, count: number, within?: number, missed = false): Promise<void> {
+  function waitAfter(count: number, answeredAt: number): void {
+    const mine = chain;
+    cancel = after(Math.max(0, dueAt(count, answeredAt) - now()), () => {
+      if (dueAt(count, answeredAt) > now()) waitAfter(count, answeredAt);
+      else void once(mine, count + 1);
+    });
+  }
+
+  /** @param unanswered how many of those just before were not answered */
+  async function once(mine: number, count: number, within?: number, unanswered = 0): Promise<void> {
     const before = signs;
     const answered = await probe(within);
     if (mine !== chain) return;
-    if (answered || signs !== before) {
-      cancel = after(pauseAfter(count), () => void once(mine, count + 1));
-    } else if (missed) onSilence();
-    else void once(mine, count + 1, within, true);
+    const silent = signs === before;
+    if (answered) {
+      heard();
+      waitAfter(count, now());
+    } else if (silent ? unanswered > 0 : unanswered + 1 >= mostUnanswered) onSilence();
+    else void once(mine, count + 1, silent ? within : slowAnswer, unanswered + 1);
   }
 
   const stop = (): void => {
@@ -62,9 +88,7 @@ export function createProbing({ probe, cueRuns, onSilence, after }: ProbingOptio
       stop();
       void once(chain, 1, firstWithin);
     },
-    heard() {
-      signs += 1;
-    },
+    heard,
     stop,
   };
 }

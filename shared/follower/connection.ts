@@ -22,6 +22,7 @@ import { createHealing, type Healing } from './healing.ts';
 import { dial, type FollowerSocket, type Line, lookAt } from './line.ts';
 import { createServerClock, deviceClock, type LocalClock, type ServerClock } from './server-clock.ts';
 import { type After, after as afterMs } from './timer.ts';
+import { createToldMeasures } from './told-measures.ts';
 
 /** `lost` tries again by itself; `refused` and `dismissed` need a person. */
 export type LinkState =
@@ -111,9 +112,10 @@ export function connect(
       ? answerWithin
       : Math.min(answerWithin, Math.max(least, probePatience.roundTrips * usual));
   };
+  const measures = createToldMeasures();
   const probing = createProbing({
     probe: (within = patienceOfProbe()) =>
-      clock.probe((measured) => socket.timeout(within).emitWithAck('probe', measured)),
+      clock.probe((measured) => socket.timeout(within).emitWithAck('probe', measures.news(measured))),
     cueRuns() {
       const running = shown()?.clock;
       return running?.kind === 'running' && clock.now() < running.endsAt;
@@ -123,12 +125,14 @@ export function connect(
       silent = true;
       socket.io.engine.close();
     },
+    now: local.steady,
     after,
   });
 
   socket.on('connect', () => {
     healing?.stop();
     link.value = { status: 'live' };
+    measures.forget();
     probing.start();
   });
   socket.on('disconnect', (reason) => {

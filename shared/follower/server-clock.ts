@@ -25,7 +25,7 @@ const keptFor = 240_000;
 /** How many of the latest tell what the network is like now. */
 export const samplesOfNow = 16;
 
-/** What a device tells the server of its network, with each probe. */
+/** What a device has measured of its network. */
 interface Measured {
   /** The best round trip of late, in ms; null before the first. */
   readonly roundTrip: number | null;
@@ -76,7 +76,8 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
       const reply = await send(measured).catch(() => undefined);
       if (reply === undefined) return false;
       const t4 = local.steady();
-      const sample = sampleOf({ t1, t2: reply.received, t3: reply.sent, t4 });
+      const { received, sent } = typeof reply === 'number' ? { received: reply, sent: reply } : reply;
+      const sample = sampleOf({ t1, t2: received, t3: sent, t4 });
       if (sample !== undefined) {
         samples = [...samples, { ...sample, at: t4 }]
           .filter(({ at, ...old }) => t4 - at <= keptFor && agree(old, sample))

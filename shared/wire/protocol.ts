@@ -105,11 +105,11 @@ export interface ProbeRequest {
   readonly reach?: number | null | undefined;
 }
 
-/** Server time of receiving and of answering a probe, T2 and T3 of RFC 5905. */
-export interface ProbeReply {
-  readonly received: EpochMs;
-  readonly sent: EpochMs;
-}
+/**
+ * Server time of receiving and of answering a probe, T2 and T3 of RFC 5905: both in one where the probe told nothing, for
+ * it is answered within the same millisecond.
+ */
+export type ProbeReply = EpochMs | { readonly received: EpochMs; readonly sent: EpochMs };
 
 /** Who is connected. Not in the log, so it has a message of its own; to the host's devices only. */
 export interface PresenceView {
@@ -205,7 +205,8 @@ export interface ClientToServer {
   'note:share': (share: NoteShare, reply: (answer: CommandAnswer) => void) => void;
   'device:ask': (ask: DeviceAsk, reply: (answer: DeviceAck) => void) => void;
   'call:ask': (ask: CallAsk, reply: (answer: CallAnswer) => void) => void;
-  probe: (probe: ProbeRequest, reply: (measured: ProbeReply) => void) => void;
+  /** Null: nothing new was measured. */
+  probe: (probe: ProbeRequest | null, reply: (measured: ProbeReply) => void) => void;
 }
 
 /** What a device shows at the door of the socket. */

@@ -15,15 +15,15 @@ const framed = (length: number, mask: number): number => length + (length < 126 
 
 /**
  * What one guest's line carries in an evening, as bytes of WebSocket frames: every cue is gone through with the follower of
- * the page, which writes where there is something to write; probes, of which a fast evening has too few, are weighed one
- * by one and counted as the evening would have them.
+ * the page, which writes where there is something to write; probes and signs of life, of which a fast evening has too few,
+ * are weighed one by one and counted as the evening would have them.
  */
 export async function measureAir(): Promise<Figure[]> {
   const plan = planSchema.parse(demoEvening);
   const cues = compile(plan);
   const seconds = cues.reduce((sum, { ideal }) => sum + ideal, 0);
   const ours = startChild('our-server');
-  const sums = { probes: 0, probeBytes: 0, other: 0 };
+  const sums = { probes: 0, probeBytes: 0, shown: 0, other: 0 };
   try {
     const { port, houseKey } = await ours.ask<{ port: number; houseKey: string }>('listen');
     const evening = await openEvening(port, houseKey, plan);
@@ -45,10 +45,16 @@ export async function measureAir(): Promise<Figure[]> {
             sums.probes += 1;
           }
           if (probing.has(id)) sums.probeBytes += bytes;
+          else if (text.startsWith('2["stage')) sums.shown += bytes;
           else sums.other += bytes;
         };
-        socket.io.engine.on('packet', ({ data }: { data?: unknown }) => weigh(data, 0));
-        socket.io.engine.on('packetCreate', ({ data }: { data?: unknown }) => weigh(data, 4));
+        socket.io.engine.on('packet', ({ type, data }: { type: string; data?: unknown }) => {
+          // Beats and signs of life are reckoned below.
+          if (type !== 'noop' && type !== 'ping') weigh(data, 0);
+        });
+        socket.io.engine.on('packetCreate', ({ type, data }: { type: string; data?: unknown }) => {
+          if (type !== 'pong') weigh(data, 4);
+        });
       },
     });
     for (const cue of cues) {
@@ -62,18 +68,21 @@ export async function measureAir(): Promise<Figure[]> {
     guest.close();
     const each = sums.probeBytes / sums.probes;
     const probes = each * (await probesWithin(seconds));
+    const signs = (seconds / betweenSigns) * framed(1, 0);
     // One "2" each ten seconds and one "3" back.
     const beats = (seconds / 10) * (framed(1, 0) + framed(1, 4));
     const name = `one guest and evening of ${Math.round(seconds / 60)} min, after loading`;
     return [
       {
         name: `bytes on the air, ${name}`,
-        value: (sums.other + probes + beats) / 1000,
+        value: (sums.shown + sums.other + probes + signs + beats) / 1000,
         unit: 'kB',
         goal: 60,
       },
-      { name: 'of these what is shown and written', value: sums.other / 1000, unit: 'kB' },
+      { name: 'of these the stage', value: sums.shown / 1000, unit: 'kB' },
+      { name: 'of these notes, their answers and all else', value: sums.other / 1000, unit: 'kB' },
       { name: 'of these probes of clock and line', value: probes / 1000, unit: 'kB' },
+      { name: 'of these signs of life and beats', value: (signs + beats) / 1000, unit: 'kB' },
     ];
   } finally {
     await ours.stop();
@@ -100,6 +109,9 @@ async function write(
   }
 }
 
+/** Seconds from one sign of life to the next, at the mean: 1.5, and up to the next look a quarter later. */
+const betweenSigns = 1.625;
+
 /** How many probes a guest sends while cues run for so long. */
 async function probesWithin(seconds: number): Promise<number> {
   const clock = handClock();
@@ -111,10 +123,14 @@ async function probesWithin(seconds: number): Promise<number> {
     },
     cueRuns: () => true,
     onSilence: () => undefined,
+    now: clock.now,
     after: clock.after,
   });
   probing.start();
-  await clock.pass(seconds * 1000);
+  for (let passed = 0; passed < seconds; passed += betweenSigns) {
+    await clock.pass(betweenSigns * 1000);
+    probing.heard();
+  }
   probing.stop();
   return count;
 }

@@ -3,7 +3,7 @@ import { type AddressInfo, connect, type Socket as TcpSocket } from 'node:net';
 import { Server } from 'socket.io';
 import { io as connectTo, type Socket } from 'socket.io-client';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { broadcastFlat, type Deliveries, textFrame } from '../../server/live/flat-broadcast.ts';
+import { broadcastFlat, type Deliveries, showLife, textFrame } from '../../server/live/flat-broadcast.ts';
 import type { LiveServer } from '../../server/live/rooms.ts';
 
 let http: HttpServer;

@@ -15,6 +15,7 @@ function probed(answer: () => Promise<boolean> = async () => true, cueRuns = () 
     onSilence: () => {
       silences += 1;
     },
+    now: clock.now,
     after: clock.after,
   });
   return { clock, at, probing, silences: () => silences };
@@ -46,7 +47,7 @@ describe('probing the server’s clock [F4]', () => {
     expect(at.length - before).toBe(10);
   });
 
-  it('probes every 2 s while a cue runs, and no more often', async () => {
+  it('probes after 2 s of silence while a cue runs, and no more often', async () => {
     let runs = true;
     const { clock, at, probing } = probed(
       async () => true,
@@ -64,6 +65,48 @@ describe('probing the server’s clock [F4]', () => {
     expect(at.length - still).toBe(10);
   });
 
+  it('leaves it at three a minute for the clock’s sake where the server says that it lives', async () => {
+    const { clock, at, probing } = probed(
+      async () => true,
+      () => true,
+    );
+    probing.start();
+    await clock.pass(120_000);
+    const before = at.length;
+    for (let ms = 0; ms < 600_000; ms += 1750) {
+      await clock.pass(1750);
+      probing.heard();
+    }
+    expect(at.length - before).toBe(30);
+  });
+
+  it('finds a line dead within 4 s of the last sign of life', async () => {
+    const dead = { since: Number.POSITIVE_INFINITY, found: 0 };
+    const clock = handClock();
+    const probing = createProbing({
+      probe: () =>
+        new Promise(
+          (resolve) =>
+            void clock.after(clock.now() < dead.since ? 20 : 1000, () => resolve(clock.now() < dead.since)),
+        ),
+      cueRuns: () => true,
+      onSilence: () => {
+        dead.found = clock.now();
+      },
+      now: clock.now,
+      after: clock.after,
+    });
+    probing.start();
+    for (let ms = 0; ms < 140_000; ms += 1750) {
+      await clock.pass(1750);
+      probing.heard();
+    }
+    dead.since = clock.now();
+    await clock.pass(60_000);
+    expect(dead.found - dead.since).toBeLessThanOrEqual(4000);
+    expect(dead.found).toBeGreaterThan(0);
+  });
+
   it('asks a second time at once, and then says that nobody answers, once, and stops', async () => {
     const { clock, at, probing, silences } = probed(async () => false);
     probing.start();
@@ -76,13 +119,37 @@ describe('probing the server’s clock [F4]', () => {
     const { clock, probing, silences } = probed(async () => answers.shift() ?? true);
     probing.start();
     await clock.pass(60_000);
+    let count = 0;
     const talkative = probed(async () => {
+      count += 1;
       talkative.probing.heard();
-      return false;
+      return count % 3 === 0;
     });
     talkative.probing.start();
     await talkative.clock.pass(60_000);
     expect([silences(), talkative.silences(), talkative.at.length > 40]).toEqual([0, 0, true]);
+  });
+
+  it('gives up a line that only brings: after three without an answer, of which the later have 5 s', async () => {
+    const patience: (number | undefined)[] = [];
+    let silences = 0;
+    const clock = handClock();
+    const probing = createProbing({
+      probe: async (within) => {
+        patience.push(within);
+        probing.heard();
+        return false;
+      },
+      cueRuns: () => true,
+      onSilence: () => {
+        silences += 1;
+      },
+      now: clock.now,
+      after: clock.after,
+    });
+    probing.start();
+    await clock.pass(60_000);
+    expect([silences, patience]).toEqual([1, [undefined, 5000, 5000]]);
   });
 
   it('says nothing of an answer that comes after it was stopped', async () => {
