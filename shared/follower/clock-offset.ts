@@ -18,6 +18,21 @@ export interface Sample {
   readonly delay: DurationMs;
 }
 
+/** `at`: when it came, on this device's clock, in ms. */
+export interface TimedSample extends Sample {
+  readonly at: number;
+}
+
+/** The server's offset at one moment of this device's clock, and what is added to it in each ms after. */
+export interface ClockLine {
+  readonly offset: DurationMs;
+  readonly at: number;
+  readonly slope: number;
+}
+
+/** What two clocks of quartz usually part, as a fraction: common practice, no source. */
+const usualDrift = 30e-6;
+
 /** Undefined where a clock was stepped during the exchange: a round trip cannot be negative. */
 export function sampleOf({ t1, t2, t3, t4 }: Probe): Sample | undefined {
   const delay = t4 - t1 - (t3 - t2);
@@ -26,25 +41,36 @@ export function sampleOf({ t1, t2, t3, t4 }: Probe): Sample | undefined {
 }
 
 /**
- * The server's offset from many samples: a mean in which a sample counts the less, the longer its round trip took above
- * the shortest. The filter of RFC 5905, section 10, trusts the fastest alone, its combining (section 11.2.3) weighs by
- * the reciprocal of the distance; the square of that did best, or within a tenth of best, over LAN, Wi-Fi and 4G with
- * normal and lognormal delays. What counts as long is taken from the samples' own lower quartile.
- * Undefined without samples.
+ * The server's offset from many samples: a line through them, in which a sample counts the less, the longer its round
+ * trip took above the shortest. The filter of RFC 5905, section 10, trusts the fastest alone, its combining (section
+ * 11.2.3) weighs by the reciprocal of the distance; the square of that did best, or within a tenth of best, over LAN, Wi-Fi
+ * and 4G with normal and lognormal delays. What counts as long is taken from the samples' own lower quartile.
+ *
+ * How fast the two clocks part is the slope of that line: least squares with the drift of quartz as what is known before
+ * (ridge regression), so that it is learned only as far as the samples tell it from the network. Undefined without samples.
  */
-export function offsetFrom(samples: readonly Sample[]): DurationMs | undefined {
+export function offsetFrom(samples: readonly TimedSample[]): ClockLine | undefined {
   const delays = samples.map((sample) => sample.delay).toSorted((a, b) => a - b);
   const least = delays[0];
   if (least === undefined) return undefined;
   const usual = (delays[Math.floor(delays.length / 4)] ?? least) - least + 1;
-  let [sum, weights] = [0, 0];
-  for (const { offset, delay } of samples) {
-    const weight = (1 + (delay - least) / usual) ** -2;
-    sum += weight * offset;
-    weights += weight;
-  }
-  return durationMs(sum / weights);
+  const weighted = samples.map(({ offset, delay, at }) => ({
+    offset,
+    at,
+    weight: (1 + (delay - least) / usual) ** -2,
+  }));
+  const weights = sumOf(weighted, ({ weight }) => weight);
+  const mean = sumOf(weighted, ({ weight, offset }) => weight * offset) / weights;
+  const at = sumOf(weighted, (each) => each.weight * each.at) / weights;
+  const noise = 1 + sumOf(weighted, ({ weight, offset }) => weight * (offset - mean) ** 2) / weights;
+  const slope =
+    sumOf(weighted, (each) => each.weight * (each.at - at) * (each.offset - mean)) /
+    (sumOf(weighted, (each) => each.weight * (each.at - at) ** 2) + noise / usualDrift ** 2);
+  return { offset: durationMs(mean), at, slope };
 }
+
+const sumOf = <Item>(items: readonly Item[], of: (item: Item) => number): number =>
+  items.reduce((sum, item) => sum + of(item), 0);
 
 /** The sample with the least delay, the earliest of equals: the clock filter of RFC 5905, section 10. */
 export function fastestOf(samples: readonly Sample[]): Sample | undefined {

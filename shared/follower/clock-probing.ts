@@ -3,11 +3,11 @@ import type { After } from './timer.ts';
 /**
  * When a device probes the server's clock: in quick succession after connecting and after waking, so that the first
  * change of cue is near; spread over the minute that follows, so that the mean is good on a poor network; and from then
- * on so rarely that it costs nothing, but often enough to follow the drift of two clocks, a millisecond in that time.
+ * on so rarely that it costs next to nothing, but often enough to learn how fast the two clocks part.
  */
 const quick = { count: 8, every: 150 };
 const spread = { count: 40, every: 1500 };
-const forTheClock = 20_000;
+const forTheClock = 15_000;
 /**
  * Ms in which nothing came, whatever it was, after which the line is asked whether it lives. While a cue runs a line that
  * has died must be noticed sooner: there the server says a little before that time that it lives.

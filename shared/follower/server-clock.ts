@@ -1,7 +1,15 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import type { ProbeReply } from '../wire/protocol.ts';
-import { fastestOf, offsetFrom, reachFrom, type Sample, sampleOf } from './clock-offset.ts';
+import {
+  type ClockLine,
+  fastestOf,
+  offsetFrom,
+  reachFrom,
+  type Sample,
+  sampleOf,
+  type TimedSample,
+} from './clock-offset.ts';
 
 /** This device's own clocks. */
 export interface LocalClock {
@@ -19,9 +27,9 @@ export const deviceClock: LocalClock = {
 /** How far wall and steady clock may drift apart before this device must have slept or been set. */
 const sleepTolerance = 300;
 
-/** How many samples tell the offset, and for how long, in ms: two quartz clocks part by some 10 ms in that time at worst. */
-const samplesKept = 48;
-const keptFor = 240_000;
+/** How many samples tell the offset and the drift, and for how long, in ms. */
+const samplesKept = 64;
+const keptFor = 960_000;
 /** How many of the latest tell what the network is like now. */
 export const samplesOfNow = 16;
 
@@ -54,15 +62,19 @@ const agree = (a: Sample, b: Sample): boolean =>
   Math.abs(a.offset - b.offset) <= a.delay + b.delay + sleepTolerance;
 
 export function createServerClock(local: LocalClock = deviceClock): ServerClock {
-  let samples: readonly (Sample & { readonly at: number })[] = [];
+  let samples: readonly TimedSample[] = [];
+  /** Through these samples. */
+  let line: ClockLine | undefined;
   let gap = local.wall() - local.steady();
   const roundTrip = signal<number | null>(null);
   const known = signal(false);
 
   /** Samples are kept against the steady clock, so that setting the wall clock does not move the countdown. */
   const now = (): EpochMs => {
-    const offset = offsetFrom(samples);
-    return epochMs(offset === undefined ? local.wall() : local.steady() + offset);
+    const steady = local.steady();
+    return epochMs(
+      line === undefined ? local.wall() : steady + line.offset + line.slope * (steady - line.at),
+    );
   };
 
   return {
@@ -82,6 +94,7 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
         samples = [...samples, { ...sample, at: t4 }]
           .filter(({ at, ...old }) => t4 - at <= keptFor && agree(old, sample))
           .slice(-samplesKept);
+        line = offsetFrom(samples);
         roundTrip.value = fastestOf(samples.slice(-samplesOfNow))?.delay ?? null;
         known.value = true;
       }
@@ -92,6 +105,7 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
       if (Math.abs(gapNow - gap) <= sleepTolerance) return false;
       gap = gapNow;
       samples = [];
+      line = undefined;
       known.value = false;
       return true;
     },

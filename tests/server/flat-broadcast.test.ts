@@ -114,6 +114,25 @@ describe('a broadcast to a room', () => {
     expect(goes.heard).toEqual([1]);
   });
 
+  it('says that a line lives where nothing was said for so long, and not to who polls', async () => {
+    const quiet = await guest();
+    const polling = await guest(['polling'], false);
+    const signs = [quiet, polling].map(({ socket }) => {
+      const heard: string[] = [];
+      socket.io.engine.on('packet', ({ type }: { type: string }) => heard.push(type));
+      return heard;
+    });
+    const table = io as unknown as LiveServer;
+    showLife(table, 'table', 60_000);
+    await expect.poll(() => signs[0]).toEqual(['noop']);
+    showLife(table, 'table', 60_000);
+    showLife(table, 'nobody', 0);
+    io.to('table').emit('turn', 1);
+    showLife(table, 'table', 60_000);
+    await expect.poll(() => [quiet.heard, polling.heard]).toEqual([[1], [1]]);
+    expect(signs).toEqual([['noop', 'message'], ['message']]);
+  });
+
   it('with somebody left out takes the usual way', async () => {
     const one = await guest();
     const other = await guest();

@@ -55,6 +55,17 @@ describe('the server’s time on a device', () => {
     );
   });
 
+  it('learns how fast the two clocks part, and goes on at that rate between rare probes', async () => {
+    const phone = device(123_456);
+    // 40 ms in 1,000 s, as two common crystals may part; a mean of what was measured would be some 18 ms behind.
+    for (let count = 0; count < 60; count += 1) {
+      await phone.probe(5 + (count % 3), 6);
+      phone.pass(15_000);
+      phone.serverSleeps(0.6);
+    }
+    expect(Math.abs(phone.clock.now() - phone.truth())).toBeLessThan(2);
+  });
+
   it('[P17] believes one probe when the server has slept, for two samples that share no moment cannot both be right', async () => {
     const phone = device(50);
     for (let count = 0; count < 40; count += 1) await phone.probe(30 + count, 30);
