@@ -18,7 +18,7 @@ import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
-import { startLifeSigns } from './live/life-signs.ts';
+import { createLifeSigns, lookEvery } from './live/life-signs.ts';
 import { type Line, LineGuard } from './live/line-guard.ts';
 import { devicesIn } from './live/rooms.ts';
 import { type Log, stderrLog } from './log.ts';
@@ -178,7 +178,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     throw error;
   }
 
-  const endLifeSigns = startLifeSigns(io, conductors, log);
+  // By real time, for it is about lines and not about the evening.
+  const lifeSigns = setInterval(createLifeSigns(io, conductors, log), lookEvery).unref();
   const endStoreCheck = startStoreCheck({ store, clock, log });
   const endRetention =
     options.keepFor === undefined
@@ -198,7 +199,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const stop = async () => {
     stopping = true;
     frontDoor?.close();
-    endLifeSigns();
+    clearInterval(lifeSigns);
     endStoreCheck();
     endRetention();
     io.emit('dismissal', 'server-stopping');

@@ -6,19 +6,19 @@ import { followersOf, followersOfBefore, helpersOf, hostsOf, type LiveServer } f
 
 /** Ms: together less than the 2 s of silence after which a page asks whether its line lives. */
 const quietFor = 1500;
-const lookEvery = 250;
+export const lookEvery = 250;
 
 /**
  * While a cue runs, devices that follow the room hear something at least every 1.75 s, three bytes where there is nothing to
  * say: one whose line dies notices within 4 s, and none has to ask. Whoever waits at the door hears nothing of it.
- * Runs by real time, for it is about lines and not about the evening. Answers with what ends it.
+ * To be called every `lookEvery` ms.
  */
-export function startLifeSigns(
+export function createLifeSigns(
   io: LiveServer,
   conductors: Pick<Conductors, 'runningNow'>,
   log: Log,
 ): () => void {
-  const look = guarded(
+  return guarded(
     () => {
       for (const tasting of conductors.runningNow()) {
         for (const room of [followersOf, followersOfBefore, hostsOf, helpersOf])
@@ -27,6 +27,4 @@ export function startLifeSigns(
     },
     (error) => log.error({ reason: reasonOf(error) }, 'life was not shown'),
   );
-  const timer = setInterval(look, lookEvery).unref();
-  return () => clearInterval(timer);
 }

@@ -15,6 +15,22 @@ const instead: readonly (readonly [RegExp, string])[] = [
     const elsewhere = undefined;
     export { ${['Fetch', 'NodeXHR', 'XHR', 'NodeWebSocket', 'WebSocket', 'WebTransport'].map((name) => `elsewhere as ${name}`).join()} };`,
   ],
+  // Lines are mended by us (shared/follower/healing.ts), and the library never waits for another attempt.
+  [
+    /socket\.io-client\/build\/esm\/contrib\/backo2\.js$/,
+    'export class Backoff { attempts = 0; reset() {} setMin() {} setMax() {} setJitter() {} duration() { return 1000; } }',
+  ],
+  // A browser takes addresses apart by itself. Always a whole origin (shared/follower/line.ts).
+  [
+    /engine\.io-client\/build\/esm\/contrib\/parseuri\.js$/,
+    `export function parse(uri) {
+      const { protocol, hostname, port, pathname, search, searchParams } = new URL(uri);
+      return {
+        source: uri, protocol: protocol.slice(0, -1), host: hostname.replace(/^\\[|\\]$/g, ''), port, path: pathname,
+        query: search.slice(1), queryKey: Object.fromEntries(searchParams),
+      };
+    }`,
+  ],
   // Neither side ever sends anything but text.
   [
     /socket\.io-parser\/build\/esm\/is-binary\.js$/,
@@ -39,7 +55,7 @@ function hollow(path: string): string {
 
 /**
  * Leaves out of libraries what our pages never use, and parts polling from what a page begins with. Of a guest's first
- * script that is 2.8 kB, of a host's page 6 (gzip). The libraries on disk, and what the server runs, stay as they are.
+ * script that is 3.5 kB, of a host's page 6 (gzip). The libraries on disk, and what the server runs, stay as they are.
  */
 export const lightLibraries: Plugin = {
   name: 'light-libraries',

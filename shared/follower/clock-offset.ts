@@ -51,26 +51,26 @@ export function sampleOf({ t1, t2, t3, t4 }: Probe): Sample | undefined {
  */
 export function offsetFrom(samples: readonly TimedSample[]): ClockLine | undefined {
   const delays = samples.map((sample) => sample.delay).toSorted((a, b) => a - b);
-  const least = delays[0];
-  if (least === undefined) return undefined;
+  const [least] = delays;
+  const [first] = samples;
+  if (least === undefined || first === undefined) return undefined;
   const usual = (delays[Math.floor(delays.length / 4)] ?? least) - least + 1;
-  const weighted = samples.map(({ offset, delay, at }) => ({
-    offset,
-    at,
-    weight: (1 + (delay - least) / usual) ** -2,
-  }));
-  const weights = sumOf(weighted, ({ weight }) => weight);
-  const mean = sumOf(weighted, ({ weight, offset }) => weight * offset) / weights;
-  const at = sumOf(weighted, (each) => each.weight * each.at) / weights;
-  const noise = 1 + sumOf(weighted, ({ weight, offset }) => weight * (offset - mean) ** 2) / weights;
-  const slope =
-    sumOf(weighted, (each) => each.weight * (each.at - at) * (each.offset - mean)) /
-    (sumOf(weighted, (each) => each.weight * (each.at - at) ** 2) + noise / usualDrift ** 2);
-  return { offset: durationMs(mean), at, slope };
+  // From the first sample on, for squares of the time since 1970 leave no digits for milliseconds.
+  let [w, x, y, xx, xy, yy] = [0, 0, 0, 0, 0, 0];
+  for (const { offset, delay, at } of samples) {
+    const weight = (1 + (delay - least) / usual) ** -2;
+    const [dx, dy] = [at - first.at, offset - first.offset];
+    w += weight;
+    x += weight * dx;
+    y += weight * dy;
+    xx += weight * dx * dx;
+    xy += weight * dx * dy;
+    yy += weight * dy * dy;
+  }
+  const noise = 1 + (yy - (y * y) / w) / w;
+  const slope = (xy - (x * y) / w) / (xx - (x * x) / w + noise / usualDrift ** 2);
+  return { offset: durationMs(first.offset + y / w), at: first.at + x / w, slope };
 }
-
-const sumOf = <Item>(items: readonly Item[], of: (item: Item) => number): number =>
-  items.reduce((sum, item) => sum + of(item), 0);
 
 /** The sample with the least delay, the earliest of equals: the clock filter of RFC 5905, section 10. */
 export function fastestOf(samples: readonly Sample[]): Sample | undefined {
