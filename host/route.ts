@@ -51,18 +51,10 @@ export function hrefOf(route: Route): string {
       return '#/';
     case 'plan':
       return `#/t/${route.tasting}/plan${route.part === undefined ? '' : `/${route.part}`}`;
-    case 'ahead':
-    case 'doors':
-    case 'room':
-    case 'invite':
-    case 'pouring':
-    case 'recap':
-    case 'help':
-      return `#/t/${route.tasting}/${route.page}`;
     case 'print':
       return `#/t/${route.tasting}/print/${route.kind}`;
     default:
-      return route satisfies never;
+      return `#/t/${route.tasting}/${route.page}`;
   }
 }
 

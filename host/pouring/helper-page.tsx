@@ -118,14 +118,7 @@ function Helping({ view, follower, app }: HelpingProps) {
         </section>
       )}
       {rows.length > 0 && columns.length > 0 && (
-        <PouringTable
-          rows={rows}
-          columns={columns}
-          levels={ticks.levels}
-          stepsOf={ticks.stepsOf}
-          covers={covers}
-          onTick={ticks.tick}
-        />
+        <PouringTable rows={rows} columns={columns} ticks={ticks} covers={covers} />
       )}
       <section class="helper-places stack-tight">
         <PlaceItems drink={view.drink} />

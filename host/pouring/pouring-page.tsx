@@ -58,14 +58,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
       ) : (
         <>
           <PouringLead lead={words.lead} columns={columns} />
-          <PouringTable
-            rows={rows}
-            columns={columns}
-            levels={ticks.levels}
-            stepsOf={ticks.stepsOf}
-            covers={covers}
-            onTick={ticks.tick}
-          />
+          <PouringTable rows={rows} columns={columns} ticks={ticks} covers={covers} />
           <PouringFoot ticks={ticks} rows={rows} columns={columns}>
             <span class="pouring-helper">
               <Button

@@ -1,27 +1,15 @@
 import type { PourId } from '../../core/ids.ts';
-import {
-  type Levels,
-  levelOf,
-  nextOfGroup,
-  type PouringTurn,
-  stepsDone,
-} from '../../core/planning/serving/pouring.ts';
+import { levelOf, nextOfGroup, stepsDone } from '../../core/planning/serving/pouring.ts';
 import { type GridColumn, type GridRow, pouredAt } from '../../core/planning/serving/pouring-grid.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { temperatures } from '../../shared/language/en/temperature.ts';
 import { Covered } from '../evening/covered-name.tsx';
-
-interface Group {
-  readonly places: readonly number[];
-  readonly pours: readonly PourId[];
-}
+import type { PourTicks } from './pour-ticks.ts';
 
 interface PouringTableProps {
   readonly rows: readonly GridRow[];
   readonly columns: readonly GridColumn[];
-  readonly levels: Levels;
-  readonly stepsOf: (pour: PourId) => readonly PouringTurn[];
-  readonly onTick: (group: Group) => void;
+  readonly ticks: Pick<PourTicks, 'levels' | 'stepsOf' | 'tick'>;
   /** Whether the name of this pour is covered. */
   readonly covers: (pour: PourId) => boolean;
 }
@@ -99,12 +87,12 @@ const nameOf = ({ code, name, kind }: GridColumn): string =>
 const whoAt = ({ name, place }: GridRow): string => name ?? words.place(place);
 
 interface GroupButtonProps extends PouringTableProps {
-  readonly group: Group;
+  readonly group: Parameters<PourTicks['tick']>[0];
   readonly label: (step: string) => string;
 }
 
 /** The next step for those of a row or a column that are furthest behind. */
-function GroupButton({ columns, levels, stepsOf, onTick, group, label }: GroupButtonProps) {
+function GroupButton({ columns, ticks: { levels, stepsOf, tick }, group, label }: GroupButtonProps) {
   const next = nextOfGroup(levels, group, stepsOf);
   const step =
     next &&
@@ -115,7 +103,7 @@ function GroupButton({ columns, levels, stepsOf, onTick, group, label }: GroupBu
       type="button"
       class="pouring-all"
       aria-label={label(words.doStep[step])}
-      onClick={() => onTick(group)}
+      onClick={() => tick(group)}
     >
       {words.doStep[step]}
     </button>
@@ -128,7 +116,7 @@ interface GlassProps extends PouringTableProps {
 }
 
 /** One glass with its steps: filled marks for what is done, and the last one in a word. */
-function Glass({ row, column, levels, onTick }: GlassProps) {
+function Glass({ row, column, ticks: { levels, tick } }: GlassProps) {
   const { steps } = column;
   const level = stepsDone(steps, levelOf(levels, column.id, row.place));
   const last = steps[level - 1]?.step;
@@ -149,7 +137,7 @@ function Glass({ row, column, levels, onTick }: GlassProps) {
       type="button"
       class={`pouring-glass${ready ? ' pouring-glass-ready' : level > 0 ? ' pouring-glass-begun' : ''}`}
       aria-disabled={done ? true : undefined}
-      onClick={() => (row.onlyWater ? undefined : onTick({ places: [row.place], pours: [column.id] }))}
+      onClick={() => (row.onlyWater ? undefined : tick({ places: [row.place], pours: [column.id] }))}
     >
       <span class="visually-hidden">{words.glass(whoAt(row), nameOf(column))} </span>
       <span class="pouring-state">{state}</span>

@@ -1,22 +1,9 @@
 import type { SeatId } from '../../ids.ts';
-import { readsRulesFirst } from '../seating.ts';
-import type { Evening, Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
+import type { Evening, Finished, Seat, UnderWay } from '../state.ts';
+import { type SeatShown, seatShown, signalOf } from './seat-shown.ts';
 
-export interface HostSeat {
+export interface HostSeat extends SeatShown {
   readonly id: SeatId;
-  readonly name: string;
-  readonly leftHanded: boolean;
-  readonly remote: boolean;
-  readonly presence: Seat['presence'];
-  readonly cautionsRead: boolean;
-  readonly groundRulesAccepted: boolean;
-  /** [C4] */
-  readonly onlyWater: boolean;
-  /** [S5] Came late, and is at the cautions and the rules. */
-  readonly readsRulesFirst: boolean;
-  readonly signal: Signal | null;
-  /** What a remote guest has laid ready. */
-  readonly kit: readonly KitItem[];
   /** How many glasses this guest has missed. */
   readonly missed: number;
 }
@@ -51,22 +38,10 @@ const staysAlike = (before: Evening, after: Evening): boolean =>
   before.dropped === after.dropped &&
   before.timeline.every((entry, index) => after.timeline[index] === entry);
 
-const signalOf = (session: UnderWay | Finished, { id }: Seat): Signal | null =>
-  session.status === 'under-way' ? (session.signals[id] ?? null) : null;
-
 function hostSeat(session: UnderWay | Finished, seat: Seat): HostSeat {
   return {
     id: seat.id,
-    name: seat.name,
-    leftHanded: seat.leftHanded,
-    remote: seat.remote,
-    presence: seat.presence,
-    cautionsRead: seat.cautionsRead,
-    groundRulesAccepted: seat.groundRulesAccepted,
-    onlyWater: seat.onlyWater,
-    readsRulesFirst: readsRulesFirst(session, seat),
-    signal: signalOf(session, seat),
-    kit: seat.kit,
+    ...seatShown(session, seat),
     missed: seat.missed.filter((pour) => !session.dropped.includes(pour)).length,
   };
 }

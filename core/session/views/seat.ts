@@ -1,27 +1,15 @@
 import { sheetFor } from '../../guess/guess-sheet.ts';
 import type { PourId, SeatId } from '../../ids.ts';
 import type { GuessSheet } from '../../panel/guess/guess.ts';
-import { readsRulesFirst } from '../seating.ts';
 import { numbersServed, ownPourAt, placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
-import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
+import type { Finished, Seat, UnderWay } from '../state.ts';
 import { cardOf, type PourCard } from './pour-card.ts';
+import { type SeatShown, seatShown } from './seat-shown.ts';
 
 /** What differs from guest to guest: their own seat. Sent on joining and when it changes, to its own devices only. */
-export interface SeatView {
+export interface SeatView extends SeatShown {
   readonly version: number;
   readonly seat: SeatId;
-  readonly name: string;
-  readonly leftHanded: boolean;
-  readonly remote: boolean;
-  readonly presence: Seat['presence'];
-  readonly cautionsRead: boolean;
-  readonly groundRulesAccepted: boolean;
-  /** [C4] What stands in this seat's glasses is water from now on. */
-  readonly onlyWater: boolean;
-  /** [S5] Came late: cautions and rules come before anything else. */
-  readonly readsRulesFirst: boolean;
-  readonly signal: Signal | null;
-  readonly kit: readonly KitItem[];
   /** With own orders: this seat's pours by place, null where it has not been reached. Null in a common order. */
   readonly served: readonly (PourCard | null)[] | null;
   /** The numbers on this seat's mat at which those stand; null in a common order, and absent from servers of before. */
@@ -45,16 +33,7 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
   return {
     version,
     seat: seat.id,
-    name: seat.name,
-    leftHanded: seat.leftHanded,
-    remote: seat.remote,
-    presence: seat.presence,
-    cautionsRead: seat.cautionsRead,
-    groundRulesAccepted: seat.groundRulesAccepted,
-    onlyWater: seat.onlyWater,
-    readsRulesFirst: readsRulesFirst(session, seat),
-    signal: session.status === 'under-way' ? (session.signals[id] ?? null) : null,
-    kit: seat.kit,
+    ...seatShown(session, seat),
     served: servedInOwnOrders(session.plan) ? ownCards(session, seat) : null,
     servedAt: servedInOwnOrders(session.plan) ? numbersServed(session, seat) : null,
     trials: trialsOf(session, seat),

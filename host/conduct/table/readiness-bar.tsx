@@ -23,37 +23,32 @@ export function ReadinessBar({
 }: ReadinessBarProps) {
   if (here === 0 || (!asks && moreTime + needHost === 0)) return null;
   const needed = asks && pacing.by === 'room' && !gate ? readySeatsNeeded(pacing.share, here) : undefined;
+  const counts: readonly (Omit<CountProps, 'slim'> & { readonly shown: boolean })[] = [
+    { kind: 'ready', of: readyMark, short: ready, words: words.readiness.of(ready, here), shown: asks },
+    {
+      kind: 'more',
+      of: clock,
+      short: moreTime,
+      words: words.readiness.moreTime(moreTime),
+      shown: moreTime > 0,
+    },
+    {
+      kind: 'need',
+      of: hand,
+      short: needHost,
+      words: words.readiness.needHost(needHost),
+      shown: needHost > 0,
+    },
+  ];
   return (
     <div class={slim ? 'readiness readiness-slim' : 'readiness'}>
       {asks && <Bar here={here} ready={ready} moreTime={moreTime} needed={needed} />}
       <p class="readiness-words">
-        {asks && (
-          <Count
-            of={readyMark}
-            slim={slim}
-            short={ready}
-            words={words.readiness.of(ready, here)}
-            kind="ready"
-          />
-        )}
-        {moreTime > 0 && (
-          <Count
-            of={clock}
-            slim={slim}
-            short={moreTime}
-            words={words.readiness.moreTime(moreTime)}
-            kind="more"
-          />
-        )}
-        {needHost > 0 && (
-          <Count
-            of={hand}
-            slim={slim}
-            short={needHost}
-            words={words.readiness.needHost(needHost)}
-            kind="need"
-          />
-        )}
+        {counts
+          .filter(({ shown }) => shown)
+          .map((count) => (
+            <Count key={count.kind} slim={slim} {...count} />
+          ))}
         {needed !== undefined && !slim && <span class="soft">{words.readiness.goesOn(needed, here)}</span>}
       </p>
     </div>

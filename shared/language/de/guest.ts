@@ -75,7 +75,6 @@ export const guestWords: GuestWords = {
         : `Dein Platz: Glas ${current} von ${total} ist in deiner Hand`,
     timeLabel: 'Zeit für diesen Schritt',
     time: { running: 'übrig', held: 'von deinem Gastgeber angehalten', over: 'Zeit um, aber keine Eile' },
-    noTime: 'Dein Gastgeber geht weiter, wenn alle so weit sind.',
     say: 'Dein Gastgeber sagt',
     spitAndWater: 'Spuck in den Becher, dann ein Schluck Wasser.',
     onlyWater: 'Üben mit reinem Wasser',
@@ -227,5 +226,4 @@ export const guestWords: GuestWords = {
   },
 
   close: 'Schließen',
-  crash: 'Auf dieser Seite ist etwas schiefgegangen. Lade sie neu; was du geschrieben hast, bleibt.',
 };

@@ -27,7 +27,6 @@ export const storyWords: StoryWords = {
     on: 'Seite vor',
     at: (page, of) => `${page} von ${of}`,
     follow: 'Dem Raum folgen',
-    followHint: 'Im Gespräch zeigt er, wer gerade spricht.',
     dark: 'Dunkel',
     isDark: 'Der Bildschirm ist dunkel.',
     result: 'Ergebnis',

@@ -85,7 +85,6 @@ export const inviteWords: InviteWords = {
   link: 'Der Link für Gäste',
   linkHint:
     'Er öffnet die Seite dieser Verkostung auf einem Handy. Bis die Türen offen sind, sagt sie, wann und wo.',
-  copyLink: 'Den Link kopieren',
   scan: (code) => `Ein QR-Code, der ein Handy mit dem Code ${code} auf die Seite für Gäste führt`,
   code: 'Code',
   call: 'Videoanruf',

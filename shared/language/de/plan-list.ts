@@ -1,5 +1,6 @@
 // German, not yet reviewed by a native speaker.
 import type { LineupWords } from '../../../core/planning/pour-list/lineup-table.ts';
+import { allergenWords } from './allergens.ts';
 
 export const planList: LineupWords = {
   meanings: {
@@ -46,22 +47,7 @@ export const planList: LineupWords = {
     no: 'nein',
     drinks: { spirit: 'Spirituose', wine: 'Wein', beer: 'Bier' },
     colours: { white: 'weiß', rose: 'rosé', orange: 'orange', red: 'rot' },
-    allergens: {
-      gluten: 'Gluten',
-      crustaceans: 'Krebstiere',
-      eggs: 'Ei',
-      fish: 'Fisch',
-      peanuts: 'Erdnüsse',
-      soybeans: 'Soja',
-      milk: 'Milch',
-      nuts: 'Nüsse',
-      celery: 'Sellerie',
-      mustard: 'Senf',
-      sesame: 'Sesam',
-      sulphites: 'Sulfite',
-      lupin: 'Lupinen',
-      molluscs: 'Weichtiere',
-    },
+    allergens: { ...allergenWords.names, gluten: 'Gluten' },
     wineKinds: {
       'film-yeast': 'Florhefe',
       'naturally-sweet': 'natursüß',

@@ -54,7 +54,6 @@ export const planPours: PlanPourWords = {
     drag: (name) => `${name} verschieben`,
     moved: (name, place) => `${name} ist jetzt Nummer ${place}.`,
     edit: 'Angaben zu',
-    noFacts: 'noch keine Angaben',
     ageYears: (years) => `${years} ${years === '1' ? 'Jahr' : 'Jahre'}`,
     strength: (abv) => `${abv}\u00a0%\u00a0vol`,
     noStrength: 'Alkoholgehalt fehlt',
@@ -81,7 +80,6 @@ export const planPours: PlanPourWords = {
     removed: (name) => `${name} ist herausgenommen.`,
     duplicated: (name) => `${name} steht jetzt zweimal im Plan.`,
     swapped: (name) => `Die Flasche von ${name} ist ausgetauscht. Gib der neuen einen Namen.`,
-    orderKept: 'Die Reihenfolge ist, wie sie war.',
   },
 
   pour: {

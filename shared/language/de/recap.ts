@@ -40,12 +40,6 @@ export const recapWords: RecapWords = {
     `Das Gespräch über ${inRow(names)} wurde nie eröffnet, deshalb bleiben diese Notizen bei den Gästen.`,
   glass: (position) => `Glas ${position}`,
   code: (code) => `Code ${code}`,
-  standings: {
-    counted: '',
-    silent: 'Gespräch nicht eröffnet',
-    dropped: 'weggelassen',
-    'not-reached': 'nicht verkostet',
-  },
   asTable: 'Dasselbe als Tabelle',
   reckoned: 'Wie das berechnet wurde',
   answers: (n, guests) => `${n} von ${several(guests, 'Gast', 'Gästen')}.`,

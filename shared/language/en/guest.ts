@@ -71,7 +71,6 @@ export const guestWords = {
         : `Your place: glass ${current} of ${total} is in your hand`,
     timeLabel: 'Time for this step',
     time: { running: 'left', held: 'on hold', over: 'time is up, but no hurry' },
-    noTime: 'Your host moves on when everybody is ready.',
     say: 'Your host says',
     spitAndWater: 'Spit into the cup, then a sip of water.',
     onlyWater: 'Practice with plain water',
@@ -225,7 +224,6 @@ export const guestWords = {
   },
 
   close: 'Close',
-  crash: 'Something went wrong on this page. Reload it; what you wrote is safe.',
 };
 
 export type GuestWords = typeof guestWords;

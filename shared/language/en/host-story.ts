@@ -25,7 +25,6 @@ export const storyWords = {
     on: 'Page forward',
     at: (page: number, of: number) => `${page} of ${of}`,
     follow: 'Follow the room',
-    followHint: 'In a talk it goes with whoever speaks.',
     dark: 'Dark',
     isDark: 'The screen is dark.',
     result: 'Result',

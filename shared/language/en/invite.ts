@@ -76,7 +76,6 @@ export const inviteWords = {
   noDate: 'Set the date in the plan to get a calendar file.',
   link: 'The guests’ link',
   linkHint: 'It opens this tasting on a phone. Until the doors open it says when and where.',
-  copyLink: 'Copy the link',
   scan: (code: string) => `A QR code that takes a phone to the guests’ page with code ${code}`,
   code: 'Code',
   call: 'Video call',

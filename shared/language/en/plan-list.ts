@@ -1,4 +1,5 @@
 import type { LineupWords } from '../../../core/planning/pour-list/lineup-table.ts';
+import { allergenWords } from './allergens.ts';
 
 /** Columns and cells of a list of pours, as it is read and written: the reader knows each of these words. */
 export const planList: LineupWords = {
@@ -46,22 +47,7 @@ export const planList: LineupWords = {
     no: 'no',
     drinks: { spirit: 'spirit', wine: 'wine', beer: 'beer' },
     colours: { white: 'white', rose: 'rosé', orange: 'orange', red: 'red' },
-    allergens: {
-      gluten: 'gluten',
-      crustaceans: 'crustaceans',
-      eggs: 'egg',
-      fish: 'fish',
-      peanuts: 'peanuts',
-      soybeans: 'soya',
-      milk: 'milk',
-      nuts: 'nuts',
-      celery: 'celery',
-      mustard: 'mustard',
-      sesame: 'sesame',
-      sulphites: 'sulphites',
-      lupin: 'lupin',
-      molluscs: 'molluscs',
-    },
+    allergens: { ...allergenWords.names, gluten: 'gluten' },
     wineKinds: {
       'film-yeast': 'film yeast',
       'naturally-sweet': 'naturally sweet',

@@ -51,7 +51,6 @@ export const planPours = {
     drag: (name: string) => `Drag ${name}`,
     moved: (name: string, place: number) => `${name} is now number ${place}.`,
     edit: 'Facts of',
-    noFacts: 'no facts yet',
     ageYears: (years: string) => `${years} years`,
     strength: (abv: string) => `${abv}\u00a0%\u00a0vol`,
     noStrength: 'strength missing',
@@ -77,7 +76,6 @@ export const planPours = {
     removed: (name: string) => `${name} removed.`,
     duplicated: (name: string) => `${name} is now in the plan twice.`,
     swapped: (name: string) => `${name} is swapped out. Name the new bottle.`,
-    orderKept: 'The order is as it was.',
   },
 
   pour: {

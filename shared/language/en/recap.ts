@@ -2,7 +2,6 @@ import type { DifferenceMethod } from '../../../core/panel/ranking-differences.t
 import type { NoOrder, OrderMeaning, OrderMethod } from '../../../core/panel/recap/order-comparison.ts';
 import type { LimitCode } from '../../../core/panel/recap/panel-result.ts';
 import type { WordsResult } from '../../../core/panel/recap/words-recap.ts';
-import type { RecapPour } from '../../../core/recap/evening-recap.ts';
 import type { Timing } from '../../../core/recap/timing.ts';
 import type { PartKind } from '../../../core/running-order/cue-traits.ts';
 
@@ -43,12 +42,6 @@ export const recapWords = {
     `The talk was never opened for ${inRow(names)}, so those notes stay with the guests.`,
   glass: (position: number) => `Glass ${position}`,
   code: (code: string) => `code ${code}`,
-  standings: {
-    counted: '',
-    silent: 'talk not opened',
-    dropped: 'dropped',
-    'not-reached': 'not tasted',
-  } satisfies Record<RecapPour['standing'], string>,
   asTable: 'Show as a table',
   reckoned: 'How we worked this out',
   answers: (n: number, guests: number) => `From ${n} of ${several(guests, 'guest', 'guests')}.`,
