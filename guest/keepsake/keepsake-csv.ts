@@ -25,12 +25,12 @@ export function keepsakeCsv(
         ...noteFields.map((field) => fields.find((each) => each.field === field)?.text ?? ''),
         reading.map(({ title, link }) => `${title}: ${link}`).join('\n'),
       ]),
-      ...trials.map(({ trial, title, sentences }) => [
+      ...trials.map(({ trial, title, said }) => [
         title,
         trial.glasses.join(' '),
         '',
         '',
-        ...noteFields.map((field) => (field === 'odd-one-out' ? sentences.join(' ') : '')),
+        ...noteFields.map((field) => (field === 'odd-one-out' ? said : '')),
         '',
       ]),
     ],

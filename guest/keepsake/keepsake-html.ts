@@ -1,12 +1,10 @@
 import { guessWords } from '../../shared/language/en/guess.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
-import { evening } from './evening-line.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
 import {
   keepsakeInWords,
+  type PassageInWords,
   type PourInWords,
-  type ResultInWords,
-  type TrialInWords,
   type VocabularyOf,
 } from './keepsake-text.ts';
 import { doctype, pagePolicy, pageStyle, viewport } from './saved-page-frame.ts';
@@ -24,11 +22,8 @@ export function keepsakeHtml(
   language: KeepsakeLanguage,
   photos: PhotosInline,
 ): string {
-  const { home, guest } = language;
-  const title = keepsake.title || home.title;
-  const { pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
-  const head = [home.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ');
-  const whole = element('html', { lang: guest.language }, [
+  const { title, head, pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const whole = element('html', { lang: language.guest.language }, [
     element('head', {}, [
       opened('meta', { charset: 'utf-8' }),
       opened('meta', { name: 'viewport', content: viewport }),
@@ -40,8 +35,7 @@ export function keepsakeHtml(
       element('main', {}, [
         element('header', {}, [typed('h1', title), typed('p', head)]),
         ...pours.map((pour) => pourHtml(pour, language, photos)),
-        ...trials.map(trialHtml),
-        ...results.map(resultHtml),
+        ...[...trials, ...results].map(passageHtml),
       ]),
     ]),
   ]);
@@ -58,7 +52,7 @@ function pourHtml(
   const notes = own.map((each) =>
     element('div', {}, [typed('dt', fields[each.field]), typed('dd', each.text)]),
   );
-  const toRead = reading.map((each) => typed('li', `${each.title}: ${bare(each.link)}`));
+  const toRead = reading.map((each) => `${each.title}: ${bare(each.link)}`);
   return element('article', {}, [
     ...labelsOf(pour.facts, photos, guest.pour.labels),
     typed('p', [glass, ...coded].join(' · '), 'soft'),
@@ -66,40 +60,18 @@ function pourHtml(
     ...(facts.length === 0 ? [] : [typed('p', facts.join(' · '), 'soft')]),
     ...(story === '' ? [] : [typed('p', story, 'story')]),
     notes.length === 0 ? typed('p', home.noNotes, 'soft') : element('dl', {}, notes),
-    ...listed(guessWords.room.title, room),
-    ...(toRead.length === 0 ? [] : [typed('h3', home.reading), element('ul', {}, toRead)]),
+    ...(room.length === 0 ? [] : [typed('h3', guessWords.room.title), ...listed(room)]),
+    ...(toRead.length === 0 ? [] : [typed('h3', home.reading), ...listed(toRead)]),
   ]);
 }
 
-const trialHtml = ({ title, sentences }: TrialInWords): string =>
-  element('article', {}, [typed('h2', title), typed('p', sentences.join(' '))]);
+const passageHtml = ({ title, said, rows }: PassageInWords): string =>
+  element('article', {}, [typed('h2', title), typed('p', said), ...listed(rows)]);
 
-const resultHtml = ({ title, said, rows }: ResultInWords): string =>
-  element('article', {}, [
-    typed('h2', title),
-    typed('p', said),
-    ...(rows.length === 0
-      ? []
-      : [
-          element(
-            'ul',
-            {},
-            rows.map((row) => typed('li', row)),
-          ),
-        ]),
-  ]);
-
-const listed = (title: string, lines: readonly string[]): string[] =>
-  lines.length === 0
-    ? []
-    : [
-        typed('h3', title),
-        element(
-          'ul',
-          {},
-          lines.map((line) => typed('li', line)),
-        ),
-      ];
+const listed = (lines: readonly string[]): string[] => {
+  const items = lines.map((line) => typed('li', line));
+  return items.length === 0 ? [] : [element('ul', {}, items)];
+};
 
 function labelsOf(
   facts: Keepsake['pours'][number]['facts'],

@@ -18,7 +18,7 @@ export function keepsakeJson(
       reading,
       inWords: Object.fromEntries(fields.map(({ field, text }) => [field, text])),
     })),
-    trials: trials.map(({ trial, sentences }) => ({ ...trial, inWords: sentences.join(' ') })),
+    trials: trials.map(({ trial, said }) => ({ ...trial, inWords: said })),
   };
   return `${JSON.stringify(whole, null, 2)}\n`;
 }

@@ -1,12 +1,10 @@
 import { guessWords } from '../../shared/language/en/guess.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
-import { evening } from './evening-line.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
 import {
   keepsakeInWords,
+  type PassageInWords,
   type PourInWords,
-  type ResultInWords,
-  type TrialInWords,
   type VocabularyOf,
 } from './keepsake-text.ts';
 
@@ -19,18 +17,14 @@ export function keepsakeMarkdown(
   vocabularyOf: VocabularyOf,
   language: KeepsakeLanguage,
 ): string {
-  const { home } = language;
-  const head = [
-    `# ${plainMarkdown(keepsake.title || home.title)}`,
-    plainMarkdown([home.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ')),
-  ];
-  const { pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
-  const body = [
+  const { title, head, pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const whole = [
+    `# ${plainMarkdown(title)}`,
+    plainMarkdown(head),
     ...pours.flatMap((pour) => pourMarkdown(pour, language)),
-    ...trials.flatMap(trialMarkdown),
-    ...results.flatMap(resultMarkdown),
+    ...[...trials, ...results].flatMap(passageMarkdown),
   ];
-  return `${[...head, ...body].join('\n\n')}\n`;
+  return `${whole.join('\n\n')}\n`;
 }
 
 function pourMarkdown(
@@ -59,12 +53,7 @@ function pourMarkdown(
   ];
 }
 
-const trialMarkdown = ({ title, sentences }: TrialInWords): string[] => [
-  `## ${plainMarkdown(title)}`,
-  plainMarkdown(sentences.join(' ')),
-];
-
-const resultMarkdown = ({ title, said, rows }: ResultInWords): string[] => [
+const passageMarkdown = ({ title, said, rows }: PassageInWords): string[] => [
   `## ${plainMarkdown(title)}`,
   plainMarkdown(said),
   ...(rows.length === 0 ? [] : [listMarkdown(rows)]),

@@ -2,7 +2,6 @@ import { guessWords } from '../../shared/language/en/guess.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { words } from '../language.ts';
-import { evening } from './evening-line.ts';
 import { keepsakeInWords, type PourInWords, type VocabularyOf } from './keepsake-text.ts';
 import { homeWords, language } from './language.ts';
 
@@ -13,26 +12,17 @@ interface KeepsakeSheetProps {
 
 /** The same on the screen and on paper. */
 export function KeepsakeSheet({ keepsake, vocabularyOf }: KeepsakeSheetProps) {
-  const { pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
+  const { title: evening, head, pours, trials, results } = keepsakeInWords(keepsake, vocabularyOf, language);
   return (
-    <PrintPage
-      title={keepsake.title || homeWords.title}
-      running={[homeWords.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · ')}
-    >
+    <PrintPage title={evening} running={head}>
       {pours.map((each) => (
         <PourOnSheet key={each.pour.pour} {...each} />
       ))}
-      {trials.map(({ trial, title, sentences }) => (
-        <article class="sheet-pour" key={trial.trial}>
-          <h3>{title}</h3>
-          <p>{sentences.join(' ')}</p>
-        </article>
-      ))}
-      {results.map(({ title, said, rows }) => (
-        <article class="sheet-pour" key={`${title} ${rows.join()}`}>
+      {[...trials, ...results].map(({ title, said, rows }, place) => (
+        <article class="sheet-pour" key={`${place} ${title}`}>
           <h3>{title}</h3>
           <p dir="auto">{said}</p>
-          <Lines of={rows} />
+          {rows.length > 0 && <Lines of={rows} />}
         </article>
       ))}
     </PrintPage>

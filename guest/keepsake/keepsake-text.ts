@@ -7,13 +7,18 @@ import { rowInWords, saidOf } from '../../shared/talk/result-texts.ts';
 import type { Keepsake, KeepsakePour, KeepsakeTrial } from '../../shared/wire/http.ts';
 import type { Drink, PourId } from '../../shared/wire/views.ts';
 import { factLines } from '../stage/fact-lines.ts';
+import { evening } from './evening-line.ts';
 import type { KeepsakeLanguage } from './keepsake-language.ts';
 
 /** Codes and figures of an evening as a person reads them: the common ground of page, paper and files. */
 export interface KeepsakeInWords {
+  readonly title: string;
+  /** Whose notes, with whom, where and when: one line below the title. */
+  readonly head: string;
   readonly pours: readonly PourInWords[];
-  readonly trials: readonly TrialInWords[];
-  readonly results: readonly ResultInWords[];
+  readonly trials: readonly (PassageInWords & { readonly trial: KeepsakeTrial })[];
+  /** What the room made of its glasses, as it was told. */
+  readonly results: readonly PassageInWords[];
 }
 
 export interface PourInWords {
@@ -27,18 +32,11 @@ export interface PourInWords {
   readonly room: readonly string[];
 }
 
-/** What the room made of its glasses, as it was told. */
-export interface ResultInWords {
+export interface PassageInWords {
   readonly title: string;
   readonly said: string;
-  /** Glass by glass, the best first; empty where too few let it count. */
+  /** Of a result glass by glass, the best first; empty where too few let it count. */
   readonly rows: readonly string[];
-}
-
-export interface TrialInWords {
-  readonly trial: KeepsakeTrial;
-  readonly title: string;
-  readonly sentences: readonly string[];
 }
 
 export type VocabularyOf = (drink: Drink) => Vocabulary;
@@ -49,12 +47,15 @@ export function keepsakeInWords(
   language: KeepsakeLanguage,
 ): KeepsakeInWords {
   return {
+    title: keepsake.title || language.home.title,
+    head: [language.home.notesOf(keepsake.guest), ...evening(keepsake, language)].join(' · '),
     pours: keepsake.pours.map((pour) => pourInWords(pour, keepsake, vocabularyOf(pour.drink), language)),
     results: resultsInWords(keepsake, language),
     trials: keepsake.trials.map((trial) => ({
       trial,
       title: language.home.trial.title,
-      sentences: trialSentences(trial, language),
+      said: trialSentences(trial, language).join(' '),
+      rows: [],
     })),
   };
 }
@@ -79,7 +80,7 @@ function pourInWords(
 }
 
 /** Glasses go by their names, or by where they stood before this guest. */
-function resultsInWords({ pours, room }: Keepsake, { guest, home }: KeepsakeLanguage): ResultInWords[] {
+function resultsInWords({ pours, room }: Keepsake, { guest, home }: KeepsakeLanguage): PassageInWords[] {
   const nameOf = (id: PourId): string => {
     const pour = pours.find((each) => each.pour === id);
     return pour?.facts?.name ?? (pour ? guest.glass.nth(pour.position) : home.unnamed);
