@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { coveringMoments } from '../hours/covering-moments.ts';
+import { inTable } from '../hours/moment-table.ts';
+import { timeOfDayFiles, touchesTimeOfDay } from '../hours/time-of-day-files.ts';
 import {
   changes,
   drawMoment,
@@ -62,6 +64,30 @@ describe('the moments of the tests', () => {
     expect(pairs(time, zone)).toBe(times.size * zones.length);
     expect(pairs(time, locale)).toBe(times.size * locales.length);
     expect(pairs(zone, locale)).toBe(zones.length * locales.length);
+  });
+
+  it('are run through with the files that write or read a time, and only with those', () => {
+    const chosen = timeOfDayFiles();
+    for (const file of ['e2e/pace', 'e2e/before', 'shared/language/wall-clock', 'house/moments'])
+      expect(chosen).toContain(`tests/${file}.test.ts`);
+    expect(chosen.length).toBeLessThan(60);
+    expect(touchesTimeOfDay("expect(head).toBe('ends 2:08')")).toBe(false);
+    expect(touchesTimeOfDay('await tablet.text(like(words.ends(aTime))).waitFor()')).toBe(true);
+  });
+
+  it('are told in a table, with what went wrong by its seed', () => {
+    const table = inTable(
+      new Map([
+        [0, { well: true, seconds: 12 }],
+        [4, { well: false, seconds: 48 }],
+      ]),
+    );
+    expect(table.split('\n')).toEqual([
+      expect.stringMatching(/^ +UTC +America\/St_Johns +Asia\/Kolkata +Pacific\/Auckland$/),
+      expect.stringMatching(/^00:05 +en-GB 12 s +en-US WRONG \(4\)$/),
+      ...Array.from({ length: 7 }, () => expect.stringMatching(/^[\w: ]+$/)),
+      '2 moments in 1 minutes, 1 of them wrong.',
+    ]);
   });
 
   it('are drawn once for a run and can be asked for again', () => {
