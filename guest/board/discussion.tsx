@@ -8,6 +8,7 @@ import { type BoardItem, boardItems } from './board-items.ts';
 import { CountedAnswers } from './counted-answers.tsx';
 import { words } from './language.ts';
 import { ShareChoice } from './share-choice.tsx';
+import { useHeldInPlace } from './use-held-in-place.ts';
 import { useVocabulary } from './use-vocabulary.ts';
 
 interface DiscussionProps {
@@ -21,6 +22,7 @@ interface DiscussionProps {
  */
 export function Discussion({ stage, own }: DiscussionProps) {
   const { follower, asked } = useRoom();
+  const choices = useHeldInPlace(asked.value.length === 0);
   const all = boardItems(stage, own.trials);
   const last = stage.cue.pours.length === 0;
   const items = last ? all : all.filter(({ id }) => stage.cue.pours.includes(id));
@@ -35,7 +37,7 @@ export function Discussion({ stage, own }: DiscussionProps) {
   const Share = ({ item }: { readonly item: BoardItem }) =>
     asked.value.includes(item.id) ? null : <ShareChoice item={item} drink={item.drink ?? stage.drink} />;
   return (
-    <div class="stack">
+    <div class="stack talk">
       {open.length > 0 && !last && (
         <WhoSpeaks
           table={view?.table ?? []}
@@ -55,19 +57,21 @@ export function Discussion({ stage, own }: DiscussionProps) {
           {words.share.lead} {last && words.share.leadLast}
         </p>
         <p class="soft small">{words.share.unnamed}</p>
-        {items.map((item) => (
-          <Share key={item.id} item={item} />
-        ))}
-        {earlier.length > 0 && (
-          <details>
-            <summary>{words.share.earlier}</summary>
-            {earlier.map((item) => (
-              <Share key={item.id} item={item} />
-            ))}
-          </details>
-        )}
+        <div class="stack-tight share-choices" ref={choices}>
+          {items.map((item) => (
+            <Share key={item.id} item={item} />
+          ))}
+          {earlier.length > 0 && (
+            <details>
+              <summary>{words.share.earlier}</summary>
+              {earlier.map((item) => (
+                <Share key={item.id} item={item} />
+              ))}
+            </details>
+          )}
+          <CountedAnswers items={all} />
+        </div>
       </section>
-      <CountedAnswers items={all} />
     </div>
   );
 }

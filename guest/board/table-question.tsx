@@ -9,6 +9,9 @@ import { words } from './language.ts';
 import { PartChips } from './part-chips.tsx';
 import { ShareChoice } from './share-choice.tsx';
 
+/** It comes by itself: a tap within so many ms was meant for what stood there before. */
+const settleMs = 450;
+
 interface TableQuestionProps {
   readonly stage: StageUnderWay;
   readonly own: SeatView;
@@ -24,6 +27,7 @@ export function TableQuestion(props: TableQuestionProps) {
 function Asked({ stage, own, pours }: TableQuestionProps & { readonly pours: readonly PourId[] }) {
   const { follower, consent, status } = useRoom();
   const [finer, setFiner] = useState(false);
+  const [settled, setSettled] = useState(false);
   const [only, setOnly] = useState<readonly PagePart[]>([]);
   const all = boardItems(stage, own.trials);
   const items = all.filter(({ id }) => pours.includes(id));
@@ -33,7 +37,13 @@ function Asked({ stage, own, pours }: TableQuestionProps & { readonly pours: rea
     window.scrollTo(0, 0);
     status.say(question, { unseen: true });
   }, []);
-  useEffect(() => () => focusOnPage(), []);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(true), settleMs);
+    return () => {
+      clearTimeout(timer);
+      focusOnPage();
+    };
+  }, []);
   const counts = pours.some((pour) => isCounted(given.get(pour)));
   return (
     <section class="table-question" aria-label={question}>
@@ -44,6 +54,7 @@ function Asked({ stage, own, pours }: TableQuestionProps & { readonly pours: rea
           type="button"
           key={label}
           class="button table-offer"
+          disabled={!settled}
           onClick={() => void consent(pours, { page })}
         >
           <span>{label}</span>

@@ -22,6 +22,7 @@ const allowed: Readonly<Record<string, RegExp>> = {
     /^\.getUserMedia\(\)$/,
   'a mark, a space or a size that is plainer without it':
     /^(:has|:focus-visible|:backdrop|:-(moz|webkit)-[\w-]+|accent-color|text-wrap(: \w+)?|field-sizing(: \w+)?|text-underline-offset|color-scheme(: \w+)?|forced-color-adjust(: \w+)?|print-color-adjust(: \w+)?|@media forced-colors|-webkit-[\w-]+|-moz-[\w-]+|text-size-adjust|hyphens|resize(: \w+)?|cursor(: [\w-]+)?|outline|appearance(: \w+)?|user-select|grid-template-(rows|columns): subgrid|inline-size: fit-content)$/,
+  'turns off what an engine without it does not do': /^overflow-anchor(: none)?$/,
   'sheets of paper, which are laid out to fit without it': /^(@page|page|size|break-(before|after): avoid)$/,
   'a container of which only what stands in @supports makes use': /^container-type(: [\w-]+)?$/,
   'the shorter sides of grids, as old as grids': /^(align|place)-(content|items): start$/,
