@@ -7,8 +7,11 @@ import { cueWords } from '../../shared/language/en/cues.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
-import { openFirefox } from '../engines/firefox.ts';
+import { barriers } from '../engines/barriers.ts';
+import { widestCode } from '../engines/cut-off.ts';
+import { inPage } from '../engines/in-page.ts';
 import { hasEngine } from '../engines/installed.ts';
+import { openFirefox } from '../engines/puppeteer.ts';
 import { Visitor } from '../engines/visitor.ts';
 import { openWebKit } from '../engines/webkit.ts';
 import type { Device as PlayedDevice } from '../server/support/device.ts';
@@ -16,7 +19,7 @@ import { House } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
 import { momentNow } from '../support/moment.ts';
 
-const plan = aPlan();
+const plan = aPlan({ ranking: 'at-the-end' });
 /** WebKit takes its language from locales that a bare machine does not have; an address may ask for one. */
 const inWords = `?language=${(momentNow()?.locale ?? 'en').split('-')[0]}`;
 const pictures = new URL('../screenshots', import.meta.url).pathname;
@@ -37,7 +40,9 @@ describe.each([
   let made: CreatedTasting;
   let host: Visitor;
   let played: PlayedDevice;
+  let conductor: PlayedDevice;
   let guests: Visitor[] = [];
+  const faults: string[] = [];
   const everybody = () => [host, ...guests];
 
   beforeAll(async () => {
@@ -57,10 +62,11 @@ describe.each([
 
   const look = async (screen: string) => {
     for (const [index, each] of everybody().entries()) {
-      await each.fits();
       const who = index === 0 ? 'host' : `guest-${index}`;
       const name = `engine-${engines.host}-${screen}-${who}-in-${each.device.engine}.png`;
       writeFileSync(join(pictures, name), await each.device.picture());
+      for (const found of [...(await each.cutOff()), ...(await barriers(each.device, { contrast: false }))])
+        faults.push(`${who} at ${screen}: ${found}`);
     }
   };
   const next = () => host.presses('button', hostWords.room.next);
@@ -78,9 +84,11 @@ describe.each([
       await guest.presses('button', guestWords.cautions.accept);
     }
     await allSee(cueWords.gathering.verb);
+    for (const letter of ['W', 'M']) expect(await host.device.read(inPage(widestCode, letter))).toEqual([]);
     await host.presses('link', hostWords.doors.toRoom);
     await host.sees('heading', hostWords.cue.kinds.gathering);
     played = await house.guest(made, 'Ilse');
+    conductor = await house.host(made);
     await look('gathering');
   });
 
@@ -101,7 +109,6 @@ describe.each([
   });
 
   test('saves a note as it is written', async () => {
-    const conductor = await house.host(made);
     await conductor.host({ type: 'JumpTo', cue: 'one/writing/write/nose' });
     for (const [index, guest] of guests.entries()) {
       await guest.types(guestWords.fields.nose, `Grüne Birne ${index}`);
@@ -111,11 +118,9 @@ describe.each([
     }
     await played.save({ pour: 'one', field: 'nose', value: 'wet slate' });
     await look('write');
-    conductor.close();
   });
 
   test('asks once what goes to the table, and the question stays where it is while others share', async () => {
-    const conductor = await house.host(made);
     const talk = compile(plan).find(({ kind }) => kind === 'discussion');
     await conductor.host({ type: 'JumpTo', cue: talk?.id });
     await conductor.host({ type: 'OpenDiscussion', pours: ['one'] });
@@ -128,16 +133,71 @@ describe.each([
     for (const guest of guests) await guest.presses('button', boardWords.share.choices.named);
     await host.sees('text', /Grüne Birne 0/);
     await look('talk');
-    conductor.close();
+  });
+
+  test('holds a choice where it is when the talk opens, and for each page that others share', async () => {
+    await conductor.host({ type: 'JumpTo', cue: 'two/first/nose' });
+    await allSee(cueWords.step.nose.spirit.verb);
+    await played.save({ pour: 'two', field: 'nose', value: 'warm hay' });
+    const other = await house.guest(made, 'Berit');
+    await other.save({ pour: 'two', field: 'nose', value: 'sea wind' });
+    const second = compile(plan).filter(({ kind }) => kind === 'discussion')[1];
+    await conductor.host({ type: 'JumpTo', cue: second?.id });
+    for (const guest of guests) await guest.presses('radio', boardWords.share.choices.unnamed);
+    const stands = async (guest: Visitor) => (await guest.sees('radio', boardWords.share.choices.private)).y;
+    const before = await Promise.all(guests.map(stands));
+    const staysWhen = async (what: string, shown: string) => {
+      for (const guest of guests) await guest.sees('text', shown);
+      const after = await Promise.all(guests.map(stands));
+      expect({
+        what,
+        moved: after.map((y, index) => Math.abs(Math.round(y - (before[index] ?? 0)))),
+      }).toEqual({
+        what,
+        moved: before.map(() => 0),
+      });
+    };
+    await conductor.host({ type: 'OpenDiscussion', pours: ['two'] });
+    await staysWhen('the talk opens', boardWords.empty);
+    await played.consent({ page: { sharing: 'named', parts: ['nose'] } }, ['two']);
+    await staysWhen('somebody shares', 'warm hay');
+    await other.consent({ page: { sharing: 'named', parts: ['nose'] } }, ['two']);
+    await staysWhen('one more shares', 'sea wind');
+    await look('choice');
+  });
+
+  test('carries a glass to its place in the order, and selects no text on the way', async () => {
+    await conductor.host({ type: 'JumpTo', cue: 'evening/ranking' });
+    await allSee(cueWords.ranking.verb);
+    const rows = '[...document.querySelectorAll(".ranking-row")]';
+    for (const { device } of guests) {
+      const named = () =>
+        device.read<string[]>(`${rows}.map((row) => row.innerText.replace(/^[0-9.]+\\s*/, ""))`);
+      const [first = '', ...others] = await named();
+      const middles = await device.read<{ x: number; y: number }[]>(
+        `${rows}.map((row) => row.querySelector(".ranking-grip").getBoundingClientRect()).map((box) => ({ x: box.left + box.width / 2, y: box.top + box.height / 2 }))`,
+      );
+      const last = middles.at(-1) ?? { x: 0, y: 0 };
+      // A finger does not stay above the handle; it lets go below the last row.
+      await device.drag([
+        ...middles.map(({ x, y }) => ({ x: x + 60, y })).with(0, middles[0] ?? last),
+        { x: last.x + 120, y: last.y + 25 },
+      ]);
+      expect(await device.read('String(getSelection())')).toBe('');
+      expect(await named()).toEqual([...others, first]);
+    }
+    await look('ranking');
   });
 
   test('tells the names, and says goodbye with everybody’s own notes', async () => {
-    const conductor = await house.host(made);
     await conductor.host({ type: 'Finish' });
     for (const [index, guest] of guests.entries())
       await guest.sees('text', new RegExp(`Grüne Birne ${index}`));
     await host.sees('heading', hostWords.finished.title);
     await look('end');
-    conductor.close();
+  });
+
+  test('had no barrier on any screen, and was told to assistive technology as it stands there', () => {
+    expect(faults).toEqual([]);
   });
 });

@@ -1,7 +1,10 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import type { Engine } from './device.ts';
+import type { Engine as AnyEngine } from './device.ts';
+
+/** Chromium has a way of its own (`support/browser.ts`). */
+type Engine = Exclude<AnyEngine, 'chromium'>;
 
 /** Programs that an engine needs, and the Debian packages that bring them. */
 const needed: Readonly<
@@ -27,7 +30,7 @@ const isComplete = (engine: Engine): boolean =>
 export function hasEngine(engine: Engine): boolean {
   if (isComplete(engine)) return true;
   console.warn(
-    `The evening is not played in ${engine}, which this machine does not have. Install it (Debian: "apt-get install -y ${needed[engine].packages.join(' ')}") and run the tests again.`,
+    `The evening is not played with ${engine}, which this machine does not have. Install it (Debian: "apt-get install -y ${needed[engine].packages.join(' ')}") and run the tests again.`,
   );
   return false;
 }

@@ -1,11 +1,14 @@
-import { expect } from 'vitest';
 import { patience } from '../support/until.ts';
+import { brokenWords } from './cut-off.ts';
 import type { Device } from './device.ts';
+import { inPage } from './in-page.ts';
 
-type Kind = 'button' | 'link' | 'heading' | 'field' | 'radio' | 'switch' | 'text';
+type Kind = 'button' | 'primary' | 'link' | 'heading' | 'field' | 'radio' | 'switch' | 'text';
 
 const selectors: Readonly<Record<Kind, string>> = {
   button: 'button, [role=button], summary',
+  /** The one big button of a host. */
+  primary: 'button:has(.big-lines)',
   link: 'a[href]',
   heading: 'h1, h2, h3',
   field: 'input, textarea',
@@ -71,7 +74,7 @@ export class Visitor {
   async sees(kind: Kind, name: string | RegExp, scroll = false): Promise<Found> {
     const giveUpAt = performance.now() + patience;
     const source = name instanceof RegExp ? name.source : `^${escaped(name)}`;
-    const expression = `(${String(findInPage)})(${[selectors[kind], source, scroll].map((each) => JSON.stringify(each)).join()})`;
+    const expression = inPage(findInPage, selectors[kind], source, scroll);
     for (;;) {
       const found = await this.device.read<Found | null>(expression);
       if (found !== null && (!scroll || found.free)) return found;
@@ -102,10 +105,28 @@ export class Visitor {
     await this.device.type(text);
   }
 
-  /** Nothing runs out of the screen at its side. */
-  async fits(): Promise<void> {
-    const over = await this.device.read<number>('document.documentElement.scrollWidth - innerWidth');
-    expect.soft(over, `${this.device.engine}: the page slides sideways`).toBeLessThanOrEqual(0);
+  /** What does not fit into this screen, each as a sentence. */
+  async cutOff(): Promise<string[]> {
+    const by = await this.device.read<number>('document.documentElement.scrollWidth - innerWidth');
+    return [
+      ...(by > 0 ? [`the page slides sideways by ${by} px`] : []),
+      ...(await this.device.read<string[]>(inPage(brokenWords))),
+    ];
+  }
+
+  /** Waits until the page says the same for a while, and nothing in it is under way. */
+  async calms(): Promise<void> {
+    const now = () =>
+      this.device.read<string>(
+        'document.body.innerText + document.getAnimations().some(({ playState }) => playState === "running")',
+      );
+    const giveUpAt = performance.now() + 5000;
+    for (let before = '', same = 0; same < 2 && performance.now() < giveUpAt; ) {
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      const said = await now();
+      same = said === before ? same + 1 : 0;
+      before = said;
+    }
   }
 
   says(): Promise<string> {

@@ -1,10 +1,12 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Device, Size } from './device.ts';
+import type { Device, Point, Size } from './device.ts';
+import { end, openDisplay } from './display.ts';
 import { programOf } from './installed.ts';
+import { sameTold } from './told.ts';
 
 const elementKey = 'element-6066-11e4-a52e-4f735466cecf';
 const patienceMs = 30_000;
@@ -32,30 +34,8 @@ function freePort(): Promise<number> {
   });
 }
 
-/** Xvfb takes the first display that is free and writes its number to its third channel. */
-function openDisplay(): Promise<{ readonly display: string; readonly screen: ChildProcess }> {
-  const screen = spawn('Xvfb', ['-displayfd', '3', '-screen', '0', '1400x1000x24', '-nolisten', 'tcp'], {
-    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
-  });
-  return new Promise((resolve, reject) => {
-    screen.once('error', reject);
-    screen.once('exit', () => reject(new Error('Xvfb ended before it had a display.')));
-    screen.stdio[3]?.once('data', (said: Buffer) => resolve({ display: `:${String(said).trim()}`, screen }));
-  });
-}
-
-/** Ends a process that this file started, and waits until it is gone. */
-function end(child: ChildProcess): Promise<void> {
-  if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
-  return new Promise((resolve) => {
-    child.removeAllListeners('exit');
-    child.once('exit', () => resolve());
-    child.kill('SIGKILL');
-  });
-}
-
 /** A WebKitGTK of its own on a screen of its own, spoken to by W3C WebDriver. */
-export async function openWebKit(size: Size): Promise<Device> {
+export async function openWebKit(size: Size, dark = false): Promise<Device> {
   const { display, screen } = await openDisplay();
   const port = await freePort();
   const folder = layStyle();
@@ -97,7 +77,10 @@ export async function openWebKit(size: Size): Promise<Device> {
       capabilities: {
         alwaysMatch: {
           browserName: 'MiniBrowser',
-          'webkitgtk:browserOptions': { binary: miniBrowser(), args: ['--automation'] },
+          'webkitgtk:browserOptions': {
+            binary: miniBrowser(),
+            args: ['--automation', ...(dark ? ['--dark-mode'] : [])],
+          },
         },
       },
     });
@@ -105,30 +88,56 @@ export async function openWebKit(size: Size): Promise<Device> {
     const at = (path: string): string => `/session/${opened.sessionId}${path}`;
     const read = <Value>(expression: string): Promise<Value> =>
       ask<Value>('POST', at('/execute/sync'), { script: `return (${expression});`, args: [] });
-    await fitWindow(size, (wanted) => ask('POST', at('/window/rect'), { x: 0, y: 0, ...wanted }), read);
+    const resize = (to: Size): Promise<void> =>
+      fitWindow(to, (wanted) => ask('POST', at('/window/rect'), { x: 0, y: 0, ...wanted }), read);
+    const drag = ([first, ...others]: readonly Point[]): Promise<void> => {
+      const move = (point: Point | undefined, duration: number) => ({
+        type: 'pointerMove',
+        duration,
+        x: Math.round(point?.x ?? 0),
+        y: Math.round(point?.y ?? 0),
+        origin: 'viewport',
+      });
+      const actions = [
+        move(first, 0),
+        { type: 'pointerDown', button: 0 },
+        ...others.map((point) => move(point, 100)),
+        { type: 'pointerUp', button: 0 },
+      ];
+      const finger = { type: 'pointer', id: 'finger', parameters: { pointerType: 'mouse' }, actions };
+      return ask('POST', at('/actions'), { actions: [finger] });
+    };
+    await resize(size);
     return {
       engine: 'webkit',
       open: (address) => ask('POST', at('/url'), { url: address }),
       read,
-      press: (x, y) =>
-        ask('POST', at('/actions'), {
-          actions: [
-            {
-              type: 'pointer',
-              id: 'finger',
-              parameters: { pointerType: 'mouse' },
-              actions: [
-                { type: 'pointerMove', duration: 0, x: Math.round(x), y: Math.round(y), origin: 'viewport' },
-                { type: 'pointerDown', button: 0 },
-                { type: 'pointerUp', button: 0 },
-              ],
-            },
-          ],
-        }),
+      press: (x, y) => drag([{ x, y }]),
+      drag,
       async type(text) {
         const active = await ask<Readonly<Record<string, string>>>('GET', at('/element/active'));
         await ask('POST', at(`/element/${active[elementKey] ?? ''}/value`), { text });
       },
+      async toldOtherwise(reckoned) {
+        const otherwise: string[] = [];
+        for (const each of reckoned) {
+          const found = await ask<Readonly<Record<string, string>>>('POST', at('/element'), {
+            using: 'css selector',
+            value: each.selector,
+          });
+          const of = (what: string) =>
+            ask<string>('GET', at(`/element/${found[elementKey] ?? ''}/computed${what}`));
+          // Of something that it has just drawn anew WebKit at times has no answer yet, which is not a wrong one.
+          const told = await Promise.all([of('role'), of('label')]).then(
+            ([role, name]) => ({ role, name }),
+            () => each,
+          );
+          if (!sameTold(told, each))
+            otherwise.push(`“${each.name}”, a ${each.role}, is told as “${told.name}”, a ${told.role}`);
+        }
+        return otherwise;
+      },
+      resize,
       picture: async () => Buffer.from(await ask<string>('GET', at('/screenshot')), 'base64'),
       print: async ({ widthMm, heightMm }) =>
         Buffer.from(
