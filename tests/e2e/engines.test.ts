@@ -149,13 +149,9 @@ describe.each([
     const staysWhen = async (what: string, shown: string) => {
       for (const guest of guests) await guest.sees('text', shown);
       const after = await Promise.all(guests.map(stands));
-      expect({
-        what,
-        moved: after.map((y, index) => Math.abs(Math.round(y - (before[index] ?? 0)))),
-      }).toEqual({
-        what,
-        moved: before.map(() => 0),
-      });
+      // A page is scrolled by whole pixels, each time a part of one off.
+      const moved = after.filter((y, index) => Math.abs(y - (before[index] ?? 0)) > 2);
+      expect({ what, moved }).toEqual({ what, moved: [] });
     };
     await conductor.host({ type: 'OpenDiscussion', pours: ['two'] });
     await staysWhen('the talk opens', boardWords.empty);
