@@ -4,14 +4,15 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
-import { back, caution, next as nextStroke } from '../../shared/ui/strokes.ts';
+import { back, next as nextStroke } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import type { HostApi } from '../api.ts';
 import { words as appWords } from '../language.ts';
 import { goTo, hrefOf } from '../route.ts';
 import { settled } from './draft.ts';
 import { furtherPart } from './further-part.ts';
-import { type Part, parts, summaryOf } from './part-summaries.ts';
+import { PartList } from './part-list.tsx';
+import { type Part, parts } from './part-summaries.ts';
 import { PoursPart } from './parts/pours-part.tsx';
 import type { PlanEditor } from './plan-editor.ts';
 import { SaveStatus } from './save-status.tsx';
@@ -87,27 +88,7 @@ export function PlanLayout({ editor, stored, api, part: named }: PlanLayoutProps
       <Elsewhere editor={editor} />
       <div class={opened === undefined ? 'plan-body' : 'plan-body plan-opened'}>
         <nav class="plan-rail" aria-label={words.allParts}>
-          <ul>
-            {parts.map((each) => {
-              const summary = summaryOf(each, plan);
-              return (
-                <li key={each}>
-                  <button
-                    type="button"
-                    class="rail-part"
-                    aria-current={each === part ? 'true' : undefined}
-                    onClick={() => go(each)}
-                  >
-                    <span class="rail-title">{words.parts[each]}</span>
-                    <span class={summary.loud ? 'rail-summary rail-loud' : 'rail-summary'}>
-                      {summary.loud && <Icon of={caution} />}
-                      {summary.text}
-                    </span>
-                  </button>
-                </li>
-              );
-            })}
-          </ul>
+          <PartList plan={plan} part={part} tasting={stored.tasting} />
         </nav>
         <section class="plan-part" aria-labelledby="plan-part">
           <div class="plan-back">

@@ -9,6 +9,7 @@ export function keepFocus(root: HTMLElement): void {
   let held: readonly Element[] = [];
   /** How far below the beginning of the page what has the focus stood when last looked at, in px. */
   let stood = 0;
+  let looking = false;
   root.addEventListener('focusin', ({ target }) => {
     held = target instanceof Element ? withAncestors(target, root) : [];
     stood = placeOf(held[0]);
@@ -19,15 +20,23 @@ export function keepFocus(root: HTMLElement): void {
       if (target === held[0] && held[0] !== undefined && isThere(held[0])) held = [];
     });
   });
+  function keepInSight(): void {
+    looking = false;
+    const [now] = held;
+    if (now === undefined || !isThere(now)) return;
+    const wasSeen = stood > scrollY && stood < scrollY + innerHeight;
+    const stands = placeOf(now);
+    if (wasSeen && stands !== stood && now.matches(':focus-visible'))
+      now.scrollIntoView({ block: 'nearest' });
+    stood = stands;
+  }
   new MutationObserver(() => {
     const [lost] = held;
     if (lost === undefined) return;
     if (isThere(lost)) {
-      const wasSeen = stood > scrollY && stood < scrollY + innerHeight;
-      const stands = placeOf(lost);
-      if (wasSeen && stands !== stood && lost.matches(':focus-visible'))
-        lost.scrollIntoView({ block: 'nearest' });
-      stood = stands;
+      // Once for each picture: asked after each change, the browser would lay the page out each time.
+      if (!looking) requestAnimationFrame(keepInSight);
+      looking = true;
       return;
     }
     const { activeElement } = document;

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { levels, vocabularies } from '../../../core/drinks/drink-kinds.ts';
 import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/theme/crowd.ts';
 import { type Level, limits, termsOf, usualFlights } from '../../../core/tasting.ts';
@@ -23,6 +23,8 @@ interface GuestsPartProps {
 export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
   const plan = editor.draft.plan.value;
   const said = words.guests;
+  // It shows nothing of the plan: what is typed above does not concern it.
+  const mixed = useMemo(() => <MixedCrowd editor={editor} />, [editor]);
   const usual = usualFlights[plan.level].reduce((sum, size) => sum + size, 0);
   const head = { least: 0, most: limits.guests, whole: true, wrong: said.tooMany } as const;
   return (
@@ -78,7 +80,7 @@ export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
         onTurn={(practice) => editor.edit((now) => ({ ...now, practice }))}
       />
       <CrowdSurvey editor={editor} stored={stored} api={api} />
-      <MixedCrowd editor={editor} />
+      {mixed}
     </>
   );
 }

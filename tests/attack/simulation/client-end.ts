@@ -117,7 +117,7 @@ export class ClientEnd {
       { hears: (packet) => this.#hears(packet), closed: (reason) => this.#closed(wire, reason) },
       {
         hears: ({ event, payload, answer }) => end?.hears(event, payload, answer ?? (() => undefined)),
-        closed: () => end?.gone(),
+        closed: (reason) => end?.gone(reason),
       },
     );
     const admitted = board.admit(this.#auth, wire);

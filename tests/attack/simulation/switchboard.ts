@@ -14,7 +14,7 @@ export class ServerEnd {
   readonly #board: Switchboard;
   readonly #wire: Wire;
   #receive: (packet: readonly unknown[]) => void = () => undefined;
-  #onDisconnect: () => void = () => undefined;
+  #onDisconnect: (reason: string) => void = () => undefined;
 
   constructor(board: Switchboard, id: string, auth: unknown, wire: Wire) {
     this.#board = board;
@@ -26,7 +26,7 @@ export class ServerEnd {
   use(receive: (packet: readonly unknown[]) => void): void {
     this.#receive = receive;
   }
-  on(event: string, run: () => void): void {
+  on(event: string, run: (reason: string) => void): void {
     if (event === 'disconnect') this.#onDisconnect = run;
   }
   join(room: string): void {
@@ -47,7 +47,7 @@ export class ServerEnd {
     this.#board.overheard?.(this, event, payload);
   }
   disconnect(): void {
-    this.gone();
+    this.gone('server namespace disconnect');
     this.#wire.close('server', 'io server disconnect');
   }
 
@@ -59,8 +59,9 @@ export class ServerEnd {
   hears(event: string, payload: unknown, answer: (value: unknown) => void): void {
     this.#receive([event, payload, answer]);
   }
-  gone(): void {
-    if (this.#board.forget(this)) this.#onDisconnect();
+  /** @param reason as Socket.IO names it */
+  gone(reason: string): void {
+    if (this.#board.forget(this)) this.#onDisconnect(reason);
   }
 }
 
