@@ -18,6 +18,7 @@ import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
+import { joinWrites } from './live/joined-writes.ts';
 import { createLifeSigns, lookEvery } from './live/life-signs.ts';
 import { type Line, LineGuard } from './live/line-guard.ts';
 import { devicesIn } from './live/rooms.ts';
@@ -146,6 +147,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   http.on('request', site);
   // After the site: whoever comes second takes the requests of its own path away from the first.
   io.attach(http);
+  joinWrites(io);
   const lines = new LineGuard(clock);
   io.engine.on('connection', (line: Line) => lines.watch(line));
   openGateway({

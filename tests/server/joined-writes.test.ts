@@ -1,0 +1,46 @@
+import { createServer } from 'node:http';
+import type { AddressInfo, Socket as TcpSocket } from 'node:net';
+import { Server } from 'socket.io';
+import { io as connectTo } from 'socket.io-client';
+import { expect, it } from 'vitest';
+import { joinWrites } from '../../server/live/joined-writes.ts';
+import type { LiveServer } from '../../server/live/rooms.ts';
+
+it('what waits for a device goes to the network in one write: if this fails, an update has changed what it leans on', async () => {
+  const http = createServer();
+  const io = new Server(http, { perMessageDeflate: false });
+  joinWrites(io as unknown as LiveServer);
+  const greeting = Array.from({ length: 7 }, (_, turn) => `message ${turn}`);
+  let writes = 0;
+  io.on('connection', (socket) => {
+    // Below Socket.IO, Engine.IO and ws: what this process hands to the system.
+    const { transport } = socket.conn as unknown as { transport: { socket: { _socket: TcpSocket } } };
+    const tcp = transport.socket._socket as TcpSocket & { _writev: (...given: never[]) => void };
+    for (const name of ['_write', '_writev'] as const) {
+      const usual = tcp[name].bind(tcp) as (...given: never[]) => void;
+      Object.assign(tcp, {
+        [name]: (...given: never[]) => {
+          writes += 1;
+          usual(...given);
+        },
+      });
+    }
+    for (const message of greeting) socket.emit('said', message);
+  });
+  await new Promise<void>((listening) => http.listen(0, '127.0.0.1', listening));
+  const heard: string[] = [];
+  const client = connectTo(`http://127.0.0.1:${(http.address() as AddressInfo).port}`, {
+    transports: ['websocket'],
+    forceNew: true,
+  });
+  client.on('said', (message: string) => heard.push(message));
+  try {
+    await expect.poll(() => heard.length, { timeout: 10_000 }).toBe(greeting.length);
+    expect(heard).toEqual(greeting);
+    // Alone they were seven.
+    expect(writes).toBeLessThanOrEqual(2);
+  } finally {
+    client.disconnect();
+    await io.close();
+  }
+});
