@@ -26,7 +26,7 @@ export const kitReportWords: KitReportWords = {
   },
   reach: {
     network:
-      'Der eigene Anruf des Abends reicht nur durch das Netz des Servers. Für Gäste zu Hause stell QUIETPOUR_STUN und QUIETPOUR_TURN ein, oder trag im Plan einen Link für einen Videoanruf ein.',
+      'Der eigene Anruf des Abends geht nur in diesem Netz. Trag für Gäste zu Hause im Plan einen Link für einen Videoanruf ein, oder bitte den, der den Server betreibt, QUIETPOUR_STUN und QUIETPOUR_TURN einzustellen.',
     public:
       'Der eigene Anruf des Abends geht über das Internet von Gerät zu Gerät. Manche Netze lassen das nicht zu; eine Weiterleitung (QUIETPOUR_TURN) hilft dann.',
     relay:

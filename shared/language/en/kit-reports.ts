@@ -24,7 +24,7 @@ export const kitReportWords = {
   },
   reach: {
     network:
-      'The evening’s own call reaches the server’s own network only. For guests at home set QUIETPOUR_STUN and QUIETPOUR_TURN, or put a video call link in the plan.',
+      'The evening’s own call works on this network only. For guests at home put a video call link in the plan, or ask whoever runs the server to set QUIETPOUR_STUN and QUIETPOUR_TURN.',
     public:
       'The evening’s own call goes from device to device over the internet. A few networks stop that; a relay (QUIETPOUR_TURN) gets through.',
     relay:
