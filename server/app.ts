@@ -27,6 +27,7 @@ import { Metrics } from './ops/metrics.ts';
 import { startRetention } from './ops/retention.ts';
 import { startStoreCheck } from './ops/store-check.ts';
 import { FrontDoor } from './passing/front-door.ts';
+import { Heirs } from './passing/heirs.ts';
 import type { Cluster } from './store/postgres/postgres.ts';
 import type { Store } from './store/store.ts';
 
@@ -34,7 +35,12 @@ export interface ServerOptions {
   /** Closed when the server stops. */
   readonly store: Store;
   /** Where several processes serve together: the others. `address` is where they reach this one. */
-  readonly cluster?: { readonly others: Cluster; readonly address: (port: number) => string };
+  readonly cluster?: {
+    readonly others: Cluster;
+    readonly address: (port: number) => string;
+    /** Ms that whoever balances between processes needs to see that this one ends. */
+    readonly seenWithin?: number;
+  };
   /** 0 takes any free port. */
   readonly port?: number;
   /** Address to listen on; absent: all of this machine's. */
@@ -118,7 +124,9 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const guesses = new GuessThrottle(clock);
   const recaps = new RecapDesk();
   let stopping = false;
-  const frontDoor = cluster && new FrontDoor({ cluster: cluster.others, peers: peersOf(houseKey), log });
+  const peers = peersOf(houseKey);
+  const frontDoor = cluster && new FrontDoor({ cluster: cluster.others, peers, log });
+  const heirs = cluster && new Heirs({ cluster: cluster.others, peers, conductors, log });
   const site = createSite(
     {
       store,
@@ -139,8 +147,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       callServers: options.callServers ?? noCallServers,
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
       secure,
-      ready: () => !stopping && cluster?.others.holds() !== false,
-      ...(frontDoor === undefined ? {} : { passOn: frontDoor.route }),
+      ready: () => (stopping ? 'ending' : cluster?.others.holds() === false ? 'no' : 'yes'),
+      ...(frontDoor && heirs ? { passOn: [heirs.route, frontDoor.route] } : {}),
     },
     recaps,
   );
@@ -200,6 +208,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   let stopped: Promise<void> | undefined;
   const stop = async () => {
     stopping = true;
+    await heirs?.handOver(cluster?.seenWithin ?? 0);
     frontDoor?.close();
     clearInterval(lifeSigns);
     endStoreCheck();

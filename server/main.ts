@@ -100,6 +100,8 @@ const among = (others: Cluster, { host, ownAddress }: Settings) => ({
   clock: steadyClock({ wall: () => others.wall(), steady: () => performance.now() }),
   cluster: {
     others,
+    // As often as haproxy.cfg.example looks, and time for one look more.
+    seenWithin: 1500,
     address: (port: number) => ownAddress ?? `${host ?? externalAddresses()[0] ?? '127.0.0.1'}:${port}`,
   },
 });

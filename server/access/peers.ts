@@ -8,6 +8,8 @@ const header = 'x-quietpour-passed';
 export interface Peers {
   /** Whether another process has passed this on; then it is believed for whom it speaks. */
   passedBy(request: IncomingMessage): boolean;
+  /** The header by which another process knows this one. */
+  readonly own: Readonly<Record<string, string>>;
   /** The headers of a request as it is passed on. */
   headersFor(request: IncomingMessage, address: string): readonly (readonly [string, string])[];
 }
@@ -17,6 +19,7 @@ export function peersOf(houseKey: string): Peers {
     .update('passed on by a process of the same cluster')
     .digest('hex');
   return {
+    own: { [header]: secret },
     passedBy(request) {
       const shown = Buffer.from(String(request.headers[header] ?? ''));
       const wanted = Buffer.from(secret);

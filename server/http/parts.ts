@@ -29,7 +29,7 @@ export interface HttpParts {
   readonly pages: string;
   readonly secure: boolean;
   /** Among several processes: passes on what is another's. */
-  readonly passOn?: RequestHandler;
-  /** Whether whoever balances between processes may send devices here. */
-  readonly ready: () => boolean;
+  readonly passOn?: RequestHandler[];
+  /** Whether whoever balances between processes may send devices here; `ending` is for good, while those who are here stay. */
+  readonly ready: () => 'yes' | 'no' | 'ending';
 }

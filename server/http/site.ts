@@ -34,9 +34,9 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   site.get('/ready', (_request, response) => {
     const ready = parts.ready();
     response
-      .status(ready ? 200 : 503)
+      .status({ yes: 200, no: 503, ending: 404 }[ready])
       .set('Cache-Control', 'no-store')
-      .json({ ready });
+      .json({ ready: ready === 'yes' });
   });
   site.get('/metrics', metricsRoute(parts));
   site.use('/api', (_request, response, next) => {

@@ -115,6 +115,26 @@ export class Conductors {
     this.#options.io.in(everybodyAt(tasting)).disconnectSockets(true);
   }
 
+  /** Those that are in memory here. */
+  get conducted(): readonly TastingId[] {
+    return [...this.#working.keys()];
+  }
+
+  /**
+   * Lets another process have an evening, between two commands: nothing runs while `give` does, and once it has answered
+   * true nothing more is said of it here. Its devices are told to come anew at once.
+   */
+  async handOver(tasting: TastingId, give: () => Promise<boolean>): Promise<boolean> {
+    const conductor = this.#working.get(tasting);
+    if (conductor === undefined) return false;
+    return conductor.alone(async () => {
+      if (!(await give())) return false;
+      this.#options.io.in(everybodyAt(tasting)).emit('moved');
+      this.lost(tasting);
+      return true;
+    });
+  }
+
   /** Removes the tasting with everything in it, also one that cannot be read, and tells its devices. */
   async remove(tasting: TastingId): Promise<void> {
     const conductor = this.#readable(tasting);

@@ -157,6 +157,10 @@ export function connect(
     healing?.failed();
     if (link.peek().status !== 'lost') link.value = { status: 'lost', since: local.wall() };
   });
+  // The next loss is mended at once: nobody starts, and nothing is stormed.
+  socket.on('moved', () => {
+    silent = true;
+  });
   socket.on('dismissal', (why) => {
     if (why === 'server-stopping') return;
     link.value = { status: 'dismissed', why };

@@ -160,6 +160,8 @@ export type Dismissal =
   | 'too-many-devices';
 
 export interface ServerToClient {
+  /** Said before the server hangs up: another one has the evening already, and is found by the same address. */
+  moved: () => void;
   stage: (view: StageView) => void;
   /** To screens that were let in, and to the host's small picture of them. */
   screen: (view: ScreenView) => void;

@@ -1,28 +1,33 @@
-import { fdatasync, mkdtempSync, openSync, rmSync, write } from 'node:fs';
+import { closeSync, fsync, mkdtempSync, openSync, rmSync, write } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { answerParent } from './child.ts';
 
-/** Another process that writes to the disk all the time, and waits for it after every 4 MB. */
+/** Another process that writes to the disk all the time: large files, several at once, each waited for and written anew. */
 const folder = mkdtempSync(join(tmpdir(), 'bench-'));
-const [put, sync] = [promisify(write), promisify(fdatasync)];
+const [put, sync] = [promisify(write), promisify(fsync)];
+const [files, pieces] = [4, 4];
+const some = Buffer.alloc(8 << 20, 1);
 let written = 0;
 
-async function writeOn(): Promise<never> {
-  const file = openSync(join(folder, 'busy'), 'w');
-  const some = Buffer.alloc(4 << 20, 1);
+async function writeOn(name: string): Promise<never> {
   for (;;) {
-    await put(file, some, 0, some.length, (written % 64) * some.length);
+    const file = openSync(join(folder, name), 'w');
+    for (let piece = 0; piece < pieces; piece += 1)
+      await put(file, some, 0, some.length, piece * some.length);
     await sync(file);
-    written += 1;
+    closeSync(file);
+    written += pieces * some.length;
   }
 }
 
 answerParent(
   {
-    begin: () => void writeOn(),
-    megabytes: () => written * 4,
+    begin() {
+      for (let file = 0; file < files; file += 1) void writeOn(`busy-${file}`);
+    },
+    bytes: () => written,
   },
   () => rmSync(folder, { recursive: true, force: true }),
 );

@@ -29,9 +29,9 @@ afterEach(async () => {
   await line.close();
 });
 
-async function process(url = database.url): Promise<Process> {
+async function process(url = database.url, seenWithin = 0): Promise<Process> {
   const store = await openPostgresStore({ url, notesKey, houseKey });
-  const cluster = { others: store.cluster, address: (port: number) => `127.0.0.1:${port}` };
+  const cluster = { others: store.cluster, address: (port: number) => `127.0.0.1:${port}`, seenWithin };
   const house = await House.open({ store, cluster });
   open.push(house);
   return { house, store };
@@ -81,6 +81,58 @@ describe('any device at any process', () => {
     const metrics = await (await fetch(`${other.house.url}/metrics`)).text();
     expect(metrics).toMatch(/quietpour_cluster\{figure="owned"\} 1\n/);
     expect(metrics).not.toContain(made.tasting);
+  });
+
+  it('is read by the next before its process ends, and its devices are told to come at once', async () => {
+    const [one, other] = [await process(database.url, 500), await process()];
+    // Devices of their own: those of a house go with it.
+    const visitors = new House({ url: one.house.url, stop: async () => undefined });
+    const { made, host, noor } = await visitors.evening();
+    const moved: string[] = [];
+    noor.socket.on('moved', () => void moved.push('noor'));
+    host.socket.on('moved', () => void moved.push('host'));
+    const ending = gone(one);
+    await expect.poll(async () => (await one.house.ask('GET', '/ready')).status).toBe(404);
+    // Whoever is here stays until it is another's.
+    expect(await host.host(advance)).toMatchObject({ ok: true });
+    expect(moved).toEqual([]);
+    await expect.poll(() => noor.closed, { timeout: 10_000 }).toBe(true);
+    expect(moved.toSorted()).toEqual(['host', 'noor']);
+    expect(other.store.cluster.figures(), 'before anybody asked for it there').toMatchObject({
+      owned: 1,
+      taken: 1,
+    });
+    await ending;
+    const again = await other.house.host(made);
+    const seat = await other.house.enter(credentials('guest', made.tasting, noor.key));
+    await seat.until('stage', begun);
+    expect(await again.host({ type: 'Hold' })).toMatchObject({ ok: true });
+    expect(one.store.cluster.figures()).toMatchObject({ gaveAway: 1, owned: 0, fenced: 0 });
+    const rows = await database.server.query(database.url, 'SELECT epoch FROM heads');
+    expect(rows, 'one update').toEqual([{ epoch: '2' }]);
+  });
+
+  it('is asked for by a process of the cluster only, and stays where nobody can have it', async () => {
+    const [one, other] = [await process(), await process()];
+    const { made, host } = await one.house.evening();
+    for (const step of ['prepare', 'take']) {
+      const body = { tasting: made.tasting, from: one.store.cluster.name };
+      expect((await other.house.ask('POST', `/api/peers/${step}`, { body })).status).toBe(404);
+    }
+    expect(await host.host(advance)).toMatchObject({ ok: true });
+    // What another conducts under another name is not to be had.
+    expect(await other.store.cluster.draining.takeFrom('nobody', made.tasting as never)).toBe(false);
+    expect(await host.host({ type: 'Hold' })).toMatchObject({ ok: true });
+  });
+
+  it('is read again by the next where something happened after it was read', async () => {
+    const [one, other] = [await process(), await process()];
+    const { made, host } = await one.house.evening();
+    expect(await other.store.cluster.draining.prepare(made.tasting)).toBe(true);
+    await host.host(advance);
+    const events = one.store.sessions.read(made.tasting);
+    expect(await other.store.cluster.draining.takeFrom(one.store.cluster.name, made.tasting)).toBe(true);
+    expect(other.store.sessions.read(made.tasting)).toEqual(events);
   });
 
   it('says nothing while it may be another’s, lets its devices go, and the evening goes on elsewhere', async () => {

@@ -5,10 +5,13 @@ import { type Lease, leaseHolds } from './lease.ts';
 import { databaseFailure } from './trouble.ts';
 
 /** Where a session is conducted. */
-export type Whereabouts =
-  | { readonly at: 'here' }
-  | { readonly at: 'elsewhere'; readonly address: string; readonly process: string }
-  | { readonly at: 'nowhere' };
+export type Whereabouts = { readonly at: 'here' } | Elsewhere | { readonly at: 'nowhere' };
+
+export interface Elsewhere {
+  readonly at: 'elsewhere';
+  readonly address: string;
+  readonly process: string;
+}
 
 /** What is known of the head of a session that is owned here. */
 export interface OwnHead {
@@ -32,7 +35,11 @@ export interface ClaimFigures {
   taken: number;
   lost: number;
   released: number;
+  gaveAway: number;
 }
+
+/** Ms after which a session that was read for taking it over, and was not taken, is forgotten again. */
+const preparedFor = 10_000;
 
 /** Sessions looked after in one sweep: each is a whole evening to read. */
 const atOnce = 8;
@@ -49,9 +56,12 @@ const ownerIsGone = `(NOT EXISTS (SELECT FROM processes p WHERE p.process = h.ow
 /** The sessions that are this process's own. Who owns one is a row in the database, and to claim it one update of that row. */
 export class Claims {
   readonly owned = new Map<TastingId, OwnHead>();
-  readonly figures: ClaimFigures = { taken: 0, lost: 0, released: 0 };
+  readonly figures: ClaimFigures = { taken: 0, lost: 0, released: 0, gaveAway: 0 };
   readonly #parts: ClaimParts;
   readonly #claiming = new Map<TastingId, Promise<Whereabouts>>();
+  /** Read while another conducts them, and at which version. */
+  readonly #prepared = new Map<TastingId, number>();
+  #draining = false;
   #onLost: (tasting: TastingId) => void = () => undefined;
   #onTaken: (tasting: TastingId) => void = () => undefined;
 
@@ -79,11 +89,67 @@ export class Claims {
     return claiming;
   }
 
+  /** From now on nothing more is claimed here: whoever asks for what nobody has is told of another process. */
+  drain(): void {
+    this.#draining = true;
+  }
+
+  /** The other processes that live, in any order. */
+  async others(): Promise<readonly Elsewhere[]> {
+    const { ask, lease } = this.#parts;
+    const rows = await ask<{ process: string; address: string }>(
+      `SELECT process, address FROM processes
+       WHERE process <> $1 AND address <> '' AND valid_until > clock_timestamp() ORDER BY random()`,
+      [lease().process],
+    );
+    return rows.map((each) => ({ at: 'elsewhere', ...each }));
+  }
+
+  /** Reads a session that another conducts, so that to take it costs no reading. False when it is not to be had here. */
+  async prepare(tasting: TastingId): Promise<boolean> {
+    const { ask, lease, load, unload } = this.#parts;
+    if (this.#draining || !lease().mayOwn || this.owned.has(tasting)) return false;
+    const [head] = await ask<{ version: number }>('SELECT version FROM heads WHERE tasting = $1', [tasting]);
+    if (head === undefined) return false;
+    await load(tasting);
+    this.#prepared.set(tasting, head.version);
+    setTimeout(() => {
+      if (this.#prepared.delete(tasting) && !this.owned.has(tasting)) unload(tasting);
+    }, preparedFor).unref();
+    return true;
+  }
+
+  /** One update, with its owner's leave: it has said its last word of this session. */
+  async takeFrom(owner: string, tasting: TastingId): Promise<boolean> {
+    const { ask, lease } = this.#parts;
+    if (this.#draining || !lease().mayOwn || this.#claiming.has(tasting)) return false;
+    const taking = (async (): Promise<Whereabouts> => {
+      const [mine] = await ask<{ epoch: number; version: number }>(
+        `UPDATE heads h SET owner = $2, epoch = epoch + 1
+         WHERE h.tasting = $1 AND h.owner = $3 AND EXISTS (${alive.replace('%s', '$2')})
+         RETURNING epoch, version`,
+        [tasting, lease().process, owner],
+      );
+      return mine === undefined ? { at: 'nowhere' } : this.#take(tasting, mine);
+    })().finally(() => this.#claiming.delete(tasting));
+    this.#claiming.set(tasting, taking);
+    if ((await taking).at !== 'here') return false;
+    this.#onTaken(tasting);
+    return true;
+  }
+
+  /** Another has taken it. */
+  gaveAway(tasting: TastingId): void {
+    if (!this.owned.delete(tasting)) return;
+    this.figures.gaveAway += 1;
+    this.#parts.unload(tasting);
+  }
+
   async #claim(tasting: TastingId, refusing: string): Promise<Whereabouts> {
     const { ask, lease } = this.#parts;
     const { process } = lease();
     try {
-      if (lease().mayOwn) {
+      if (lease().mayOwn && !this.#draining) {
         const [mine] = await ask<{ epoch: number; version: number }>(
           `UPDATE heads h SET owner = $2, epoch = epoch + 1
            WHERE h.tasting = $1 AND EXISTS (${alive.replace('%s', '$2')})
@@ -98,6 +164,10 @@ export class Claims {
         [tasting],
       );
       if (other === undefined) return { at: 'nowhere' };
+      if (this.#draining && (other.address === null || other.owner === process)) {
+        const [another] = await this.others();
+        if (another !== undefined) return another;
+      }
       if (other.owner === null || other.address === null || other.owner === process)
         throw new StoreFailure('Nobody conducts this evening at the moment.');
       return { at: 'elsewhere', address: other.address, process: other.owner };
@@ -107,7 +177,9 @@ export class Claims {
   }
 
   async #take(tasting: TastingId, head: Omit<OwnHead, 'usedAt'>): Promise<Whereabouts> {
-    await this.#parts.load(tasting);
+    // What was read before holds as long as nothing was committed since.
+    if (this.#prepared.get(tasting) !== head.version) await this.#parts.load(tasting);
+    this.#prepared.delete(tasting);
     this.owned.set(tasting, { ...head, usedAt: performance.now() });
     this.figures.taken += 1;
     return { at: 'here' };
@@ -116,7 +188,7 @@ export class Claims {
   /** Sessions under way whose owner is gone begin again here, whether or not anybody asks for them: their clock goes on. */
   async sweep(): Promise<void> {
     const { ask, lease } = this.#parts;
-    if (!lease().mayOwn) return;
+    if (!lease().mayOwn || this.#draining) return;
     const rows = await ask<{ tasting: string }>(
       `SELECT h.tasting FROM heads h JOIN summaries s USING (tasting)
        WHERE h.owner IS NOT NULL AND h.owner <> $1 AND s.stage = 'under-way'

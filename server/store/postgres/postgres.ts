@@ -44,12 +44,17 @@ export interface Cluster {
    * `taken` ones came here because their owner is gone, and `expired` is the lease for so long that another may have all.
    */
   join(address: string, on: ClusterEvents): Promise<void>;
+  /** Of this process. */
+  readonly name: string;
+  readonly draining: Draining;
   /** The processes that own these sessions. */
   ownersOf(tastings: readonly TastingId[]): Promise<ReadonlyMap<TastingId, string>>;
   /** Wall clock of the database in ms, by the last round trips. */
   wall(): number;
   figures(): ClusterFigures;
 }
+/** How the sessions of a process that ends come to another. */
+type Draining = Pick<Claims, 'drain' | 'others' | 'prepare' | 'takeFrom' | 'gaveAway'>;
 interface ClusterEvents {
   lost(tasting: TastingId): void;
   taken(tasting: TastingId): void;
@@ -66,6 +71,7 @@ type ClusterFigures = Record<
   | 'taken'
   | 'lost'
   | 'released'
+  | 'gaveAway'
   | 'owned'
   | 'offsetMs',
   number
@@ -217,6 +223,8 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
     tastingOfKey: (hash) => tastingWhere('hash', 'keys', hash),
     tastingOfCode: (code) => tastingWhere('code', 'tastings', code),
     holds: () => lease.holds(),
+    name: lease.process,
+    draining: claims,
     join(where, events) {
       address = where;
       on = events;
