@@ -36,7 +36,10 @@ export function line(figure: Figure): string {
   return `  ${figure.name.padEnd(70)} ${shown(figure).padStart(9)} ${figure.unit.padEnd(6)} ${wanted(figure).padEnd(14)} ${verdict}`;
 }
 
-/** A figure with its verdict; `met` is null without a goal, and `busy` says that a load above 2 may have spoilt it. */
+/** Of the load average: what is taken at more is marked, for milliseconds hardly hold there. */
+export const busyAbove = 2;
+
+/** A figure with its verdict; `met` is null without a goal, and `busy` says that the load may have spoilt it. */
 export interface Judged {
   readonly name: string;
   readonly value: number;
@@ -49,5 +52,5 @@ export interface Judged {
 
 export function judge(figure: Figure, load: number): Judged {
   const { name, value, unit, goal = null } = figure;
-  return { name, value, unit, goal, met: met(figure) ?? null, load, busy: load > 2 };
+  return { name, value, unit, goal, met: met(figure) ?? null, load, busy: load > busyAbove };
 }

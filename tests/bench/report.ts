@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { cpus, totalmem } from 'node:os';
 import type { Figure } from './figures.ts';
-import { met, shown, wanted } from './figures.ts';
+import { busyAbove, met, shown, wanted } from './figures.ts';
 import type { SessionsRun } from './sessions.ts';
 import type { TapRun } from './tap.ts';
 
@@ -38,7 +38,7 @@ export function report(parts: readonly Part[]): string {
     'once and loops over its sockets. What has no goal is shown, not judged. Why something was missed stands in',
     '[MISSED.md](MISSED.md).',
     '',
-    `Machine: ${machine()}. What else it did meanwhile is told by the load average in each heading.`,
+    `Machine: ${machine()}. What else it did meanwhile is told by the load average in each heading; above ${busyAbove} it is marked busy.`,
     '',
     ...parts.flatMap((part) => [
       `## ${part.name}, ${part.at}`,
