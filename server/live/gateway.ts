@@ -15,6 +15,7 @@ import { StoreFailure } from '../store/store.ts';
 import type { Conductor } from './conductor.ts';
 import type { Conductors } from './conductors.ts';
 import { broadcastFlat } from './flat-broadcast.ts';
+import { emptyRequest } from './forgotten-request.ts';
 import { admit } from './handshake.ts';
 import type { LineGuard } from './line-guard.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
@@ -172,6 +173,7 @@ export function openGateway(parts: GatewayParts): void {
 
   /** Who this is has been settled: what it came with, some 2 kB a guest, is not kept for the evening. */
   function forgetRequest(socket: LiveSocket): void {
+    if (socket.conn?.transport?.name === 'websocket') emptyRequest(socket.request);
     Reflect.set(socket.conn ?? {}, 'request', undefined);
     Reflect.set(socket, 'handshake', undefined);
   }
