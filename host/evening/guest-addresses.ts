@@ -11,6 +11,8 @@ export function guestAddresses(
     link: `${origin}/j/${linkCode}`,
     /** The questions before the evening. */
     survey: `${origin}/survey/${linkCode}`,
+    /** Camera, sound and line, tried at home. */
+    kit: `${origin}/kit/${linkCode}`,
     /** As it is read out and typed. */
     spoken: origin.replace(/^https?:\/\//, ''),
   }));

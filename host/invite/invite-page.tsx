@@ -4,6 +4,7 @@ import { invitationFile, invitationText } from '../../core/planning/invitation/i
 import { epochMs } from '../../core/units.ts';
 import { invitationWords, inviteWords } from '../../shared/language/en/invite.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { Choice } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
@@ -19,11 +20,19 @@ const invitation = { ...invitationWords, language: locale };
 /** What guests get before the evening: a text to send, a file for calendars, the link and its square code. */
 export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   const { plan, tasting, code, revision } = evening.stored;
-  const link = guestAddresses(evening.stored, window.location.origin)[0]?.link ?? window.location.origin;
+  const [address] = guestAddresses(evening.stored, window.location.origin);
+  const link = address?.link ?? window.location.origin;
   const unreached = whyUnreached(addressReach(link), plan.remoteGuests > 0);
-  const way = useMemo(() => ({ link, code }), [link, code]);
+  const kind = useSignal<'table' | 'home'>(plan.guests === 0 && plan.remoteGuests > 0 ? 'home' : 'table');
+  const kit = kind.value === 'home' ? address?.kit : undefined;
+  const way = useMemo(() => ({ link, code, kit }), [link, code, kit]);
   const written = useMemo(() => invitationText(plan, way, invitation), [plan, way]);
-  const text = useSignal(written);
+  /** What the host made of each kind. */
+  const edited = useSignal<{ readonly table?: string; readonly home?: string }>({});
+  const text = edited.value[kind.value] ?? written;
+  const edit = (typed: string): void => {
+    edited.value = { ...edited.value, [kind.value]: typed };
+  };
   const field = useRef<HTMLTextAreaElement>(null);
   const { status } = evening.app;
 
@@ -39,11 +48,14 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
     }
   };
   const save = (): void => {
-    const made = { uid: `${tasting}@quietpour`, revision, now: epochMs(Date.now()) };
+    // Of its own, so that a calendar with both keeps both.
+    const uid = kit === undefined ? `${tasting}@quietpour` : `${tasting}-home@quietpour`;
+    const made = { uid, revision, now: epochMs(Date.now()) };
     const file = invitationFile(plan, way, invitation, made);
     if (file === undefined) return;
     const title = plan.title === '' ? invitationWords.untitled : plan.title;
-    saveAsFile(`${title}.ics`, 'text/calendar', file);
+    const name = kit === undefined ? title : `${title}, ${inviteWords.homeFile}`;
+    saveAsFile(`${name}.ics`, 'text/calendar', file);
   };
 
   return (
@@ -61,6 +73,20 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
       )}
       <div class="invite">
         <section class="invite-text">
+          {plan.remoteGuests > 0 && plan.guests > 0 && (
+            <Choice
+              legend={inviteWords.kind}
+              across
+              value={kind.value}
+              options={(['table', 'home'] as const).map((value) => ({
+                value,
+                label: inviteWords.kinds[value],
+              }))}
+              onChoose={(value) => {
+                kind.value = value;
+              }}
+            />
+          )}
           <label class="field-label" for="invitation">
             {inviteWords.text}
           </label>
@@ -73,23 +99,23 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
             aria-describedby="invitation-hint"
             ref={field}
             dir="auto"
-            value={text.value}
+            value={text}
             onInput={(event) => {
-              text.value = event.currentTarget.value;
+              edit(event.currentTarget.value);
             }}
           />
           <div class="thumb-bar">
-            {text.value !== written && (
+            {text !== written && (
               <Button
                 kind="quiet"
                 onPress={() => {
-                  text.value = written;
+                  edit(written);
                 }}
               >
                 {inviteWords.fresh}
               </Button>
             )}
-            <Button kind="primary" onPress={() => void copy(text.value)}>
+            <Button kind="primary" onPress={() => void copy(text)}>
               {inviteWords.copy}
             </Button>
           </div>

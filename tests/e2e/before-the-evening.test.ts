@@ -116,6 +116,12 @@ describe('word to the guests', () => {
     expect(text).toContain(made.code);
     // The server of these tests is open on loopback alone: said before anything is sent.
     expect(await page.getByRole('note').first().innerText()).toBe(inviteWords.reach.machine);
+    await page.getByRole('radio', { name: inviteWords.kinds.home }).check();
+    const forHome = page.getByLabel(inviteWords.text, { exact: true });
+    await expect.poll(() => forHome.inputValue()).toContain(`/kit/${made.code}`);
+    await host.look('host-invite-home');
+    await page.getByRole('radio', { name: inviteWords.kinds.table }).check();
+    await expect.poll(() => forHome.inputValue()).toBe(text);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: inviteWords.download }).click(),

@@ -9,6 +9,8 @@ import { instantOf, type WallTime, wallTimeIn } from './invitation-time.ts';
 export interface WayIn {
   readonly link: string;
   readonly code: string;
+  /** The page on which camera and sound are tried: given for whoever joins from home, and then all is written for there. */
+  readonly kit?: string | undefined;
 }
 
 /** Everything that a person reads; the words are a language's own. */
@@ -24,12 +26,10 @@ export interface InvitationWords {
   readonly dateToCome: string;
   readonly lasts: (hours: number, minutes: number) => string;
   readonly where: (place: string) => string;
-  readonly atHome: string;
   readonly call: (link: string) => string;
   readonly way: (way: WayIn) => string;
   readonly bringTitle: string;
   readonly bring: readonly string[];
-  readonly bringAtHome: readonly string[];
   readonly rulesTitle: string;
   readonly rules: readonly string[];
   readonly careTitle: string;
@@ -40,6 +40,18 @@ export interface InvitationWords {
   readonly ageByLaw: string;
   readonly withoutAlcohol: string;
   readonly sign: (host: string) => string;
+  /** In place of the above for whoever joins from home. */
+  readonly home: {
+    readonly place: string;
+    readonly ownCall: string;
+    readonly tryKit: (link: string) => string;
+    /** With how many vials come. */
+    readonly vials: (vials: number) => string;
+    readonly readyTitle: string;
+    readonly ready: readonly string[];
+    readonly care: readonly string[];
+    readonly allergens: string;
+  };
 }
 
 const fiveMinutes = 5 * 60_000;
@@ -50,7 +62,10 @@ export function plannedLength(plan: Plan): DurationMs {
   return durationMs(Math.ceil((seconds * 1000) / fiveMinutes) * fiveMinutes);
 }
 
-/** Names nothing that a blind tasting hides, and nothing of the pours at all but their number. */
+/**
+ * Names nothing that a blind tasting hides, and nothing of the pours at all but their number. For the table, or for home:
+ * who sits at the one needs no word of the other.
+ */
 export function invitationText(plan: Plan, way: WayIn, words: InvitationWords): string {
   const startsAt = startOf(plan);
   const paragraphs = [
@@ -61,18 +76,16 @@ export function invitationText(plan: Plan, way: WayIn, words: InvitationWords): 
         ? [words.dateToCome]
         : [
             words.when(wallTimeIn(startsAt, plan.timeZone, words.language)),
-            ...atOtherZones(plan, startsAt, words),
+            ...(way.kit === undefined ? [] : [words.otherZone(wallTimeIn(startsAt, 'UTC', words.language))]),
           ]),
       ...(plan.pours.length === 0 ? [] : [lengthIn(plan, words)]),
-      ...(plan.place === '' ? [] : [words.where(plan.place)]),
-      ...(plan.remoteGuests > 0 ? [words.atHome] : []),
-      ...(plan.callLink === undefined ? [] : [words.call(plan.callLink)]),
+      ...(way.kit === undefined ? [plan.place === '' ? '' : words.where(plan.place)] : callOf(plan, words)),
     ]),
     whatIsPoured(plan, words),
     words.way(way),
-    listed(words.bringTitle, [...words.bring, ...(plan.remoteGuests > 0 ? words.bringAtHome : [])]),
+    ...(way.kit === undefined ? [listed(words.bringTitle, words.bring)] : atHome(plan, way.kit, words)),
     listed(words.rulesTitle, words.rules),
-    careOf(plan, words),
+    careOf(plan, way, words),
     plan.hostName === '' ? '' : words.sign(plan.hostName),
   ];
   return `${paragraphs.filter((paragraph) => paragraph !== '').join('\n\n')}\n`;
@@ -94,12 +107,12 @@ export function invitationFile(
     startsAt,
     lasts: plannedLength(plan),
     title: titleOf(plan, words),
-    place: plan.place,
+    place: way.kit === undefined ? plan.place : words.home.place,
     description: lines([
       plan.welcome,
       words.way(way),
-      ...(plan.callLink === undefined ? [] : [words.call(plan.callLink)]),
-      careOf(plan, words),
+      ...(way.kit === undefined ? [] : [...callOf(plan, words), ...atHome(plan, way.kit, words)]),
+      careOf(plan, way, words),
     ]),
     link: way.link,
   } satisfies CalendarEvent);
@@ -116,11 +129,22 @@ const withoutAlcohol = (plan: Plan): boolean =>
 const titleOf = (plan: Plan, words: InvitationWords): string =>
   plan.title === '' ? words.untitled : plan.title;
 
-/** Guests elsewhere reckon from UTC: it is the one clock that everybody's phone can turn into their own. */
-function atOtherZones(plan: Plan, startsAt: EpochMs, words: InvitationWords): string[] {
-  const utc = wallTimeIn(startsAt, 'UTC', words.language);
-  return plan.remoteGuests > 0 ? [words.otherZone(utc)] : [];
+/** Where they see and hear the table: on the same page, or in another call that the plan names. */
+const callOf = (plan: Plan, words: InvitationWords): string[] => [
+  plan.callLink === undefined ? words.home.ownCall : words.call(plan.callLink),
+];
+
+/** What lies there on the evening, and what is tried before. */
+function atHome(plan: Plan, kit: string, { home }: InvitationWords): string[] {
+  const vials = plan.pours.length + plan.trials.length * vialsOfTrial;
+  return [
+    home.tryKit(kit),
+    listed(home.readyTitle, [...(vials === 0 ? [] : [home.vials(vials)]), ...home.ready]),
+  ];
 }
+
+/** Two of each drink, because kits are packed before anybody knows which of the six orders a guest will get. */
+const vialsOfTrial = 4;
 
 function lengthIn(plan: Plan, words: InvitationWords): string {
   const minutes = Math.round(plannedLength(plan) / 60_000);
@@ -134,10 +158,11 @@ function whatIsPoured(plan: Plan, words: InvitationWords): string {
 }
 
 /** The usual cautions; local law where the country is not known. */
-function careOf(plan: Plan, words: InvitationWords): string {
-  if (withoutAlcohol(plan)) return `${words.withoutAlcohol} ${words.allergens}`;
+function careOf(plan: Plan, { kit }: WayIn, words: InvitationWords): string {
+  const { care, allergens } = kit === undefined ? words : words.home;
+  if (withoutAlcohol(plan)) return `${words.withoutAlcohol} ${allergens}`;
   const age = isAgeCountry(plan.lawOf) ? words.age(ageToAsk(plan.lawOf).age) : words.ageByLaw;
-  return listed(words.careTitle, [...words.care, words.allergens, age]);
+  return listed(words.careTitle, [...care, allergens, age]);
 }
 
 const lines = (all: readonly string[]): string => all.filter((line) => line !== '').join('\n');

@@ -33,7 +33,6 @@ export const invitationWords: InvitationWords = {
       ...(minutes > 0 || hours === 0 ? [several(minutes, 'Minute', 'Minuten')] : []),
     ].join(' ')}.`,
   where: (place) => `Wo: ${place}`,
-  atHome: 'Wenn ihr zu Hause mitverkostet, bekommt ihr eure Fläschchen vorher.',
   call: (link) => `Videoanruf: ${link}`,
   way: ({ link, code }) =>
     `Öffnet am Abend ${link} auf eurem Handy (Code ${code}). Ihr müsst nichts installieren.`,
@@ -42,9 +41,6 @@ export const invitationWords: InvitationWords = {
     'ein geladenes Handy, oder einfach einen Stift: Papier ist da',
     'eine Nase ohne Parfüm, und keinen starken Kaffee kurz davor',
     'etwas im Magen: Esst, bevor ihr kommt',
-  ],
-  bringAtHome: [
-    'zu Hause: so viele kleine Gläser wie Proben, stilles Wasser, einen Becher zum Spucken, eine weiße Serviette und einfaches Brot',
   ],
   rulesTitle: 'Wie es geht',
   rules: [
@@ -65,6 +61,30 @@ export const invitationWords: InvitationWords = {
     'Nur für Menschen, die das gesetzliche Mindestalter erreicht haben: dort, wo verkostet wird, und dort, wo sie leben.',
   withoutAlcohol: 'Nichts von dem, was eingeschenkt wird, enthält Alkohol.',
   sign: (host) => `Bis dann\n${host}`,
+  home: {
+    place: 'Zu Hause, über die Seite für Gäste',
+    ownCall: 'Wo: zu Hause. Ihr seht und hört den Tisch auf derselben Seite wie alles andere.',
+    tryKit: (link) =>
+      `Probiert vor dem Abend Kamera und Ton mit dem Handy aus, das ihr nehmt: ${link} Es dauert eine halbe Minute.`,
+    vials: (vials) =>
+      `${several(vials, 'Fläschchen', 'Fläschchen')}, die vorher zu euch kommen und nur Nummern tragen: Lagert sie aufrecht, kühl und dunkel, und öffnet jedes erst, wenn sein Glas an der Reihe ist`,
+    readyTitle: 'Legt bitte bereit',
+    ready: [
+      'so viele kleine Gläser wie Fläschchen, und etwas, um sie abzudecken',
+      'stilles Wasser und einfaches Brot',
+      'einen Becher zum Spucken und ein weißes Blatt Papier',
+      'ein geladenes Handy mit Ladekabel und ein ruhiges Zimmer; mit Kopfhörern hört euch der Tisch besser',
+      'eine Nase ohne Parfüm, und keinen starken Kaffee kurz davor',
+      'etwas im Magen: Esst, bevor wir anfangen',
+    ],
+    care: [
+      'Alle spucken, trinken zwischen den Gläsern Wasser und dürfen jedes Glas auslassen. Etwas Alkohol nimmt man trotzdem auf.',
+      'Fahrt danach nicht mehr, auch nicht am frühen Morgen: Lasst jemanden fahren, der nicht verkostet hat. Haltet die Fläschchen von Kindern fern.',
+      'Verkostet nicht, wenn ihr schwanger seid oder sein könntet oder wenn ihr stillt. Bei Medikamenten oder Krankheit fragt vorher in der Arztpraxis oder Apotheke. Wenn ihr nicht oder nicht mehr trinkt: Schauen, riechen und schreiben dürft ihr gern.',
+    ],
+    allergens:
+      'Vertragt ihr etwas nicht, etwa Gluten, Milch, Ei, Nüsse oder Sulfite? Sagt es eurem Gastgeber, bevor die Fläschchen gefüllt werden: Es kann in einem davon sein.',
+  },
 };
 
 /** The words of the host's page with the invitation. */
@@ -87,10 +107,14 @@ export const inviteWords: InviteWords = {
     'Er öffnet die Seite dieser Verkostung auf einem Handy. Bis die Türen offen sind, sagt sie, wann und wo.',
   scan: (code) => `Ein QR-Code, der ein Handy mit dem Code ${code} auf die Seite für Gäste führt`,
   code: 'Code',
+  kind: 'Für wen',
+  kinds: { table: 'Gäste am Tisch', home: 'Gäste zu Hause' },
+  homeFile: 'zu Hause',
   call: 'Videoanruf',
   tryCall: 'Den Videoanruf ausprobieren',
   tryCallHint: 'Er öffnet sich auf einer neuen Seite. Prüfe Bild und Ton, bevor es deine Gäste tun.',
-  noCall: 'Es gibt Gäste zu Hause, aber noch keinen Link zu einem Videoanruf im Plan.',
+  noCall:
+    'Gäste zu Hause sehen und hören den Tisch auf ihrer Seite. Wenn du einen anderen Videoanruf nehmen magst, trag seinen Link in den Plan ein.',
   toPlan: 'Zum Plan',
   reach: {
     machine:

@@ -26,7 +26,6 @@ export const invitationWords: InvitationWords = {
       ...(minutes > 0 || hours === 0 ? [several(minutes, 'minute', 'minutes')] : []),
     ].join(' ')}.`,
   where: (place) => `Where: ${place}`,
-  atHome: 'If you are joining from home, your vials are sent ahead.',
   call: (link) => `Video call: ${link}`,
   way: ({ link, code }) =>
     `On the evening, open ${link} on your phone (code ${code}). There is nothing to install.`,
@@ -35,9 +34,6 @@ export const invitationWords: InvitationWords = {
     'a charged phone (or a pen: there is paper for you)',
     'no perfume, and no strong coffee just before',
     'a full stomach: eat before you come',
-  ],
-  bringAtHome: [
-    'at home: as many small glasses as there are pours, plain water, a cup to spit into, a white napkin and plain bread',
   ],
   rulesTitle: 'How it works',
   rules: [
@@ -57,6 +53,30 @@ export const invitationWords: InvitationWords = {
   ageByLaw: 'Only for people of the legal age where the tasting takes place and where they live.',
   withoutAlcohol: 'Nothing we pour contains alcohol.',
   sign: (host) => `See you then,\n${host}`,
+  home: {
+    place: 'At home, over the guests’ page',
+    ownCall: 'Where: at home. You see and hear the table on the same page as everything else.',
+    tryKit: (link) =>
+      `Before the evening, try camera and sound with the phone that you will use: ${link} It takes half a minute.`,
+    vials: (vials) =>
+      `your ${several(vials, 'vial', 'vials')}, sent ahead, with numbers only: keep them upright, cool and in the dark, and open each one when its glass comes`,
+    readyTitle: 'Please have ready',
+    ready: [
+      'as many small glasses as there are vials, and something to cover them',
+      'plain water and plain bread',
+      'a cup to spit into, and a white sheet of paper',
+      'a charged phone with its charger, and a quiet room; with earphones the table hears you better',
+      'no perfume, and no strong coffee just before',
+      'a full stomach: eat before we begin',
+    ],
+    care: [
+      'Everybody spits and drinks water between glasses, and you may skip any glass. You still take in some alcohol.',
+      'Do not drive afterwards, nor early the next morning: let someone who has not tasted drive. Keep the vials away from children.',
+      'Do not taste when you are or may be pregnant, or when you breastfeed. With medicines or an illness, ask your doctor or pharmacist first. If you do not drink, or no longer do, you are welcome to look, nose and write.',
+    ],
+    allergens:
+      'Anything you must not have, such as gluten, milk, egg, nuts or sulphites? Tell your host before the vials are filled: it may be in one.',
+  },
 };
 
 /** The words of the host's page with the invitation. */
@@ -78,10 +98,14 @@ export const inviteWords = {
   linkHint: 'It opens this tasting on a phone. Until the doors open it says when and where.',
   scan: (code: string) => `A QR code that takes a phone to the guests’ page with code ${code}`,
   code: 'Code',
+  kind: 'For whom',
+  kinds: { table: 'Guests at the table', home: 'Guests at home' },
+  homeFile: 'at home',
   call: 'Video call',
   tryCall: 'Try the video call',
   tryCallHint: 'It opens in a new page. Check picture and sound before your guests do.',
-  noCall: 'You have guests at home, but the plan has no video call link yet.',
+  noCall:
+    'Guests at home see and hear the table on their page. If you prefer another video call, put its link in the plan.',
   toPlan: 'Plan',
   reach: {
     machine:

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
+import type { PourId } from '../../../../core/ids.ts';
 import {
   invitationFile,
   invitationText,
@@ -196,9 +197,7 @@ describe('the invitation', () => {
       '12 March 2027',
       '19:30',
       'UTC+1',
-      '18:30 UTC',
       'The old ferry house',
-      'https://call.example/room',
       way.link,
       way.code,
       'spit',
@@ -213,8 +212,69 @@ describe('the invitation', () => {
     }
   });
 
+  const fromHome = { ...way, kit: 'https://tasting.example/kit/ABC234' };
+  const home = invitationText(plan, fromHome, invitationWords);
+
+  it('is of another kind for home: when on every clock, the call, the page to try it, the vials and what to have ready', () => {
+    for (const part of [
+      'Maren',
+      '12 March 2027',
+      '18:30 UTC',
+      'https://call.example/room',
+      way.link,
+      way.code,
+      fromHome.kit,
+      '6 vials',
+      'numbers only',
+      'a cup to spit into',
+      'white sheet',
+      'eat before',
+      'Do not drive',
+      '21 years',
+      'pregnant',
+      'medicines',
+    ])
+      expect(home, part).toContain(part);
+    // Who is at home needs no word of the way there, and who comes none of vials and calls.
+    for (const part of ['The old ferry house', 'before you come', 'paper for you', 'way home'])
+      expect(home, part).not.toContain(part);
+    for (const part of ['vial', 'UTC on', 'call.example', '/kit/', 'At home', 'at home'])
+      expect(text, part).not.toContain(part);
+  });
+
+  it('says where there is no other call that one sees and hears the table on the same page', () => {
+    const { callLink: _, ...without } = plan;
+    expect(invitationText(without, fromHome, invitationWords)).toContain('on the same page');
+  });
+
+  it('asks to have a vial ready for each glass of an odd one out, whichever of its orders one gets', () => {
+    const trial = {
+      id: 'odd' as PourId,
+      flight: 0,
+      a: plan.pours[0]?.id ?? ('' as PourId),
+      b: plan.pours[1]?.id ?? ('' as PourId),
+      codes: { a: ['112', '113'], b: ['114', '115'] },
+    };
+    const odd = { ...plan, trials: [trial] } as unknown as typeof plan;
+    expect(invitationText(odd, fromHome, invitationWords)).toContain('10 vials');
+  });
+
+  it('goes into a calendar of its own kind for home: there, with what to have ready, beside the one for the table', () => {
+    const uid = 'harvest-home@tasting';
+    const file = invitationFile(plan, fromHome, invitationWords, { ...made, uid }) ?? '';
+    const { event: found } = read(file);
+    expect(found.uid).toBe(uid);
+    expect(found.location).toBe(invitationWords.home.place);
+    for (const part of [fromHome.kit, '6 vials', 'call.example', way.link])
+      expect(found.description).toContain(part);
+    const table = read(fileFor(plan)).event;
+    expect(table.location).toBe('The old ferry house');
+    for (const part of ['/kit/', 'vial', 'call.example']) expect(table.description).not.toContain(part);
+    expect(found.startDate.toUnixTime()).toBe(table.startDate.toUnixTime());
+  });
+
   it('names no pour, so that nothing blind is told', () => {
-    for (const pour of plan.pours) expect(text + fileFor(plan)).not.toContain(pour.name);
+    for (const pour of plan.pours) expect(text + home + fileFor(plan)).not.toContain(pour.name);
   });
 
   it('defers to local law where the country is not known, and has no cautions to drink less of water', () => {
