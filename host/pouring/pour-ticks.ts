@@ -10,6 +10,7 @@ import {
   type Tick,
 } from '../../core/planning/serving/pouring.ts';
 import type { GridColumn } from '../../core/planning/serving/pouring-grid.ts';
+import { firstKitPlace, stepsOfVial } from '../../core/planning/serving/vial-kits.ts';
 import type { HostFollower } from '../../shared/follower/host-follower.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { sentenceFor } from '../language.ts';
@@ -45,7 +46,8 @@ export function usePourTicks({ columns, told, send, say }: PourTicksOptions): Po
   const stepsOf = useMemo(() => stepsOfColumns(columns), [columns]);
 
   const tick = async (group: Parameters<PourTicks['tick']>[0]): Promise<void> => {
-    const next = nextOfGroup(levels, group, stepsOf);
+    const vials = group.places.some((place) => place >= firstKitPlace);
+    const next = nextOfGroup(levels, group, (pour) => (vials ? stepsOfVial(stepsOf(pour)) : stepsOf(pour)));
     if (next === undefined) return;
     const id = commandId(nanoid());
     waiting.value = [...waiting.value, { id, ...next }];

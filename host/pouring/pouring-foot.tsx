@@ -13,16 +13,20 @@ interface PouringFootProps {
   readonly ticks: PourTicks;
   readonly rows: readonly GridRow[];
   readonly columns: readonly GridColumn[];
+  readonly vials?: boolean;
   readonly children?: ComponentChildren;
 }
 
 /** How far the glasses are, and the way back from the last tap. */
-export function PouringFoot({ ticks, rows, columns, children }: PouringFootProps) {
+export function PouringFoot({ ticks, rows, columns, vials = false, children }: PouringFootProps) {
   return (
     <footer class="pouring-foot">
       <p class="pouring-count">
         <strong class="figures">
-          {words.count(readyIn(ticks.levels, rows, columns), pouredAt(rows).length * columns.length)}
+          {(vials ? words.vials : words).count(
+            readyIn(ticks.levels, rows, columns),
+            pouredAt(rows).length * columns.length,
+          )}
         </strong>
         {ticks.last !== undefined && <span class="soft"> {ticks.last}</span>}
       </p>

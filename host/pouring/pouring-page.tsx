@@ -2,8 +2,10 @@ import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { PourId } from '../../core/ids.ts';
 import { columnsOf, rowsOf } from '../../core/planning/serving/pouring-grid.ts';
+import { kitRowsOf, stepsOfVial, vialColumnsOf } from '../../core/planning/serving/vial-kits.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
 import { Button } from '../../shared/ui/button.tsx';
+import { Choice } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
@@ -22,6 +24,11 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
   const { plan, tasting } = stored;
   const columns = useMemo(() => columnsOf(plan), [plan]);
   const rows = rowsOf(plan, follower.view.value?.seats ?? []);
+  const kits = useMemo(() => kitRowsOf(plan), [plan]);
+  const vialColumns = useMemo(() => vialColumnsOf(plan), [plan]);
+  const chosen = useSignal<'glasses' | 'vials'>('glasses');
+  const vials = kits.length > 0 && (chosen.value === 'vials' || rows.length === 0);
+  const poured = vials ? { rows: kits, columns: vialColumns } : { rows, columns };
   const helping = useSignal(false);
   const ticks = usePourTicks({
     columns,
@@ -29,6 +36,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
     send: follower.sendPouringCommand,
     say: app.status.say,
   });
+  const vialTicks = { ...ticks, stepsOf: (pour: PourId) => stepsOfVial(ticks.stepsOf(pour)) };
   const named = new Set(
     (follower.view.value?.pours ?? []).filter(({ revealed }) => revealed).map(({ id }) => id),
   );
@@ -44,7 +52,7 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
           {words.back}
         </a>
       </header>
-      {columns.length === 0 || rows.length === 0 ? (
+      {columns.length === 0 || (rows.length === 0 && kits.length === 0) ? (
         <EmptyState
           title={columns.length === 0 ? words.noPours : words.noPlaces}
           action={
@@ -57,9 +65,25 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
         </EmptyState>
       ) : (
         <>
-          <PouringLead lead={words.lead} columns={columns} />
-          <PouringTable rows={rows} columns={columns} ticks={ticks} covers={covers} />
-          <PouringFoot ticks={ticks} rows={rows} columns={columns}>
+          <PouringLead lead={vials ? words.vials.lead : words.lead} columns={poured.columns} />
+          {kits.length > 0 && rows.length > 0 && (
+            <div class="pouring-lead">
+              <Choice
+                legend={words.vials.which}
+                across
+                value={vials ? 'vials' : 'glasses'}
+                options={(['glasses', 'vials'] as const).map((value) => ({
+                  value,
+                  label: words.vials.kinds[value],
+                }))}
+                onChoose={(value) => {
+                  chosen.value = value;
+                }}
+              />
+            </div>
+          )}
+          <PouringTable vials={vials} {...poured} ticks={vials ? vialTicks : ticks} covers={covers} />
+          <PouringFoot ticks={ticks} vials={vials} {...poured}>
             <span class="pouring-helper">
               <Button
                 kind="quiet"

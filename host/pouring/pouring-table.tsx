@@ -7,6 +7,8 @@ import { Covered } from '../evening/covered-name.tsx';
 import type { PourTicks } from './pour-ticks.ts';
 
 interface PouringTableProps {
+  /** Kits for home in place of the glasses of the room. */
+  readonly vials?: boolean;
   readonly rows: readonly GridRow[];
   readonly columns: readonly GridColumn[];
   readonly ticks: Pick<PourTicks, 'levels' | 'stepsOf' | 'tick'>;
@@ -16,10 +18,10 @@ interface PouringTableProps {
 
 /** Places down, pours across in pouring order; every glass a button, and every head one for all of its glasses. */
 export function PouringTable(props: PouringTableProps) {
-  const { rows, columns, covers } = props;
+  const { rows, columns, covers, vials = false } = props;
   const places = pouredAt(rows).map(({ place }) => place);
   return (
-    <section class="pouring-scroll" aria-label={words.table}>
+    <section class="pouring-scroll" aria-label={vials ? words.vials.table : words.table}>
       <table class="pouring-table">
         <thead>
           <tr>
@@ -40,7 +42,7 @@ export function PouringTable(props: PouringTableProps) {
                 <GroupButton
                   {...props}
                   group={{ places, pours: [column.id] }}
-                  label={(step) => words.column(nameOf(column), step)}
+                  label={(step) => (vials ? words.vials : words).column(nameOf(column), step)}
                 />
               </th>
             ))}
@@ -50,7 +52,7 @@ export function PouringTable(props: PouringTableProps) {
           {rows.map((row) => (
             <tr key={row.place}>
               <th scope="row">
-                <span class="pouring-code">{row.name ?? words.place(row.place)}</span>
+                <span class="pouring-code">{whoAt(row)}</span>
                 {(row.name !== null || row.leftHanded) && (
                   <span class="pouring-name">
                     {[
@@ -84,7 +86,8 @@ export function PouringTable(props: PouringTableProps) {
 
 const nameOf = ({ code, name, kind }: GridColumn): string =>
   kind === 'trial' ? words.oddOne : (code ?? name);
-const whoAt = ({ name, place }: GridRow): string => name ?? words.place(place);
+const whoAt = ({ name, place, kit }: GridRow): string =>
+  kit === undefined ? (name ?? words.place(place)) : words.vials.kit(kit);
 
 interface GroupButtonProps extends PouringTableProps {
   readonly group: Parameters<PourTicks['tick']>[0];

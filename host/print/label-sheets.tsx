@@ -135,7 +135,10 @@ interface LabelProps {
   readonly title: string;
 }
 
-/** A blind label tells the code and nothing that gives the pour away, strength included. */
+/**
+ * Numbers only, however open the tasting is: the name comes with the glass, on the phone. Where a pour may be known, its
+ * strength and its allergens stand there all the same [C6].
+ */
 function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
   const volume = volumeText(pourVolume(pour, plan), plan.volumeUnit);
   const contains = allergensOnVial(plan, pour.id, tells);
@@ -144,7 +147,6 @@ function Label({ plan, label: { mark, pour, tells }, title }: LabelProps) {
     <>
       <p class="label-mark">{mark}</p>
       <div class="label-words">
-        {tells && <p class={contains === '' ? 'label-name' : 'label-name label-name-short'}>{pour.name}</p>}
         <p>{[volume, ...strength].join(' · ')}</p>
         {contains === '' && <p class="label-title">{title}</p>}
         {contains !== '' && <p class="label-care">{contains}</p>}

@@ -96,6 +96,22 @@ describe('the pour run on two devices', () => {
     await glass(phone, 2, '152', words.steps.covered).waitFor();
   });
 
+  it('fills the vials of each kit for home, once and without drops, apart from the glasses', async () => {
+    const vial = (person: Person, kit: number, state: string) =>
+      person.page.getByRole('button', {
+        name: new RegExp(`^${words.glass(words.vials.kit(kit), '418')} ${state} `),
+      });
+    await tablet.page.getByRole('radio', { name: words.vials.kinds.vials }).check();
+    await vial(tablet, 1, words.empty).click();
+    await vial(tablet, 1, words.ready).waitFor();
+    await vial(tablet, 2, words.empty).waitFor();
+    expect(await vial(tablet, 1, words.ready).getAttribute('aria-disabled')).toBe('true');
+    const all = 2 * (demoEvening.pours?.length ?? 0);
+    await tablet.text(words.vials.count(1, all)).waitFor();
+    await tablet.look('host-pouring-vials');
+    await tablet.page.getByRole('radio', { name: words.vials.kinds.glasses }).check();
+  });
+
   it('goes through all steps of a spirit, and no further', async () => {
     for (const state of [words.empty, words.steps.covered]) {
       await glass(tablet, 3, '894', state).click();

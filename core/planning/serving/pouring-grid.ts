@@ -24,6 +24,8 @@ export interface GridColumn {
 
 export interface GridRow {
   readonly place: number;
+  /** Of vials for a guest at home: which kit, from 1. */
+  readonly kit?: number;
   /** Null until somebody has sat down there. */
   readonly name: string | null;
   readonly leftHanded: boolean;

@@ -55,7 +55,8 @@ type RecentTick = Tick & { readonly undone: boolean };
 
 export const nothingPoured: Pouring = { settled: [], recent: [] };
 export const ticksThatCanBeUndone = 60;
-export const mostPlaces = limits.guests;
+/** Places at the table, and beyond them the kits of vials (`vial-kits.ts`). */
+export const mostPlaces = 2 * limits.guests;
 
 /** Takes in a tick; the same one again changes nothing, and then the same object comes back. */
 export function ticked(pouring: Pouring, { id, places, pours, done }: Tick): Pouring {

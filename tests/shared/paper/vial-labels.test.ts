@@ -12,7 +12,7 @@ const choice = { id: pourId('odd'), flight: 0, a: pourId('ash'), b: pourId('ceda
 const tested = (plan: Plan): Plan => ({ ...plan, trials: [drawTrial(plan, choice, seededRandom(4))] });
 
 describe('the labels of a kit', () => {
-  it('are a place for each pour of an open tasting, which tells its name, and a code where it is blind', () => {
+  it('are a number for each pour of an open tasting, which tells its strength, and a code where it is blind', () => {
     expect(vialLabels(planOf(2)).map(({ mark, tells }) => [mark, tells])).toEqual([
       ['1', true],
       ['2', true],
