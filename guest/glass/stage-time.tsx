@@ -5,7 +5,7 @@ import { useTick } from '../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
-import { timeOf } from '../stage/cue-time.ts';
+import { saidAt, timeOf } from '../stage/cue-time.ts';
 
 /** The time of the cue; said aloud at 60, 20 and 0 s only [4.1.3 of WCAG]. */
 export function StageTime({ stage }: { readonly stage: StageUnderWay }) {
@@ -22,7 +22,7 @@ export function StageTime({ stage }: { readonly stage: StageUnderWay }) {
   useEffect(() => {
     const mark = timed ? crossedMark(before.current, remaining) : undefined;
     before.current = remaining;
-    if (mark !== undefined) status.say(words.spoken.marks[mark], { unseen: true });
+    if (mark !== undefined) status.say(saidAt(words.spoken, mark, stage.cue), { unseen: true });
   }, [remaining, timed, status]);
   if (!timed) return null;
   return <DrainingGlass time={time} now={now} label={words.glass.timeLabel} words={words.glass.time} />;

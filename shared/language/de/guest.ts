@@ -144,8 +144,9 @@ export const guestWords: GuestWords = {
     marks: {
       60: 'Noch eine Minute.',
       20: 'Noch zwanzig Sekunden.',
-      0: 'Die Zeit ist um. Schreib ruhig noch zu Ende.',
+      0: 'Die Zeit ist um.',
     },
+    writeOn: 'Schreib ruhig noch zu Ende.',
   },
 
   fields: { look: 'Aussehen', nose: 'Nase', palate: 'Gaumen', finish: 'Abgang', thoughts: 'Gedanken' },

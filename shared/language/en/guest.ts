@@ -142,8 +142,9 @@ export const guestWords = {
     marks: {
       60: 'One minute left.',
       20: 'Twenty seconds left.',
-      0: 'Time is up. You may finish writing.',
+      0: 'Time is up.',
     },
+    writeOn: 'You may finish writing.',
   },
 
   fields: { look: 'Look', nose: 'Nose', palate: 'Palate', finish: 'Finish', thoughts: 'Thoughts' },
