@@ -13,6 +13,7 @@ export interface Device {
   /** Of these those that the engine itself tells assistive technology otherwise or not at all, each as a sentence. */
   toldOtherwise(reckoned: readonly Reckoned[]): Promise<string[]>;
   resize(size: Size): Promise<void>;
+  key(name: Key): Promise<void>;
   /** What the screen shows, as PNG. */
   picture(): Promise<Buffer>;
   /** As the print window makes it: PDF. Lengths in mm, without margins of the browser's own. */
@@ -22,6 +23,8 @@ export interface Device {
 
 export const engines = ['chromium', 'firefox', 'webkit'] as const;
 export type Engine = (typeof engines)[number];
+
+export type Key = 'Enter' | 'Tab';
 
 /** The viewport in CSS pixels. */
 export interface Size {

@@ -22,7 +22,7 @@ import type { Visitor } from './visitor.ts';
 const pours = (demoEvening.pours ?? []).slice(0, 3);
 
 /** The demo evening with half its glasses, a break between them, and everything that a plan can have. */
-const plan = planSchema.parse({
+export const plan = planSchema.parse({
   ...demoEvening,
   practice: true,
   flightSizes: [2, 1],
@@ -126,7 +126,7 @@ class Evening {
     await this.#open(this.#cast.all('screen'), `/screen${language}`);
     await this.#cast.look('screen', 'door');
     await screen?.types(/./, code);
-    await screen?.device.type('\n');
+    await screen?.device.key('Enter');
     const conductor = await this.#house.host(this.#made);
     const asking = await conductor.until('presence', (seen) => seen.screensAsking.length === 1);
     await this.#cast.look('screen', 'waiting');
@@ -238,5 +238,5 @@ const viewOf = (cue: Cue): WordedCue => ({
 });
 
 /** Screens that look alike bear one name. */
-const screenOf = (cue: Cue): string =>
+export const screenOf = (cue: Cue): string =>
   [cue.kind, ...('step' in cue ? [cue.step] : []), viewOf(cue).sense ?? []].flat().join('-');

@@ -3,14 +3,27 @@ import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import type { Engine as AnyEngine } from './device.ts';
 
-/** Chromium has a way of its own (`support/browser.ts`). */
-type Engine = Exclude<AnyEngine, 'chromium'>;
+/** Chromium has a way of its own (`support/browser.ts`); Orca is the screen reader. */
+type Engine = Exclude<AnyEngine, 'chromium'> | 'orca';
 
 /** Programs that an engine needs, and the Debian packages that bring them. */
 const needed: Readonly<
   Record<Engine, { readonly programs: readonly string[]; readonly packages: readonly string[] }>
 > = {
   firefox: { programs: ['firefox-esr|firefox'], packages: ['firefox-esr'] },
+  orca: {
+    programs: ['orca', 'speech-dispatcher', 'dbus-daemon', 'openbox', 'Xvfb', 'firefox-esr|firefox'],
+    packages: [
+      'orca',
+      'speech-dispatcher',
+      'speech-dispatcher-audio-plugins',
+      'at-spi2-core',
+      'dbus',
+      'openbox',
+      'xvfb',
+      'firefox-esr',
+    ],
+  },
   webkit: { programs: ['WebKitWebDriver', 'Xvfb'], packages: ['webkit2gtk-driver', 'xvfb'] },
 };
 

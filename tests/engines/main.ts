@@ -2,15 +2,23 @@ import { Cast } from './cast.ts';
 import { engines } from './device.ts';
 import { playEvening } from './evening.ts';
 import { hasEngine, installEngine } from './installed.ts';
+import { keepWhatIsRead } from './read-aloud.ts';
 import { layOutSheets } from './sheets.ts';
 
 const folder = new URL('../screenshots/engines', import.meta.url).pathname;
 
 /**
- * The whole evening in each engine, and a sheet of pictures for each screen. `-- webkit` for one engine.
+ * The whole evening in each engine, and a sheet of pictures for each screen. `-- webkit` for one engine, `-- --orca` for
+ * what a screen reader says instead.
  */
 async function main(): Promise<number> {
   const asked = process.argv.slice(2);
+  if (asked.includes('--orca')) {
+    installEngine('orca');
+    if (!hasEngine('orca')) return 1;
+    await keepWhatIsRead();
+    return 0;
+  }
   const faults: string[] = [];
   for (const engine of engines.filter((each) => asked.length === 0 || asked.includes(each))) {
     if (engine !== 'chromium') {

@@ -63,6 +63,7 @@ async function openDevice(
       await page.mouse.up();
     },
     type: (text) => page.keyboard.type(text),
+    key: (name) => page.keyboard.press(name),
     toldOtherwise: async (reckoned) =>
       missingIn(await (engine === 'firefox' ? treeOfFirefox(browser) : treeOfChromium(page)), reckoned),
     resize: (wanted) => page.setViewport(wanted),

@@ -3,13 +3,15 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync 
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Device, Point, Size } from './device.ts';
+import type { Device, Key, Point, Size } from './device.ts';
 import { end, openDisplay } from './display.ts';
 import { programOf } from './installed.ts';
 import { sameTold } from './told.ts';
 
 const elementKey = 'element-6066-11e4-a52e-4f735466cecf';
 const patienceMs = 30_000;
+/** As the WebDriver standard names them. */
+const keys: Readonly<Record<Key, string>> = { Enter: '\uE007', Tab: '\uE004' };
 
 /** The browser that comes with the driver, in a folder that names the machine and the version. */
 function miniBrowser(): string {
@@ -107,6 +109,10 @@ export async function openWebKit(size: Size, dark = false): Promise<Device> {
       const finger = { type: 'pointer', id: 'finger', parameters: { pointerType: 'mouse' }, actions };
       return ask('POST', at('/actions'), { actions: [finger] });
     };
+    const type = async (text: string): Promise<void> => {
+      const active = await ask<Readonly<Record<string, string>>>('GET', at('/element/active'));
+      await ask('POST', at(`/element/${active[elementKey] ?? ''}/value`), { text });
+    };
     await resize(size);
     return {
       engine: 'webkit',
@@ -114,10 +120,8 @@ export async function openWebKit(size: Size, dark = false): Promise<Device> {
       read,
       press: (x, y) => drag([{ x, y }]),
       drag,
-      async type(text) {
-        const active = await ask<Readonly<Record<string, string>>>('GET', at('/element/active'));
-        await ask('POST', at(`/element/${active[elementKey] ?? ''}/value`), { text });
-      },
+      type,
+      key: (name) => type(keys[name]),
       async toldOtherwise(reckoned) {
         const otherwise: string[] = [];
         for (const each of reckoned) {
