@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { compile } from '../../core/running-order/compile.ts';
 import { cueWords } from '../../shared/language/en/cues.ts';
 import { documentWords } from '../../shared/language/en/document.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
@@ -11,7 +12,7 @@ import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
 import { openBrowser } from '../support/browser.ts';
-import { forgetNewerMethods, forgetOurLayout } from '../support/older-browser.ts';
+import { forgetNewerMethods, forgetOurLayout, refuseStorage } from '../support/older-browser.ts';
 import { seededRandom } from '../support/seeded-random.ts';
 import { Guest } from './guest.ts';
 import { Person } from './person.ts';
@@ -20,6 +21,8 @@ import { Person } from './person.ts';
  * The pages in a browser that knows no more methods than those of 2021, six times slower than this machine. The layout
  * is today's: what styles ask for is held against published data by another test.
  */
+const plan = aPlan({ ranking: 'at-the-end', liking: true });
+const cues = compile(plan);
 let browser: Browser;
 let house: House;
 let made: CreatedTasting;
@@ -30,6 +33,7 @@ beforeAll(async () => {
   house = await House.open();
   made = await house.plan(aPlan());
   host = await house.host(made);
+  await host.host({ type: 'OpenDoors' });
 });
 afterAll(async () => {
   await browser?.close();
@@ -41,23 +45,68 @@ async function slow(person: Person): Promise<void> {
   await session.send('Emulation.setCPUThrottlingRate', { rate: 6 });
 }
 
+/** At letters of 200 %, in the colours that a system forces on every page. */
+async function looksLarge(person: Person, name: string): Promise<void> {
+  const size = (percent: string) =>
+    person.page.evaluate((each) => {
+      document.documentElement.style.fontSize = each;
+    }, percent);
+  await size('200%');
+  await person.page.emulateMedia({ forcedColors: 'active' });
+  await person.photograph(name);
+  expect.soft(await person.overflow(), `${name} slides sideways`).toBe(0);
+  await person.page.emulateMedia({ forcedColors: 'none' });
+  await size('');
+}
+
 describe('a browser of 2021', () => {
-  it('sits down, follows, writes and shares on a small phone', async () => {
-    await host.host({ type: 'OpenDoors' });
-    const guest = await Guest.arrives(browser, 'Ottilie', 'light', 'small');
-    const { person } = guest;
-    await slow(person);
-    await person.page.goto(`${house.url}/j/${made.code}`);
-    await guest.sitsDown();
-    await guest.readsCautions();
-    await person.heading(cueWords.gathering.verb, 1).waitFor();
-    const [pour] = aPlan().pours;
-    await host.host({ type: 'JumpTo', cue: `${pour?.id}/writing/write/nose` });
-    const field = person.page.getByRole('textbox').first();
-    await field.fill('smoke and salt');
-    await person.text(guestWords.saved.saved).first().waitFor();
-    await person.look('older-guest-write');
-    expect(person.faults).toEqual([]);
+  it('sits down, follows, writes and shares to the end, on a small phone and where nothing may be kept', async () => {
+    const evening = await house.plan(plan);
+    const conductor = await house.host(evening);
+    await conductor.host({ type: 'OpenDoors' });
+    const slowly = await Guest.arrives(browser, 'Ottilie', 'light', 'small');
+    const keepsNothing = await Guest.arrives(browser, 'Per', 'dark');
+    const both = [slowly, keepsNothing];
+    await slow(slowly.person);
+    await keepsNothing.person.page.addInitScript(refuseStorage);
+    for (const guest of both) {
+      await guest.person.page.goto(`${house.url}/j/${evening.code}`);
+      await guest.sitsDown();
+      await guest.readsCautions();
+      await guest.person.heading(cueWords.gathering.verb, 1).waitFor();
+    }
+    // One cue of each kind, with a picture at letters twice as large and in the system's own colours.
+    const seen = new Set<string>();
+    for (const cue of cues) {
+      const screen = cue.kind === 'step' ? `${cue.step}-${cue.sense}` : cue.kind;
+      if (seen.has(screen)) continue;
+      seen.add(screen);
+      await conductor.host({ type: 'JumpTo', cue: cue.id });
+      for (const guest of both) await guest.isAt(cue);
+      if (cue.kind === 'step' && cue.sense === 'nose') {
+        for (const guest of both) {
+          await guest.writes('nose', `smoke and salt of ${guest.person.name}`);
+          await guest.seesSaved();
+          await guest.putsPenDown();
+        }
+        await slowly.person.look('older-guest-write');
+        await keepsNothing.person.page.reload();
+        await keepsNothing.isAt(cue);
+        expect(await keepsNothing.field('nose').inputValue()).toBe('smoke and salt of Per');
+      }
+      if (cue.kind === 'discussion') {
+        await conductor.host({ type: 'OpenDiscussion', pours: [...cue.pours] });
+        for (const guest of both) await guest.answersQuestion('named');
+        for (const { person } of both) await person.text('smoke and salt of Ottilie').first().waitFor();
+      }
+      await looksLarge(slowly.person, `older-guest-${screen}`);
+    }
+    await conductor.host({ type: 'Finish' });
+    for (const { person } of both) {
+      await person.heading(guestWords.keepsake.title, 1).waitFor();
+      await person.text(`smoke and salt of ${person.name}`).first().waitFor();
+      expect(person.faults).toEqual([]);
+    }
   });
 
   it('shows the evening to the room', async () => {

@@ -28,3 +28,14 @@ export function forgetOurLayout(): void {
     !property.startsWith('aspect-ratio') &&
     (value === undefined ? supports(property) : supports(property, value));
 }
+
+/** As a browser whose owner lets no page keep anything: whoever asks for a store is refused, as the HTML standard says. */
+export function refuseStorage(): void {
+  const refuse = {
+    get: (): never => {
+      throw new DOMException('The operation is insecure.', 'SecurityError');
+    },
+  };
+  for (const store of ['localStorage', 'sessionStorage', 'indexedDB', 'caches'])
+    Object.defineProperty(globalThis, store, refuse);
+}
