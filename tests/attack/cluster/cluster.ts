@@ -1,14 +1,13 @@
-import { copyFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { TastingId } from '../../../core/ids.ts';
 import { connectTo } from '../../../server/store/postgres/connections.ts';
 import { lookUps } from '../../../server/store/postgres/look-ups.ts';
 import type { CreatedTasting } from '../../../shared/wire/http.ts';
 import { aKey, House, newSeat } from '../../server/support/house.ts';
 import { type PostgresServer, startPostgres } from '../../support/postgres-server.ts';
-import { forgetFolder, type SpawnedServer, spawnServer, temporaryFolder } from '../../support/server.ts';
+import { forgetFolder, temporaryFolder } from '../../support/server.ts';
 import { Chances } from '../chances.ts';
 import { faultsIn } from './history.ts';
+import { type Place, startIn } from './places.ts';
 import { Roamer } from './roamer.ts';
 
 export interface ClusterAttack {
@@ -40,11 +39,6 @@ const processes = 3;
 const longest = 40_000;
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
 
-interface Place {
-  readonly folder: string;
-  server: SpawnedServer | undefined;
-}
-
 /** Nearest rank. */
 export const percentile = (values: readonly number[], share: number): number =>
   Math.round(
@@ -74,18 +68,10 @@ async function attacked(
   const { rounds, seed, say = () => undefined, bundle } = attack;
   const chances = new Chances(seed);
   const database = await postgres.database();
-  const start = async (place: Place): Promise<void> => {
-    place.server = await spawnServer({
-      folder: place.folder,
-      database,
-      ...(bundle === undefined ? {} : { bundle }),
-    });
-  };
+  const start = (place: Place): Promise<void> =>
+    startIn(place, { database, first: places[0] ?? place, bundle });
   for (let count = 0; count < processes; count += 1) {
     const place: Place = { folder: await temporaryFolder(), server: undefined };
-    // All have the keys of the first.
-    for (const key of places[0] === undefined ? [] : ['notes.key', 'house.key'])
-      await copyFile(join(places[0]?.folder ?? '', key), join(place.folder, key));
     places.push(place);
     await start(place);
   }
