@@ -57,6 +57,34 @@ export async function commitRates(
   };
 }
 
+/** Events on disk in a second when so many evenings go on at once, each waiting for its own last one; closes the store. */
+export async function appendRate(store: Store, evenings: number, seconds: number): Promise<number> {
+  const plan = planSchema.parse(demoEvening);
+  const names = Array.from({ length: evenings }, (_, index) => tastingId(`bench-append-${index}`));
+  await Promise.all(
+    names.map((tasting, index) => {
+      const code = `A${index.toString(36).toUpperCase().padStart(5, '0')}`;
+      return store.tastings.create({ tasting, code, plan, revision: 1, createdAt: epochMs(index) });
+    }),
+  );
+  const until = performance.now() + seconds * 1000;
+  let appended = 0;
+  await Promise.all(
+    names.map(async (tasting) => {
+      for (let expected = 0; performance.now() < until; expected += 1) {
+        const answered = {
+          command: commandId(`bench-${expected}`),
+          answer: { ok: true, version: expected + 1 } as const,
+        };
+        await store.sessions.append({ tasting, expected, events: [{ type: 'ReminderCleared' }], answered });
+        appended += 1;
+      }
+    }),
+  );
+  await store.close();
+  return appended / seconds;
+}
+
 async function rate(count: number, work: () => Promise<void>): Promise<number> {
   const began = performance.now();
   await work();

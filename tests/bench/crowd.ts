@@ -81,8 +81,14 @@ answerParent({
     for (const each of await connectAll(port, nobody(guests), 50)) each.close();
     return {};
   },
-  async joinOurs({ port, houseKey, guests }: { port: number; houseKey: string; guests: number }) {
-    evening = await openEvening(port, houseKey, demo);
+  /** @param owner the port of the process that conducts it, where guests come to another */
+  async joinOurs({
+    port,
+    owner = port,
+    houseKey,
+    guests,
+  }: Record<'port' | 'guests', number> & { owner?: number; houseKey: string }) {
+    evening = await openEvening(owner, houseKey, demo);
     auths = await takeSeats(port, evening, guests);
     const level = lastOf(guests);
     ours = await connectAll(port, auths, 200);

@@ -29,7 +29,7 @@ const post = async (url: string, body: object, key?: string): Promise<never> => 
 let ids = 0;
 export const newId = (): string => {
   ids += 1;
-  return `bench-${String(ids).padStart(9, '0')}`;
+  return `bench-${process.pid}-${String(ids).padStart(9, '0')}`;
 };
 
 export async function openEvening(port: number, houseKey: string, plan: Plan): Promise<OpenEvening> {

@@ -5,10 +5,11 @@ import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { epochMs } from '../../core/units.ts';
 import { type RunningServer, startServer } from '../../server/app.ts';
 import { type Clock, wallClock } from '../../server/clock.ts';
+import { openPostgresStore } from '../../server/store/postgres/postgres.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { clockAhead } from '../support/clock-ahead.ts';
 import { answerParent, usage } from './child.ts';
-import { commitRates } from './commit-rates.ts';
+import { appendRate, commitRates } from './commit-rates.ts';
 import { fillStore, firstUses } from './stored-sessions.ts';
 
 /** The whole server over a store in a file, as it runs in an evening; only the clock may run faster. */
@@ -48,9 +49,17 @@ function fastClock(speed: number): Clock {
   return clock;
 }
 
-const start = (clock: Clock, port: number) =>
+/** As one of several on a PostgreSQL, where one is named. */
+async function storeAt(database: string | undefined) {
+  if (database === undefined) return { store: openSqliteStore(file, { inThread: true }) };
+  const store = await openPostgresStore({ url: database, notesKey: Buffer.alloc(32, 7), houseKey });
+  const cluster = { others: store.cluster, address: (port: number) => `127.0.0.1:${port}` };
+  return { store, cluster };
+}
+
+const start = async (clock: Clock, port: number, database?: string) =>
   startServer({
-    store: openSqliteStore(file, { inThread: true }),
+    ...(await storeAt(database)),
     host: '127.0.0.1',
     houseKey,
     seatLimit: 100_000,
@@ -67,8 +76,8 @@ function watched() {
 
 answerParent(
   {
-    async listen({ speed = 1 }: { speed?: number }) {
-      server = await start(speed === 1 ? wallClock : fastClock(speed), 0);
+    async listen({ speed = 1, database }: { speed?: number; database?: string }) {
+      server = await start(speed === 1 ? wallClock : fastClock(speed), 0, database);
       return { port: server.port, houseKey };
     },
     /** Stops and starts again at the same address; the ms from opening the store until it listens. */
@@ -82,6 +91,9 @@ answerParent(
     firstUses: () => firstUses(openSqliteStore(file)),
     commitRates: ({ rounds, together }: { rounds: number; together: number }) =>
       commitRates(openSqliteStore(join(folder, 'commits.sqlite'), { inThread: true }), rounds, together),
+    async appends({ evenings, seconds, database }: { evenings: number; seconds: number; database?: string }) {
+      return appendRate((await storeAt(database)).store, evenings, seconds);
+    },
     watchLoop() {
       lateness = [];
       delay.enable();

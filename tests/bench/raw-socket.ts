@@ -18,7 +18,10 @@ export class RawSocket {
     auth: object,
     onEvent: (text: string) => void = () => undefined,
   ): Promise<RawSocket> {
-    const socket = new WebSocket(`ws://127.0.0.1:${port}/socket.io/?EIO=4&transport=websocket`, {
+    // Pages name their evening, so that any process knows where the line belongs.
+    const evening = 'tasting' in auth ? `&tasting=${String(auth.tasting)}` : '';
+    const at = `ws://127.0.0.1:${port}/socket.io/?EIO=4&transport=websocket${evening}`;
+    const socket = new WebSocket(at, {
       perMessageDeflate: false,
     });
     const raw = new RawSocket(socket);

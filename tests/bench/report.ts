@@ -75,7 +75,7 @@ function growth(parts: readonly Part[]): string[] {
     '| ---: | ---: | ---: | ---: | ---: | ---: |',
     ...sessions.map(
       (run) =>
-        `| ${run.sessions} | ${run.lateP99.toFixed(1)} | ${run.diskP99.toFixed(1)} | ${run.loopP99.toFixed(1)} | ${run.busy.toFixed(2)} | ${(run.bytesPerGuest / 1024).toFixed(1)} |`,
+        `| ${run.sessions}${run.busyDisk === true ? ', busy disk' : ''} | ${run.lateP99.toFixed(1)} | ${run.diskP99.toFixed(1)} | ${run.loopP99.toFixed(1)} | ${run.busy.toFixed(2)} | ${(run.bytesPerGuest / 1024).toFixed(1)} |`,
     ),
     '',
   ];

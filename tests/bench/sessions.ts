@@ -33,10 +33,12 @@ export interface SessionsToMeasure {
   readonly guests: number;
   readonly seconds: number;
   readonly busyDisk?: boolean;
+  /** A PostgreSQL to lie in; absent: a file. */
+  readonly database?: string;
 }
 
 /** How many times as fast as the real one the clock of all sessions runs. */
-const speed = 20;
+export const speed = 20;
 
 /** Many sessions in one process, all conducted by their clock. */
 export async function measureSessions({
@@ -44,11 +46,12 @@ export async function measureSessions({
   guests,
   seconds,
   busyDisk = false,
+  database,
 }: SessionsToMeasure): Promise<SessionsRun> {
   const [ours, tables] = [startChild('our-server'), startChild('tables')];
   const other = busyDisk ? startChild('busy-disk') : undefined;
   try {
-    const at = await ours.ask<{ port: number; houseKey: string }>('listen', { speed });
+    const at = await ours.ask<{ port: number; houseKey: string }>('listen', { speed, database });
     const empty = await ours.ask<Usage>('usage');
     await tables.ask('sit', { ...at, count: sessions, guests });
     const full = await ours.ask<Usage>('usage');

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bundleChildren } from '../bench/child.ts';
+import { needOf } from '../bench/cluster.ts';
 import { type Figure, met, quantile } from '../bench/figures.ts';
 import { growthPicture } from '../bench/growth-picture.ts';
 import { measureNotes } from '../bench/notes.ts';
@@ -30,7 +31,16 @@ describe('the bench', () => {
     const run = await measureSessions({ sessions: 2, guests: 2, seconds: 1, busyDisk: true });
     expect(run.turned).toBeGreaterThan(0);
     const table = report([{ name: 'Notes', at: 'now', figures: notes, sessions: [run] }]);
-    expect(table).toContain('| 2 |');
+    expect(table).toContain('| 2, busy disk |');
+  });
+
+  it('reckons what many processes need from what one of them has done', () => {
+    // By hand: 0.4 / (200 x 20) = 100 millionths each; 0.5 / 100 millionths = 5000; 100,000 x 10 KiB = 0.95 GiB.
+    const run = { sessions: 200, busy: 0.4, turned: 600, bytesPerGuest: 10_240 };
+    const { perProcess, processes, arithmetic } = needOf(run, 15, 800);
+    expect([perProcess, processes]).toEqual([5000, 1]);
+    expect(arithmetic).toContain('= 50 events a second, of 800');
+    expect(arithmetic).toContain('100000 x 10.0 KiB = 1.0 GiB');
   });
 
   it('calls what misses its goal missed, and what was not measured not met', () => {

@@ -29,7 +29,8 @@ interface Binaries {
   readonly initdb: string;
 }
 
-export async function startPostgres(): Promise<PostgresServer> {
+/** @param waitsForDisk as in earnest; tests have no power to lose */
+export async function startPostgres(waitsForDisk = false): Promise<PostgresServer> {
   const home = mkdtempSync(join(tmpdir(), 'postgres-'));
   const folder = join(home, 'data');
   mkdirSync(folder, { mode: 0o700 });
@@ -64,7 +65,9 @@ export async function startPostgres(): Promise<PostgresServer> {
   };
   const start = async (): Promise<void> => {
     const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'shared_buffers=32MB'];
-    const all = [...settings, 'max_connections=90', 'fsync=off'].flatMap((each) => ['-c', each]);
+    const all = [...settings, 'max_connections=90', `fsync=${waitsForDisk ? 'on' : 'off'}`].flatMap(
+      (each) => ['-c', each],
+    );
     server = spawn(postgres, ['-D', folder, '-p', String(port), ...all], {
       ...nobody,
       env,
