@@ -20,7 +20,6 @@ export interface CallWishes {
   readonly atMyTurn: boolean;
 }
 
-/** @public */
 export const noWishes: CallWishes = { microphone: false, camera: false, atMyTurn: false };
 
 export interface CallMoment {
@@ -52,7 +51,6 @@ export interface CallGates {
 const isSilent = (scene: CallScene): boolean =>
   scene === 'hush' || scene === 'card' || scene === 'eyes-closed';
 
-/** @public */
 export function callGates({ scene, role, wishes, myTurn, handRaised, pressed }: CallMoment): CallGates {
   const silenced = isSilent(scene) && role !== 'host';
   const mayPress = silenced && role === 'guest' && handRaised;
@@ -73,7 +71,6 @@ export function callGates({ scene, role, wishes, myTurn, handRaised, pressed }: 
  * [V4] What is left of somebody's wishes when the evening goes from one scene to the next: silence ends what opened a
  * microphone, the host's apart, and a break ends all that was opened. Nothing opens again by itself afterwards.
  *
- * @public
  * @param before null for a device that has just come: it has wished for nothing yet
  */
 export function wishesAfter(
@@ -95,8 +92,6 @@ interface Heard {
 /**
  * [V1, V5] Whether a device plays the voice of another, whatever that one sends: a page that was tampered with does not
  * disturb the silence.
- *
- * @public
  */
 export const hears = (scene: CallScene, listener: CallRole, speaker: Heard): boolean =>
   !isSilent(scene) ||
@@ -111,7 +106,6 @@ interface InPicture {
 /**
  * [V3] Whose picture is the large one: of whoever has the turn; of the table, where they sit at it; else the host's.
  *
- * @public
  * @param others everybody in the call but the device that shows it
  * @param turn whose turn it is to speak; null outside a talk and where nobody has one
  */

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Cue } from '../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../core/session/views/host.ts';
+import { lazyComponent } from '../../shared/page/lazy-part.ts';
 import { nameOf } from '../evening/cue-words.ts';
 import type { EveningContext } from '../evening/evening-context.ts';
 import { tableOf } from '../evening/table.ts';
@@ -10,6 +11,7 @@ import { createHostActions } from './actions/host-actions.ts';
 import { primaryAction } from './actions/primary-action.ts';
 import { useKeys } from './actions/use-keys.ts';
 import { useSettling } from './actions/use-settling.ts';
+import { callPart } from './call/call-part.ts';
 import type { Drawer } from './drawer.ts';
 import { Drawers } from './drawers/drawers.tsx';
 import { NowPanel } from './now/now-panel.tsx';
@@ -99,7 +101,9 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
         view={view}
         onOpen={open}
         actions={actions}
-      />
+      >
+        {(view.expected.home > 0 || table.home.seated > 0) && <CallPanel follower={follower} />}
+      </TablePanel>
       <ThumbControls
         view={view}
         order={order}
@@ -123,3 +127,9 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
     </main>
   );
 }
+
+const CallPanel = lazyComponent(
+  callPart,
+  ({ CallPanel: Panel }) => Panel,
+  () => null,
+);

@@ -12,6 +12,7 @@ import { followBoard } from './board.ts';
 import { connect, envelope, type FollowerOptions, type LinkState } from './connection.ts';
 import { createConsents } from './consents.ts';
 import { followGuesses, type ToldGuesses } from './guesses.ts';
+import type { FollowerSocket } from './line.ts';
 import { createNotebook, type Notebook, type NoteKeep } from './notebook.ts';
 import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
@@ -21,6 +22,8 @@ import { after as afterMs } from './timer.ts';
 export interface GuestFollower {
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
+  /** For the call, which has a conversation of its own on this line. */
+  readonly socket: FollowerSocket;
   /** The stage as it should show now: a new cue appears at the moment set for everybody [F4]. */
   readonly stage: ReadonlySignal<StageView | null>;
   readonly seat: ReadonlySignal<SeatView | null>;
@@ -83,6 +86,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   return {
     link: connection.link,
     clock,
+    socket,
     stage: gate.stage,
     seat,
     board,

@@ -11,6 +11,7 @@ import { connect, envelope, type FollowerOptions, type LinkState } from './conne
 import { followGuesses, type ToldGuesses } from './guesses.ts';
 import { createHostGate } from './host-gate.ts';
 import { joinRoomAndSeats } from './host-room.ts';
+import type { FollowerSocket } from './line.ts';
 import type { ServerClock } from './server-clock.ts';
 import { after as afterMs } from './timer.ts';
 
@@ -18,6 +19,8 @@ import { after as afterMs } from './timer.ts';
 export interface HostFollower {
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
+  /** For the call, which has a conversation of its own on this line. */
+  readonly socket: FollowerSocket;
   /** The room as it should show now: a new cue appears at the moment set for everybody [F4]. Null before the doors are open. */
   readonly view: ReadonlySignal<HostView | null>;
   readonly runningOrder: ReadonlySignal<RunningOrderView | null>;
@@ -77,6 +80,7 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
   return {
     link: connection.link,
     clock,
+    socket,
     view: gate.view,
     runningOrder: gate.runningOrder,
     presence,

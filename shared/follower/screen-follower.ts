@@ -6,6 +6,7 @@ import type { BoardView } from '../wire/board.ts';
 import { followBoard } from './board.ts';
 import { connect, type FollowerOptions, type LinkState } from './connection.ts';
 import { followGuesses, type ToldGuesses } from './guesses.ts';
+import type { FollowerSocket } from './line.ts';
 import type { ServerClock } from './server-clock.ts';
 import { createStageGate } from './stage-gate.ts';
 import { after as afterMs } from './timer.ts';
@@ -14,6 +15,8 @@ import { after as afterMs } from './timer.ts';
 export interface ScreenFollower {
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
+  /** For the call, which has a conversation of its own on this line. */
+  readonly socket: FollowerSocket;
   /** The stage as it should show now: a new cue appears at the moment set for everybody [F4]. */
   readonly stage: ReadonlySignal<StageView | null>;
   readonly board: ReadonlySignal<BoardView | null>;
@@ -46,6 +49,7 @@ export function followAsScreen(options: FollowerOptions): ScreenFollower {
   return {
     link,
     clock,
+    socket,
     stage: gate.stage,
     board,
     shows,

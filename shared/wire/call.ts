@@ -4,7 +4,7 @@ import type { SeatId } from '../../core/ids.ts';
 
 /** Names a device in the call to the others in it, chosen by itself. It opens nothing. */
 export type PeerId = string & { readonly peer: unique symbol };
-const peerId = (value: string): PeerId => value as PeerId;
+export const peerId = (value: string): PeerId => value as PeerId;
 
 /** How many devices hold together without a server for media: each sends to every other one [V7]. */
 export const mostPeers = 8;
@@ -50,8 +50,10 @@ interface CallCandidate {
 }
 
 /** What two devices tell each other to connect (W3C, WebRTC 1.0, section 10.7). */
-type CallSignal =
+export type CallSignal =
   | { readonly is: 'offer' | 'answer'; readonly sdp: string }
+  /** This end has begun anew, or has missed an offer. */
+  | { readonly is: 'hello' }
   | { readonly is: 'candidates'; readonly candidates: readonly CallCandidate[] };
 
 export interface CallSignalFrom {
@@ -94,6 +96,7 @@ const sdp = z.string().max(longestDescription);
 const signal = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('offer'), sdp }),
   z.strictObject({ is: z.literal('answer'), sdp }),
+  z.strictObject({ is: z.literal('hello') }),
   z.strictObject({ is: z.literal('candidates'), candidates: z.array(candidate).max(mostCandidates) }),
 ]);
 

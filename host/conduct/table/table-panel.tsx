@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import { traitsOf } from '../../../core/running-order/cue-traits.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
@@ -26,10 +27,12 @@ interface TablePanelProps {
   readonly now: () => EpochMs;
   readonly onOpen: OpenDrawer;
   readonly actions: HostActions;
+  /** The call with those at home. */
+  readonly children: ComponentChildren;
 }
 
 /** The table of seats: who wants something first, then everybody in their places. */
-export function TablePanel({ table, cue, view, away, now, onOpen, actions }: TablePanelProps) {
+export function TablePanel({ table, cue, view, away, now, onOpen, actions, children }: TablePanelProps) {
   const { counts } = table;
   const slim = table.others.length + table.asking.length > mostTiles;
   return (
@@ -59,6 +62,7 @@ export function TablePanel({ table, cue, view, away, now, onOpen, actions }: Tab
       <ReadinessBar counts={counts} view={view} gate={cue?.gate === true} slim={slim} />
       <div class="table-body">
         <AskingSeats table={table} slim={slim} onOpen={onOpen} actions={actions} />
+        {children}
         {table.others.length + table.asking.length === 0 && <p class="soft">{words.table.nobody}</p>}
         <Tiles seats={table.others.filter(({ seat }) => !seat.remote)} slim={slim} onOpen={onOpen} />
         {table.home.seated > 0 && (

@@ -1,0 +1,52 @@
+import { computed } from '@preact/signals';
+import { traitsOf } from '../../../core/running-order/cue-traits.ts';
+import type { Call } from '../../../shared/call/call.ts';
+import { createCall } from '../../../shared/call/create-call.ts';
+import { followTurns } from '../../../shared/call/turn.ts';
+import type { HostFollower } from '../../../shared/follower/host-follower.ts';
+
+interface HostCall {
+  readonly call: Call;
+  close(): void;
+}
+
+/** The call as the host's tablet is in it: by the cue that shows, as every other device. */
+export function openHostCall({ socket, view, runningOrder, board, clock }: HostFollower): HostCall {
+  const cueNow = computed(() => {
+    const now = view.value;
+    return now?.status === 'under-way'
+      ? runningOrder.value?.cues.find(({ id }) => id === now.cue)
+      : undefined;
+  });
+  const turns = followTurns(
+    board,
+    () => {
+      const now = view.peek();
+      return now?.status === 'under-way' && cueNow.peek()?.kind === 'discussion' ? now.clock : null;
+    },
+    clock.now,
+  );
+  const call = createCall({
+    socket,
+    role: 'host',
+    seat: null,
+    scene: computed(() => {
+      const cue = cueNow.value;
+      return cue === undefined ? 'open' : traitsOf(cue).call;
+    }),
+    turn: turns.turn,
+    raised: computed(
+      () =>
+        new Set(
+          (view.value?.seats ?? []).filter(({ signal }) => signal === 'needs-host').map(({ id }) => id),
+        ),
+    ),
+  });
+  return {
+    call,
+    close() {
+      turns.close();
+      call.close();
+    },
+  };
+}

@@ -1,0 +1,25 @@
+import { callWords } from '../language/en/call.ts';
+import { callRefusals } from '../language/en/call-refusals.ts';
+import type { CallPeer } from '../wire/call.ts';
+import type { CallPlace } from './call.ts';
+import type { Device, MediaTrouble } from './own-media.ts';
+
+/** How a device in the call is named to the others. */
+export const nameOfPeer = ({ role, name }: CallPeer): string =>
+  name ?? (role === 'host' ? callWords.host : role === 'room' ? callWords.table : callWords.screen);
+
+/** Why this device is not in the call, as a sentence; null where nothing has happened. */
+export function whyOut(place: CallPlace): string | null {
+  if (place.at !== 'out' || place.why === null) return null;
+  if (place.why === 'elsewhere') return callWords.elsewhere;
+  if (place.why === 'sent-away') return callWords.sentAway;
+  return (callRefusals as Readonly<Record<string, string | undefined>>)[place.why] ?? callWords.tryLater;
+}
+
+/** What is wrong with the camera or the microphone, and what to do; of both the first. */
+export function troubleSentence(troubles: Readonly<Record<Device, MediaTrouble | null>>): string | null {
+  const device = (['microphone', 'camera'] as const).find((each) => troubles[each] !== null);
+  const trouble = device && troubles[device];
+  if (device === undefined || trouble === null || trouble === undefined) return null;
+  return callWords.trouble(callWords[device].name, callWords.troubles[trouble]);
+}

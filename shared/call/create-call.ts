@@ -1,0 +1,267 @@
+import { computed, effect, signal, untracked } from '@preact/signals-core';
+import {
+  type CallScene,
+  type CallWishes,
+  callGates,
+  hears,
+  largePicture,
+  noWishes,
+  wishesAfter,
+} from '../../core/call/call-gates.ts';
+import { newCommandId } from '../seats/new-id.ts';
+import type { FailureCode } from '../wire/answer.ts';
+import {
+  type CallAsk,
+  type CallPeer,
+  type CallShown,
+  type CallView,
+  type PeerId,
+  peerId,
+} from '../wire/call.ts';
+import type { CallAnswer } from '../wire/protocol.ts';
+import type { Call, CallEvening, CallPlace } from './call.ts';
+import type { Received } from './call-media.ts';
+import { tooPoorForPictures } from './low-data.ts';
+import { createMesh, type Mesh } from './mesh.ts';
+import { createOwnMedia } from './own-media.ts';
+
+const answerWithin = 5000;
+/** Ms after a line has come back in which nobody is missed: others come back too, and their pictures go on [V6]. */
+const settling = 8000;
+const measureEvery = 2000;
+
+export function createCall(evening: CallEvening, media = createOwnMedia()): Call {
+  const { socket, role, seat, scene, turn, raised } = evening;
+  const place = signal<CallPlace>({ at: 'out', why: null });
+  const view = signal<CallView>({ peers: [] });
+  const wishes = signal<CallWishes>(noWishes);
+  const pressed = signal(false);
+  const voiceOnly = signal<'no' | 'wished' | 'poor-line'>('no');
+  const received = signal<ReadonlyMap<PeerId, Received>>(new Map());
+  let mesh: Mesh | null = null;
+  let unfollow: () => void = () => undefined;
+  let settled = true;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const own = (): PeerId | null => {
+    const { value } = place;
+    return value.at === 'in' ? value.own : null;
+  };
+  const handRaised = computed(() => seat !== null && raised.value.has(seat));
+  const gates = computed(() =>
+    callGates({
+      scene: scene.value,
+      role,
+      wishes: wishes.value,
+      myTurn: seat !== null && turn.value === seat,
+      handRaised: handRaised.value,
+      pressed: pressed.value,
+    }),
+  );
+  const others = computed(() => view.value.peers.filter(({ peer }) => peer !== own()));
+  const speaks = (peer: CallPeer) => ({
+    role: peer.role,
+    handRaised: peer.seat !== null && raised.value.has(peer.seat),
+  });
+  const plays = (peer: CallPeer): boolean => hears(scene.value, role, speaks(peer));
+  const shown = computed<CallShown>(() => {
+    const { microphone, camera } = media.tracks.value;
+    return {
+      microphone: gates.value.microphone === 'all' && microphone !== null,
+      camera: gates.value.camera && camera !== null,
+      voiceOnly: voiceOnly.value !== 'no' || gates.value.pictures !== 'shown',
+    };
+  });
+
+  const ask = async (
+    asked: CallAsk,
+  ): Promise<CallAnswer | { readonly ok: false; readonly code: 'no-answer' }> => {
+    const answer = await socket
+      .timeout(answerWithin)
+      .emitWithAck('call:ask', asked)
+      .catch(() => undefined);
+    return answer ?? { ok: false, code: 'no-answer' };
+  };
+
+  const end = (why: FailureCode | 'elsewhere' | 'sent-away' | null): void => {
+    mesh?.close();
+    unfollow();
+    mesh = null;
+    received.value = new Map();
+    clearTimeout(timer);
+    wishes.value = { ...noWishes, atMyTurn: false };
+    pressed.value = false;
+    media.release('microphone');
+    media.release('camera');
+    place.value = { at: 'out', why };
+  };
+
+  /** Who is not there any more is gone at once; right after a line has broken they get time to come back. */
+  const subscribe = (): void => {
+    const now = others.peek();
+    const alive = [...received.peek()].filter(([, { state }]) => state === 'connected').map(([peer]) => peer);
+    const missed = known.filter(
+      ({ peer }) => alive.includes(peer) && now.every((each) => each.peer !== peer),
+    );
+    known = settled ? now : [...now, ...missed];
+    mesh?.subscribe(known);
+  };
+  let known: readonly CallPeer[] = [];
+  const hear = (next: CallView): void => {
+    const id = own();
+    view.value = next;
+    if (id === null) return;
+    if (next.peers.some(({ peer }) => peer === id)) subscribe();
+    else if (settled) {
+      const same = (each: CallPeer) => each.role === role && each.seat === seat && role !== 'screen';
+      end(next.peers.some(same) ? 'elsewhere' : 'sent-away');
+    }
+  };
+  const joinAs = (peer: PeerId): Promise<Awaited<ReturnType<typeof ask>>> =>
+    ask({ type: 'Join', peer, as: role === 'room' ? 'room' : 'self', shown: shown.peek() });
+
+  /** A line that has come back: who is in the call is told anew, and this device takes its own place again. */
+  const comeBack = (): void => {
+    const id = own();
+    if (id === null) return void ask({ type: 'Watch' });
+    settled = false;
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      settled = true;
+      hear(view.peek());
+    }, settling);
+    void joinAs(id).then((answer) => {
+      if (!answer.ok && answer.code !== 'no-answer' && answer.code !== 'too-fast') end(answer.code);
+      else mesh?.mend();
+    });
+  };
+
+  socket.on('connect', comeBack);
+  socket.on('call', hear);
+  const onSignal: Parameters<typeof socket.on<'call-signal'>>[1] = ({ from, signal: said }) =>
+    mesh?.take(from, said);
+  socket.on('call-signal', onSignal);
+  if (socket.connected) comeBack();
+
+  let before: CallScene | null = null;
+  const endings = [
+    effect(() => {
+      const now = scene.value;
+      // At the cue's moment, and before anything else is sent.
+      untracked(() => {
+        wishes.value = wishesAfter(wishes.peek(), before, now, role);
+        pressed.value = false;
+        if (now !== 'rest' || before === 'rest') return;
+        media.release('microphone');
+        media.release('camera');
+      });
+      before = now;
+    }),
+    effect(() => {
+      const { microphone, camera } = media.tracks.value;
+      const { microphone: to, camera: films } = gates.value;
+      // Closed twice: the track is silent, and nothing of it is put into any line.
+      if (microphone !== null) microphone.enabled = to !== 'nobody';
+      if (camera !== null) camera.enabled = films && voiceOnly.value === 'no';
+      const inCall = place.value.at === 'in';
+      untracked(() => {
+        if (!inCall || mesh === null) return;
+        mesh.publish({
+          microphone,
+          camera,
+          hears: (peer) => to === 'all' || (to === 'host' && peer.role === 'host'),
+          sees: (peer) => films && voiceOnly.peek() === 'no' && !peer.voiceOnly,
+        });
+        // [V4] Said so tonight, and given before: at one's turn it comes by itself.
+        if (to !== 'nobody' && microphone === null) void media.open('microphone');
+      });
+    }),
+    effect(() => {
+      const now = shown.value;
+      if (place.value.at === 'in') void ask({ type: 'Show', shown: now });
+    }),
+  ];
+  const rooms: (number | null)[] = [];
+  const measuring = setInterval(() => {
+    if (mesh === null || voiceOnly.peek() !== 'no' || !shown.peek().camera) return;
+    void mesh.measure().then(({ room }) => {
+      rooms.push(room);
+      if (!tooPoorForPictures(rooms)) return;
+      rooms.length = 0;
+      if (voiceOnly.peek() === 'no') voiceOnly.value = 'poor-line';
+    });
+  }, measureEvery);
+
+  return {
+    place,
+    others,
+    received,
+    gates,
+    large: computed(() => largePicture(others.value, turn.value)),
+    wishes,
+    media,
+    voiceOnly,
+    plays,
+    isOpen: (peer) => peer.microphone && plays(peer),
+    loudness: (peer) => mesh?.loudness(peer) ?? 0,
+    async join() {
+      if (place.peek().at !== 'out') return;
+      place.value = { at: 'joining' };
+      const id = peerId(newCommandId());
+      const answer = await joinAs(id);
+      if (place.peek().at !== 'joining') return;
+      if (!answer.ok) {
+        place.value = { at: 'out', why: answer.code };
+        return;
+      }
+      mesh = createMesh({
+        own: id,
+        servers: answer.servers ?? [],
+        send: (to, said) => void ask({ type: 'Signal', to, signal: said }),
+      });
+      const { received: coming } = mesh;
+      unfollow = effect(() => {
+        received.value = coming.value;
+      });
+      settled = true;
+      place.value = { at: 'in', own: id };
+      hear(view.peek());
+    },
+    leave() {
+      if (place.peek().at === 'in') void ask({ type: 'Leave' });
+      end(null);
+    },
+    async turnOn(device, on) {
+      if (on && !(gates.peek().mayOpen[device] && (await media.open(device)))) return;
+      // The cue may have changed while the browser asked.
+      if (on && !gates.peek().mayOpen[device]) return;
+      if (on && device === 'camera') voiceOnly.value = 'no';
+      wishes.value = { ...wishes.peek(), [device]: on };
+      if (!on && device === 'camera') media.release('camera');
+    },
+    async wishTurn(on) {
+      if (on && !(await media.open('microphone'))) return;
+      wishes.value = { ...wishes.peek(), atMyTurn: on };
+    },
+    press(down) {
+      if (down && gates.peek().mayPress) {
+        pressed.value = true;
+        void media.open('microphone');
+      } else pressed.value = false;
+    },
+    wishVoiceOnly(on) {
+      rooms.length = 0;
+      voiceOnly.value = on ? 'wished' : 'no';
+    },
+    close() {
+      if (place.peek().at === 'in') void ask({ type: 'Leave' });
+      for (const stop of endings) stop();
+      clearInterval(measuring);
+      end(null);
+      media.close();
+      socket.off('connect', comeBack);
+      socket.off('call', hear);
+      socket.off('call-signal', onSignal);
+    },
+  };
+}

@@ -1,0 +1,123 @@
+import { type ReadonlySignal, signal } from '@preact/signals-core';
+
+/**
+ * Why a camera or microphone is not to be had: no https, its owner or the browser said no, there is none, another program has
+ * it, it was pulled out, or something else.
+ */
+export type MediaTrouble = 'needs-https' | 'refused' | 'none' | 'taken' | 'unplugged' | 'failed';
+export type Device = 'microphone' | 'camera';
+
+/** The camera and the microphone of this device. They are asked for when their owner wants them, and not before [V4]. */
+export interface OwnMedia {
+  readonly tracks: ReadonlySignal<Readonly<Record<Device, MediaStreamTrack | null>>>;
+  readonly troubles: ReadonlySignal<Readonly<Record<Device, MediaTrouble | null>>>;
+  /** @returns whether it is here */
+  open(device: Device): Promise<boolean>;
+  /** Lets go of it, so that its light goes out. */
+  release(device: Device): void;
+  close(): void;
+}
+
+/** Small enough for seven at once; a face in a strip needs no more. */
+const picture: MediaTrackConstraints = {
+  width: { ideal: 480, max: 640 },
+  height: { ideal: 360, max: 480 },
+  frameRate: { ideal: 20, max: 24 },
+  facingMode: 'user',
+};
+/** The sound of the room comes out of loudspeakers beside the microphone: echo is taken out. */
+const sound: MediaTrackConstraints = {
+  echoCancellation: true,
+  noiseSuppression: true,
+  autoGainControl: true,
+};
+
+export function createOwnMedia(devices: MediaDevices | undefined = navigator.mediaDevices): OwnMedia {
+  const tracks = signal<Readonly<Record<Device, MediaStreamTrack | null>>>({
+    microphone: null,
+    camera: null,
+  });
+  const troubles = signal<Readonly<Record<Device, MediaTrouble | null>>>({ microphone: null, camera: null });
+  const asking: Partial<Record<Device, Promise<boolean>>> = {};
+  let closed = false;
+
+  const say = (device: Device, trouble: MediaTrouble | null): void => {
+    if (troubles.peek()[device] !== trouble) troubles.value = { ...troubles.peek(), [device]: trouble };
+  };
+  const put = (device: Device, track: MediaStreamTrack | null): void => {
+    tracks.value = { ...tracks.peek(), [device]: track };
+  };
+  const ask = async (device: Device): Promise<boolean> => {
+    if (devices?.getUserMedia === undefined) {
+      say(device, 'needs-https');
+      return false;
+    }
+    try {
+      const stream = await devices.getUserMedia(device === 'camera' ? { video: picture } : { audio: sound });
+      const [track] = stream.getTracks();
+      if (track === undefined || closed) {
+        track?.stop();
+        return false;
+      }
+      // Nothing of it goes anywhere before a gate opens.
+      track.enabled = false;
+      track.onended = () => {
+        if (tracks.peek()[device] !== track) return;
+        put(device, null);
+        say(device, 'unplugged');
+      };
+      // As a telephone does with the microphone while it rings.
+      track.onmute = () => say(device, 'taken');
+      track.onunmute = () => say(device, null);
+      say(device, null);
+      put(device, track);
+      return true;
+    } catch (error) {
+      say(device, troubleOf(error));
+      return false;
+    }
+  };
+
+  const release = (device: Device): void => {
+    const track = tracks.peek()[device];
+    if (track === null) return;
+    put(device, null);
+    track.stop();
+  };
+
+  return {
+    tracks,
+    troubles,
+    open(device) {
+      if (tracks.peek()[device] !== null) return Promise.resolve(true);
+      const under = asking[device] ?? ask(device);
+      asking[device] = under;
+      return under.finally(() => {
+        delete asking[device];
+      });
+    },
+    release,
+    close() {
+      closed = true;
+      release('microphone');
+      release('camera');
+    },
+  };
+}
+
+/** The names of W3C, Media Capture and Streams, section 10.2 (getUserMedia), in what a person can do something about. */
+function troubleOf(error: unknown): MediaTrouble {
+  switch (error instanceof Error ? error.name : '') {
+    case 'NotAllowedError':
+    case 'SecurityError':
+      return 'refused';
+    case 'NotFoundError':
+    case 'OverconstrainedError':
+      return 'none';
+    case 'NotReadableError':
+    case 'AbortError':
+      return 'taken';
+    default:
+      return 'failed';
+  }
+}
