@@ -10,10 +10,13 @@ export type CueId = Identity<'cue'>;
 /** Chosen by the sender; the same id again gets the same answer and no second effect. */
 export type CommandId = Identity<'command'>;
 export type PhotoId = Identity<'photo'>;
+/** Names a device in the call to the others in it, chosen by itself. It opens nothing. */
+export type PeerId = Identity<'peer'>;
 
 export const tastingId = (value: string): TastingId => value as TastingId;
 export const pourId = (value: string): PourId => value as PourId;
 export const seatId = (value: string): SeatId => value as SeatId;
 export const cueId = (value: string): CueId => value as CueId;
 export const commandId = (value: string): CommandId => value as CommandId;
+export const peerId = (value: string): PeerId => value as PeerId;
 export const photoId = (value: string): PhotoId => value as PhotoId;

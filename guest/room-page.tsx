@@ -9,7 +9,7 @@ import { words } from './language.ts';
 import { LoadingLine } from './page/loading-line.tsx';
 import { letNewVersionIn } from './page/offline-page.ts';
 import { PageTitle } from './page/page-title.tsx';
-import { callPart, fetchParts, keepsakePart, notebookPart, seatPart } from './parts/lazy-parts.ts';
+import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts/lazy-parts.ts';
 import { LinkPage, linkNeedsPerson } from './room/link-page.tsx';
 import { useRoom } from './room/room.ts';
 import { keptStage } from './room/stage-storage.ts';
@@ -27,11 +27,12 @@ export function RoomPage(props: RoomPageProps) {
   const room = useRoom();
   useEffect(keepAwake, []);
   glassPart.fetch();
+  const AtHome = glassPart.now.value?.glassPages.AtHome;
   return (
     <>
       <StatusBar status={room.status} closeLabel={words.close} />
       <Devices />
-      <AtHome />
+      {AtHome && <AtHome />}
       <Inside {...props} />
     </>
   );
@@ -47,20 +48,6 @@ function Devices() {
   const unread = seat.value.cautioned && (!view.words || seat.value.wordsRead === false);
   return asked || unread ? <DeviceNotices view={view} /> : null;
 }
-
-/** Who is at home has the call beside every page of the evening, and their voice in it stays when they turn to another. */
-function AtHome() {
-  const { follower, seat } = useRoom();
-  const own = follower.seat.value;
-  const inCall = own?.remote === true && own.presence === 'seated' && seat.value.cautioned;
-  return inCall ? <CallStrip own={own} /> : null;
-}
-
-const CallStrip = lazyComponent(
-  callPart,
-  ({ callPages }) => callPages.CallStrip,
-  () => null,
-);
 
 const DeviceNotices = lazyComponent(
   seatPart,

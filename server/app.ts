@@ -6,7 +6,7 @@ import type { TastingId } from '../core/ids.ts';
 import { durationMs } from '../core/units.ts';
 import { addressOf } from './access/address.ts';
 import { Allowances } from './access/allowances.ts';
-import { type CallSettings, noCallServers } from './access/call-servers.ts';
+import { type CallSettings, callServersFor, noCallServers } from './access/call-servers.ts';
 import { GuessThrottle } from './access/guess-throttle.ts';
 import { Keyring } from './access/keys.ts';
 import { peersOf } from './access/peers.ts';
@@ -112,6 +112,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     graces,
     chance,
     seatLimit: options.seatLimit ?? 200,
+    callServers: ({ hash }) =>
+      callServersFor(options.callServers ?? noCallServers, hash, clock.now()).iceServers,
     sweepEvery: durationMs(5 * 60_000),
     ...(cluster === undefined ? {} : { watchedBefore: failover }),
   });

@@ -13,7 +13,14 @@ import { openGuestCall } from './guest-call.ts';
 import { PressToSpeak } from './press-to-speak.tsx';
 
 /** The call on the one phone of a guest at home: a strip above the room, a dot while there is no place for it. */
-export function CallStrip({ own }: { readonly own: SeatView }) {
+export function CallStrip() {
+  const { follower, seat } = useRoom();
+  const own = follower.seat.value;
+  // The cautions come first.
+  return own?.presence === 'seated' && seat.value.cautioned ? <Strip own={own} /> : null;
+}
+
+function Strip({ own }: { readonly own: SeatView }) {
   const { follower, lock } = useRoom();
   const { call, close } = useMemo(() => openGuestCall(follower, own.seat), [follower, own.seat]);
   useEffect(() => close, [close]);
@@ -72,20 +79,22 @@ function OutOfCall({ call, onHide }: StripProps) {
         <Icon of={camera} />
         {place.at === 'joining' ? words.joining : words.join}
       </Button>
-      <p class="small soft" role={why === null ? undefined : 'alert'}>
-        {why ?? (others.length === 0 ? words.nobody : words.inCall(others.map(nameOfPeer)))}
-        {link !== null && (
-          <>
-            {' '}
-            <a href={link} target="_blank" rel="noreferrer noopener">
-              {words.other}
-            </a>
-          </>
-        )}
-      </p>
       <Button kind="quiet" onPress={onHide}>
         {words.hide}
       </Button>
+      {(why !== null || others.length > 0) && (
+        <p class="small soft" role={why === null ? undefined : 'alert'}>
+          {why ?? words.inCall(others.map(nameOfPeer))}
+          {link !== null && (
+            <>
+              {' '}
+              <a href={link} target="_blank" rel="noreferrer noopener">
+                {words.other}
+              </a>
+            </>
+          )}
+        </p>
+      )}
     </aside>
   );
 }

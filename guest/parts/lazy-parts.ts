@@ -7,8 +7,6 @@ import { closingText, wordSheets } from '../stage/word-sheets.ts';
 export const notebookPart = lazyPart(() => import('../notebook/notebook-part.ts'));
 export const boardPart = lazyPart(() => import('../board/board-part.ts'));
 export const keepsakePart = lazyPart(() => import('../keepsake/keepsake-part.ts'));
-/** For phones at home. */
-export const callPart = lazyPart(() => import('../call/call-part.ts'));
 export const seatPart = lazyPart(() => import('../seat/seat-part.ts'));
 
 /** While everybody finds their place: what is here then works without a network for the rest of the evening. */

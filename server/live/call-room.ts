@@ -1,5 +1,5 @@
 import type { CallRole } from '../../core/call/call-gates.ts';
-import type { SeatId, TastingId } from '../../core/ids.ts';
+import type { PeerId, SeatId, TastingId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
 import { durationMs, later } from '../../core/units.ts';
 import {
@@ -10,7 +10,6 @@ import {
   type CallShown,
   type CallView,
   mostPeers,
-  type PeerId,
 } from '../../shared/wire/call.ts';
 import type { Refusal, RefusalCode } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';

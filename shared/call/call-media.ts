@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals-core';
-import type { CallPeer, PeerId } from '../wire/call.ts';
+import type { PeerId } from '../../core/ids.ts';
+import type { CallPeer } from '../wire/call.ts';
 
 /** What this device sends, and to whom; a track that goes to nobody is not sent at all. */
 export interface Published {

@@ -1,9 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals-core';
 import type { CallGates, CallRole, CallScene, CallWishes } from '../../core/call/call-gates.ts';
-import type { SeatId } from '../../core/ids.ts';
+import type { PeerId, SeatId } from '../../core/ids.ts';
 import type { FollowerSocket } from '../follower/line.ts';
 import type { FailureCode } from '../wire/answer.ts';
-import type { CallPeer, PeerId } from '../wire/call.ts';
+import type { CallPeer } from '../wire/call.ts';
 import type { Received } from './call-media.ts';
 import type { Device, OwnMedia } from './own-media.ts';
 

@@ -8,16 +8,10 @@ import {
   noWishes,
   wishesAfter,
 } from '../../core/call/call-gates.ts';
+import { type PeerId, peerId } from '../../core/ids.ts';
 import { newCommandId } from '../seats/new-id.ts';
 import type { FailureCode } from '../wire/answer.ts';
-import {
-  type CallAsk,
-  type CallPeer,
-  type CallShown,
-  type CallView,
-  type PeerId,
-  peerId,
-} from '../wire/call.ts';
+import type { CallAsk, CallPeer, CallShown, CallView } from '../wire/call.ts';
 import type { CallAnswer } from '../wire/protocol.ts';
 import type { Call, CallEvening, CallPlace } from './call.ts';
 import type { Received } from './call-media.ts';

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals-core';
-import type { CallPeer, CallServer, CallSignal, PeerId } from '../wire/call.ts';
+import type { PeerId } from '../../core/ids.ts';
+import type { CallPeer, CallServer, CallSignal } from '../wire/call.ts';
 import type { CallMedia, LineMeasure, Published, Received } from './call-media.ts';
 import { PeerLink } from './peer-link.ts';
 

@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { PeerId } from '../../core/ids.ts';
 import { callWords as words } from '../language/en/call.ts';
-import type { CallPeer, PeerId } from '../wire/call.ts';
+import type { CallPeer } from '../wire/call.ts';
 import type { Call } from './call.ts';
 import { nameOfPeer } from './call-words.ts';
 

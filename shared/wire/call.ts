@@ -1,10 +1,6 @@
 import { z } from 'zod';
 import type { CallRole } from '../../core/call/call-gates.ts';
-import type { SeatId } from '../../core/ids.ts';
-
-/** Names a device in the call to the others in it, chosen by itself. It opens nothing. */
-export type PeerId = string & { readonly peer: unique symbol };
-export const peerId = (value: string): PeerId => value as PeerId;
+import { type PeerId, peerId, type SeatId } from '../../core/ids.ts';
 
 /** How many devices hold together without a server for media: each sends to every other one [V7]. */
 export const mostPeers = 8;

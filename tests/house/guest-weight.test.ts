@@ -13,8 +13,10 @@ const root = new URL('../..', import.meta.url).pathname;
  * to the room comes while the line opens and weighs in what comes later; polling comes only where no WebSocket gets through. The room's
  * results and guesses, which go home on every page and file of the keepsake, cost 0.7 of later; to hold the choices of a talk
  * in place costs 0.4.
+ * The call is for phones at home, which fetch it beside; its styles, 0.7, come with all others, for a part never comes without,
+ * and what it shares with the table, 0.4, weighs in what comes later.
  */
-const budget = { script: 43_000, style: 7_500, later: 46_600, guesses: 6_900 };
+const budget = { script: 43_000, style: 8_250, later: 47_100, guesses: 6_900, call: 10_000 };
 
 interface Shipped {
   readonly name: string;
@@ -97,9 +99,15 @@ describe('what a guest’s phone loads', () => {
       expect(early).not.toContain(word);
       expect(named('.js').some(({ text }) => text.includes(word))).toBe(true);
     }
-    const others = named('.js').filter(({ name }) => !/\/(wine|beer|guess|polling)-|^worker/.test(name));
+    const others = named('.js').filter(
+      ({ name }) => !/\/(wine|beer|guess|call-part|polling)-|^worker/.test(name),
+    );
     expect(weight(others) - weight(first('.js'))).toBeLessThan(budget.later);
-    expect(weight(named('.js').filter(({ name }) => /\/guess-/.test(name)))).toBeLessThan(budget.guesses);
+    for (const [part, most] of [
+      ['guess', budget.guesses],
+      ['call-part', budget.call],
+    ] as const)
+      expect(weight(named('.js').filter(({ name }) => name.includes(`/${part}-`)))).toBeLessThan(most);
   });
 
   it('carries no polling, no binary messages and no screen of the room in the first script', () => {
@@ -125,6 +133,7 @@ describe('what a guest’s phone loads', () => {
       .filter((id) => id.startsWith(join(root, 'core/')))
       .map((id) => id.slice(root.length));
     expect(core.toSorted()).toEqual([
+      'core/call/call-gates.ts',
       'core/formula-guard.ts',
       'core/ids.ts',
       'core/panel/guess/brier.ts',

@@ -76,7 +76,14 @@ export async function openBrowser({
       '--disable-component-update',
       '--disable-sync',
       '--no-first-run',
-      ...(fakeMedia ? ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'] : []),
+      ...(fakeMedia
+        ? [
+            '--use-fake-device-for-media-stream',
+            '--use-fake-ui-for-media-stream',
+            // Names of the local network are not looked up in a test.
+            '--disable-features=WebRtcHideLocalIpsWithMdns',
+          ]
+        : []),
     ],
   });
   const moment = momentNow();

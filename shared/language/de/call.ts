@@ -4,7 +4,7 @@ import type { CallWords } from '../en/call.ts';
 export const callWords: CallWords = {
   title: 'Anruf',
   join: 'Am Anruf teilnehmen',
-  joining: 'Verbinde …',
+  joining: 'Verbinde …',
   leave: 'Anruf verlassen',
   inCall: (names) => `Im Anruf: ${names.join(', ')}`,
   nobody: 'Noch ist sonst niemand im Anruf.',
