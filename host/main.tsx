@@ -10,7 +10,7 @@ import './conduct/now/now.css';
 import './conduct/toolbar.css';
 import './conduct/order/order.css';
 import './conduct/table/table.css';
-import './conduct/call/call.css';
+import '../shared/call/call-panel.css';
 import './evening/seat.css';
 import './evening/cover.css';
 import './conduct/pace/pace.css';

@@ -48,7 +48,7 @@ export interface CallGates {
 }
 
 /** [V1] Whether guests are silent. */
-const isSilent = (scene: CallScene): boolean =>
+export const isSilent = (scene: CallScene): boolean =>
   scene === 'hush' || scene === 'card' || scene === 'eyes-closed';
 
 export function callGates({ scene, role, wishes, myTurn, handRaised, pressed }: CallMoment): CallGates {

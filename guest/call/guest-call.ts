@@ -1,17 +1,12 @@
 import { computed } from '@preact/signals';
-import type { Call } from '../../shared/call/call.ts';
+import type { OpenCall } from '../../shared/call/call-panel.tsx';
 import { createCall } from '../../shared/call/create-call.ts';
 import { followTurns } from '../../shared/call/turn.ts';
 import type { GuestFollower } from '../../shared/follower/guest-follower.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
 
-interface GuestCall {
-  readonly call: Call;
-  close(): void;
-}
-
 /** The call as a phone at home is in it. It goes by the room's cue, also while somebody still writes at an older one [F5]. */
-export function openGuestCall(follower: GuestFollower, seat: SeatView['seat']): GuestCall {
+export function openGuestCall(follower: GuestFollower, seat: SeatView['seat']): OpenCall {
   const { socket, stage, board, clock, seat: own } = follower;
   const turns = followTurns(
     board,

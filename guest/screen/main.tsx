@@ -3,6 +3,7 @@ import { render } from 'preact';
 import '../../shared/ui/styles.css';
 import './screen.css';
 import './scenes.css';
+import './call/screen-call.css';
 import './gathering-scene.css';
 import './reveal-scene.css';
 import '../../shared/talk/result.css';

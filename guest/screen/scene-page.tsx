@@ -1,10 +1,12 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { followAsScreen, type ScreenFollower } from '../../shared/follower/screen-follower.ts';
 import { watchForWake } from '../../shared/follower/wake-watch.ts';
+import { lazyComponent, lazyPart } from '../../shared/page/lazy-part.ts';
 import type { Admission } from '../../shared/page/screen-preview.ts';
 import { createStatus, type Status } from '../../shared/ui/status.ts';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
 import { refusalSentence } from '../page/refusal-sentence.ts';
+import { isCamera } from './camera-choice.ts';
 import { guestWords, words } from './language.ts';
 import { PagesScene } from './pages-scene.tsx';
 import { sceneOf } from './scene.ts';
@@ -47,10 +49,29 @@ export function ScenePage({ admission, onDark }: ScenePageProps) {
     <>
       <StatusBar status={status} closeLabel={guestWords.close} />
       {lost && <p class="screen-link">{link.status === 'lost' ? words.link.lost : words.link.connecting}</p>}
-      <Scenes admission={admission} follower={follower} status={status} />
+      {isCamera() ? (
+        <CameraPage follower={follower} />
+      ) : (
+        <>
+          <Scenes admission={admission} follower={follower} status={status} />
+          {window.parent === window && <Television follower={follower} />}
+        </>
+      )}
     </>
   );
 }
+
+const callPart = lazyPart(() => import('./call/call-part.ts'));
+const Television = lazyComponent(
+  callPart,
+  ({ callPages }) => callPages.Television,
+  () => null,
+);
+const CameraPage = lazyComponent(
+  callPart,
+  ({ callPages }) => callPages.CameraPage,
+  () => null,
+);
 
 interface ScenesProps {
   readonly admission: Admission;

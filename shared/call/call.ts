@@ -28,6 +28,7 @@ export type CallPlace =
 /** The evening's call as this device is in it. */
 export interface Call {
   readonly place: ReadonlySignal<CallPlace>;
+  readonly role: CallRole;
   /** Who is in it, without this device. */
   readonly others: ReadonlySignal<readonly CallPeer[]>;
   /** Whose picture is the large one [V3]. */
@@ -39,7 +40,9 @@ export interface Call {
   readonly voiceOnly: ReadonlySignal<'no' | 'wished' | 'poor-line'>;
   /** Whether another's microphone is open as far as the cue allows it [V1], whatever that device says. */
   isOpen(peer: CallPeer): boolean;
-  /** Whether this device plays that voice now. */
+  /** Whether the cue lets that voice be heard here [V1]. */
+  mayBeHeard(peer: CallPeer): boolean;
+  /** Whether this device plays it. */
   plays(peer: CallPeer): boolean;
   /** From 0 to 1. */
   loudness(peer: PeerId): number;

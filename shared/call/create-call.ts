@@ -4,6 +4,7 @@ import {
   type CallWishes,
   callGates,
   hears,
+  isSilent,
   largePicture,
   noWishes,
   wishesAfter,
@@ -57,7 +58,14 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     role: peer.role,
     handRaised: peer.seat !== null && raised.value.has(peer.seat),
   });
-  const plays = (peer: CallPeer): boolean => hears(scene.value, role, speaks(peer));
+  // [V1] Beside a television that plays to the same room the tablet is silent, but for who speaks to the host alone.
+  const playedByScreen = (peer: CallPeer): boolean =>
+    role === 'host' &&
+    !isSilent(scene.value) &&
+    peer.role === 'guest' &&
+    others.value.some((other) => other.role === 'screen');
+  const mayBeHeard = (peer: CallPeer): boolean => hears(scene.value, role, speaks(peer));
+  const plays = (peer: CallPeer): boolean => mayBeHeard(peer) && !playedByScreen(peer);
   const shown = computed<CallShown>(() => {
     const { microphone, camera } = media.tracks.value;
     return {
@@ -188,6 +196,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
 
   return {
     place,
+    role,
     others,
     received,
     gates,
@@ -195,8 +204,9 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     wishes,
     media,
     voiceOnly,
+    mayBeHeard,
     plays,
-    isOpen: (peer) => peer.microphone && plays(peer),
+    isOpen: (peer) => peer.microphone && mayBeHeard(peer),
     loudness: (peer) => mesh?.loudness(peer) ?? 0,
     async join() {
       if (place.peek().at !== 'out') return;

@@ -23,7 +23,6 @@ const picture: MediaTrackConstraints = {
   width: { ideal: 480, max: 640 },
   height: { ideal: 360, max: 480 },
   frameRate: { ideal: 20, max: 24 },
-  facingMode: 'user',
 };
 /** The sound of the room comes out of loudspeakers beside the microphone: echo is taken out. */
 const sound: MediaTrackConstraints = {
@@ -32,7 +31,11 @@ const sound: MediaTrackConstraints = {
   autoGainControl: true,
 };
 
-export function createOwnMedia(devices: MediaDevices | undefined = navigator.mediaDevices): OwnMedia {
+/** @param facing which camera of a phone: its owner's face, or the table before it */
+export function createOwnMedia(
+  facing: 'user' | 'environment' = 'user',
+  devices: MediaDevices | undefined = navigator.mediaDevices,
+): OwnMedia {
   const tracks = signal<Readonly<Record<Device, MediaStreamTrack | null>>>({
     microphone: null,
     camera: null,
@@ -53,7 +56,9 @@ export function createOwnMedia(devices: MediaDevices | undefined = navigator.med
       return false;
     }
     try {
-      const stream = await devices.getUserMedia(device === 'camera' ? { video: picture } : { audio: sound });
+      const stream = await devices.getUserMedia(
+        device === 'camera' ? { video: { ...picture, facingMode: facing } } : { audio: sound },
+      );
       const [track] = stream.getTracks();
       if (track === undefined || closed) {
         track?.stop();

@@ -14,7 +14,7 @@ export interface PeerLinkOptions {
   readonly onStale: (signal: CallSignal) => void;
 }
 
-export type LinkState = 'connecting' | 'connected' | 'lost';
+type LinkState = 'connecting' | 'connected' | 'lost';
 
 /** Ms in which candidates are gathered for one message. */
 const gatherFor = 40;

@@ -10,14 +10,14 @@ const listenEvery = 250;
 /** Of full loudness; a quiet room is below it. */
 const asLoudAs = 0.02;
 
-/** Who is speaking now; only of those whose voice is played. */
+/** Who is speaking now; only of those who may be heard. */
 export function useSpeaking(call: Call): ReadonlySet<PeerId> {
   const [speaking, setSpeaking] = useState<readonly PeerId[]>([]);
   useEffect(() => {
     const listen = setInterval(() => {
       const now = call.others
         .peek()
-        .filter((peer) => call.plays(peer) && call.loudness(peer.peer) > asLoudAs)
+        .filter((peer) => call.mayBeHeard(peer) && call.loudness(peer.peer) > asLoudAs)
         .map(({ peer }) => peer);
       setSpeaking((before) => (before.join() === now.join() ? before : now));
     }, listenEvery);

@@ -1,17 +1,12 @@
 import { computed } from '@preact/signals';
 import { traitsOf } from '../../../core/running-order/cue-traits.ts';
-import type { Call } from '../../../shared/call/call.ts';
+import type { OpenCall } from '../../../shared/call/call-panel.tsx';
 import { createCall } from '../../../shared/call/create-call.ts';
 import { followTurns } from '../../../shared/call/turn.ts';
 import type { HostFollower } from '../../../shared/follower/host-follower.ts';
 
-interface HostCall {
-  readonly call: Call;
-  close(): void;
-}
-
 /** The call as the host's tablet is in it: by the cue that shows, as every other device. */
-export function openHostCall({ socket, view, runningOrder, board, clock }: HostFollower): HostCall {
+export function openHostCall({ socket, view, runningOrder, board, clock }: HostFollower): OpenCall {
   const cueNow = computed(() => {
     const now = view.value;
     return now?.status === 'under-way'

@@ -1,0 +1,97 @@
+import { useEffect, useMemo } from 'preact/hooks';
+import { callWords as words } from '../language/en/call.ts';
+import { Button } from '../ui/button.tsx';
+import { Icon } from '../ui/icon.tsx';
+import { camera, microphone } from '../ui/strokes.ts';
+import type { Call } from './call.ts';
+import { nameOfPeer, troubleSentence, whyOut } from './call-words.ts';
+import { PeerTile, useSpeaking, Voices } from './pictures.tsx';
+
+/** A call with the follower that it goes by. */
+export interface OpenCall {
+  readonly call: Call;
+  close(): void;
+}
+
+interface CallPanelProps {
+  /** Keep it the same function between renders. */
+  readonly open: () => OpenCall;
+}
+
+/** Those at home, seen and heard at the table: on the host's tablet, and where the camera of the table stands. */
+export function CallPanel({ open }: CallPanelProps) {
+  const { call, close } = useMemo(open, [open]);
+  useEffect(() => close, [close]);
+  return (
+    <section class="call-panel" aria-label={words.title}>
+      {call.place.value.at === 'in' ? <InCall call={call} /> : <OutOfCall call={call} />}
+    </section>
+  );
+}
+
+function OutOfCall({ call }: { readonly call: Call }) {
+  const place = call.place.value;
+  const others = call.others.value;
+  const why = whyOut(place);
+  return (
+    <>
+      <Button busy={place.at === 'joining'} onPress={() => void call.join()}>
+        <Icon of={camera} />
+        {place.at === 'joining' ? words.joining : words.join}
+      </Button>
+      <p class="small soft" role={why === null ? undefined : 'alert'}>
+        {why ?? (others.length === 0 ? words.nobody : words.inCall(others.map(nameOfPeer)))}
+      </p>
+    </>
+  );
+}
+
+function InCall({ call }: { readonly call: Call }) {
+  const speaking = useSpeaking(call);
+  const others = call.others.value.filter(({ role }) => role !== 'screen');
+  const { microphone: to, camera: films, mayOpen } = call.gates.value;
+  const off = call.role === 'host' && to === 'nobody' ? words.notHeard : null;
+  const said = troubleSentence(call.media.troubles.value) ?? off;
+  return (
+    <>
+      <Voices call={call} />
+      {others.length === 0 ? (
+        <p class="small soft">{words.nobody}</p>
+      ) : (
+        <ul class="call-tiles">
+          {others.map((peer) => (
+            <li key={peer.peer}>
+              <PeerTile call={call} peer={peer} speaks={speaking.has(peer.peer)} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {said !== null && (
+        <p class="small call-warning" role="alert">
+          {said}
+        </p>
+      )}
+      <div class="call-buttons">
+        <Button
+          pressed={to !== 'nobody'}
+          disabled={to === 'nobody' && !mayOpen.microphone}
+          onPress={() => void call.turnOn('microphone', to === 'nobody')}
+        >
+          <Icon of={microphone} />
+          {to === 'nobody' ? words.microphone.closed : words.microphone.open}
+        </Button>
+        <Button
+          pressed={films}
+          disabled={!films && !mayOpen.camera}
+          onPress={() => void call.turnOn('camera', !films)}
+        >
+          <Icon of={camera} />
+          {films ? words.camera.open : words.camera.closed}
+        </Button>
+        <Button kind="quiet" onPress={call.leave}>
+          {words.leave}
+        </Button>
+      </div>
+    </>
+  );
+}
