@@ -34,7 +34,7 @@ let wren: Guest;
 let at = 0;
 
 beforeAll(async () => {
-  premises = await Premises.open({ madeUpMedia: true });
+  premises = await Premises.open({ fakeMedia: true });
   const { tasting, code, hostKey } = await createTasting(premises, plan);
   host = await Host.arrives(premises.browser, premises.room.origin, premises.houseKey);
   const { page } = host.person;
