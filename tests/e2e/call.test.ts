@@ -20,13 +20,9 @@ const plan = planSchema.parse({
 const cues = compile(plan);
 /** Through the first glass, without the step with eyes closed. */
 const first = cues.find(({ kind }) => kind === 'step')?.id.split('/')[0];
-const silentCues = [
-  'first/swirl',
-  'first/look',
-  'first/spit',
-  'writing/write/look',
-  'water',
-].map((step) => `${first}/${step}`);
+const silentCues = ['first/swirl', 'first/look', 'first/spit', 'writing/write/look', 'water'].map(
+  (step) => `${first}/${step}`,
+);
 let premises: Premises;
 let host: Host;
 let lark: Guest;
