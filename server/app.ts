@@ -28,6 +28,8 @@ import { startRetention } from './ops/retention.ts';
 import { startStoreCheck } from './ops/store-check.ts';
 import { FrontDoor } from './passing/front-door.ts';
 import { Heirs } from './passing/heirs.ts';
+import { peerRoute } from './passing/peer-route.ts';
+import { SharedGuesses } from './passing/shared-guesses.ts';
 import type { Cluster } from './store/postgres/postgres.ts';
 import type { Store } from './store/store.ts';
 
@@ -128,6 +130,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   let stopping = false;
   const peers = peersOf(houseKey);
   const frontDoor = cluster && new FrontDoor({ cluster: cluster.others, peers, log });
+  const shared = cluster && new SharedGuesses(guesses, cluster.others.draining, peers);
   const heirs = cluster && new Heirs({ cluster: cluster.others, peers, conductors, log });
   const site = createSite(
     {
@@ -150,7 +153,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
       secure,
       ready: () => (stopping ? 'ending' : cluster?.others.holds() === false ? 'no' : 'yes'),
-      ...(frontDoor && heirs ? { passOn: [heirs.route, frontDoor.route] } : {}),
+      ...(frontDoor &&
+        heirs &&
+        shared && {
+          passOn: [peerRoute(peers, { ...heirs.steps, guesses: shared.step }), frontDoor.route],
+        }),
     },
     recaps,
   );
@@ -212,6 +219,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     stopping = true;
     await heirs?.handOver(cluster?.seenWithin ?? 0);
     frontDoor?.close();
+    shared?.close();
     clearInterval(lifeSigns);
     endStoreCheck();
     endRetention();

@@ -40,6 +40,7 @@ export class GuessThrottle {
   /** When the next look-up has its turn, by address, and by '' for those that share theirs; the last used comes last. */
   readonly #turnAt = new Map<string, EpochMs>();
   readonly #welcome = new Set<string>();
+  #tell: (address: string) => void = () => undefined;
   /** Wrong codes since there were too many. */
   #tooMany = 0;
 
@@ -59,8 +60,19 @@ export class GuessThrottle {
     return true;
   }
 
+  /** @param tell where else wrong codes count as well */
+  onFailed(tell: (address: string) => void): void {
+    this.#tell = tell;
+  }
+
   /** Counts a wrong code. */
   failed(address: string): void {
+    this.#tell(address);
+    this.failedElsewhere(address);
+  }
+
+  /** Counts one that another process of the same cluster was asked for. */
+  failedElsewhere(address: string): void {
     this.#ofAddress.take(address);
     if (!this.#ofAll.take('')) this.#tooMany += 1;
   }
