@@ -12,6 +12,8 @@ export type CommandId = Identity<'command'>;
 export type PhotoId = Identity<'photo'>;
 /** Names a device in the call to the others in it, chosen by itself. It opens nothing. */
 export type PeerId = Identity<'peer'>;
+/** Of whoever has evenings on this server; the first house, which every server has, goes without. */
+export type HouseId = Identity<'house'>;
 
 export const tastingId = (value: string): TastingId => value as TastingId;
 export const pourId = (value: string): PourId => value as PourId;
@@ -20,3 +22,4 @@ export const cueId = (value: string): CueId => value as CueId;
 export const commandId = (value: string): CommandId => value as CommandId;
 export const peerId = (value: string): PeerId => value as PeerId;
 export const photoId = (value: string): PhotoId => value as PhotoId;
+export const houseId = (value: string): HouseId => value as HouseId;

@@ -1,4 +1,4 @@
-import type { TastingId } from '../../core/ids.ts';
+import type { HouseId, TastingId } from '../../core/ids.ts';
 import { carriedOver, type Habits, learn, livedSoFar, noHabits } from '../../core/running-order/forecast.ts';
 import type { HostCommand } from '../../core/session/command.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
@@ -12,9 +12,9 @@ const eveningsRemembered = 5;
 /** Plans that were never opened are passed over, but not without end. */
 const plansLookedAt = 25;
 
-/** What the finished evenings of this house taught about how long a room takes, the latest counting most. */
-export async function habitsOfHouse(store: Houses): Promise<Habits> {
-  return (await latestEvenings(store, eveningsRemembered))
+/** What the finished evenings of a house (absent: the first) taught about how long a room takes, the latest counting most. */
+export async function habitsOfHouse(store: Evenings, house?: HouseId): Promise<Habits> {
+  return (await latestEvenings(store, house, eveningsRemembered))
     .toReversed()
     .reduce((habits, { cues, timeline }) => carriedOver(learn(habits, livedSoFar(cues, timeline))), noHabits);
 }
@@ -23,30 +23,39 @@ export async function habitsOfHouse(store: Houses): Promise<Habits> {
  * [P19] The pace with which an evening begins: as planned, but where that is by hand and the last evening ended with its
  * steps running by themselves, so does this one begin.
  */
-export async function openingPace({ pacing }: Pick<Plan, 'pacing'>, store: Houses): Promise<Pacing> {
+export async function openingPace(
+  { pacing }: Pick<Plan, 'pacing'>,
+  store: Evenings,
+  house?: HouseId,
+): Promise<Pacing> {
   if (pacing.by !== 'host') return pacing;
-  const [last] = await latestEvenings(store, 1);
+  const [last] = await latestEvenings(store, house, 1);
   return last?.pacing.by === 'steps' ? last.pacing : pacing;
 }
 
-/** The doors of a plan, with what the evenings before have left for it. `draw`: a secret that nobody else is told. */
+/** The doors of a plan, with what the evenings of its house before have left for it. `draw`: a secret that nobody else is told. */
 export const openingDoors = async (
   plan: Plan | undefined,
-  store: Houses,
+  store: Evenings,
   draw: string,
+  house?: HouseId,
 ): Promise<Extract<HostCommand, { type: 'OpenDoors' }> | undefined> =>
   plan && {
     type: 'OpenDoors',
-    plan: { ...plan, pacing: await openingPace(plan, store) },
-    habits: await habitsOfHouse(store),
+    plan: { ...plan, pacing: await openingPace(plan, store, house) },
+    habits: await habitsOfHouse(store, house),
     draw,
   };
 
-type Houses = Pick<Store, 'tastings' | 'sessions'>;
+type Evenings = Pick<Store, 'tastings' | 'sessions'>;
 
-async function latestEvenings({ tastings, sessions }: Houses, most: number): Promise<Finished[]> {
+async function latestEvenings(
+  { tastings, sessions }: Evenings,
+  house: HouseId | undefined,
+  most: number,
+): Promise<Finished[]> {
   const finished: Finished[] = [];
-  for (const { tasting } of await tastings.list(plansLookedAt)) {
+  for (const { tasting } of await tastings.latest(house, plansLookedAt)) {
     const session = await sessionOf(sessions, tasting);
     if (session?.status === 'finished') finished.push(session);
     if (finished.length === most) break;

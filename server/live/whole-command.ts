@@ -27,7 +27,7 @@ export async function wholeCommand(
 ): Promise<HostCommand | undefined> {
   switch (ask.type) {
     case 'OpenDoors':
-      return openingDoors(plan, store, chance.key());
+      return openingDoors(plan, store, chance.key(), store.tastings.find(tasting)?.house);
     case 'TellResult':
       return { ...ask, parts: resultsOf(store, tasting, session, ask.cue) };
     default:

@@ -1,6 +1,6 @@
 import type { Database } from 'better-sqlite3';
+import type { DocumentShelf } from './document-shelf.ts';
 import type { RowDigests } from './row-digests.ts';
-import type { DocumentShelf } from './store.ts';
 import type { Writer } from './writer.ts';
 
 interface Row {

@@ -1,10 +1,10 @@
 import { closeSync, fsyncSync, openSync, readFileSync, writeSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
 
-/** What was forgotten: a seat's notes, or a whole tasting. Ids only. */
-export interface Forgotten {
+/** What was forgotten: a seat's notes, a whole tasting (its seat is null), or a house. Ids only. */
+export type Forgotten = ForgottenNotes | { readonly house: string };
+interface ForgottenNotes {
   readonly tasting: string;
-  /** Null for the whole tasting. */
   readonly seat: string | null;
 }
 
@@ -16,12 +16,13 @@ export interface Forgettings {
 
 export const forgettingsFileOf = (store: string): string => `${store}.forgotten`;
 
+/** On disk when `add` returns. */
 export const forgettingsIn = (path: string) => ({
-  add({ tasting, seat }: Forgotten): void {
+  add(forgotten: Forgotten): void {
     const file = openSync(path, 'a', 0o600);
     try {
       // A line of its own, also after one that a power cut left half written.
-      writeSync(file, `\n${JSON.stringify({ tasting, seat })}\n`);
+      writeSync(file, `\n${JSON.stringify(forgotten)}\n`);
       fsyncSync(file);
     } finally {
       closeSync(file);
@@ -53,14 +54,22 @@ export function readForgettings(path: string): Forgotten[] {
 const isForgotten = (value: unknown): value is Forgotten =>
   typeof value === 'object' &&
   value !== null &&
-  'tasting' in value &&
-  typeof value.tasting === 'string' &&
-  'seat' in value &&
-  (value.seat === null || typeof value.seat === 'string');
+  ('house' in value
+    ? typeof value.house === 'string'
+    : 'tasting' in value &&
+      typeof value.tasting === 'string' &&
+      'seat' in value &&
+      (value.seat === null || typeof value.seat === 'string'));
+
+export const notesAmong = (forgotten: readonly Forgotten[]): ForgottenNotes[] =>
+  forgotten.filter((each) => 'tasting' in each);
 
 /** Removes from a store what was forgotten after it was written. */
 export function forgetAgain(db: Database, forgotten: readonly Forgotten[]): void {
   const ofTasting = db.prepare<[string]>('DELETE FROM tastings WHERE tasting = ?');
+  const ofHouse = ['houses', 'tastings'].map((table) =>
+    db.prepare<[string]>(`DELETE FROM ${table} WHERE house = ?`),
+  );
   const tables = db
     .prepare<[], string>(
       "SELECT name FROM sqlite_schema WHERE name IN ('notes', 'shares', 'plain_shares', 'keys', 'seat_words')",
@@ -74,7 +83,8 @@ export function forgetAgain(db: Database, forgotten: readonly Forgotten[]): void
     "DELETE FROM sealed_notes WHERE tasting = ? AND (notebook = '+figures' OR ? IN (notebook, substr(notebook, 1, instr(notebook, '+') - 1)))",
   ].map((sql) => db.prepare<[string, string]>(sql));
   db.transaction(() => {
-    for (const { tasting, seat } of forgotten) {
+    for (const each of forgotten) if ('house' in each) for (const removal of ofHouse) removal.run(each.house);
+    for (const { tasting, seat } of notesAmong(forgotten)) {
       if (seat === null) ofTasting.run(tasting);
       else for (const removal of ofSeat) removal.run(tasting, seat);
     }

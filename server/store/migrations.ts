@@ -25,6 +25,7 @@ export const migrations: readonly Migration[] = [
   { name: 'consents in place of shares', run: (db) => void db.exec(consents) },
   { name: 'a digest for each plan, document, survey and key', run: digestRows },
   { name: 'keys by their seat', run: (db) => void db.exec(keysOfSeat) },
+  { name: 'houses', run: (db) => void db.exec(houses) },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -85,13 +86,13 @@ const sealedNotes = `
     WHERE scope <> '' AND json_type(answer, '$.revision') = 'integer';
 `;
 
-/** Empty at first: whichever are missing are written when the store is opened, see `addMissingSummaries`. */
 /** A crowd that comes back asks for the devices of each seat: not through all keys of the evening. */
 const keysOfSeat = `
   CREATE INDEX keys_of_seat ON keys (tasting, seat);
   DROP INDEX keys_of_tasting;
 `;
 
+/** Empty at first: whichever are missing are written when the store is opened, see `addMissing`. */
 const summaries = `
   CREATE TABLE summaries (
     tasting TEXT PRIMARY KEY REFERENCES tastings ON DELETE CASCADE,
@@ -125,6 +126,27 @@ const consents = `
     ELSE '{"page":{"sharing":"private","parts":[]},"order":"counts","liking":"counts","odd-one-out":"counts","marks":"counts"}'
     END FROM shares WHERE sharing IN ('shared', 'counted');
   DROP TABLE shares;
+`;
+
+/** What names no house is the first one's, as all that was there before. */
+const houses = `
+  CREATE TABLE houses (
+    house TEXT PRIMARY KEY,
+    name TEXT NOT NULL,
+    key_hash TEXT NOT NULL UNIQUE,
+    created_at INTEGER NOT NULL,
+    open INTEGER NOT NULL,
+    language TEXT,
+    volume_unit TEXT,
+    most_evenings INTEGER,
+    most_seats INTEGER,
+    most_bytes INTEGER
+  ) STRICT, WITHOUT ROWID;
+  ALTER TABLE tastings ADD COLUMN house TEXT;
+  ALTER TABLE summaries ADD COLUMN house TEXT;
+  CREATE INDEX tastings_of_house ON tastings (house, created_at DESC, tasting);
+  CREATE INDEX summaries_of_house ON summaries (house, created_at DESC, tasting);
+  DROP INDEX summaries_newest;
 `;
 
 const columnsOf = (db: Database, table: string): string[] =>

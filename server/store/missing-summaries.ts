@@ -5,7 +5,7 @@ import { epochMs } from '../../core/units.ts';
 import { orNothing, tastingsIn } from './readable.ts';
 import { SetAside } from './set-aside.ts';
 import { moves, type Summaries, summariesIn, summaryColumns } from './summaries.ts';
-import { fromRow, type Row, titleIn } from './tasting-row.ts';
+import { fromRow, houseIn, type Row, titleIn } from './tasting-row.ts';
 import { isDamage } from './writer.ts';
 
 /**
@@ -27,7 +27,10 @@ function addMissing(db: Database, summaries: Summaries, among: readonly TastingI
     const whole = row && fromRow(row);
     const plan = { ...blankPlan('spirit'), title: titleIn(row?.plan ?? '') };
     const createdAt = epochMs(row?.created_at ?? 0);
-    const rest = { tasting, code: row?.code ?? '', plan, revision: row?.revision ?? 1, createdAt };
+    const rest = {
+      ...{ tasting, code: row?.code ?? '', plan, revision: row?.revision ?? 1, createdAt },
+      ...houseIn(row),
+    };
     return {
       row: whole === undefined || whole instanceof SetAside ? rest : whole,
       events: orNothing(() => told.all(tasting, JSON.stringify([...moves, 'TitleMended']))) ?? [],
@@ -98,6 +101,7 @@ export function wholeSummaries(db: Database, onDamage: () => void): Summaries {
     planned: (tasting, plan) => changed(tasting, () => used.planned(tasting, plan)),
     happened: (tasting, events) => changed(tasting, () => used.happened(tasting, events)),
     find: (tasting) => read(() => used.find(tasting)),
+    isOf: (tasting, house) => read(() => used.isOf(tasting, house)),
     page: (search) => read(() => used.page(search)),
     gone: (tasting) => changed(tasting, () => used.gone(tasting)),
   };

@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { PhotoShelf } from './store.ts';
+import type { PhotoShelf } from './photo-shelf.ts';
 import type { Writer } from './writer.ts';
 
 export function photoShelf(db: Database, writer: Writer): PhotoShelf {

@@ -1,6 +1,6 @@
 import { accessSync, constants, existsSync } from 'node:fs';
 import SqliteDatabase, { type Database } from 'better-sqlite3';
-import type { TastingId } from '../../core/ids.ts';
+import type { HouseId, TastingId } from '../../core/ids.ts';
 import type { TastingTrouble } from '../../shared/wire/http.ts';
 import { asItLies } from './as-it-lies.ts';
 import { sealPlainShares } from './consents.ts';
@@ -13,6 +13,7 @@ import {
   noForgettings,
   readForgettings,
 } from './forgettings.ts';
+import { houseShelf } from './houses.ts';
 import { keyRing } from './keys.ts';
 import { copyBeforeUpgrade, dropCopy, migrate, type Upgrade } from './migrate.ts';
 import { wholeSummaries } from './missing-summaries.ts';
@@ -136,16 +137,17 @@ export function shelvesOf(
       return failure(error);
     });
   const notes = notebooks(db, writer, seals, gone);
+  const tastings = tastingShelf(db, writer, { summaries, digests, troubles }, async (tasting) => {
+    await gone.add({ tasting, seat: null });
+    return () => {
+      troubles.delete(tasting);
+      return seals.destroyAll(tasting);
+    };
+  });
+  const forget = (house: HouseId) => gone.add({ house });
   return {
-    tastings: inSentences(
-      tastingShelf(db, writer, { summaries, digests, troubles }, async (tasting) => {
-        await gone.add({ tasting, seat: null });
-        return () => {
-          troubles.delete(tasting);
-          return seals.destroyAll(tasting);
-        };
-      }),
-    ),
+    tastings: inSentences(tastings),
+    houses: inSentences(houseShelf(db, writer, { tastings, forget })),
     sessions: inSentences(sessionLog(db, writer, summaries, keys.addNow)),
     notebooks: inSentences(notes),
     keys: inSentences(keys),

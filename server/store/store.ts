@@ -1,6 +1,6 @@
 import {
   type CommandId,
-  type PhotoId,
+  type HouseId,
   type PourId,
   type SeatId,
   seatId,
@@ -15,6 +15,9 @@ import type { ListedTasting, StoredPart, TastingTrouble } from '../../shared/wir
 import type { KeptConsents, Permits } from '../../shared/wire/permits.ts';
 import type { CommandAnswer, NoteAnswer } from '../../shared/wire/protocol.ts';
 import type { AsItLies } from './as-it-lies.ts';
+import type { DocumentShelf } from './document-shelf.ts';
+import type { HouseShelf } from './house.ts';
+import type { PhotoShelf } from './photo-shelf.ts';
 import type { SurveyShelf } from './stored-survey.ts';
 
 /**
@@ -35,6 +38,7 @@ export interface Store {
   readonly documents: DocumentShelf;
   readonly photos: PhotoShelf;
   readonly surveys: SurveyShelf;
+  readonly houses: HouseShelf;
   /** What is stored of a tasting and is the host's to see, as text, for an evening that cannot be read. */
   asItLies(tasting: TastingId): AsItLies;
   /** Whether the whole file can be read; takes as long as reading it. Says what is wrong, in the database's words. */
@@ -60,12 +64,16 @@ export interface TastingRow {
   /** Counts the saves of the plan, from 1. */
   readonly revision: number;
   readonly createdAt: EpochMs;
+  /** Absent: of the first house. */
+  readonly house?: HouseId;
 }
 
 /** What a list says of a tasting, from the last thing that was stored of it. */
 export type TastingSummary = Omit<ListedTasting, 'trouble'>;
 
 export interface TastingSearch {
+  /** Only among its evenings; absent: among those of the first house. */
+  readonly house?: HouseId | undefined;
   /** Words, each of which is in the title, the place, the host's name, the day, the code or the stage; accents and case are nothing. */
   readonly find: string;
   /** The last one of the page before this one. */
@@ -87,9 +95,14 @@ export interface TastingShelf {
   create(row: TastingRow): Promise<void>;
   has(tasting: TastingId): boolean;
   find(tasting: TastingId): TastingRow | undefined;
+  /** Whether there is such a tasting and it is this house's, whether or not it can be read; undefined: the first house. */
+  isOf(tasting: TastingId, house: HouseId | undefined): boolean;
+  /** Whatever house it is of: no two have the same code. */
   findByCode(code: string): Promise<TastingRow | undefined>;
-  /** Those that can be read, newest first; at most so many are looked at where a number is given. */
-  list(most?: number): Promise<TastingRow[]>;
+  /** Those that can be read, newest first. */
+  list(): Promise<TastingRow[]>;
+  /** Of this house's, those that can be read, newest first; at most so many are looked at. */
+  latest(house: HouseId | undefined, most: number): Promise<TastingRow[]>;
   /** Of all, whether or not they can be read. */
   ids(): Promise<TastingId[]>;
   summary(tasting: TastingId): TastingSummary | undefined;
@@ -263,20 +276,6 @@ export interface SeatWords {
   readonly wrong: readonly EpochMs[];
 }
 
-/** What a small document is called. */
-type DocumentName = 'pouring' | 'kits';
-
-/** Small documents of a tasting, each replaced as a whole. */
-export interface DocumentShelf {
-  /** The body as it was given to `save`; undefined before the first save. */
-  read(
-    tasting: TastingId,
-    name: DocumentName,
-  ): { readonly body: unknown; readonly revision: number } | undefined;
-  /** The new revision, counted from 1; undefined when `base` (0 before the first) is not the stored one any more. */
-  save(tasting: TastingId, name: DocumentName, body: unknown, base: number): Promise<number | undefined>;
-}
-
 /**
  * What has been told in recaps, sealed as notes are. Figures hold what guests answered, added up: forgetting a seat removes
  * them. What was shown names seats and versions, and no answer.
@@ -288,12 +287,4 @@ export interface ReleaseShelf {
   saveShown(tasting: TastingId, body: unknown): Promise<void>;
   /** Does nothing when one of the seats in it has been forgotten meanwhile. */
   saveFigures(tasting: TastingId, body: unknown, seats: readonly SeatId[]): Promise<void>;
-}
-
-/** Label photos, re-encoded before they come here. Whoever knows an id may see the photo, so ids are not guessable. */
-export interface PhotoShelf {
-  add(tasting: TastingId, photo: PhotoId, jpeg: Buffer): Promise<void>;
-  find(photo: PhotoId): Promise<Buffer | undefined>;
-  count(tasting: TastingId): Promise<number>;
-  remove(tasting: TastingId, photo: PhotoId): Promise<void>;
 }

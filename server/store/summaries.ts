@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import { type TastingId, tastingId } from '../../core/ids.ts';
+import { type HouseId, type TastingId, tastingId } from '../../core/ids.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { epochMs } from '../../core/units.ts';
 import { hostWords as germanWords } from '../../shared/language/de/host.ts';
@@ -30,18 +30,20 @@ export interface Summaries {
   planned(tasting: TastingId, plan: Plan): void;
   happened(tasting: TastingId, events: readonly Happened[]): void;
   find(tasting: TastingId): TastingSummary | undefined;
+  /** As `TastingShelf.isOf`, by what is kept here. */
+  isOf(tasting: TastingId, house: HouseId | undefined): boolean;
   page(search: TastingSearch): TastingSummary[];
   gone(tasting: TastingId): void;
 }
 
 /** Of a summary, what a list shows. */
 export const listedColumns = 'tasting, created_at, code, title, starts_at, pours, guests, stage, finished_at';
-export const summaryColumns = `${listedColumns}, words`;
+export const summaryColumns = `${listedColumns}, words, house`;
 
 export function summariesIn(db: Database): Summaries {
   const insert = db.prepare(
     `INSERT INTO summaries (${summaryColumns})
-     VALUES (@tasting, @createdAt, @code, @title, @startsAt, @pours, @guests, 'planned', NULL, @words)`,
+     VALUES (@tasting, @createdAt, @code, @title, @startsAt, @pours, @guests, 'planned', NULL, @words, @house)`,
   );
   const replan = db.prepare(
     `UPDATE summaries SET title = @title, starts_at = @startsAt, pours = @pours, guests = @guests, words = @words
@@ -56,20 +58,23 @@ export function summariesIn(db: Database): Summaries {
   const one = db.prepare<[string], SummaryRow>(`SELECT ${listedColumns} FROM summaries WHERE tasting = ?`);
   const some = db.prepare<[object], SummaryRow>(
     `SELECT ${listedColumns} FROM summaries
-     WHERE (@createdAt IS NULL OR created_at < @createdAt OR (created_at = @createdAt AND tasting > @tasting))
+     WHERE house IS @house AND (@createdAt IS NULL OR created_at < @createdAt OR (created_at = @createdAt AND tasting > @tasting))
        AND NOT EXISTS (
          SELECT 1 FROM json_each(@words) sought
          WHERE instr(words || lower(' ' || code) || CASE stage ${stageCases} ELSE '' END, sought.value) = 0)
      ORDER BY created_at DESC, tasting LIMIT @most`,
   );
 
+  const ofHouse = db
+    .prepare<[string, string | null], number>('SELECT 1 FROM summaries WHERE tasting = ? AND house IS ?')
+    .pluck();
   const remove = db.prepare<[string]>('DELETE FROM summaries WHERE tasting = ?');
   return {
     gone(tasting) {
       remove.run(tasting);
     },
-    add({ tasting, code, plan, createdAt }) {
-      insert.run({ ...saidOf(plan), tasting, code, createdAt });
+    add({ tasting, code, plan, createdAt, house }) {
+      insert.run({ ...saidOf(plan), tasting, code, createdAt, house: house ?? null });
     },
     planned(tasting, plan) {
       replan.run({ ...saidOf(plan), tasting });
@@ -84,9 +89,11 @@ export function summariesIn(db: Database): Summaries {
       const row = one.get(tasting);
       return row && summaryFromRow(row);
     },
-    page: ({ find, after, most }) =>
+    isOf: (tasting, house) => ofHouse.get(tasting, house ?? null) !== undefined,
+    page: ({ house, find, after, most }) =>
       some
         .all({
+          house: house ?? null,
           createdAt: after?.createdAt ?? null,
           tasting: after?.tasting ?? '',
           words: JSON.stringify(soughtWords(find)),

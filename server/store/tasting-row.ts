@@ -1,4 +1,4 @@
-import { tastingId } from '../../core/ids.ts';
+import { houseId, tastingId } from '../../core/ids.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { epochMs } from '../../core/units.ts';
 import { SetAside } from './set-aside.ts';
@@ -12,6 +12,7 @@ export interface Row {
   readonly plan: string;
   readonly revision: number;
   readonly created_at: number;
+  readonly house: string | null;
 }
 
 export function fromRow(row: Row): TastingRow | SetAside {
@@ -23,11 +24,16 @@ export function fromRow(row: Row): TastingRow | SetAside {
       plan: planSchema.parse(planOfToday(JSON.parse(row.plan))),
       revision: row.revision,
       createdAt: epochMs(row.created_at),
+      ...houseIn(row),
     };
   } catch (error) {
     return new SetAside(tasting, { kind: 'plan-unreadable', event: null }, { cause: error });
   }
 }
+
+/** Nothing for the first house. */
+export const houseIn = (row: { readonly house: string | null } | undefined) =>
+  row === undefined || row.house === null ? {} : { house: houseId(row.house) };
 
 export function orThrow(row: Row | undefined): TastingRow | undefined {
   const read = row && fromRow(row);

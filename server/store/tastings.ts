@@ -22,16 +22,17 @@ export function tastingShelf(
   { summaries, digests, troubles }: Listed,
   forget: (tasting: TastingId) => Promise<() => Promise<void>>,
 ): TastingShelf {
-  const insert = db.prepare<[string, string, string, number, number]>(
-    'INSERT INTO tastings (tasting, code, plan, revision, created_at) VALUES (?, ?, ?, ?, ?)',
+  const insert = db.prepare<[string, string, string, number, number, string | null]>(
+    'INSERT INTO tastings (tasting, code, plan, revision, created_at, house) VALUES (?, ?, ?, ?, ?, ?)',
   );
   const byId = db.prepare<[string], Row>('SELECT * FROM tastings WHERE tasting = ?');
   const known = db.prepare<[string], number>('SELECT 1 FROM tastings WHERE tasting = ?').pluck();
   // By the index alone, so that only the evening that is meant has to be readable.
   const byCode = db.prepare<[string], string>('SELECT tasting FROM tastings WHERE code = ?').pluck();
-  // A limit below 0 is none.
-  const newest = db.prepare<[number], Row>(
-    'SELECT * FROM tastings ORDER BY created_at DESC, tasting LIMIT ?',
+  const houseOf = db.prepare<[string], Pick<Row, 'house'>>('SELECT house FROM tastings WHERE tasting = ?');
+  const newest = db.prepare<[], Row>('SELECT * FROM tastings ORDER BY created_at DESC, tasting');
+  const newestOf = db.prepare<[string | null, number], Row>(
+    'SELECT * FROM tastings WHERE house IS ? ORDER BY created_at DESC, tasting LIMIT ?',
   );
   const update = db.prepare<[string, string, number]>(
     'UPDATE tastings SET plan = ?, revision = revision + 1 WHERE tasting = ? AND revision = ?',
@@ -42,17 +43,21 @@ export function tastingShelf(
   );
 
   /** One by one where they cannot be read together. */
-  const rows = (most: number): Row[] => {
+  const rows = (together: () => Row[]): Row[] => {
     try {
-      return newest.all(most);
+      return together();
     } catch (error) {
       if (!isDamage(error)) throw error;
       return tastingsIn(db)
         .flatMap((tasting) => orNothing(() => byId.get(tasting)) ?? [])
-        .sort((one, other) => other.created_at - one.created_at)
-        .slice(0, most < 0 ? undefined : most);
+        .sort((one, other) => other.created_at - one.created_at);
     }
   };
+  const readable = (found: readonly Row[]): TastingRow[] =>
+    found.flatMap((row) => {
+      const read = fromRow(row);
+      return read instanceof SetAside ? [] : [read];
+    });
   const find = (tasting: TastingId): TastingRow | undefined => {
     let row: Row | undefined;
     try {
@@ -67,29 +72,35 @@ export function tastingShelf(
   return {
     create: (row) =>
       writer.write(row.tasting, () => {
-        insert.run(row.tasting, row.code, JSON.stringify(row.plan), row.revision, row.createdAt);
+        const { tasting, code, plan, revision, createdAt, house } = row;
+        insert.run(tasting, code, JSON.stringify(plan), revision, createdAt, house ?? null);
         digests.keep('tastings', row.tasting);
         summaries.add(row);
       }),
     has: (tasting) =>
       orNothing(() => known.get(tasting)) !== undefined || summaries.find(tasting) !== undefined,
     find,
+    isOf(tasting, house) {
+      const read = orNothing(() => houseOf.get(tasting));
+      return read === undefined ? summaries.isOf(tasting, house) : read.house === (house ?? null);
+    },
     async findByCode(code) {
       const tasting = byCode.get(code);
       return tasting === undefined ? undefined : find(tastingId(tasting));
     },
-    list: async (most = -1) =>
-      rows(most).flatMap((row) => {
-        const read = fromRow(row);
-        return read instanceof SetAside ? [] : [read];
-      }),
+    list: async () => readable(rows(() => newest.all())),
+    async latest(house, most) {
+      const of = house ?? null;
+      const found = rows(() => newestOf.all(of, most));
+      return readable(found.filter((row) => row.house === of).slice(0, most));
+    },
     ids: async () => tastingsIn(db),
     summary: summaries.find,
     page: async (search) => summaries.page(search),
     troubles: () => troubles,
     altered: () => digests.altered,
     unreadable: async () =>
-      rows(-1).flatMap((row) => {
+      rows(() => newest.all()).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [unreadable(row, read)] : [];
       }),

@@ -1,17 +1,24 @@
-import { tastingId } from '../../../core/ids.ts';
+import { type HouseId, tastingId } from '../../../core/ids.ts';
+import type { HouseShelf } from '../house.ts';
+import type { PhotoShelf } from '../photo-shelf.ts';
 import { SetAside } from '../set-aside.ts';
-import type { PhotoShelf, SessionLog, Store, TastingShelf } from '../store.ts';
+import type { SessionLog, Store, TastingShelf } from '../store.ts';
 import { eventsIn, type StoredEventRow } from '../stored-log.ts';
 import { listedColumns, type SummaryRow, soughtWords, stageCases, summaryFromRow } from '../summaries.ts';
 import { fromRow, orThrow, type Row, unreadable } from '../tasting-row.ts';
 import type { Ask } from './connections.ts';
+import { housesAfar } from './houses.ts';
 import { databaseFailure } from './trouble.ts';
 
 /** By code point, as SQLite orders. */
 const newestFirst = 'ORDER BY created_at DESC, tasting COLLATE "C"';
 
-type Afar = Pick<TastingShelf, 'findByCode' | 'list' | 'ids' | 'page' | 'unreadable'> &
-  Pick<SessionLog, 'readAnywhere'> & { readonly photos: PhotoShelf };
+type Afar = Pick<TastingShelf, 'findByCode' | 'list' | 'latest' | 'ids' | 'page' | 'unreadable'> &
+  Pick<SessionLog, 'readAnywhere'> & { readonly photos: PhotoShelf; readonly houses: HouseShelf };
+
+/** With the house as the second of the values; written so that an index is used. */
+const ofHouse = (house: HouseId | undefined): string =>
+  house === undefined ? 'house IS NULL AND $2::text IS NULL' : 'house = $2';
 
 /** What is asked of evenings wherever they lie. */
 export function lookUps(given: Ask): Afar {
@@ -22,34 +29,38 @@ export function lookUps(given: Ask): Afar {
       throw databaseFailure(error);
     }
   };
-  const rows = (most: number | null) => ask<Row>(`SELECT * FROM tastings ${newestFirst} LIMIT $1`, [most]);
+  const rows = () => ask<Row>(`SELECT * FROM tastings ${newestFirst}`);
+  const readable = (found: readonly Row[]) =>
+    found.map(fromRow).flatMap((row) => (row instanceof SetAside ? [] : [row]));
   return {
     async findByCode(code) {
       const [row] = await ask<Row>('SELECT * FROM tastings WHERE code = $1', [code]);
       return orThrow(row);
     },
-    async list(most) {
-      const read = (await rows(most ?? null)).map(fromRow);
-      return read.flatMap((row) => (row instanceof SetAside ? [] : [row]));
+    list: async () => readable(await rows()),
+    async latest(house, most) {
+      const sql = `SELECT * FROM tastings WHERE ${ofHouse(house)} ${newestFirst} LIMIT $1`;
+      return readable(await ask<Row>(sql, [most, house]));
     },
     async ids() {
       const found = await ask<{ tasting: string }>('SELECT tasting FROM tastings');
       return found.map(({ tasting }) => tastingId(tasting));
     },
-    async page({ find, after, most }) {
+    async page({ house, find, after, most }) {
       const found = await ask<SummaryRow>(
         `SELECT ${listedColumns} FROM summaries
-         WHERE ($1::bigint IS NULL OR created_at < $1 OR (created_at = $1 AND tasting COLLATE "C" > $2))
+         WHERE ${ofHouse(house)}
+           AND ($1::bigint IS NULL OR created_at < $1 OR (created_at = $1 AND tasting COLLATE "C" > $5))
            AND NOT EXISTS (
              SELECT FROM unnest($3::text[]) AS sought
              WHERE strpos(words || lower(' ' || code) || CASE stage ${stageCases} ELSE '' END, sought) = 0)
          ${newestFirst} LIMIT $4`,
-        [after?.createdAt ?? null, after?.tasting ?? '', soughtWords(find), most],
+        [after?.createdAt ?? null, house, soughtWords(find), most, after?.tasting ?? ''],
       );
       return found.map(summaryFromRow);
     },
     async unreadable() {
-      return (await rows(null)).flatMap((row) => {
+      return (await rows()).flatMap((row) => {
         const read = fromRow(row);
         return read instanceof SetAside ? [unreadable(row, read)] : [];
       });
@@ -63,6 +74,7 @@ export function lookUps(given: Ask): Afar {
       );
     },
     photos: photosAfar(ask),
+    houses: housesAfar(ask),
   };
 }
 

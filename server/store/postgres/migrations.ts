@@ -99,4 +99,27 @@ export const postgresMigrations: readonly PostgresMigration[] = [
       CREATE INDEX photos_of_tasting ON photos (tasting);
     `,
   },
+  {
+    name: 'houses',
+    needs: 1,
+    sql: `
+      CREATE TABLE houses (
+        house text PRIMARY KEY,
+        name text NOT NULL,
+        key_hash text NOT NULL UNIQUE,
+        created_at bigint NOT NULL,
+        open bigint NOT NULL,
+        language text,
+        volume_unit text,
+        most_evenings bigint,
+        most_seats bigint,
+        most_bytes bigint
+      );
+      -- What names no house is the first one's, as all that was there before.
+      ALTER TABLE tastings ADD COLUMN house text REFERENCES houses ON DELETE CASCADE;
+      ALTER TABLE summaries ADD COLUMN house text;
+      CREATE INDEX tastings_of_house ON tastings (house, created_at DESC, tasting COLLATE "C");
+      CREATE INDEX summaries_of_house ON summaries (house, created_at DESC, tasting COLLATE "C");
+    `,
+  },
 ];

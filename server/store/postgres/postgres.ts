@@ -204,7 +204,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
     alongWith,
   });
   const shelves = shelvesOf(db, seals, noForgettings, lanes);
-  const { readAnywhere, photos, ...lists } = lookUps(ask);
+  const { readAnywhere, photos, houses, ...lists } = lookUps(ask);
 
   const tastingWhere = async (
     column: string,
@@ -251,6 +251,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
     tastings: { ...shelves.tastings, ...lists },
     sessions: { ...shelves.sessions, readAnywhere },
     photos,
+    houses,
     cluster,
     begin: () => lease.begin(),
     async close() {

@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { PourId, SeatId, TastingId } from '../../../core/ids.ts';
-import type { Forgotten } from '../forgettings.ts';
+import { type Forgotten, notesAmong } from '../forgettings.ts';
 import { openBox, sealBox } from './cipher.ts';
 import {
   bytesOf,
@@ -153,7 +153,8 @@ export function sealsWith(master: MasterKey, file: SlotFile): Seals {
       return destroy([...kept].flatMap(([name, each]) => (names.has(name) ? [] : [each])));
     },
     slots: () => [...kept.values()].map(({ slot }) => bytesOf(slot)),
-    take(slots, forgotten) {
+    take(slots, all) {
+      const forgotten = notesAmong(all);
       const whole = new Set(
         forgotten.flatMap((each) => (each.seat === null ? tagsOf(each.tasting, '').tasting : [])),
       );

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { tastingId } from '../../../core/ids.ts';
+import { type HouseId, houseId, tastingId } from '../../../core/ids.ts';
 import { noHabits } from '../../../core/running-order/forecast.ts';
 import { epochMs } from '../../../core/units.ts';
 import { habitsOfHouse, openingPace } from '../../../server/live/habits.ts';
+import type { Store } from '../../../server/store/store.ts';
 import { doorsAt, EveningTold } from '../../support/evening.ts';
 import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
@@ -16,11 +17,17 @@ function lived(factor: number, finished = true): EveningTold {
 }
 
 async function houseWith(...evenings: readonly EveningTold[]) {
-  const store = memoryStore();
+  return addTo(memoryStore(), evenings);
+}
+
+async function addTo(store: Store, evenings: readonly EveningTold[], house?: HouseId) {
+  const before = (await store.tastings.list()).length;
   for (const [index, { events }] of evenings.entries()) {
-    const tasting = tastingId(`evening-${index}`);
-    const createdAt = epochMs(doorsAt + index);
-    await store.tastings.create({ tasting, code: `AAAAA${index}`, plan: planOf(3), revision: 1, createdAt });
+    const number = before + index;
+    const tasting = tastingId(`evening-${number}`);
+    const createdAt = epochMs(doorsAt + number);
+    const row = { tasting, code: `AAAA${number}`, plan: planOf(3), revision: 1, createdAt };
+    await store.tastings.create({ ...row, ...(house && { house }) });
     await store.sessions.append({ tasting, expected: 0, events });
   }
   return store;
@@ -45,6 +52,22 @@ describe('habits of a house', () => {
     const many = Array.from({ length: 5 }, () => lived(1));
     const without = await habitsOfHouse(await houseWith(...many));
     expect(await habitsOfHouse(await houseWith(lived(3), ...many))).toEqual(without);
+  });
+});
+
+describe('habits beside another house', () => {
+  it('are of no evening of that one, nor is the pace of its last one the first', async () => {
+    const mill = houseId('mill');
+    const ran = lived(3, false);
+    ran.host({ type: 'ChoosePacing', pacing: { by: 'steps' } });
+    ran.host({ type: 'Finish' });
+    const store = await addTo(await houseWith(lived(1)), [ran], mill);
+    expect(await habitsOfHouse(store)).toEqual(await habitsOfHouse(await houseWith(lived(1))));
+    expect((await habitsOfHouse(store, mill)).writing.mean).toBeGreaterThan(0.5);
+    expect(await habitsOfHouse(store, houseId('cellar'))).toEqual(noHabits);
+    const byHand = planOf(3);
+    expect(await openingPace(byHand, store)).toEqual({ by: 'host' });
+    expect(await openingPace(byHand, store, mill)).toEqual({ by: 'steps' });
   });
 });
 

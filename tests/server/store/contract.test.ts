@@ -1,41 +1,18 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId, seatId, tastingId } from '../../../core/ids.ts';
 import type { SessionEvent } from '../../../core/session/event.ts';
 import { epochMs } from '../../../core/units.ts';
-import { openPostgresStore } from '../../../server/store/postgres/postgres.ts';
-import { openSqliteStore } from '../../../server/store/sqlite.ts';
 import { type Store, StoreFailure } from '../../../server/store/store.ts';
 import { consentsBefore, permitsOf } from '../../../shared/wire/permits.ts';
 import type { SharingBefore } from '../../../shared/wire/sharing.ts';
-import { memoryStore } from '../../support/memory-store.ts';
 import { planOf } from '../../support/plans.ts';
-import { type PostgresServer, startPostgres } from '../../support/postgres-server.ts';
+import { everyStore } from '../support/every-store.ts';
 
 /** One suite that every store has to pass. */
-let postgres: PostgresServer | undefined;
-const stores: readonly (readonly [string, (folder: string) => Store | Promise<Store>])[] = [
-  ['a store in a file', (folder) => openSqliteStore(join(folder, 'store.sqlite'))],
-  [
-    'a store in a file that a thread writes',
-    (folder) => openSqliteStore(join(folder, 'store.sqlite'), { inThread: true }),
-  ],
-  ['a store in memory', () => memoryStore()],
-  [
-    'a store in PostgreSQL',
-    async () => {
-      postgres ??= await startPostgres();
-      return openPostgresStore({
-        url: await postgres.database(),
-        notesKey: Buffer.alloc(32, 7),
-        houseKey: 'house',
-      });
-    },
-  ],
-];
-afterAll(() => postgres?.stop());
+const stores = everyStore();
 
 const tasting = tastingId('harvest');
 const row = { tasting, code: 'ABC234', plan: planOf(3), revision: 1, createdAt: epochMs(1000) };

@@ -112,7 +112,7 @@ describe('the tables', () => {
     ).toEqual([]);
     await migratePostgres(first, [
       ...postgresMigrations,
-      { ...broken, sql: 'CREATE TABLE half (a int)', needs: 2 },
+      { ...broken, sql: 'CREATE TABLE half (a int)', needs: postgresMigrations.length + 1 },
     ]);
     await Promise.all(some.map((each) => each.close()));
     await expect(openPostgresStore({ url: database.url, ...secrets })).rejects.toThrow('newer Quietpour');
