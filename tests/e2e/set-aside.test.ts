@@ -74,7 +74,7 @@ describe('the file of all evenings', () => {
     const db = new SqliteDatabase(premises.store);
     db.pragma('wal_checkpoint(TRUNCATE)');
     const page = Number(
-      db.prepare("SELECT rootpage FROM sqlite_schema WHERE name = 'summaries_newest'").pluck().get(),
+      db.prepare("SELECT rootpage FROM sqlite_schema WHERE name = 'summaries_of_house'").pluck().get(),
     );
     const size = Number(db.pragma('page_size', { simple: true }));
     db.close();

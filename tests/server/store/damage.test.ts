@@ -108,7 +108,7 @@ describe('a damaged part of the file', () => {
     ['tastings', 'internal', 'here'],
     ['summaries', 'leaf', 'here'],
     ['summaries', 'leaf', 'in a thread'],
-    ['summaries_newest', 'leaf', 'in a thread'],
+    ['summaries_of_house', 'leaf', 'in a thread'],
   ] as const)(
     '%s, %s, written %s: the list has every evening, and those that read go on',
     async (table, which, by) => {
