@@ -30,8 +30,9 @@ const sleepTolerance = 300;
 /** How many samples tell the offset and the drift, and for how long, in ms. */
 const samplesKept = 64;
 const keptFor = 960_000;
-/** How many of the latest tell what the network is like now. */
+/** How many of the latest, of the last so many ms, tell what the network is like now: a stall is soon forgotten. */
 export const samplesOfNow = 16;
+const nowFor = 90_000;
 
 /** What a device has measured of its network. */
 interface Measured {
@@ -77,13 +78,15 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
     );
   };
 
+  const latest = (moment: number) => samples.slice(-samplesOfNow).filter(({ at }) => moment - at <= nowFor);
+
   return {
     now,
     roundTrip,
     known,
     async probe(send) {
       const t1 = local.steady();
-      const ofNow = samples.slice(-samplesOfNow);
+      const ofNow = latest(t1);
       const measured = { roundTrip: roundTrip.peek(), reach: reachFrom(ofNow) ?? null };
       const reply = await send(measured).catch(() => undefined);
       if (reply === undefined) return false;
@@ -95,7 +98,7 @@ export function createServerClock(local: LocalClock = deviceClock): ServerClock 
           .filter(({ at, ...old }) => t4 - at <= keptFor && agree(old, sample))
           .slice(-samplesKept);
         line = offsetFrom(samples);
-        roundTrip.value = fastestOf(samples.slice(-samplesOfNow))?.delay ?? null;
+        roundTrip.value = fastestOf(latest(t4))?.delay ?? null;
         known.value = true;
       }
       return true;

@@ -89,6 +89,23 @@ describe('the server’s time on a device', () => {
     expect(phone.clock.roundTrip.peek()).toBe(80);
   });
 
+  it('forgets a stall within two minutes, however rare probes are', async () => {
+    const phone = device(50);
+    await phone.probe(1000, 1000);
+    const told: (number | null)[] = [];
+    for (let count = 0; count < 8; count += 1) {
+      phone.pass(15_000);
+      await phone.probe(10, 10);
+      await phone.clock.probe(async ({ reach }) => {
+        told.push(reach);
+        const server = epochMs(phone.truth());
+        return { received: server, sent: server };
+      });
+    }
+    expect(told[0]).toBeGreaterThan(1000);
+    expect(told.at(-1)).toBeLessThan(30);
+  });
+
   it('does not move when somebody sets the device’s clock', async () => {
     const phone = device(50);
     await phone.probe(10, 10);
