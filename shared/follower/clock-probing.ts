@@ -5,8 +5,10 @@ import type { After } from './timer.ts';
  * change of cue is near; spread over the minute that follows, so that the mean is good on a poor network; and from then
  * on so rarely that it costs next to nothing, but often enough to learn how fast the two clocks part.
  */
-const quick = { count: 8, every: 150 };
-const spread = { count: 40, every: 1500 };
+const quickOnes = 8;
+const quickEvery = 150;
+const spreadOnes = 40;
+const spreadEvery = 1500;
 const forTheClock = 15_000;
 /**
  * Ms in which nothing came, whatever it was, after which the line is asked whether it lives. While a cue runs a line that
@@ -53,8 +55,8 @@ export function createProbing({ probe, cueRuns, onSilence, now, after }: Probing
 
   /** When the next is due after the `count`th, counted from 1, which was answered at `answeredAt`. */
   function dueAt(count: number, answeredAt: number): number {
-    if (count < quick.count) return answeredAt + quick.every;
-    if (count < quick.count + spread.count) return answeredAt + spread.every;
+    if (count < quickOnes) return answeredAt + quickEvery;
+    if (count < quickOnes + spreadOnes) return answeredAt + spreadEvery;
     return Math.min(answeredAt + forTheClock, heardAt + (cueRuns() ? quietWhileRunning : quiet));
   }
 

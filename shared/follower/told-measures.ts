@@ -1,10 +1,11 @@
 import type { ProbeRequest } from '../wire/protocol.ts';
 
-/** What differs by less than this share of itself, and less than this many ms, is no news. */
-const noticeable = { share: 0.25, ms: 5 };
+/** What differs by less than this share of itself, and less than so many ms, is no news. */
+const noticeableShare = 0.25;
+const noticeableMs = 5;
 
 const differs = (told: number | null | undefined, now: number): boolean =>
-  told == null || Math.abs(now - told) > Math.max(noticeable.ms, noticeable.share * told);
+  told == null || Math.abs(now - told) > Math.max(noticeableMs, noticeableShare * told);
 
 /**
  * What a device measures of its network, in whole ms, where it is something new to the server; otherwise null, for most
