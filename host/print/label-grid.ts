@@ -6,43 +6,41 @@ export interface LabelSize {
 }
 
 export interface LabelGrid {
+  /** Side by side where the sheet stands, and where it lies. */
   readonly columns: number;
+  readonly columnsLying: number;
   readonly rows: number;
+  /** As many as a standing sheet takes. */
   readonly perSheet: number;
-  /** Far left corner of the first label, so that the grid stands in the middle of the sheet. */
-  readonly leftMm: number;
-  readonly topMm: number;
+  /** As wide as asked for, or narrower by what the margins take where so many side by side almost fit. */
+  readonly widthMm: number;
+  /** From the margin to the first label, so that the grid stands in the middle of the standing sheet. */
+  readonly aboveMm: number;
 }
 
-/** What home printers leave white at each edge (common practice, no source). */
-const marginMm = 8;
+/** What browsers and home printers leave white at each edge (common practice, no source). */
+const marginMm = 10;
+/** Labels are bought in sheets whose edges are narrower than a printer's: so much of a row may be taken from its labels. */
+const squeezeMm = 0.5;
+/** A sheet is filled to a hair less, so that rounding pushes nothing to the next. */
+const spareMm = 0.4;
 const hair = 1e-6;
 
-/** As many labels as a sheet takes, side by side without a gap; undefined where not one does. Sizes in mm. */
+/** As many labels as a sheet takes within its margins, without a gap; undefined where not one does. Sizes in mm. */
 export function labelGrid(paper: PaperSize, { widthMm, heightMm }: LabelSize): LabelGrid | undefined {
   const inRange = widthMm >= 20 && widthMm <= 150 && heightMm >= 12 && heightMm <= 150;
   if (!inRange) return undefined;
-  const sheet = paperSizes[paper];
-  const columns = Math.floor((sheet.widthMm - 2 * marginMm) / widthMm + hair);
-  const rows = Math.floor((sheet.heightMm - 2 * marginMm) / heightMm + hair);
-  if (columns < 1 || rows < 1) return undefined;
+  const short = paperSizes[paper].widthMm - 2 * marginMm;
+  const long = paperSizes[paper].heightMm - 2 * marginMm;
+  const columns = Math.floor((short + squeezeMm + hair) / widthMm);
+  const columnsLying = Math.floor((long + squeezeMm + hair) / widthMm);
+  const rows = Math.floor((long - spareMm + hair) / heightMm);
   return {
     columns,
+    columnsLying,
     rows,
     perSheet: columns * rows,
-    leftMm: (sheet.widthMm - columns * widthMm) / 2,
-    topMm: (sheet.heightMm - rows * heightMm) / 2,
+    widthMm: Math.min(widthMm, short / columns, long / columnsLying),
+    aboveMm: (long - spareMm - rows * heightMm) / 2,
   };
-}
-
-/** Where each of `count` labels stands: its sheet from 0, and its far left corner on it in mm. */
-export function labelPlaces(grid: LabelGrid, { widthMm, heightMm }: LabelSize, count: number) {
-  return Array.from({ length: count }, (_, index) => {
-    const on = index % grid.perSheet;
-    return {
-      sheet: Math.floor(index / grid.perSheet),
-      xMm: grid.leftMm + (on % grid.columns) * widthMm,
-      yMm: grid.topMm + Math.floor(on / grid.columns) * heightMm,
-    };
-  });
 }

@@ -9,8 +9,7 @@ import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { pourVolume } from '../plan/figures/strength.ts';
 import { allergensOnVial } from './allergens-on-paper.ts';
-import { type LabelSize, labelGrid, labelPlaces } from './label-grid.ts';
-import { paperSizes } from './paper-size.ts';
+import { type LabelGrid, type LabelSize, labelGrid } from './label-grid.ts';
 import type { SheetProps } from './sheet-props.ts';
 import { type VialLabel, vialLabels } from './vial-labels.ts';
 import { volumeText } from './volume.ts';
@@ -45,8 +44,12 @@ export function LabelSheets({ evening, paper, title }: SheetProps) {
       : presets[preset.value];
   const grid = labelGrid(paper, size);
   const labels = vialLabels(plan).flatMap((label) => Array.from({ length: plan.remoteGuests }, () => label));
-  const placed = grid === undefined ? [] : labelPlaces(grid, size, labels.length);
-  const sheets = [...new Set(placed.map(({ sheet }) => sheet))];
+  const sheets =
+    grid === undefined
+      ? []
+      : Array.from({ length: Math.ceil(labels.length / grid.perSheet) }, (_, at) =>
+          labels.slice(at * grid.perSheet, (at + 1) * grid.perSheet),
+        );
   return (
     <>
       <div class="paper-settings screen-only">
@@ -96,38 +99,38 @@ export function LabelSheets({ evening, paper, title }: SheetProps) {
           <p>{words.shipping}</p>
         </Notice>
       </div>
-      {sheets.map((sheet) => (
-        <section
-          key={sheet}
-          class="paper-sheet label-sheet"
-          data-paper={`labels-${paper}`}
-          data-theme="linen"
-          aria-label={paperWords.sheet(paperWords.kinds.labels, sheet + 1)}
-          style={{ width: `${paperSizes[paper].widthMm}mm` }}
-        >
-          {placed.map((place, index) => {
-            const label = labels[index];
-            if (place.sheet !== sheet || label === undefined) return null;
-            return (
-              <article
-                key={`${place.xMm}/${place.yMm}`}
-                class={edges.value ? 'label label-edged' : 'label'}
-                style={{
-                  left: `${place.xMm}mm`,
-                  top: `${place.yMm}mm`,
-                  width: `${size.widthMm}mm`,
-                  height: `${size.heightMm}mm`,
-                }}
-              >
-                <Label plan={plan} label={label} title={title} />
-              </article>
-            );
-          })}
-        </section>
-      ))}
+      {grid !== undefined &&
+        sheets.map((onSheet, sheet) => (
+          <section
+            key={String(sheet)}
+            class="paper-sheet"
+            data-paper={`labels-${paper}`}
+            data-theme="linen"
+            aria-label={paperWords.sheet(paperWords.kinds.labels, sheet + 1)}
+          >
+            <div class="label-sheet" style={acrossOf(grid)}>
+              {onSheet.map((label, index) => (
+                <article
+                  key={String(index)}
+                  class={edges.value ? 'label label-edged' : 'label'}
+                  style={{ width: `${grid.widthMm}mm`, height: `${size.heightMm}mm` }}
+                >
+                  <Label plan={plan} label={label} title={title} />
+                </article>
+              ))}
+            </div>
+          </section>
+        ))}
     </>
   );
 }
+
+/** How wide the grid is on standing and on lying paper. A hair more, so that no row breaks by rounding. */
+const acrossOf = ({ columns, columnsLying, widthMm, aboveMm }: LabelGrid) => ({
+  '--across': `${columns * widthMm + 0.05}mm`,
+  '--across-lying': `${columnsLying * widthMm + 0.05}mm`,
+  '--above': `${aboveMm}mm`,
+});
 
 interface LabelProps {
   readonly plan: Plan;

@@ -13,7 +13,8 @@ export function wrapped(text: string, width: number, most: number): string[] {
   return kept;
 }
 
-const cut = (line: string, width: number): string => {
+/** The line, or what of it fits `width` letters with an ellipsis at its end. */
+export const cut = (line: string, width: number): string => {
   const letters = [...line];
   return letters.length <= width ? line : `${letters.slice(0, Math.max(1, Math.floor(width) - 1)).join('')}…`;
 };

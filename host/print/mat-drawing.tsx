@@ -1,12 +1,17 @@
-import type { MatCircle } from '../../core/planning/table/mat-layout.ts';
+import { type MatCircle, printMarginMm } from '../../core/planning/table/mat-layout.ts';
+import { type MatBox, placeOnMat } from '../../core/planning/table/mat-lettering.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
-import { wrapped } from './line-wrap.ts';
+import { cut, wrapped } from './line-wrap.ts';
 import type { MatToPrint } from './mat-sheets.ts';
 
 /** Sizes of letters in mm. */
 const captionMm = 3.2;
 const nameMm = 3.6;
 const rulerMm = 100;
+/** A letter of a wide sans serif is on average this share of its size wide. */
+const letterWidth = 0.56;
+/** The line, its ticks, and its words above it. */
+const rulerBox = { widthMm: rulerMm + 0.4, heightMm: 6.4 };
 /** A capital or digit of a serif reaches about this share of its size above the line. */
 const capHeight = 0.7;
 
@@ -15,20 +20,25 @@ interface MatDrawingProps {
   readonly caption: string;
 }
 
-/** A mat in millimetres: what is one unit here is 1 mm on paper. The line of a circle runs on the foot's own edge. */
+/** A mat in millimetres: what is one unit here is 1 mm on paper. What is drawn stands within the margins of a printer. */
 export function MatDrawing({ mat, caption }: MatDrawingProps) {
-  const { widthMm, heightMm, circles, labelHeightMm } = mat.layout;
+  const { circles, labelHeightMm } = mat.layout;
+  const widthMm = mat.layout.widthMm - 2 * printMarginMm;
+  const heightMm = mat.layout.heightMm - 2 * printMarginMm;
+  const letters = cut(caption, Math.floor(widthMm / (captionMm * letterWidth)));
+  const captionBox = { widthMm: [...letters].length * captionMm * letterWidth, heightMm: captionMm * 1.3 };
+  const captionAt = placeOnMat(mat.layout, captionBox, 'far');
   return (
     <svg
       class="mat"
       width={`${widthMm}mm`}
       height={`${heightMm}mm`}
-      viewBox={`0 0 ${widthMm} ${heightMm}`}
+      viewBox={`${printMarginMm} ${printMarginMm} ${widthMm} ${heightMm}`}
       role="img"
       aria-label={caption}
     >
-      <text class="mat-caption" x="10" y={7 + captionMm * capHeight} font-size={captionMm}>
-        {caption}
+      <text class="mat-caption" x={captionAt.leftMm} y={captionAt.topMm + captionMm} font-size={captionMm}>
+        {letters}
       </text>
       {circles.map((circle, index) => (
         <Circle
@@ -39,7 +49,7 @@ export function MatDrawing({ mat, caption }: MatDrawingProps) {
           numbered={circle.label !== String(circle.glass)}
         />
       ))}
-      <Ruler x={(widthMm - rulerMm) / 2} y={heightMm - 6.5} />
+      <Ruler box={placeOnMat(mat.layout, rulerBox, 'near', [captionAt])} />
     </svg>
   );
 }
@@ -83,11 +93,13 @@ function Circle({ circle, labelMm, name, numbered }: CircleProps) {
 }
 
 /** A line to lay a ruler on: a printer that shrinks the page is found out before the glasses are. */
-function Ruler({ x, y }: { readonly x: number; readonly y: number }) {
+function Ruler({ box }: { readonly box: MatBox }) {
+  const x = box.leftMm + 0.2;
+  const y = box.topMm + 4.6;
   return (
     <g class="mat-ruler">
       <path d={`M${x} ${y}h${rulerMm}M${x} ${y - 1.2}v2.4M${x + rulerMm} ${y - 1.2}v2.4`} />
-      <text class="mat-caption mat-ruler-words" x={x + rulerMm + 3} y={y + 0.9} font-size={captionMm * 0.85}>
+      <text class="mat-caption" x={x + 2} y={y - 1.4} font-size={captionMm * 0.85}>
         {paperWords.ruler}
       </text>
     </g>

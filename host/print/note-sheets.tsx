@@ -45,20 +45,22 @@ export function NoteSheets({ evening, paper, title }: SheetProps) {
       {sheets.map(({ place, glasses }, index) => (
         <section
           key={`${place}/${glasses[0]?.position}`}
-          class="paper-sheet note-sheet"
+          class="paper-sheet"
           data-paper={`upright-${paper}`}
           data-theme="linen"
           aria-label={paperWords.sheet(paperWords.kinds.notes, index + 1)}
         >
-          <header class="note-head">
-            <p class="note-title">{place === null ? title : `${title} · ${paperWords.place(place)}`}</p>
-            <p class="note-blank note-name">{words.name}</p>
-            <p class="note-blank">{words.date}</p>
-          </header>
-          {glasses.map((glass) => (
-            <Glass key={glass.position} plan={plan} glass={glass} />
-          ))}
-          <footer class="note-foot">{words.quiet}</footer>
+          <div class="note-sheet">
+            <header class="note-head">
+              <p class="note-title">{place === null ? title : `${title} · ${paperWords.place(place)}`}</p>
+              <p class="note-blank note-name">{words.name}</p>
+              <p class="note-blank">{words.date}</p>
+            </header>
+            {glasses.map((glass) => (
+              <Glass key={glass.position} plan={plan} glass={glass} />
+            ))}
+            <footer class="note-foot">{words.quiet}</footer>
+          </div>
         </section>
       ))}
     </>
@@ -93,16 +95,7 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
   const water = waterLine(plan, pour);
   const contains = allergensOnPaper(plan, pour.id, !plan.blind);
   return (
-    <article
-      class={[
-        'note-glass',
-        (water !== '' || contains !== '') && 'note-glass-water',
-        water !== '' && contains !== '' && 'note-glass-both',
-        plan.liking && 'note-glass-liking',
-      ]
-        .filter(Boolean)
-        .join(' ')}
-    >
+    <article class="note-glass">
       <h2>
         {paperWords.glass(position)}
         {facts !== '' && <span class="note-facts">{facts}</span>}
@@ -111,7 +104,7 @@ function Glass({ plan, glass: { position, pour } }: { readonly plan: Plan; reado
       {water !== '' && <p class="note-water">{water}</p>}
       {textFields.map((field) =>
         Array.from({ length: linesFor[field] }, (_, line) => (
-          <p key={`${field}/${line}`} class={line === 0 ? 'note-line note-line-first' : 'note-line'}>
+          <p key={`${field}/${line}`} class="note-line">
             {line === 0 && words.fields[field]}
           </p>
         )),

@@ -72,18 +72,21 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
       ) : (
         <>
           <div class="paper-top screen-only">
-            <Choice
-              legend={paperWords.size}
-              across
-              value={paper.value}
-              options={(['A4', 'Letter'] as const).map((value) => ({
-                value,
-                label: paperWords.sizes[value],
-              }))}
-              onChoose={(value) => {
-                paper.value = value;
-              }}
-            />
+            {/* Lists flow over whatever paper there is. */}
+            {kind !== 'run-sheet' && kind !== 'shopping' && (
+              <Choice
+                legend={paperWords.size}
+                across
+                value={paper.value}
+                options={(['A4', 'Letter'] as const).map((value) => ({
+                  value,
+                  label: paperWords.sizes[value],
+                }))}
+                onChoose={(value) => {
+                  paper.value = value;
+                }}
+              />
+            )}
             <div class="paper-print">
               <Button kind="primary" size="big" onPress={() => window.print()}>
                 {paperWords.print}

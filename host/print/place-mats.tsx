@@ -109,7 +109,9 @@ export function PlaceMats({ evening, paper, title }: SheetProps) {
               data-theme="linen"
               aria-label={captionOf(mat).join(', ')}
             >
-              <MatDrawing mat={mat} caption={[title, ...captionOf(mat)].join(' · ')} />
+              <div class="mat-frame">
+                <MatDrawing mat={mat} caption={[title, ...captionOf(mat)].join(' · ')} />
+              </div>
             </section>
           ))}
         </>

@@ -21,7 +21,7 @@ import type { SheetProps } from './sheet-props.ts';
 const words = paperWords.runSheet;
 
 /** The evening on paper for the host's hand: when, what, how long, and what to say. */
-export function RunSheetPages({ evening, paper }: SheetProps) {
+export function RunSheetPages({ evening }: SheetProps) {
   const { plan } = evening.stored;
   const withSay = useSignal(true);
   const withStory = useSignal(true);
@@ -46,7 +46,7 @@ export function RunSheetPages({ evening, paper }: SheetProps) {
           }}
         />
       </div>
-      <div data-paper={`upright-${paper}`} class="paper-flow">
+      <div class="paper-flow">
         <PrintPage title={paperWords.kinds['run-sheet']} running={runningHead(plan)} foot={words.care}>
           <p class="soft">
             {plan.blind && <strong>{words.eyes} </strong>}

@@ -14,7 +14,7 @@ import { volumeText } from './volume.ts';
 const words = paperWords.shopping;
 
 /** Everything to get, with a box to tick. */
-export function ShoppingSheet({ evening, paper }: SheetProps) {
+export function ShoppingSheet({ evening }: SheetProps) {
   const { plan } = evening.stored;
   const washed = useSignal(false);
   const list = shoppingFor(plan, washed.value);
@@ -30,7 +30,7 @@ export function ShoppingSheet({ evening, paper }: SheetProps) {
           }}
         />
       </div>
-      <div data-paper={`upright-${paper}`} class="paper-flow">
+      <div class="paper-flow">
         <PrintPage title={paperWords.kinds.shopping} running={runningHead(plan)} foot={words.care}>
           <h3>{words.drinks}</h3>
           <ul class="to-get">

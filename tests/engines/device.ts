@@ -16,8 +16,6 @@ export interface Device {
   key(name: Key): Promise<void>;
   /** What the screen shows, as PNG. */
   picture(): Promise<Buffer>;
-  /** As the print window makes it: PDF. Lengths in mm, without margins of the browser's own. */
-  print(paper: { readonly widthMm: number; readonly heightMm: number }): Promise<Buffer>;
   close(): Promise<void>;
 }
 
@@ -25,6 +23,12 @@ export const engines = ['chromium', 'firefox', 'webkit'] as const;
 export type Engine = (typeof engines)[number];
 
 export type Key = 'Enter' | 'Tab';
+
+/** A sheet as somebody puts it into a printer. */
+export interface Sheet {
+  readonly paper: 'A4' | 'Letter';
+  readonly lying: boolean;
+}
 
 /** The viewport in CSS pixels. */
 export interface Size {

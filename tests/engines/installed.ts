@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import type { Engine as AnyEngine } from './device.ts';
@@ -73,4 +73,25 @@ export function installPackages(packages: readonly string[]): void {
       // Said in one sentence by the caller.
     }
   }
+}
+
+/** What prints in WebKit: the driver has no command for it, so a script does, with Python's bindings of the library. */
+const printer = {
+  python: '/usr/bin/python3',
+  packages: ['python3-gi', 'gir1.2-webkit2-4.1'],
+  asked: "import gi; gi.require_version('WebKit2', '4.1'); from gi.repository import WebKit2",
+};
+
+const canPrintInWebKit = (): boolean =>
+  isComplete('webkit') && spawnSync(printer.python, ['-c', printer.asked], { stdio: 'ignore' }).status === 0;
+
+/** Whether this machine can print in WebKit; where not, a sentence says what to do. Installs it on Debian, as root. */
+export function hasWebKitPrinter(): boolean {
+  if (canPrintInWebKit()) return true;
+  if (isComplete('webkit')) installPackages(printer.packages);
+  if (canPrintInWebKit()) return true;
+  console.warn(
+    `Nothing is printed in WebKit, for which this machine lacks parts. Install them (Debian: "apt-get install -y ${printer.packages.join(' ')}") and run the tests again.`,
+  );
+  return false;
 }

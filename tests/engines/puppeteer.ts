@@ -6,15 +6,20 @@ import puppeteer, {
 } from 'puppeteer-core';
 import { findChromium } from '../support/browser.ts';
 import { momentNow } from '../support/moment.ts';
-import type { Device, Exposed, Size } from './device.ts';
+import type { Device, Exposed, Sheet, Size } from './device.ts';
 import { programOf } from './installed.ts';
 import { missingIn } from './told.ts';
+
+interface PrintingDevice extends Device {
+  /** As the print window makes it, with no margins but the page's own: PDF. */
+  print(sheet: Sheet): Promise<Buffer>;
+}
 
 /**
  * A Firefox of its own, spoken to by WebDriver BiDi.
  * @param world the environment of a display with a window for it; absent: it has none
  */
-export const openFirefox = (size: Size, dark = false, world?: NodeJS.ProcessEnv): Promise<Device> =>
+export const openFirefox = (size: Size, dark = false, world?: NodeJS.ProcessEnv): Promise<PrintingDevice> =>
   openDevice('firefox', size, {
     ...(world === undefined ? {} : { headless: false, env: world }),
     browser: 'firefox',
@@ -43,7 +48,7 @@ async function openDevice(
   engine: 'chromium' | 'firefox',
   size: Size,
   launch: LaunchOptions,
-): Promise<Device> {
+): Promise<PrintingDevice> {
   const browser = await puppeteer.launch({ headless: true, ...launch });
   // The first tab of a window that nobody looks at never gets the focus.
   const page = await browser.newPage();
@@ -68,8 +73,8 @@ async function openDevice(
       missingIn(await (engine === 'firefox' ? treeOfFirefox(browser) : treeOfChromium(page)), reckoned),
     resize: (wanted) => page.setViewport(wanted),
     picture: async () => Buffer.from(await page.screenshot()),
-    print: async ({ widthMm, heightMm }) =>
-      Buffer.from(await page.pdf({ width: `${widthMm}mm`, height: `${heightMm}mm`, printBackground: true })),
+    print: async ({ paper, lying }) =>
+      Buffer.from(await page.pdf({ format: paper, landscape: lying, printBackground: true })),
     close: () => browser.close(),
   };
 }

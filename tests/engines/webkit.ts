@@ -143,15 +143,6 @@ export async function openWebKit(size: Size, dark = false): Promise<Device> {
       },
       resize,
       picture: async () => Buffer.from(await ask<string>('GET', at('/screenshot')), 'base64'),
-      print: async ({ widthMm, heightMm }) =>
-        Buffer.from(
-          await ask<string>('POST', at('/print'), {
-            page: { width: widthMm / 10, height: heightMm / 10 },
-            margin: { top: 0, bottom: 0, left: 0, right: 0 },
-            background: true,
-          }),
-          'base64',
-        ),
       close,
     };
   } catch (error) {

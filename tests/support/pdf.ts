@@ -19,6 +19,8 @@ export interface DrawnPage {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly stroked: readonly DrawnPath[];
+  /** How many pieces of text are shown on it: none on an empty sheet. */
+  readonly texts: number;
 }
 
 interface PdfObject {
@@ -27,8 +29,8 @@ interface PdfObject {
 }
 
 /**
- * The pages of a PDF and the paths stroked on them: enough of ISO 32000-1 to measure what a browser prints (objects
- * that are not packed into streams, Flate compression, the path operators, the matrix and its stack, form XObjects).
+ * The pages of a PDF and the paths stroked on them: enough of ISO 32000-1 to measure what a browser prints (objects,
+ * packed into streams too, Flate compression, the path operators, the matrix and its stack, form XObjects).
  */
 export function readPdf(bytes: Uint8Array): DrawnPage[] {
   const objects = objectsIn(Buffer.from(bytes));
@@ -40,9 +42,9 @@ export function readPdf(bytes: Uint8Array): DrawnPage[] {
       .map((id) => textOf(objects.get(id)))
       .join('\n');
     const onPage: Matrix = [mmPerPoint, 0, 0, -mmPerPoint, -left * mmPerPoint, top * mmPerPoint];
-    const stroked: DrawnPath[] = [];
-    draw(content, onPage, page, objects, stroked);
-    return { widthMm: (right - left) * mmPerPoint, heightMm: (top - bottom) * mmPerPoint, stroked };
+    const drawn: Drawn = { stroked: [], texts: 0 };
+    draw(content, onPage, page, objects, drawn);
+    return { widthMm: (right - left) * mmPerPoint, heightMm: (top - bottom) * mmPerPoint, ...drawn };
   });
 }
 
@@ -60,6 +62,19 @@ function objectsIn(file: Buffer): Map<number, PdfObject> {
         ? undefined
         : file.subarray(from + start.index + start[0].length, from + close);
     objects.set(Number(match[1]), { dictionary: start === null ? body : body.slice(0, start.index), stream });
+  }
+  for (const packed of [...objects.values()]) {
+    if (!/\/Type\s*\/ObjStm\b/.test(packed.dictionary)) continue;
+    const body = textOf(packed);
+    const first = Number(/\/First\s+(\d+)/.exec(packed.dictionary)?.[1]);
+    // Pairs of an object's number and where it begins (7.5.7).
+    const pairs = numbersIn(body.slice(0, first));
+    for (let at = 0; at < pairs.length; at += 2) {
+      const next = pairs[at + 3];
+      const end = next === undefined ? undefined : first + next;
+      const dictionary = body.slice(first + (pairs[at + 1] ?? 0), end);
+      objects.set(pairs[at] ?? 0, { dictionary, stream: undefined });
+    }
   }
   return objects;
 }
@@ -87,6 +102,11 @@ const times = (inner: Matrix, outer: Matrix): Matrix => [
   inner[4] * outer[1] + inner[5] * outer[3] + outer[5],
 ];
 
+interface Drawn {
+  readonly stroked: DrawnPath[];
+  texts: number;
+}
+
 interface Subpath {
   readonly points: [number, number][];
   curves: number;
@@ -101,7 +121,7 @@ function draw(
   start: Matrix,
   owner: PdfObject,
   objects: ReadonlyMap<number, PdfObject>,
-  into: DrawnPath[],
+  into: Drawn,
 ): void {
   let matrix = start;
   const stack: Matrix[] = [];
@@ -153,13 +173,17 @@ function draw(
       case 's':
       case 'B':
       case 'b':
-        into.push(...path.map(boxOf));
+        into.stroked.push(...path.map(boxOf));
         path = [];
         break;
       case 'f':
       case 'f*':
       case 'n':
         path = [];
+        break;
+      case 'Tj':
+      case 'TJ':
+        into.texts += 1;
         break;
       case 'Do': {
         const name = (operands[0] ?? '').slice(1);

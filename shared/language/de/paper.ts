@@ -19,9 +19,9 @@ export const paperWords: PaperWords = {
   back: 'Zurück zum Einlass',
   print: 'Drucken',
   printHow: {
-    mats: 'Wähle im Druckfenster „Originalgröße“ oder 100\u00a0% und keine zusätzlichen Ränder. Miss dann die Linie nach: Sie muss 100\u00a0mm lang sein.',
+    mats: 'Wähle im Druckfenster dieses Papier und „Originalgröße“ oder 100\u00a0%. Miss dann die Linie nach: Sie muss 100\u00a0mm lang sein. Ist sie es nicht, ändere die Skalierung und drucke noch einmal.',
     labels:
-      'Wähle im Druckfenster „Originalgröße“ oder 100\u00a0% und keine zusätzlichen Ränder. Miss dann ein Etikett nach, bevor du schneidest.',
+      'Wähle im Druckfenster dieses Papier und „Originalgröße“ oder 100\u00a0%. Miss dann ein Etikett nach, bevor du schneidest.',
   },
   printFlow: 'Das Druckfenster deines Geräts zeigt die Seiten, bevor sie gedruckt werden.',
   planChanged:

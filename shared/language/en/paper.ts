@@ -16,9 +16,9 @@ export const paperWords = {
   back: 'Back to the doors',
   print: 'Print',
   printHow: {
-    mats: 'In the print window choose “actual size” or 100\u00a0% and no extra margins. Then measure the line: it must be 100\u00a0mm long.',
+    mats: 'In the print window choose this paper and “actual size” or 100\u00a0%. Then measure the line: it must be 100\u00a0mm long. If it is not, change the scale and print again.',
     labels:
-      'In the print window choose “actual size” or 100\u00a0% and no extra margins. Then measure one label before you cut.',
+      'In the print window choose this paper and “actual size” or 100\u00a0%. Then measure one label before you cut.',
   },
   printFlow: 'Your device’s print window previews the pages.',
   planChanged:
