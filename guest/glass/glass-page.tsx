@@ -5,6 +5,7 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import { captionsPart } from '../captions/captions-part.ts';
 import { sheet, words } from '../language.ts';
 import { boardPart } from '../parts/lazy-parts.ts';
 import { LinkLine } from '../room/link-page.tsx';
@@ -111,7 +112,11 @@ function Said({ stage, own }: GlassPageProps) {
   const meant = reminder !== null && (reminder.kind !== 'nudge' || own.signal !== 'ready');
   return (
     <>
-      {cue.say !== null && <p class="say host-says">{cue.say}</p>}
+      {own.remote ? (
+        <HostSays stage={stage} own={own} />
+      ) : (
+        cue.say !== null && <p class="say host-says">{cue.say}</p>
+      )}
       {meant && <p class="reminder">{words.glass.reminder[reminder.kind]}</p>}
       {reminder?.kind !== 'water' && waterIsDue(stage, now) && <p class="reminder">{words.glass.waterDue}</p>}
       {cue.kind === 'gathering' && !wakeLockWorks() && <p class="soft">{words.glass.staysOn}</p>}
@@ -144,6 +149,12 @@ function useFocusAfter(cue: string) {
   }, [cue]);
   return heading;
 }
+
+const HostSays = lazyComponent(
+  captionsPart,
+  (part) => part.HostSays,
+  () => null,
+);
 
 const TableQuestion = lazyComponent(
   boardPart,

@@ -1,4 +1,5 @@
-import { addsDrops, type Cue, type CueKind, type Move, type StepCue } from '../../core/running-order/cue.ts';
+import { addsDrops, type CueKind, type Move, type StepCue } from '../../core/running-order/cue.ts';
+import type { CueView } from '../../core/session/views/stage.ts';
 import type { Drink, Level } from '../../core/tasting.ts';
 
 /** A step by what is said for it: taking the glass up to write about its nose is not the first nosing of it. */
@@ -74,23 +75,34 @@ const stepKeys: Readonly<Record<string, StepKey>> = Object.fromEntries(
 );
 
 /** A writing step goes by its sense, every other one by its name. */
-function stepKeyOf({ pass, step, sense }: Pick<StepCue, 'pass' | 'step' | 'sense'>): StepKey | undefined {
+function stepKeyOf({ pass, step, sense }: SpokenCue): StepKey | undefined {
   return stepKeys[`${pass}/${sense ?? step}`];
+}
+
+/** Of a cue, on the tablet or on a phone at home, what decides which words there are for it. */
+interface SpokenCue {
+  readonly kind: CueKind;
+  readonly say?: string | null | undefined;
+  readonly pass?: CueView['pass'];
+  readonly step?: CueView['step'] | Move;
+  readonly sense?: CueView['sense'] | undefined;
+  /** Of a break: the host called it in mid-evening. */
+  readonly called?: boolean;
 }
 
 /** The host's own words where there are any, otherwise the book's for this drink and this crowd. */
 export function sayOf(
   book: HostScript,
-  cue: Cue,
+  cue: SpokenCue,
   { drink, level, glass, silent, named = false }: Hearers,
 ): string {
-  if (cue.say !== undefined && cue.say !== '') return cue.say;
+  if (cue.say) return cue.say;
   switch (cue.kind) {
     case 'practice':
-      return book.practice[cue.step];
+      return book.practice[cue.step as Move];
     case 'step': {
       const key = stepKeyOf(cue);
-      if (key === undefined) return addsDrops(cue) ? book.drops : book.anyStep;
+      if (key === undefined) return addsDrops(cue as StepCue) ? book.drops : book.anyStep;
       const more = glass <= explainedGlasses ? book.more[level][key] : undefined;
       return more === undefined ? book.steps[drink][key] : `${book.steps[drink][key]} ${more}`;
     }

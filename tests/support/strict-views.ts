@@ -142,6 +142,7 @@ export const strictSeat = z.strictObject({
   servedAt: z.array(z.number().int()).nullable(),
   trials: z.array(z.strictObject({ id: text, glasses: z.array(text) })),
   missed: z.array(text),
+  crowd: z.enum(['newcomers', 'regulars', 'devotees']).optional(),
   guess: z.strictObject({ choices: strictGuess, currency: text }).nullable(),
 });
 

@@ -1,6 +1,7 @@
 import { sheetFor } from '../../guess/guess-sheet.ts';
 import type { PourId, SeatId } from '../../ids.ts';
 import type { GuessSheet } from '../../panel/guess/guess.ts';
+import type { Level } from '../../tasting.ts';
 import { numbersServed, ownPourAt, placesOf, servedInOwnOrders, servedTo, trialGlasses } from '../serving.ts';
 import type { Finished, Seat, UnderWay } from '../state.ts';
 import { cardOf, type PourCard } from './pour-card.ts';
@@ -18,6 +19,8 @@ export interface SeatView extends SeatShown {
   readonly trials: readonly TrialView[];
   /** Glasses that the room had behind it when this guest sat down, and that they have not caught up with [F3]. */
   readonly missed: readonly PourId[];
+  /** At home: for how used a table the host's words are, which stand there as text. */
+  readonly crowd?: Level;
   /** What there is to guess from, in an order of this seat's own [Q12]; null where nothing is guessed. */
   readonly guess: { readonly choices: GuessSheet; readonly currency: string } | null;
 }
@@ -40,6 +43,7 @@ export function seatView(session: UnderWay | Finished, id: SeatId, version: numb
     missed: seat.missed
       .filter((pour) => !session.dropped.includes(pour))
       .map((pour) => ownPourAt(session, seat, pour)),
+    ...(seat.remote ? { crowd: session.plan.level } : {}),
     guess: session.guess && {
       choices: sheetFor(session.guess, seat.id),
       currency: session.plan.currency,
