@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { loadavg } from 'node:os';
 import { parseArgs } from 'node:util';
 import { measureAir } from './air.ts';
+import { measureCall } from './call.ts';
 import { bundleChildren } from './child.ts';
 import { measureCluster } from './cluster.ts';
 import { measureColdStart } from './cold-start.ts';
@@ -61,6 +62,10 @@ const parts: Readonly<Record<string, { readonly name: string; readonly run: () =
   interaction: {
     name: 'Under a finger',
     run: only(() => measureInteraction(quick ? 6 : 40)),
+  },
+  call: {
+    name: 'The call from home',
+    run: only(() => measureCall(quick ? [2, 4] : [2, 4, 6, 8], quick ? 3 : 10)),
   },
   sessions: {
     name: 'Many sessions',
