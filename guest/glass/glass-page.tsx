@@ -60,6 +60,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
         </div>
         <Said stage={stage} own={own} />
         <CueBody stage={stage} own={own} />
+        {own.remote && <HostSays stage={stage} own={own} />}
       </main>
       <SignalBar stage={stage} own={own} />
     </div>
@@ -112,11 +113,7 @@ function Said({ stage, own }: GlassPageProps) {
   const meant = reminder !== null && (reminder.kind !== 'nudge' || own.signal !== 'ready');
   return (
     <>
-      {own.remote ? (
-        <HostSays stage={stage} own={own} />
-      ) : (
-        cue.say !== null && <p class="say host-says">{cue.say}</p>
-      )}
+      {!own.remote && cue.say !== null && <p class="say host-says">{cue.say}</p>}
       {meant && <p class="reminder">{words.glass.reminder[reminder.kind]}</p>}
       {reminder?.kind !== 'water' && waterIsDue(stage, now) && <p class="reminder">{words.glass.waterDue}</p>}
       {cue.kind === 'gathering' && !wakeLockWorks() && <p class="soft">{words.glass.staysOn}</p>}
