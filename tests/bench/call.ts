@@ -45,8 +45,18 @@ export async function measureCall(sizes: readonly number[], rounds: number): Pro
     }
     const late = await closings(phones, evening, moments, rounds);
     return [
-      { name: 'from the tap that joins to the first picture, median', value: median(firstPictures), unit: 'ms', goal: 1500 },
-      { name: 'microphone closed after the moment of the cue, p99', value: quantile(late, 0.99), unit: 'ms', goal: 150 },
+      {
+        name: 'from the tap that joins to the first picture, median',
+        value: median(firstPictures),
+        unit: 'ms',
+        goal: 1500,
+      },
+      {
+        name: 'microphone closed after the moment of the cue, p99',
+        value: quantile(late, 0.99),
+        unit: 'ms',
+        goal: 150,
+      },
       ...figures,
     ];
   } finally {
@@ -102,7 +112,10 @@ async function cost(browser: Browser, phones: readonly Page[]): Promise<Figure[]
   await Promise.all(phones.map((phone) => phone.waitForTimeout(2000)));
   const session = await browser.newBrowserCDPSession();
   const processorSeconds = async () =>
-    (await session.send('SystemInfo.getProcessInfo')).processInfo.reduce((sum, { cpuTime }) => sum + cpuTime, 0);
+    (await session.send('SystemInfo.getProcessInfo')).processInfo.reduce(
+      (sum, { cpuTime }) => sum + cpuTime,
+      0,
+    );
   const [before, sent] = [await processorSeconds(), await Promise.all(phones.map(sentBy))];
   const begun = performance.now();
   await phones[0]?.waitForTimeout(watched);
@@ -113,7 +126,11 @@ async function cost(browser: Browser, phones: readonly Page[]): Promise<Figure[]
   const called = `${phones.length} devices`;
   return [
     { name: `${called}: upwards, each`, value: median(upwards), unit: 'kbit/s' },
-    { name: `${called}: of one processor, each`, value: (after - before) / seconds / phones.length, unit: '' },
+    {
+      name: `${called}: of one processor, each`,
+      value: (after - before) / seconds / phones.length,
+      unit: '',
+    },
   ];
 }
 
@@ -152,7 +169,9 @@ async function closings(
     await jump(silent);
     for (const phone of phones) {
       await phone.waitForFunction(() => (window as unknown as { closed: number[] }).closed.length > 0);
-      const [at = Number.NaN] = await phone.evaluate(() => (window as unknown as { closed: number[] }).closed);
+      const [at = Number.NaN] = await phone.evaluate(
+        () => (window as unknown as { closed: number[] }).closed,
+      );
       late.push(Math.max(0, at - (moments.at(-1) ?? Number.NaN)));
     }
   }
