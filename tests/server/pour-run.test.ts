@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { commandId, pourId } from '../../core/ids.ts';
-import { levelOf } from '../../core/planning/serving/pouring.ts';
+import { levelOf, mostPlaces } from '../../core/planning/serving/pouring.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { StoreFailure } from '../../server/store/store.ts';
 import { followAsHost } from '../../shared/follower/host-follower.ts';
@@ -78,7 +78,7 @@ describe('the pour run over the wire', () => {
       tick(host, []),
       tick(host, [0]),
       tick(host, [1.5]),
-      tick(host, [201]),
+      tick(host, [mostPlaces + 1]),
       tick(host, [1], 6),
       tick(host, [1], 0),
       tick(host, [1], 1, []),

@@ -98,7 +98,7 @@ function judge(event: string, payload: unknown, answer: unknown, tally: Tally): 
   if (answer === gone) return;
   const text = JSON.stringify(answer) ?? '';
   const { ok, message } = (answer ?? {}) as { ok?: unknown; message?: unknown };
-  if (ok === true || (event === 'probe' && text.startsWith('{"received"'))) return;
+  if (ok === true || (event === 'probe' && /^(\{"received"|\d)/.test(text))) return;
   tally.refused += 1;
   const sentence = typeof message === 'string' && /^[A-Z].*[.;]$/.test(message);
   if (ok !== false || !sentence || text.length > longest || text.includes(mark)) {
