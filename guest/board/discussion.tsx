@@ -33,9 +33,11 @@ export function Discussion({ stage, own }: DiscussionProps) {
   });
   if (items.length === 0) return null;
   const earlier = all.filter((item) => !items.includes(item));
-  // What is asked at the top of the screen is not asked again below.
-  const Share = ({ item }: { readonly item: BoardItem }) =>
-    asked.value.includes(item.id) ? null : <ShareChoice item={item} drink={item.drink ?? stage.drink} />;
+  const choicesOf = (some: readonly BoardItem[]) =>
+    // What is asked at the top of the screen is not asked again below.
+    some
+      .filter(({ id }) => !asked.value.includes(id))
+      .map((item) => <ShareChoice key={item.id} item={item} drink={item.drink ?? stage.drink} />);
   return (
     <div class="stack talk">
       {open.length > 0 && !last && (
@@ -58,15 +60,11 @@ export function Discussion({ stage, own }: DiscussionProps) {
         </p>
         <p class="soft small">{words.share.unnamed}</p>
         <div class="stack-tight share-choices" ref={choices}>
-          {items.map((item) => (
-            <Share key={item.id} item={item} />
-          ))}
+          {choicesOf(items)}
           {earlier.length > 0 && (
             <details>
               <summary>{words.share.earlier}</summary>
-              {earlier.map((item) => (
-                <Share key={item.id} item={item} />
-              ))}
+              {choicesOf(earlier)}
             </details>
           )}
           <CountedAnswers items={all} />
