@@ -5,7 +5,7 @@ import { pipeline } from 'node:stream/promises';
 import type { Log } from '../log.ts';
 import type { SqliteStore } from '../store/sqlite.ts';
 import { backupDoorOf } from './data-folder.ts';
-import { backupBegun, backupEnded, sweepUnfinished } from './unfinished-backups.ts';
+import { backupBegun, sweepUnfinished } from './unfinished-backups.ts';
 
 /**
  * The store is locked for as long as the server runs, so the server itself hands out backups: over a socket in the data
@@ -28,7 +28,7 @@ export async function openBackupDoor(
     copies += 1;
     const copy = join(folder, `backup-${process.pid}-${copies}.part`);
     socket.on('error', () => undefined);
-    backupBegun(folder, copy);
+    const ended = backupBegun(folder, copy);
     store
       .backup(copy)
       .then(() => pipeline(createReadStream(copy), socket))
@@ -36,7 +36,7 @@ export async function openBackupDoor(
         log.error({ reason: error instanceof Error ? error.message : 'unknown' }, 'no backup was made');
         socket.destroy();
       })
-      .finally(() => backupEnded(folder, copy));
+      .finally(ended);
   });
   try {
     await listening(server, path);

@@ -6,7 +6,7 @@ import { checkCopy } from '../store/check-copy.ts';
 import { masterFileOf } from '../store/seals/seals.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite.ts';
 import { backupDoorOf, storeIn } from './data-folder.ts';
-import { backupBegun, backupEnded, sweepUnfinished } from './unfinished-backups.ts';
+import { backupBegun, sweepUnfinished } from './unfinished-backups.ts';
 
 /**
  * Writes everything in the data folder's store into `file`, whether the server runs or not, and reads it back before
@@ -20,10 +20,11 @@ export async function backUp(folder: string, file: string): Promise<string> {
     throw new Error(`There is no store in ${folder}: name its folder in QUIETPOUR_DATA.`);
   }
   const part = `${file}.part`;
+  let ended = (): void => undefined;
   try {
     accessSync(dirname(file), constants.W_OK);
     sweepUnfinished(folder);
-    backupBegun(folder, part);
+    ended = backupBegun(folder, part);
     const store = openUnlessServed(source);
     if (store === undefined) await fetchFromServer(folder, part);
     else await store.backup(part).finally(() => store.close());
@@ -33,7 +34,7 @@ export async function backUp(folder: string, file: string): Promise<string> {
   } catch (error) {
     throw withoutRoom(error, file);
   } finally {
-    backupEnded(folder, part);
+    ended();
   }
 }
 

@@ -1,69 +1,37 @@
-import { readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /**
  * Backups that are being written, so that what a kill left of one does not lie about for good: a half copy holds whatever
- * a whole one does, and nobody knows of it.
+ * a whole one does, and nobody knows of it. A file for each, which says where the part lies, with the process in its name:
+ * the server and a backup's own process write at the same time, and a list of both would have to be locked.
  */
-interface Unfinished {
-  readonly part: string;
-  readonly pid: number;
-}
+const ending = '.unfinished-backup';
+let begun = 0;
 
-const listIn = (folder: string): string => join(folder, 'unfinished-backups.json');
-
-export function backupBegun(folder: string, part: string): void {
-  write(folder, [...read(folder), { part, pid: process.pid }]);
-}
-
-/** Removes the part, where it has not become a backup. */
-export function backupEnded(folder: string, part: string): void {
-  rmSync(part, { force: true });
-  write(
-    folder,
-    read(folder).filter((each) => each.part !== part),
-  );
+/** Answers with what ends it: that removes the part, where it has not become a backup. */
+export function backupBegun(folder: string, part: string): () => void {
+  begun += 1;
+  const mark = join(folder, `${process.pid}-${begun}${ending}`);
+  writeFileSync(mark, part, { mode: 0o600 });
+  return () => {
+    for (const file of [part, mark]) rmSync(file, { force: true });
+  };
 }
 
 /** Removes what is left of backups whose process is gone. */
 export function sweepUnfinished(folder: string): void {
-  const all = read(folder);
-  const left = all.filter(({ pid }) => pid !== process.pid && runs(pid));
-  for (const each of all) {
-    if (!left.includes(each)) {
-      for (const end of ['', '-journal', '-wal', '-shm']) rmSync(each.part + end, { force: true });
+  for (const name of readdirSync(folder).filter((each) => each.endsWith(ending))) {
+    const pid = Number.parseInt(name, 10);
+    if (pid !== process.pid && runs(pid)) continue;
+    const part = readFileSync(join(folder, name), 'utf8');
+    // Only ever a part: whatever else somebody put there is not ours to remove.
+    if (part.endsWith('.part')) {
+      for (const end of ['', '-journal', '-wal', '-shm']) rmSync(part + end, { force: true });
     }
-  }
-  if (left.length !== all.length) write(folder, left);
-}
-
-function write(folder: string, list: readonly Unfinished[]): void {
-  if (list.length === 0) rmSync(listIn(folder), { force: true });
-  else {
-    // Whole or not at all: of a list that a kill has cut short nothing would be swept any more.
-    writeFileSync(`${listIn(folder)}.new`, JSON.stringify(list), { mode: 0o600 });
-    renameSync(`${listIn(folder)}.new`, listIn(folder));
+    rmSync(join(folder, name), { force: true });
   }
 }
-
-function read(folder: string): Unfinished[] {
-  try {
-    const list: unknown = JSON.parse(readFileSync(listIn(folder), 'utf8'));
-    return Array.isArray(list) ? list.filter(isUnfinished) : [];
-  } catch {
-    return [];
-  }
-}
-
-/** Only ever a part: whatever else stands in the list is not ours to remove. */
-const isUnfinished = (value: unknown): value is Unfinished =>
-  typeof value === 'object' &&
-  value !== null &&
-  'part' in value &&
-  typeof value.part === 'string' &&
-  value.part.endsWith('.part') &&
-  'pid' in value &&
-  typeof value.pid === 'number';
 
 function runs(pid: number): boolean {
   try {
