@@ -56,4 +56,26 @@ describe('a sign that the line lives', () => {
     await expect.poll(() => inside.length, { timeout: 10_000 }).toBeGreaterThan(1);
     expect(atDoor).toEqual([]);
   }, 15_000);
+
+  it('[Q1] comes to others whether somebody writes and gives consents or not', async () => {
+    const { host, noor, tomas } = await house.evening();
+    const signs = [host, tomas].map(signsTo);
+    const heard = signsTo(noor);
+    let writes = true;
+    const writing = (async () => {
+      for (let base = 0; writes; base += 1) {
+        await noor.save({ value: `malt ${base}`, base });
+        await noor.consent({ page: { sharing: base % 2 ? 'named' : 'private', parts: [] } });
+        await pass(20);
+      }
+    })();
+    try {
+      // Who writes hears the same signs too: answers to one are no news to the room.
+      for (const each of [...signs, heard])
+        await expect.poll(() => each.length, { timeout: 10_000 }).toBeGreaterThan(1);
+    } finally {
+      writes = false;
+      await writing;
+    }
+  }, 25_000);
 });

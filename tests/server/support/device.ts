@@ -27,7 +27,10 @@ export function newId(): string {
 export class Device {
   readonly socket: Socket<ServerToClient, ClientToServer>;
   readonly heard: { readonly event: string; readonly view: unknown }[] = [];
-  /** Every message of the transport, as it came. */
+  /**
+   * Every message of the transport, as it came; but not those without a word, which are counted in real time on any clock:
+   * whether a line lives. That they tell nothing has a test of its own.
+   */
   readonly frames: string[] = [];
   #closed = false;
   #waiting: (() => void)[] = [];
@@ -60,7 +63,9 @@ export class Device {
       this.#closed = true;
       this.#wake();
     });
-    this.socket.io.engine.on('packet', ({ data }) => this.frames.push(String(data)));
+    this.socket.io.engine.on('packet', ({ type, data }) => {
+      if (type !== 'noop' && type !== 'ping') this.frames.push(String(data));
+    });
   }
 
   get closed(): boolean {
