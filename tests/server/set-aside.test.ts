@@ -200,7 +200,11 @@ describe('a field that is missing from what is stored', () => {
     const found = await listed();
     if (found?.trouble) return 'set aside';
     const host = await house.host(hurt);
-    if (host.last('host') === undefined) await host.host({ type: 'OpenDoors' });
+    if (host.last('host') === undefined) {
+      // A wait for what a refusal keeps from coming would have no end.
+      const opened = await host.host({ type: 'OpenDoors' });
+      if (!opened.ok) throw new Error(`The doors stay closed: ${opened.message}`);
+    }
     const view = await host.until('host');
     const from = view.status === 'under-way' ? view.cue : 'gathering';
     expect(await host.host({ type: 'Advance', from })).toMatchObject({ ok: true });
@@ -238,7 +242,10 @@ describe('a field that is missing from what is stored', () => {
       .prepare<[string], { seq: number; event: string }>('SELECT seq, event FROM events WHERE tasting = ?')
       .all(hurt.tasting);
     db.close();
-    const inPlan = placesIn(plan).map((path) => ({ seq: 0, path }));
+    // Without any pour there is nothing to conduct: the host is told so at the doors.
+    const inPlan = placesIn(plan)
+      .map((path) => ({ seq: 0, path }))
+      .filter(({ path }) => path.join() !== 'pours');
     const inLog = logged.flatMap(({ seq, event: text }) =>
       placesIn(JSON.parse(text)).map((path) => ({ seq, path })),
     );
