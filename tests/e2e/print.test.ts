@@ -32,7 +32,6 @@ beforeAll(async () => {
   made = await createTasting(premises, { ...demoEvening, guests: 2, remoteGuests: 3, lawOf: 'AT' });
   host = await Person.arrives(premises.browser, 'host', 'tablet');
   page = host.page;
-  await page.goto(`${premises.room.origin}/host#tasting=${made.tasting}&key=${made.hostKey}`);
 });
 afterAll(() => premises?.close());
 
@@ -63,18 +62,11 @@ async function printed(
   );
 }
 
-/** Letters a twelfth wider than those of this machine, as another's fonts may be. */
-const widen = () =>
-  page.evaluate(() => {
-    // The policy of the page refuses a style element.
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync('* { letter-spacing: 0.04em !important; }');
-    document.adoptedStyleSheets = [sheet];
-  });
-
-async function open(kind: keyof typeof words.kinds): Promise<void> {
-  await page.goto(`${premises.room.origin}/host#/t/${made.tasting}/print/${kind}`);
-  await page.getByRole('button', { name: words.print, exact: true }).waitFor();
+const printing = () => page.getByRole('button', { name: words.print, exact: true });
+async function open(kind: keyof typeof words.kinds, { tasting, hostKey } = made): Promise<void> {
+  await page.goto(`${premises.room.origin}/host#tasting=${tasting}&key=${hostKey}`);
+  await page.goto(`${premises.room.origin}/host#/t/${tasting}/print/${kind}`);
+  await printing().waitFor();
 }
 
 async function choosePaper(size: 'A4' | 'Letter'): Promise<void> {
@@ -161,7 +153,7 @@ describe('the other sheets', () => {
       await open(kind);
       await choosePaper(paper);
       for (const wide of [false, true]) {
-        if (wide) await widen();
+        if (wide) await host.widensLetters();
         for (const way of ways) expect(await printed(paper, way), JSON.stringify(way)).toHaveLength(count);
       }
       await page.reload();
@@ -204,7 +196,7 @@ describe('the other sheets', () => {
       await choosePaper(paper);
       for (const way of ways) expect(await printed(paper, way)).toHaveLength(2);
     }
-    await widen();
+    await host.widensLetters();
     for (const way of ways) expect(await printed('Letter', way)).toHaveLength(2);
     await page.reload();
     await page.goto(`${premises.room.origin}/host#/t/${wet.tasting}/print/run-sheet`);
@@ -231,7 +223,8 @@ describe('the other sheets', () => {
   );
 
   it('[P23] keep their numbers once something with numbers was printed, until the host numbers anew', async () => {
-    const { tasting, hostKey } = await createTasting(premises, { ...demoEvening, blind: false });
+    const evening = await createTasting(premises, { ...demoEvening, blind: false });
+    const { tasting, hostKey } = evening;
     const ask = (more: RequestInit = {}) =>
       fetch(`${premises.room.origin}/api/tastings/${tasting}/plan`, {
         ...more,
@@ -244,28 +237,23 @@ describe('the other sheets', () => {
       const body = JSON.stringify({ plan: change(plan), base: revision });
       expect((await ask({ method: 'PUT', body })).status).toBe(200);
     };
-    const openPaper = async (kind: string) => {
-      await page.goto(`${premises.room.origin}/host#tasting=${tasting}&key=${hostKey}`);
-      await page.goto(`${premises.room.origin}/host#/t/${tasting}/print/${kind}`);
-      await page.getByRole('button', { name: words.print, exact: true }).waitFor();
-    };
-    await openPaper('shopping');
+    await open('shopping', evening);
     await page.pdf();
     expect(await numbers()).toEqual([]);
 
     // The button opens the browser's own window; a key or the menu does so without the page being asked.
-    await openPaper('notes');
+    await open('notes', evening);
     await page.evaluate(() => {
       window.print = () => window.dispatchEvent(new Event('beforeprint'));
     });
-    await page.getByRole('button', { name: words.print, exact: true }).click();
+    await printing().click();
     await expect.poll(numbers).toHaveLength(6);
     await page.pdf();
 
     // What came after the first print is numbered by the next one, and keeps it when others move.
     const late: Pour = { id: pourId('late'), drink: 'spirit', name: 'Late Lantern' };
     await save((plan) => ({ ...plan, pours: [...plan.pours, late] }));
-    await openPaper('mats');
+    await open('mats', evening);
     await page.route(`**/api/tastings/${tasting}/plan`, (route) =>
       route.request().method() === 'PUT' ? route.abort() : route.continue(),
     );
@@ -282,13 +270,13 @@ describe('the other sheets', () => {
     // Printed from a plan that has changed on another device: said, and what is printed again is kept.
     const later: Pour = { ...late, id: pourId('later') };
     await save((plan) => ({ ...plan, pours: [...plan.pours, later] }));
-    await openPaper('notes');
+    await open('notes', evening);
     await save((plan) => ({ ...plan, title: 'Lanterns again' }));
     await page.pdf();
     await page.getByText(words.planChanged).waitFor();
     await page.getByRole('button', { name: hostWords.tryAgain }).click();
     await page.getByText(words.planChanged).waitFor({ state: 'detached' });
-    await page.getByRole('button', { name: words.print, exact: true }).waitFor();
+    await printing().waitFor();
     await page.pdf();
     await expect.poll(numbers).toHaveLength(8);
 
