@@ -19,7 +19,8 @@ export type Keeping =
 export interface Draft {
   readonly plan: Signal<Plan>;
   readonly keeping: Signal<Keeping>;
-  readonly edit: (change: (plan: Plan) => Plan) => void;
+  /** @param byItself nobody has asked for it: it gives way where another device has kept a plan in the meantime */
+  readonly edit: (change: (plan: Plan) => Plan, byItself?: boolean) => void;
   /** Sends at once what waits for a pause. */
   readonly flush: () => void;
   /** Looks whether another device has changed the plan. Answers whether its plan was taken over. */
@@ -49,6 +50,8 @@ export function openDraft({ api, tasting, stored, after }: DraftOptions): Draft 
   const keeping = signal<Keeping>({ is: 'kept' });
   let base = stored.revision;
   let sent = stored.plan;
+  /** Whether somebody has changed here what is not kept yet. */
+  let touched = false;
   let failures = 0;
   let sending = false;
   let stopped = false;
@@ -71,8 +74,10 @@ export function openDraft({ api, tasting, stored, after }: DraftOptions): Draft 
       failures = 0;
       base = answer.body.revision;
       sent = mine;
-      if (plan.value === mine) keeping.value = { is: 'kept' };
-      else {
+      if (plan.value === mine) {
+        touched = false;
+        keeping.value = { is: 'kept' };
+      } else {
         keeping.value = { is: 'changed' };
         sendAfter(stopped ? 0 : pauseMs);
         if (stopped) await send();
@@ -93,7 +98,7 @@ export function openDraft({ api, tasting, stored, after }: DraftOptions): Draft 
       sendAfter(retriesMs[0]);
       return;
     }
-    if (same(answer.body.plan, plan.value)) take(answer.body);
+    if (!touched || same(answer.body.plan, plan.value)) take(answer.body);
     else keeping.value = { is: 'elsewhere', theirs: answer.body };
   }
 
@@ -102,16 +107,18 @@ export function openDraft({ api, tasting, stored, after }: DraftOptions): Draft 
     base = theirs.revision;
     sent = theirs.plan;
     plan.value = theirs.plan;
+    touched = false;
     keeping.value = { is: 'kept' };
   }
 
   return {
     plan,
     keeping,
-    edit(change) {
+    edit(change, byItself = false) {
       const next = change(plan.value);
       if (next === plan.value) return;
       plan.value = next;
+      touched ||= !byItself;
       if (keeping.value.is === 'elsewhere') return;
       if (!sending) keeping.value = { is: 'changed' };
       sendAfter(pauseMs);

@@ -14,6 +14,8 @@ export interface PlanEditor {
   /** What earlier evenings say of this one; undefined until it is here, or where nobody answers. */
   readonly opening: ReadonlySignal<Opening | undefined>;
   readonly edit: (change: (plan: Plan) => Plan) => void;
+  /** Draws by lot what is due and was not yet, as in a plan that came from a file or an older page. */
+  readonly draw: () => void;
   /** Changes the plan, says so, and offers a way back: `back` undoes just this change on the plan as it is then. */
   readonly change: (said: string, change: (plan: Plan) => Plan, back?: (plan: Plan) => Plan) => void;
 }
@@ -34,6 +36,7 @@ export function planEditorOf(
     status,
     opening,
     edit,
+    draw: () => draft.edit((plan) => withDraws(plan, cryptoRandom), true),
     change(said, change, back) {
       const before = draft.plan.value;
       edit(change);

@@ -52,9 +52,8 @@ export function PlanLayout({ editor, stored, api, part: named }: PlanLayoutProps
     document.title = words.page(plan.title);
   }, [plan.title]);
   const planned = stored.stage === 'planned';
-  // What is drawn by lot and was not yet, as in a plan that came from a file or an older page, is drawn now.
   useEffect(() => {
-    if (planned) editor.edit((now) => now);
+    if (planned) editor.draw();
   }, [editor, planned]);
   const after = parts[parts.indexOf(part) + 1];
   const doors = `#/t/${stored.tasting}/doors`;

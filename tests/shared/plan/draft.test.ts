@@ -135,6 +135,29 @@ describe('a plan under the finger', () => {
     }
   });
 
+  it('gives way to another device with what nobody has asked for, and not with what somebody typed besides', async () => {
+    for (const typed of [false, true]) {
+      const { draft, bases, elsewhere, ring } = desk();
+      elsewhere('theirs');
+      draft.edit(titled('drawn by lot'), true);
+      if (typed) draft.edit(titled('mine'));
+      await ring();
+      expect(bases).toEqual([1]);
+      expect(draft.keeping.value.is).toBe(typed ? 'elsewhere' : 'kept');
+      expect(draft.plan.value.title).toBe(typed ? 'mine' : 'theirs');
+    }
+  });
+
+  it('remembers no longer what somebody typed once it is kept', async () => {
+    const { draft, elsewhere, ring } = desk();
+    draft.edit(titled('mine'));
+    await ring();
+    elsewhere('theirs');
+    draft.edit(titled('drawn by lot'), true);
+    await ring();
+    expect(draft.plan.value.title).toBe('theirs');
+  });
+
   it('takes over what another device has kept where nothing is typed here', async () => {
     const { draft, elsewhere } = desk();
     expect(await draft.look()).toBe(false);
