@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import { askToLast } from '../../shared/page/lasting-storage.ts';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { forgetSeat } from '../../shared/seats/kept-seats.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -15,6 +16,7 @@ export function PrivateLink({ onGone }: { readonly onGone: (said: string) => voi
   const [asking, setAsking] = useState(false);
   const [busy, setBusy] = useState(false);
   const words = homeWords.link;
+  useEffect(() => askToLast(), []);
 
   const remove = async (): Promise<void> => {
     const { tasting, key } = seat.peek();

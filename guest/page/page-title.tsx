@@ -1,10 +1,14 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
-/** A page's first heading takes the focus, so that screen readers and keyboards begin where the page begins. */
+/**
+ * A page's first heading takes the focus, so that screen readers and keyboards begin where the page begins. Whoever was quick
+ * enough to be in a field of it already keeps the keyboard.
+ */
 export function PageTitle({ children }: { readonly children: ComponentChildren }) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
+    if (document.querySelector('input:focus')) return;
     window.scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
   }, []);

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Plan } from '../../core/tasting.ts';
+import { askToLast } from '../../shared/page/lasting-storage.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
@@ -34,6 +35,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
 
   useEffect(() => {
     document.title = words.page('');
+    askToLast();
   }, []);
 
   const create = async (plan: Plan, next: 'doors' | 'plan'): Promise<void> => {
@@ -111,6 +113,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
           }}
         />
       )}
+      <p class="small soft">{words.home.keepLink}</p>
       <LanguageChoice />
     </main>
   );

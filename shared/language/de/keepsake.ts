@@ -50,7 +50,7 @@ export const keepsakeWords: KeepsakeWords = {
 
   link: {
     title: 'Dein privater Link',
-    hint: 'Er öffnet diese Seite auf jedem Gerät, solange dein Gastgeber den Abend behält. Wer ihn hat, liest deine Notizen.',
+    hint: 'Er öffnet diese Seite auf jedem Gerät, solange dein Gastgeber den Abend behält. Schick ihn dir selbst: Manche Browser vergessen eine Seite nach sieben Tagen ohne Besuch. Wer ihn hat, liest deine Notizen.',
     show: 'Meinen Link zeigen',
     label: 'Link zu deinen Notizen',
     copy: 'Link kopieren',
@@ -67,7 +67,7 @@ export const keepsakeWords: KeepsakeWords = {
   evenings: {
     title: 'Meine Abende',
     open: 'Meine Abende auf diesem Handy',
-    lead: 'Woran sich dieses Handy erinnert. Jeder Abend bleibt bei seinem Gastgeber; hier siehst du sie nebeneinander.',
+    lead: 'Woran sich dieses Handy erinnert. Jeder Abend bleibt bei seinem Gastgeber; hier siehst du sie nebeneinander. Vergisst sie dieser Browser, holt der private Link jeden Abend zurück.',
     none: 'Noch kein Abend',
     noneHint: 'Sobald du mit diesem Handy an einer Verkostung teilgenommen hast, steht sie hier.',
     untitled: 'Eine Verkostung',

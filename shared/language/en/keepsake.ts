@@ -47,7 +47,7 @@ export const keepsakeWords = {
 
   link: {
     title: 'Your private link',
-    hint: 'It opens this page on any device for as long as your host keeps the evening. Anyone who has it can read your notes.',
+    hint: 'It opens this page on any device for as long as your host keeps the evening. Send it to yourself: some browsers forget a page after seven days without a visit. Anyone who has it can read your notes.',
     show: 'Show my link',
     label: 'Link to your notes',
     copy: 'Copy the link',
@@ -64,7 +64,7 @@ export const keepsakeWords = {
   evenings: {
     title: 'My evenings',
     open: 'My evenings on this phone',
-    lead: 'What this phone remembers. Each evening stays with its host; here you see them side by side.',
+    lead: 'What this phone remembers. Each evening stays with its host; here you see them side by side. Should this browser forget them, each evening’s private link brings it back.',
     none: 'No evening yet',
     noneHint: 'Once you have joined a tasting with this phone, it appears here.',
     untitled: 'A tasting',
