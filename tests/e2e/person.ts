@@ -156,7 +156,7 @@ export class Person {
       return scrollY;
     });
     // Run by the debugger and not by the page, whose security policy would refuse it.
-    if (only === undefined) await this.page.evaluate(axe.source);
+    if (!(await this.page.evaluate(() => 'axe' in globalThis))) await this.page.evaluate(axe.source);
     const { violations } = await this.page.evaluate((rules): Promise<axe.AxeResults> => {
       const inPage = (globalThis as unknown as { axe: typeof axe }).axe;
       return inPage.run(document, {

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { seconds } from '../../core/units.ts';
 import { type RunningServer, startServer } from '../../server/app.ts';
+import { steadyClock } from '../../server/clock.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import type { Store } from '../../server/store/store.ts';
 import { type Rehearsal, rehearse } from '../rehearsal/rehearse.ts';
@@ -64,7 +65,7 @@ describe('a rehearsal notices', () => {
     const folder = await temporaryFolder();
     cleanUps.push(() => forgetFolder(folder));
     const store = tamper(openSqliteStore(join(folder, 'quietpour.db')));
-    const server = await startServer({ store, host: '127.0.0.1' });
+    const server = await startServer({ store, clock: steadyClock(), host: '127.0.0.1' });
     cleanUps.push(() => server.stop());
     return server;
   }
@@ -105,7 +106,7 @@ describe('a rehearsal notices', () => {
       },
     });
     // Two phones of one guest would heal the loss: whoever writes on sends the whole field again.
-    const report = await shortEvening(forgetful, { guests: 1 });
+    const report = await shortEvening(forgetful, { guests: 1, patience: 8000 });
     expect(lost).toBe(1);
     expect(report.notesStored).toBeLessThan(report.notesAcknowledged);
     expect(faultsOf(report).join()).toContain('lost');
