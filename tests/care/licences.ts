@@ -9,6 +9,7 @@ const permissive = new Set([
   'Apache-2.0',
   'BSD-2-Clause',
   'BSD-3-Clause',
+  'BlueOak-1.0.0',
   'ISC',
   'MIT',
   'WTFPL',

@@ -95,3 +95,16 @@ export function hasWebKitPrinter(): boolean {
   );
   return false;
 }
+
+const popplerPackages = ['poppler-utils'];
+
+/** Whether this machine has Poppler, which reads PDF; where not, a sentence says what to do. Installs it on Debian, as root. */
+export function hasPoppler(): boolean {
+  const isHere = () => ['pdfinfo', 'pdftotext'].every((name) => programOf(name) !== undefined);
+  if (!isHere()) installPackages(popplerPackages);
+  if (isHere()) return true;
+  console.warn(
+    `No other program reads the PDFs, for this machine has no Poppler. Install it (Debian: "apt-get install -y ${popplerPackages.join(' ')}") and run the tests again.`,
+  );
+  return false;
+}
