@@ -18,6 +18,7 @@ import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
+import { watchHouses } from './live/house-watch.ts';
 import { joinWrites } from './live/joined-writes.ts';
 import { createLifeSigns, lookEvery } from './live/life-signs.ts';
 import { type Line, LineGuard } from './live/line-guard.ts';
@@ -199,6 +200,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 
   // By real time, for it is about lines and not about the evening.
   const lifeSigns = setInterval(createLifeSigns(io, conductors, log), lookEvery).unref();
+  const endHouseWatch = watchHouses(keyring, conductors, log);
   const endStoreCheck = startStoreCheck({ store, clock, log });
   const endRetention =
     options.keepFor === undefined
@@ -221,6 +223,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     frontDoor?.close();
     shared?.close();
     clearInterval(lifeSigns);
+    endHouseWatch();
     endStoreCheck();
     endRetention();
     io.emit('dismissal', 'server-stopping');

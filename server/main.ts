@@ -10,6 +10,7 @@ import { stderrLog } from './log.ts';
 import { backUp } from './ops/backup.ts';
 import { openBackupDoor } from './ops/backup-door.ts';
 import { storeIn } from './ops/data-folder.ts';
+import { houseErrand } from './ops/houses.ts';
 import { goOnWhateverHappens } from './ops/last-resort.ts';
 import { restore } from './ops/restore.ts';
 import { type Settings, settingsFrom } from './settings.ts';
@@ -25,6 +26,7 @@ async function main(): Promise<void> {
   process.umask(0o077);
   const settings = settingsFrom(process.env);
   const [task, file, how] = process.argv.slice(2);
+  if (task === 'house') return void console.log(await askedOfHouses(process.argv.slice(3), settings));
   if (task !== undefined) return void console.log(await errand(task, file, how, settings));
   const log = stderrLog(settings.logLevel);
   const { houseKey, store, cluster } = await openData(settings);
@@ -83,7 +85,7 @@ async function errand(
   { data, databaseUrl }: Settings,
 ): Promise<string> {
   if (task !== 'backup' && task !== 'restore') {
-    throw new Error('Say "backup FILE" or "restore FILE", or nothing at all to start the server.');
+    throw new Error('Say "backup FILE", "restore FILE" or "house", or nothing at all to start the server.');
   }
   if (databaseUrl !== undefined) {
     throw new Error(
@@ -93,6 +95,21 @@ async function errand(
   if (file === undefined) throw new Error(`Name a file: npm run ${task} -- quietpour-backup.db`);
   if (task === 'backup') return backUp(data, resolve(file));
   return restore(data, resolve(file), { now: new Date(), withoutNotes: how === 'without-notes' });
+}
+
+/** With a file the server has to be stopped meanwhile; with PostgreSQL it is asked beside those that run. */
+async function askedOfHouses(asked: readonly string[], settings: Settings): Promise<string> {
+  const { store, cluster } = await openData(settings);
+  try {
+    const scheme = settings.tls === undefined ? 'http' : 'https';
+    const [origin = `${scheme}://${externalAddresses()[0] ?? 'localhost'}:${settings.port}`] =
+      settings.origins;
+    if (asked[0] === 'delete' && cluster !== undefined && (await cluster.livingOthers()) > 0)
+      throw new Error('Stop every process on this database first: they hold its evenings in memory.');
+    return await houseErrand(asked, { houses: store.houses, chance: realChance, now: Date.now, origin });
+  } finally {
+    await store.close();
+  }
 }
 
 /** This process as one of several on a database. */

@@ -1,4 +1,4 @@
-import type { Request } from 'express';
+import type { Request, RequestHandler } from 'express';
 import { z } from 'zod';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import { type Identity, type Keyring, mayHost } from '../access/keys.ts';
@@ -11,11 +11,22 @@ const tastingSchema = z
 
 /** Who asks, by `Authorization: Bearer <key>`. Throws `Refused` when there is no key or it opens nothing. */
 export function identityOf(request: Request, keyring: Keyring): Identity {
-  const key = /^Bearer ([A-Za-z0-9_-]{1,128})$/i.exec(request.headers.authorization ?? '')?.[1];
+  const key = keyIn(request);
   const identity = key === undefined ? undefined : keyring.identify(key);
   if (identity === undefined) throw new Refused('wrong-key');
   return identity;
 }
+
+const keyIn = (request: Request): string | undefined =>
+  /^Bearer ([A-Za-z0-9_-]{1,128})$/i.exec(request.headers.authorization ?? '')?.[1];
+
+/** Before any route asks who it is: see `Keyring.learn`. */
+export const learnKey =
+  (keyring: Keyring): RequestHandler =>
+  async (request, _response, next) => {
+    await keyring.learn(keyIn(request));
+    next();
+  };
 
 export function tastingIn(request: Request): TastingId {
   const asked = tastingSchema.safeParse(request.params.tasting);
@@ -28,6 +39,8 @@ export function hostedTasting(request: Request, keyring: Keyring): TastingId {
   const tasting = tastingIn(request);
   const identity = identityOf(request, keyring);
   if (mayHost(identity, tasting)) return tasting;
+  // The same for another house's as for one that never was.
+  if (identity.role === 'house') throw new Refused('no-such-tasting');
   throw new Refused(identity.role === 'host' ? 'wrong-key' : 'wrong-role');
 }
 

@@ -13,6 +13,7 @@ export function callServerRoutes({ keyring, conductors, callServers, clock }: Ht
   router.get('/tastings/:tasting/call-servers', (request, response) => {
     const tasting = tastingIn(request);
     const identity = identityOf(request, keyring);
+    if (identity.role === 'house' && !identity.opens(tasting)) throw new Refused('no-such-tasting');
     const conductor = conductors.of(tasting);
     if (conductor === undefined) throw new Refused('no-such-tasting');
     if (identity.role !== 'house' && identity.tasting !== tasting) throw new Refused('wrong-key');

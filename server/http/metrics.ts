@@ -9,8 +9,12 @@ const format = 'text/plain; version=0.0.4; charset=utf-8';
 export const metricsRoute =
   ({ keyring, metrics, standing }: HttpParts): RequestHandler =>
   (request, response) => {
-    if (!isLoopback(request.ip) && identityOf(request, keyring).role !== 'house')
-      throw new Refused('wrong-role');
+    if (!isLoopback(request.ip)) {
+      const identity = identityOf(request, keyring);
+      if (identity.role !== 'house') throw new Refused('wrong-role');
+      // The figures are of the whole server, which other houses are told nothing of.
+      if (identity.house !== undefined) throw new Refused('wrong-key');
+    }
     response.set('Cache-Control', 'no-store').set('Content-Type', format).send(metrics.read(standing()));
   };
 

@@ -4,6 +4,7 @@ import { type PhotoId, photoId, type TastingId } from '../../core/ids.ts';
 import type { KeptPhoto } from '../../shared/wire/http.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting } from './asking.ts';
+import { HouseLimits } from './house-limits.ts';
 import { labelPhoto } from './label-photo.ts';
 import type { HttpParts } from './parts.ts';
 
@@ -20,6 +21,7 @@ const photoSchema = z
 /** What hosts do with label photos. */
 export function photoRoutes({ store, keyring, chance }: HttpParts): Router {
   const router = Router();
+  const limits = new HouseLimits(store);
   /** Photos on their way, by tasting: each has its place before anything of it is read. */
   const coming = new Map<TastingId, number>();
   router.post(
@@ -35,6 +37,7 @@ export function photoRoutes({ store, keyring, chance }: HttpParts): Router {
         else coming.delete(tasting);
       });
       if ((await store.photos.count(tasting)) + others >= mostPhotos) throw new Refused('too-many-photos');
+      await limits.mustHaveRoom(tasting);
       next();
     },
     express.raw({ type: () => true, limit: largestPhoto }),

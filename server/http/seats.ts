@@ -15,14 +15,17 @@ import type { Conductor } from '../live/conductor.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { parsed } from './asking.ts';
+import { HouseLimits } from './house-limits.ts';
 import type { HttpParts } from './parts.ts';
 import type { RowFor } from './row-for-code.ts';
 
 /** What somebody without a seat does: look at the invitation, and sit down. */
-export function seatRoutes({ conductors, chance, clock, callServers }: HttpParts, rowFor: RowFor): Router {
+export function seatRoutes({ store, conductors, chance, clock, callServers }: HttpParts, rowFor: RowFor): Router {
   const router = Router();
   // A whole table behind one router sits down at once; after that they come one by one.
   const newcomers = new Allowances(clock, { perSecond: 1 / 30, burst: conductors.seatLimit + 50 });
+
+  const limits = new HouseLimits(store);
 
   const conductorOf = ({ tasting }: TastingRow): Conductor => {
     const conductor = conductors.of(tasting);
@@ -52,7 +55,7 @@ export function seatRoutes({ conductors, chance, clock, callServers }: HttpParts
     const keyRow = { role: 'seat', seat, hash: hashOf(key), tasting, expiresAt: null, device } as const;
     const from = `${tasting} ${addressOf(request)}`;
     if (!newcomers.take(from)) throw new Refused('too-fast');
-    const taken = await conductorOf(row).takeSeat(id, ask, keyRow);
+    const taken = await conductorOf(row).takeSeat(id, ask, keyRow, await limits.seats(row.house));
     // Only a new seat counts, not who asks again for their own, nor before the doors open.
     if (!taken.ok || taken.seat !== seat) newcomers.giveBack(from);
     if (!taken.ok) throw new Refused(taken.code);

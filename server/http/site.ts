@@ -1,5 +1,6 @@
 import express, { type Express } from 'express';
 import { answerErrors, sendRefusal } from './answers.ts';
+import { learnKey } from './asking.ts';
 import { callServerRoutes } from './call-servers.ts';
 import { deviceRoutes } from './devices.ts';
 import { keepsakeRoutes } from './keepsake.ts';
@@ -45,6 +46,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   });
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
   if (parts.passOn !== undefined) site.use('/api', parts.passOn);
+  site.use('/api', learnKey(parts.keyring));
   const rowFor = rowForCode(parts);
   site.use('/api', tastingRoutes(parts), keyRoutes(parts), deviceRoutes(parts));
   site.use('/api', seatRoutes(parts, rowFor), keepsakeRoutes(parts), callServerRoutes(parts));

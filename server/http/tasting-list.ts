@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { tastingId } from '../../core/ids.ts';
+import { type HouseId, tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import type { ListedTasting, TastingPage } from '../../shared/wire/http.ts';
 import type { TastingSearch, TastingSummary } from '../store/store.ts';
@@ -29,25 +29,27 @@ export class TastingList {
     this.#parts = parts;
   }
 
-  async page({ find, after }: Omit<TastingSearch, 'most'>): Promise<TastingPage> {
+  async page({ house, find, after }: Omit<TastingSearch, 'most'>): Promise<TastingPage> {
     const { tastings } = this.#parts.store;
     // One more tells whether there is more.
-    const found = await tastings.page({ find, after, most: pageSize + 1 });
+    const found = await tastings.page({ house, find, after, most: pageSize + 1 });
     const shown = found.slice(0, pageSize);
     const last = found.length > pageSize ? shown.at(-1) : undefined;
-    const first = find === '' && after === undefined ? this.#unreadable() : [];
+    const first = find === '' && after === undefined ? this.#unreadable(house) : [];
     const named = new Set(first.map(({ tasting }) => tasting));
     const rest = shown.filter(({ tasting }) => !named.has(tasting)).map((row) => this.#listed(row));
     return {
       tastings: [...first, ...rest],
       next: last ? `${last.createdAt}.${last.tasting}` : null,
-      ...(this.#parts.store.damaged() ? { damaged: true } : {}),
+      // What of the file is broken may be another house's: whoever runs the server is told.
+      ...(house === undefined && this.#parts.store.damaged() ? { damaged: true } : {}),
     };
   }
 
-  #unreadable(): ListedTasting[] {
+  #unreadable(house: HouseId | undefined): ListedTasting[] {
     const { tastings } = this.#parts.store;
-    return [...tastings.troubles().keys()].slice(0, pageSize).flatMap((tasting) => {
+    const own = [...tastings.troubles().keys()].filter((tasting) => tastings.isOf(tasting, house));
+    return own.slice(0, pageSize).flatMap((tasting) => {
       const row = tastings.summary(tasting);
       return row === undefined ? [] : [this.#listed(row)];
     });

@@ -1,6 +1,6 @@
 import { type Request, Router } from 'express';
 import { z } from 'zod';
-import { type TastingId, tastingId } from '../../core/ids.ts';
+import { type HouseId, type TastingId, tastingId } from '../../core/ids.ts';
 import { planFault } from '../../core/session/plan-fault.ts';
 import { type Plan, planSchema } from '../../core/tasting.ts';
 import type {
@@ -17,6 +17,7 @@ import { habitsOfHouse, openingPace } from '../live/habits.ts';
 import type { TastingRow } from '../store/store.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, identityOf, parsed } from './asking.ts';
+import { HouseLimits } from './house-limits.ts';
 import type { HttpParts } from './parts.ts';
 import { searchQuery, TastingList } from './tasting-list.ts';
 
@@ -26,6 +27,7 @@ const savedPlanBody = z.strictObject({ plan: planSchema, base: z.number().int().
 export function tastingRoutes(parts: HttpParts): Router {
   const { store, keyring, conductors, chance, clock } = parts;
   const list = new TastingList(parts);
+  const limits = new HouseLimits(store);
   const router = Router();
 
   const rowOf = (tasting: TastingId): TastingRow => {
@@ -35,8 +37,11 @@ export function tastingRoutes(parts: HttpParts): Router {
   };
 
   const stageOf = (tasting: TastingId): TastingStage => store.tastings.summary(tasting)?.stage ?? 'planned';
-  const mustBeHouse = (request: Request): void => {
-    if (identityOf(request, keyring).role !== 'house') throw new Refused('wrong-role');
+  /** Undefined: the first. */
+  const houseOf = (request: Request): HouseId | undefined => {
+    const identity = identityOf(request, keyring);
+    if (identity.role !== 'house') throw new Refused('wrong-role');
+    return identity.house;
   };
   /** Whether or not it can be read. */
   const known = (request: Request): TastingId => {
@@ -46,26 +51,26 @@ export function tastingRoutes(parts: HttpParts): Router {
   };
 
   router.post('/tastings', async (request, response) => {
-    mustBeHouse(request);
+    const house = houseOf(request);
     const { plan } = parsed(planBody, request.body, 'plan-invalid');
     mustHaveAnEnd(plan);
     const tasting = tastingId(chance.id());
     const code = await freeCode(parts);
     const hostKey = chance.key();
-    await store.tastings.create({ tasting, code, plan, revision: 1, createdAt: clock.now() });
+    const row = { tasting, code, plan, revision: 1, createdAt: clock.now(), ...(house && { house }) };
+    await limits.oneMore(house, () => store.tastings.create(row));
     await store.keys.add({ role: 'host', hash: hashOf(hostKey), tasting, expiresAt: null });
     response.status(201).json({ tasting, code, hostKey } satisfies CreatedTasting);
   });
 
   router.get('/tastings', async (request, response) => {
-    mustBeHouse(request);
-    const { tastings } = await list.page({ find: '' });
+    const { tastings } = await list.page({ house: houseOf(request), find: '' });
     response.json(tastings satisfies readonly ListedTasting[]);
   });
 
   router.get('/tastings/list', async (request, response) => {
-    mustBeHouse(request);
-    response.json((await list.page(parsed(searchQuery, request.query))) satisfies TastingPage);
+    const search = { house: houseOf(request), ...parsed(searchQuery, request.query) };
+    response.json((await list.page(search)) satisfies TastingPage);
   });
 
   router.get('/tastings/:tasting/plan', (request, response) => {
@@ -80,10 +85,10 @@ export function tastingRoutes(parts: HttpParts): Router {
   });
 
   router.get('/tastings/:tasting/opening', async (request, response) => {
-    rowOf(hostedTasting(request, keyring));
+    const { house } = rowOf(hostedTasting(request, keyring));
     const [habits, byHand] = [
-      await habitsOfHouse(store),
-      await openingPace({ pacing: { by: 'host' } }, store),
+      await habitsOfHouse(store, house),
+      await openingPace({ pacing: { by: 'host' } }, store, house),
     ];
     response.json({ habits, byHand } satisfies Opening);
   });

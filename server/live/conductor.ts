@@ -133,6 +133,7 @@ export class Conductor {
     id: CommandId,
     ask: Extract<Command, { by: 'newcomer' }>['ask'],
     key: KeyRow,
+    most = this.#parts.seatLimit,
   ): Promise<{ readonly ok: true; readonly seat: SeatId } | Refusal> {
     return this.#queue.add(async () => {
       const { keys } = this.#parts.store;
@@ -141,7 +142,7 @@ export class Conductor {
         const same = known.role === 'seat' && known.tasting === this.tasting;
         return same ? { ok: true, seat: known.seat } : refusal('wrong-key');
       }
-      const chair = this.#chair();
+      const chair = this.#chair(Math.min(most, this.#parts.seatLimit));
       if (chair === 'full') return refusal('table-full');
       const whole = chair === 'free' ? ask : { ...ask, ...chair };
       const own = commandId(`${ask.seat}/${id}`);
@@ -274,10 +275,10 @@ export class Conductor {
     };
   }
 
-  #chair() {
-    const { seatLimit, store, clock } = this.#parts;
+  #chair(most: number) {
+    const { store, clock } = this.#parts;
     const hasNotes = notesIn(store, this.tasting);
-    return chairFor(this.#session, seatLimit, this.presence, hasNotes, clock.now());
+    return chairFor(this.#session, most, this.presence, hasNotes, clock.now());
   }
 
   async #onClock(ask: ClockCommand): Promise<void> {

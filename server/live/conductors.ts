@@ -149,6 +149,11 @@ export class Conductors {
     });
   }
 
+  /** Hangs up on every device whose key does not stand any more. */
+  dismissWithdrawn(stands: (hash: string) => boolean): void {
+    for (const { publisher } of this.#working.values()) publisher.dismissWithdrawn(stands);
+  }
+
   /** Resolves when everything that was asked until now is done. */
   async stop(): Promise<void> {
     this.#sweep();

@@ -104,6 +104,13 @@ export function openGateway(parts: GatewayParts): void {
     bearer.role === 'guest' ? conductors.of(tasting)?.devices.opens(bearer.seat, hash) === true : false,
   );
 
+  // A store that does not answer is found out by what comes next.
+  io.use((socket, next) => {
+    void keyring.learn(socket.handshake.auth.key).then(
+      () => next(),
+      () => next(),
+    );
+  });
   io.use((socket, next) => {
     const { auth } = socket.handshake;
     const badge = tried(auth.protocol, () => admit(auth, keyring, conductors));

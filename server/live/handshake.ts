@@ -31,6 +31,8 @@ export function admit(shown: unknown, keyring: Keyring, conductors: Conductors):
   const identity = keyring.identify(key);
   // Without a key that opens something nobody learns which tastings exist.
   if (identity === undefined || !isFor(identity, tasting)) return 'wrong-key';
+  // The same for another house's as for one that never was.
+  if (identity.role === 'house' && !identity.opens(tasting)) return 'no-such-tasting';
   const opens = identity.role !== 'seat' || identity.device?.opens === true;
   const shownBy = { tasting, hash: identity.hash, opens, protocol: spoken, known };
   const conductor = conductors.of(tasting);

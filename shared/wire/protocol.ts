@@ -63,6 +63,8 @@ export type RefusalCode =
   | 'wrong-words'
   | 'not-a-photo'
   | 'too-many-photos'
+  | 'too-many-evenings'
+  | 'house-full'
   | 'not-in-call'
   | 'no-such-peer'
   | 'call-full'

@@ -32,5 +32,9 @@ export const refusals: Record<RefusalCode, string> = {
     'So lässt sich dieser Plan nicht speichern; prüfe die markierten Felder und versuch es erneut.',
   'no-words': 'Für diesen Platz gibt es keine Wörter; bestätige dieses Handy auf dem anderen.',
   'not-a-photo': 'Diese Datei ist nicht als Foto lesbar: Nimm es neu auf, oder wähle ein JPEG oder PNG.',
+  'too-many-evenings':
+    'Mehr Abende darf dieses Haus nicht behalten: Lösche einen und versuch es noch einmal.',
+  'house-full':
+    'In diesem Haus ist kein Platz mehr: Lösche Fotos oder Abende und versuch es noch einmal.',
   'too-many-photos': 'Mehr Fotos fasst diese Verkostung nicht: Entferne einige und versuch es noch einmal.',
 };

@@ -29,5 +29,7 @@ export const refusals: Record<RefusalCode, string> = {
   'doubled-id': 'Two pours in this plan are the same one; take one out, add it again, then save.',
   'no-farewell': 'This evening would never reach its goodbye; take out what you added last, then save.',
   'not-a-photo': 'This file cannot be read as a photo: take it again, or choose a JPEG or PNG.',
+  'too-many-evenings': 'This house keeps as many evenings as it may: delete one, then try again.',
+  'house-full': 'This house has no room left for more: delete photos or evenings, then try again.',
   'too-many-photos': 'This tasting is full of photos: remove some, then try again.',
 };
