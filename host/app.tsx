@@ -2,11 +2,11 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
-import { AskForLink } from './access/ask-for-link.tsx';
 import type { HostKeys } from './access/host-keys.ts';
 import { createHostApi } from './api.ts';
 import type { AppContext } from './app-context.ts';
 import type { EveningContext } from './evening/evening-context.ts';
+import { AskForLink } from './home/ask-for-link.tsx';
 import { HomePage } from './home/home-page.tsx';
 import { words } from './language.ts';
 import {
@@ -78,7 +78,7 @@ export function App({ keys, notKept, takeKey }: AppProps) {
     <>
       <StatusBar status={app.status} closeLabel={words.close} />
       {locked ? (
-        <AskForLink keys={keys} wrong={wrongKey.value} onTaken={taken} />
+        <AskForLink api={app.api} keys={keys} wrong={wrongKey.value} onTaken={taken} />
       ) : (
         <Page key={turn} route={route.value} app={app} />
       )}

@@ -9,6 +9,7 @@ import { Allowances } from './access/allowances.ts';
 import { type CallSettings, callServersFor, noCallServers } from './access/call-servers.ts';
 import { GuessThrottle } from './access/guess-throttle.ts';
 import { Keyring } from './access/keys.ts';
+import { isStrangers } from './access/open-houses.ts';
 import { peersOf } from './access/peers.ts';
 import { externalAddresses } from './addresses.ts';
 import { type Chance, realChance } from './chance.ts';
@@ -18,7 +19,7 @@ import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
 import { Conductors } from './live/conductors.ts';
 import { createLiveServer, openGateway } from './live/gateway.ts';
-import { watchHouses } from './live/house-watch.ts';
+import { createHouseWatch } from './live/house-watch.ts';
 import { joinWrites } from './live/joined-writes.ts';
 import { createLifeSigns, lookEvery } from './live/life-signs.ts';
 import { type Line, LineGuard } from './live/line-guard.ts';
@@ -60,6 +61,8 @@ export interface ServerOptions {
   readonly seatLimit?: number;
   /** Beside which servers guests from afar are called; absent: across one network. */
   readonly callServers?: CallSettings;
+  /** Whether a stranger may make a house of their own. */
+  readonly openHouses?: boolean;
   /** Ms after which a tasting that nobody touches is deleted; absent: kept until somebody deletes it. */
   readonly keepFor?: number;
   /** Ms after which a host without a device counts as gone [P8]. */
@@ -75,6 +78,8 @@ export interface RunningServer {
   /** Where guests reach it, best first, without a path. */
   readonly guestOrigins: readonly string[];
   readonly houseKey: string;
+  /** An evening with everything in it; whoever is there is told. */
+  remove(tasting: TastingId): Promise<void>;
   /** Tells the devices, finishes what is under way, closes the store. */
   stop(): Promise<void>;
 }
@@ -153,6 +158,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       callServers: options.callServers ?? noCallServers,
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
       secure,
+      openHouses: options.openHouses ?? false,
       ready: () => (stopping ? 'ending' : cluster?.others.holds() === false ? 'no' : 'yes'),
       ...(frontDoor &&
         heirs &&
@@ -176,10 +182,10 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     clock,
     log,
     metrics,
-    onEntered: (request) => {
+    onEntered: (request, tasting) => {
       const address = addressOf(request);
       knocks.giveBack(address);
-      guesses.cameInFrom(address);
+      void isStrangers(store, tasting).then((open) => open || guesses.cameInFrom(address));
     },
   });
   frontDoor?.standBefore(http);
@@ -200,7 +206,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
 
   // By real time, for it is about lines and not about the evening.
   const lifeSigns = setInterval(createLifeSigns(io, conductors, log), lookEvery).unref();
-  const endHouseWatch = watchHouses(keyring, conductors, log);
+  const houseWatch = setInterval(createHouseWatch(keyring, conductors, log), 1000).unref();
   const endStoreCheck = startStoreCheck({ store, clock, log });
   const endRetention =
     options.keepFor === undefined
@@ -223,7 +229,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     frontDoor?.close();
     shared?.close();
     clearInterval(lifeSigns);
-    endHouseWatch();
+    clearInterval(houseWatch);
     endStoreCheck();
     endRetention();
     io.emit('dismissal', 'server-stopping');
@@ -247,6 +253,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       return guestOrigins();
     },
     houseKey,
+    remove: (tasting) => conductors.remove(tasting),
     stop: () => {
       stopped ??= stop();
       return stopped;

@@ -8,8 +8,8 @@ import { realChance } from './chance.ts';
 import { steadyClock } from './clock.ts';
 import { stderrLog } from './log.ts';
 import { backUp } from './ops/backup.ts';
-import { openBackupDoor } from './ops/backup-door.ts';
 import { storeIn } from './ops/data-folder.ts';
+import { housesThroughDoor, openDoor } from './ops/door.ts';
 import { houseErrand } from './ops/houses.ts';
 import { goOnWhateverHappens } from './ops/last-resort.ts';
 import { restore } from './ops/restore.ts';
@@ -36,6 +36,7 @@ async function main(): Promise<void> {
     log,
     port: settings.port,
     seatLimit: settings.seatLimit,
+    openHouses: settings.openHouses,
     origins: settings.origins,
     callServers: settings.call,
     pages: pagesFolder(import.meta.dirname),
@@ -49,7 +50,10 @@ async function main(): Promise<void> {
   });
   // Only now: a fault before this is one sentence and the end.
   goOnWhateverHappens(process, log);
-  const closeDoor = 'backup' in store ? await openBackupDoor(settings.data, store, log) : () => undefined;
+  const houses = (asked: readonly string[]) =>
+    houseErrand(asked, { ...deskFor(settings), houses: store.houses, remove: server.remove });
+  const closeDoor =
+    'backup' in store ? await openDoor({ folder: settings.data, store, houses, log }) : () => undefined;
 
   const stop = async () => {
     await closeDoor();
@@ -97,20 +101,22 @@ async function errand(
   return restore(data, resolve(file), { now: new Date(), withoutNotes: how === 'without-notes' });
 }
 
-/** With a file the server has to be stopped meanwhile; with PostgreSQL it is asked beside those that run. */
+/** Through the door of the server where one runs on a file; a database is asked beside those that run. */
 async function askedOfHouses(asked: readonly string[], settings: Settings): Promise<string> {
-  const { store, cluster } = await openData(settings);
+  const served = settings.databaseUrl ? undefined : await housesThroughDoor(settings.data, asked);
+  if (served !== undefined) return served;
+  const { store } = await openData(settings);
   try {
-    const scheme = settings.tls === undefined ? 'http' : 'https';
-    const [origin = `${scheme}://${externalAddresses()[0] ?? 'localhost'}:${settings.port}`] =
-      settings.origins;
-    if (asked[0] === 'delete' && cluster !== undefined && (await cluster.livingOthers()) > 0)
-      throw new Error('Stop every process on this database first: they hold its evenings in memory.');
-    return await houseErrand(asked, { houses: store.houses, chance: realChance, now: Date.now, origin });
+    return await houseErrand(asked, { ...deskFor(settings), houses: store.houses });
   } finally {
     await store.close();
   }
 }
+
+const deskFor = ({ tls, origins, port }: Settings) => {
+  const own = `${tls === undefined ? 'http' : 'https'}://${externalAddresses()[0] ?? 'localhost'}:${port}`;
+  return { chance: realChance, now: Date.now, origin: origins[0] ?? own };
+};
 
 /** This process as one of several on a database. */
 const among = (others: Cluster, { host, ownAddress }: Settings) => ({

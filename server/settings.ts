@@ -20,6 +20,8 @@ export interface Settings {
   readonly call: CallSettings;
   /** How many may sit at one table. */
   readonly seatLimit: number;
+  /** Whether a stranger may make a house of their own. */
+  readonly openHouses: boolean;
   /** Days after which a tasting that nobody touches is deleted; undefined: never. */
   readonly keepDays: number | undefined;
 }
@@ -54,9 +56,16 @@ export function settingsFrom(environment: NodeJS.ProcessEnv): Settings {
   if (QUIETPOUR_KEEP_DAYS && !/^[1-9]\d{0,3}$/.test(QUIETPOUR_KEEP_DAYS)) {
     throw new Error('QUIETPOUR_KEEP_DAYS must be a number from 1 to 9999; leave it out to keep everything.');
   }
+  const { QUIETPOUR_OPEN_HOUSE } = environment;
+  if (QUIETPOUR_OPEN_HOUSE && !/^[01]$/.test(QUIETPOUR_OPEN_HOUSE)) {
+    throw new Error(
+      'QUIETPOUR_OPEN_HOUSE must be 1, so that whoever opens the page can make a house of their own; leave it out so that nobody can.',
+    );
+  }
   return {
     port,
     seatLimit,
+    openHouses: QUIETPOUR_OPEN_HOUSE === '1',
     keepDays: QUIETPOUR_KEEP_DAYS ? Number(QUIETPOUR_KEEP_DAYS) : undefined,
     host: HOST === '' ? undefined : HOST,
     data: isAbsolute(QUIETPOUR_DATA) ? QUIETPOUR_DATA : resolve(QUIETPOUR_DATA),

@@ -39,3 +39,7 @@ export const helperLink = (origin: string, tasting: TastingId, key: string): str
 /** Opens one guest's seat on another phone. */
 export const seatLink = (origin: string, tasting: TastingId, key: string): string =>
   `${origin}/seat#${tasting}.${key}`;
+
+/** Opens a house, in this language. */
+export const houseLink = (origin: string, key: string, language: string): string =>
+  `${origin}/host?language=${language}#key=${key}`;

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Plan } from '../../core/tasting.ts';
 import { askToLast } from '../../shared/page/lasting-storage.ts';
+import { lazyComponent } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
@@ -11,10 +12,17 @@ import { ErrorNotice } from '../error-notice.tsx';
 import { sentenceFor, words } from '../language.ts';
 import { PastedList } from '../plan/csv/pasted-list.tsx';
 import { goTo } from '../route.ts';
+import { ownHousePart } from './own-house-part.ts';
 import { StartChoice } from './start-choice.tsx';
 import type { Beginning } from './starting-plan.ts';
 import { TastingList } from './tasting-list.tsx';
 import { useTastings } from './tasting-pages.ts';
+
+const KeepLink = lazyComponent(
+  ownHousePart,
+  (part) => part.KeepLink,
+  () => null,
+);
 
 /** So many evenings fill a screen: with more, one searches. */
 const screenful = 5;
@@ -27,6 +35,8 @@ export function HomePage({ app }: { readonly app: AppContext }) {
   const wholeHouse = app.keys.house() !== undefined;
   const find = useSignal('');
   const { now, again, more } = useTastings(app, find.value);
+  const house = now.is === 'here' ? now.house : undefined;
+  const keepLink = house?.name === null && <KeepLink app={app} />;
   const none = now.is === 'here' && now.tastings.length === 0 && now.found === '';
   // Also while a search that found little is shown.
   const searchable =
@@ -52,7 +62,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
     const part = await import('./starting-plan.ts').catch(() => undefined);
     beginning.value = false;
     if (part === undefined) return void app.status.say(sentenceFor('no-answer'));
-    const plan = part.planOf(how);
+    const plan = part.planOf(how, house?.volumeUnit ?? undefined);
     if (how.from === 'list') pasting.value = plan;
     else await create(plan, how.from === 'demo' ? 'doors' : 'plan');
   };
@@ -60,6 +70,8 @@ export function HomePage({ app }: { readonly app: AppContext }) {
   return (
     <main class="page">
       <h1>{words.home.title}</h1>
+      {house?.name && <p class="lead">{house.name}</p>}
+      {none && keepLink}
       <div class={none ? 'home home-first' : 'home'}>
         <section class="stack" aria-labelledby="listed">
           <h2 class="visually-hidden" id="listed">
@@ -113,7 +125,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
           }}
         />
       )}
-      <p class="small soft">{words.home.keepLink}</p>
+      {keepLink ? !none && keepLink : <p class="small soft">{words.home.keepLink}</p>}
       <LanguageChoice />
     </main>
   );

@@ -12,8 +12,8 @@ const zone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 const unit = (): Plan['volumeUnit'] => (measuresInUsOunces() ? 'fl-oz-us' : 'ml');
 
-/** The plan it begins with, in the zone of this device and in the measures of where its owner is from. */
-export function planOf(beginning: Beginning, timeZone: string = zone(), volumeUnit = unit()): Plan {
+/** The plan it begins with, in the zone of this device and in the measures of the house, or of where its owner is from. */
+export function planOf(beginning: Beginning, volumeUnit = unit(), timeZone: string = zone()): Plan {
   switch (beginning.from) {
     case 'demo':
       return planSchema.parse({ ...demoEvening, timeZone, volumeUnit });

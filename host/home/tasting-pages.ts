@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { epochMs } from '../../core/units.ts';
 import type { FailureCode, HttpAnswer } from '../../shared/wire/answer.ts';
-import type { ListedTasting, TastingPage } from '../../shared/wire/http.ts';
+import type { ListedHouse, ListedTasting, TastingPage } from '../../shared/wire/http.ts';
 import type { AppContext } from '../app-context.ts';
 import { sentenceFor } from '../language.ts';
 
@@ -18,6 +18,7 @@ type Tastings =
       readonly found: string;
       readonly next: string | null;
       readonly damaged: boolean;
+      readonly house: ListedHouse | undefined;
     };
 
 /** The evenings that this device may conduct, page after page, and those that a search finds. */
@@ -36,8 +37,9 @@ export function useTastings(
       // Something else was looked for meanwhile.
       if (mine !== asked.current) return;
       if (answer.ok) {
-        const { tastings, next, damaged = false } = answer.body;
-        setNow({ is: 'here', tastings: [...before, ...newTo(before, tastings)], found: find, next, damaged });
+        const { tastings, next, damaged = false, house } = answer.body;
+        const all = [...before, ...newTo(before, tastings)];
+        setNow({ is: 'here', tastings: all, found: find, next, damaged, house });
         return;
       }
       if (answer.code === 'wrong-key') app.askForLink();

@@ -24,6 +24,7 @@ const statuses: Partial<Record<RefusalCode, number>> = {
   'not-a-photo': 415,
   'too-many-tries': 429,
   'too-fast': 429,
+  'too-many-houses': 429,
   'not-stored': 503,
   'set-aside': 503,
 };

@@ -28,6 +28,8 @@ export interface HttpParts {
   /** Folder with the built pages, `guest` and `host`. */
   readonly pages: string;
   readonly secure: boolean;
+  /** Whether a stranger may make a house of their own. */
+  readonly openHouses: boolean;
   /** Among several processes: passes on what is another's. */
   readonly passOn?: RequestHandler[];
   /** Whether whoever balances between processes may send devices here; `ending` is for good, while those who are here stay. */

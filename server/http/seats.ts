@@ -20,7 +20,10 @@ import type { HttpParts } from './parts.ts';
 import type { RowFor } from './row-for-code.ts';
 
 /** What somebody without a seat does: look at the invitation, and sit down. */
-export function seatRoutes({ store, conductors, chance, clock, callServers }: HttpParts, rowFor: RowFor): Router {
+export function seatRoutes(
+  { store, conductors, chance, clock, callServers }: HttpParts,
+  rowFor: RowFor,
+): Router {
   const router = Router();
   // A whole table behind one router sits down at once; after that they come one by one.
   const newcomers = new Allowances(clock, { perSecond: 1 / 30, burst: conductors.seatLimit + 50 });

@@ -7,6 +7,7 @@ import { keepsakeRoutes } from './keepsake.ts';
 import { keyRoutes } from './keys.ts';
 import { kitRoutes } from './kits.ts';
 import { countAnswers, metricsRoute } from './metrics.ts';
+import { openHouseRoutes } from './open-houses.ts';
 import { pageRoutes } from './pages.ts';
 import type { HttpParts } from './parts.ts';
 import { photoPages, photoRoutes } from './photos.ts';
@@ -52,6 +53,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   site.use('/api', seatRoutes(parts, rowFor), keepsakeRoutes(parts), callServerRoutes(parts));
   site.use(
     '/api',
+    openHouseRoutes(parts),
     photoRoutes(parts),
     surveyRoutes(parts, rowFor),
     kitRoutes(parts, rowFor),

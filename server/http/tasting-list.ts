@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type HouseId, tastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
-import type { ListedTasting, TastingPage } from '../../shared/wire/http.ts';
+import type { ListedHouse, ListedTasting, TastingPage } from '../../shared/wire/http.ts';
 import type { TastingSearch, TastingSummary } from '../store/store.ts';
 import type { HttpParts } from './parts.ts';
 
@@ -42,8 +42,14 @@ export class TastingList {
       tastings: [...first, ...rest],
       next: last ? `${last.createdAt}.${last.tasting}` : null,
       // What of the file is broken may be another house's: whoever runs the server is told.
+      ...(house === undefined ? {} : { house: await this.#houseOf(house) }),
       ...(house === undefined && this.#parts.store.damaged() ? { damaged: true } : {}),
     };
+  }
+
+  async #houseOf(house: HouseId): Promise<ListedHouse> {
+    const found = await this.#parts.store.houses.find(house);
+    return { name: found?.open === false ? found.name : null, volumeUnit: found?.ways.volumeUnit ?? null };
   }
 
   #unreadable(house: HouseId | undefined): ListedTasting[] {

@@ -277,8 +277,7 @@ export class Conductor {
 
   #chair(most: number) {
     const { store, clock } = this.#parts;
-    const hasNotes = notesIn(store, this.tasting);
-    return chairFor(this.#session, most, this.presence, hasNotes, clock.now());
+    return chairFor(this.#session, most, this.presence, notesIn(store, this.tasting), clock.now());
   }
 
   async #onClock(ask: ClockCommand): Promise<void> {

@@ -1,5 +1,6 @@
 import type { IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
+import type { TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import { largestFrame, type RefusalCode, setAsideFrom } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';
@@ -88,8 +89,8 @@ export interface GatewayParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly metrics: Pick<Metrics, 'asked'>;
-  /** Told of who has come in with a key that opens something. */
-  readonly onEntered?: (request: IncomingMessage) => void;
+  /** Told of who has come in with a key that opens something, and into which evening. */
+  readonly onEntered?: (request: IncomingMessage, tasting: TastingId) => void;
 }
 
 /** The door for devices: who is this, what may they ask, and one short answer to everything. */
@@ -118,7 +119,7 @@ export function openGateway(parts: GatewayParts): void {
     parts.lines.heldBy(socket.conn, holderOf(badge));
     if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
       return refuseLater(() => next(refused('too-fast')));
-    parts.onEntered?.(socket.request);
+    parts.onEntered?.(socket.request, badge.tasting);
     socket.data = badge;
     next();
   });

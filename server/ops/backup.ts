@@ -1,11 +1,11 @@
 import { accessSync, constants, createWriteStream, existsSync, renameSync } from 'node:fs';
-import { connect } from 'node:net';
 import { dirname } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { checkCopy } from '../store/check-copy.ts';
 import { masterFileOf } from '../store/seals/seals.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite.ts';
-import { backupDoorOf, storeIn } from './data-folder.ts';
+import { storeIn } from './data-folder.ts';
+import { askAtDoor } from './door.ts';
 import { backupBegun, sweepUnfinished } from './unfinished-backups.ts';
 
 /**
@@ -49,20 +49,14 @@ export function openUnlessServed(source: string): SqliteStore | undefined {
 }
 
 async function fetchFromServer(folder: string, part: string): Promise<void> {
-  const socket = connect(backupDoorOf(folder));
-  try {
-    await new Promise<void>((resolve, reject) => {
-      socket.once('connect', resolve);
-      socket.once('error', reject);
-    });
-  } catch (error) {
+  const socket = await askAtDoor(folder, ['backup']).catch((error: unknown) => {
     throw new Error(
       'A server uses this store and cannot be asked for a backup: stop it, then back up again.',
       {
         cause: error,
       },
     );
-  }
+  });
   await pipeline(socket, createWriteStream(part, { mode: 0o600 }));
 }
 

@@ -1,4 +1,4 @@
-import { type HouseId, houseId } from '../../core/ids.ts';
+import { type HouseId, houseId, type TastingId } from '../../core/ids.ts';
 import { epochMs } from '../../core/units.ts';
 import { hashOf } from '../access/keys.ts';
 import type { Chance } from '../chance.ts';
@@ -20,11 +20,13 @@ export interface HouseDesk {
   readonly now: () => number;
   /** Where hosts reach the server, without a path. */
   readonly origin: string;
+  /** Takes an evening away from whoever is in it; absent where nobody can be. */
+  readonly remove?: (tasting: TastingId) => Promise<unknown>;
 }
 
 /** What whoever runs the server asks about its houses besides the first. Throws a sentence. */
 export async function houseErrand(asked: readonly string[], desk: HouseDesk): Promise<string> {
-  const { houses, chance, now, origin } = desk;
+  const { houses, chance, now, origin, remove } = desk;
   const [what, first = '', ...rest] = asked;
   const known = async (): Promise<House> => {
     const found = await houses.find(houseId(first));
@@ -47,7 +49,8 @@ export async function houseErrand(asked: readonly string[], desk: HouseDesk): Pr
     }
     case 'list': {
       const all = await houses.list();
-      if (all.length === 0) return 'There is the first house only.';
+      if (all.length === 0)
+        return 'There is the first house only. Its key is house.key in the data folder: for a new one delete that file, then start again.';
       const lines = all.map(async ({ house, name, limits }) => {
         const { evenings, bytes } = await houses.usage(house);
         const of = (used: string, most: number | null) => (most === null ? used : `${used} of ${most}`);
@@ -71,7 +74,10 @@ export async function houseErrand(asked: readonly string[], desk: HouseDesk): Pr
       const { house, name } = await known();
       if (rest.join(' ') !== name)
         throw new Error(`To delete it with every evening in it, write its name after it: ${name}`);
+      // From here on nobody begins another.
+      await houses.changeKey(house, hashOf(chance.key()));
       const { evenings } = await houses.usage(house);
+      if (remove !== undefined) for (const tasting of await houses.evenings(house)) await remove(tasting);
       await houses.remove(house);
       return `${name} is gone with ${evenings} ${evenings === 1 ? 'evening' : 'evenings'}; nothing of it is left in the store.`;
     }

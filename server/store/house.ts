@@ -53,6 +53,8 @@ export interface HouseShelf {
   /** False when there is no such house; the same of `limit`. From here on the key of before opens nothing. */
   changeKey(house: HouseId, keyHash: string): Promise<boolean>;
   limit(house: HouseId, limits: HouseLimits): Promise<boolean>;
+  /** Those that strangers made before then, and in which nothing is planned, are gone. */
+  sweep(madeBefore: EpochMs): Promise<void>;
   usage(house: HouseId): Promise<HouseUsage>;
   /** All of its evenings, whether or not they can be read. */
   evenings(house: HouseId): Promise<TastingId[]>;
@@ -101,6 +103,10 @@ export const houseFromRow = (row: HouseRow): House => ({
     volumeUnit: planSchema.shape.volumeUnit.safeParse(row.volume_unit ?? '').data ?? null,
   },
 });
+
+/** @param before the parameter for the moment, as the database writes it */
+export const emptyOpenHouses = (before: string): string =>
+  `open = 1 AND created_at < ${before} AND NOT EXISTS (SELECT 1 FROM tastings t WHERE t.house = houses.house)`;
 
 /** What a house is charged for, in the SQL that both databases speak; the lengths are read without what they are of. */
 const charged = [

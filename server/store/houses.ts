@@ -2,6 +2,7 @@ import type { Database } from 'better-sqlite3';
 import { type HouseId, tastingId } from '../../core/ids.ts';
 import {
   bytesOfHouse,
+  emptyOpenHouses,
   type HouseRow,
   type HouseShelf,
   houseColumns,
@@ -34,6 +35,7 @@ export function houseShelf(db: Database, writer: Writer, { tastings, forget }: H
     'UPDATE houses SET most_evenings = ?, most_seats = ?, most_bytes = ? WHERE house = ?',
   );
   const remove = db.prepare<[string]>('DELETE FROM houses WHERE house = ?');
+  const sweep = db.prepare<[number]>(`DELETE FROM houses WHERE ${emptyOpenHouses('?')}`);
   const count = db.prepare<[string], number>('SELECT count(*) FROM tastings WHERE house = ?').pluck();
   const bytes = db.prepare<[{ house: string }], number>(`SELECT ${bytesOfHouse('@house')}`).pluck();
   const evenings = db.prepare<[string], string>('SELECT tasting FROM tastings WHERE house = ?').pluck();
@@ -58,6 +60,7 @@ export function houseShelf(db: Database, writer: Writer, { tastings, forget }: H
     ofKey: async (hash) => found(byKey.get(hash)),
     changeKey: (house, hash) => changed(() => rekey.run(hash, house)),
     limit: (house, limits) => changed(() => relimit.run(...limitsOf(limits), house)),
+    sweep: (before) => writer.write(noEvening, () => void sweep.run(before)),
     usage: async (house) => ({ evenings: count.get(house) ?? 0, bytes: bytes.get({ house }) ?? 0 }),
     evenings: async (house) => ids(house),
     gone: async (of) => of.filter((tasting) => known.get(tasting) === undefined),

@@ -18,6 +18,8 @@ import type { RoomGuesses } from './guesses.ts';
  * cookies, so nothing can be done in somebody's name from another site. An error answers with a `Refusal`.
  *
  *   GET    /healthz                          -> 200
+ *   GET    /api/houses                       -> HouseOffer; null where nobody makes a house by themselves
+ *   POST   /api/houses                       { language } -> OpenedHouse
  *   POST   /api/tastings                     house key; CreateTasting -> CreatedTasting
  *   GET    /api/tastings                     house key -> ListedTasting[], the newest: for pages of earlier versions
  *   GET    /api/tastings/list?find=&after=   house key -> TastingPage
@@ -57,6 +59,17 @@ export interface CreatedTasting {
   readonly code: string;
   /** Opens this tasting to a host's device; shown once, kept by the server as a hash only. */
   readonly hostKey: string;
+}
+
+/** What the house of a stranger may keep. */
+export interface HouseOffer {
+  readonly evenings: number;
+  /** At one table. */
+  readonly seats: number;
+}
+export interface OpenedHouse {
+  /** Opens this house; shown once, kept by the server as a hash only. */
+  readonly key: string;
 }
 
 export const tastingStages = ['planned', 'under-way', 'finished'] as const;
@@ -104,6 +117,16 @@ export interface TastingPage {
   readonly next: string | null;
   /** The file of the store is broken somewhere; absent when it is not, as far as is known. */
   readonly damaged?: true;
+  /** Absent: the first house. */
+  readonly house?: ListedHouse;
+}
+
+/** The house whose evenings these are. */
+export interface ListedHouse {
+  /** Null where a stranger made it. */
+  readonly name: string | null;
+  /** With which its new evenings begin; null: as the device has it. */
+  readonly volumeUnit: Plan['volumeUnit'] | null;
 }
 
 /** What earlier evenings of the house leave for this one, as when its doors were opened now. */

@@ -65,6 +65,7 @@ export type RefusalCode =
   | 'too-many-photos'
   | 'too-many-evenings'
   | 'house-full'
+  | 'too-many-houses'
   | 'not-in-call'
   | 'no-such-peer'
   | 'call-full'

@@ -1,16 +1,16 @@
-import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { hashOf } from '../../server/access/keys.ts';
 import { backUp } from '../../server/ops/backup.ts';
-import { openBackupDoor } from '../../server/ops/backup-door.ts';
-import { backupDoorOf, storeIn } from '../../server/ops/data-folder.ts';
+import { doorOf, storeIn } from '../../server/ops/data-folder.ts';
+import { openDoor } from '../../server/ops/door.ts';
 import { restore } from '../../server/ops/restore.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { credentials } from './support/device.ts';
+import { errandIn } from './support/errand.ts';
 import { House, houseKey as keyOfTests, listeningLog } from './support/house.ts';
-import { type Exit, ServerProcess, temporaryFolder } from './support/process.ts';
+import { ServerProcess, temporaryFolder } from './support/process.ts';
 
 let folder: ReturnType<typeof temporaryFolder>;
 let running: ServerProcess[] = [];
@@ -32,29 +32,19 @@ async function start(): Promise<{ server: ServerProcess; house: House; houseKey:
   return { server, house: new House({ url, stop: async () => undefined }), houseKey };
 }
 
-/** As `npm run backup` and `npm run restore` do, from the sources. */
-function errand(...words: string[]): Promise<Exit> {
-  const root = new URL('../..', import.meta.url).pathname;
-  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts', ...words], {
-    cwd: root,
-    env: { ...process.env, QUIETPOUR_DATA: data() },
-  });
-  const said = { stdout: '', stderr: '' };
-  child.stdout.on('data', (text) => {
-    said.stdout += String(text);
-  });
-  child.stderr.on('data', (text) => {
-    said.stderr += String(text);
-  });
-  return new Promise((resolve) => child.once('close', (code) => resolve({ code, ...said })));
-}
+const errand = (...words: string[]) => errandIn(data(), ...words);
 
 /** The same without a process of its own. */
 async function openHere() {
   mkdirSync(data(), { recursive: true });
   const store = openSqliteStore(storeIn(data()));
   const house = await House.open({ store });
-  const closeDoor = await openBackupDoor(data(), store, listeningLog());
+  const closeDoor = await openDoor({
+    folder: data(),
+    store,
+    houses: async (asked) => asked.join(' '),
+    log: listeningLog(),
+  });
   return { house, close: () => closeDoor().then(() => house.close()) };
 }
 
@@ -127,7 +117,7 @@ describe('a backup', () => {
 
   it('goes through a door of its own even where a killed server left one', async () => {
     mkdirSync(data());
-    writeFileSync(backupDoorOf(data()), '');
+    writeFileSync(doorOf(data()), '');
     const { close } = await openHere();
     expect(await backUp(data(), join(folder.path, 'copy.db'))).toMatch(/holds 0 tastings/);
     await close();
@@ -163,7 +153,10 @@ describe('a backup', () => {
     await close();
     expect(await sentenceOf(backUp(data(), path('none/copy.db')))).toMatch(/cannot be written/);
     const nothing = await errand('brew');
-    expect(nothing).toMatchObject({ code: 1, stderr: expect.stringMatching(/^Say "backup FILE" or/) });
+    expect(nothing).toMatchObject({
+      code: 1,
+      stderr: expect.stringMatching(/^Say "backup FILE", "restore FILE" or "house"/),
+    });
     expect(nothing.stderr.trim().split('\n')).toHaveLength(1);
   });
 

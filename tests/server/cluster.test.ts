@@ -1,5 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { houseId } from '../../core/ids.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
+import { epochMs } from '../../core/units.ts';
+import { hashOf } from '../../server/access/keys.ts';
 import { settingsFrom } from '../../server/settings.ts';
 import { openPostgresStore, type PostgresStore } from '../../server/store/postgres/postgres.ts';
 import { type LossyLine, lossyLineTo } from '../support/lossy-line.ts';
@@ -64,6 +67,35 @@ describe('any device at any process', () => {
       (await other.house.ask('DELETE', `/api/tastings/${made.tasting}`, { key: made.hostKey })).status,
     ).toBe(204);
     expect(await database.server.query(database.url, 'SELECT 1 FROM heads')).toEqual([]);
+  });
+
+  it('is let go within seconds when its house is deleted beside the processes', async () => {
+    const one = await process();
+    const beside = await openPostgresStore({ url: database.url, notesKey, houseKey });
+    const mill = houseId('mill');
+    const key = 'key-of-the-mill-0123456789-abcdefgh';
+    await beside.houses.add({
+      house: mill,
+      name: 'The mill',
+      keyHash: hashOf(key),
+      createdAt: epochMs(5),
+      open: false,
+      limits: { evenings: null, seats: null, bytes: null },
+      ways: { language: null, volumeUnit: null },
+    });
+    const made = await one.house.plan(undefined, key);
+    const firsts = await one.house.plan();
+    const host = await one.house.host(made);
+    await host.host({ type: 'OpenDoors' });
+    expect(one.store.cluster.figures().owned).toBe(2);
+    expect(await beside.houses.remove(mill)).toBe(true);
+    await beside.close();
+    await expect.poll(() => one.store.cluster.figures().owned, { timeout: 5000 }).toBe(1);
+    const plan = (of: typeof made) =>
+      one.house.ask('GET', `/api/tastings/${of.tasting}/plan`, { key: of.hostKey });
+    expect((await plan(made)).status).toBe(401);
+    expect((await plan(firsts)).status).toBe(200);
+    await expect(one.house.host(made)).rejects.toThrow();
   });
 
   it('finds it again at another when the one that conducted it ends, and what was answered stays answered', async () => {

@@ -21,7 +21,7 @@ describe('how a page writes dates and numbers', () => {
     ).toEqual([true, true, true, false, false, false]);
     expect(measuresInUsOunces([])).toBe(false);
     for (const beginning of [{ from: 'demo' }, { from: 'blank', drink: 'wine' }, { from: 'list' }] as const) {
-      expect(planOf(beginning, 'UTC', 'fl-oz-us').volumeUnit).toBe('fl-oz-us');
+      expect(planOf(beginning, 'fl-oz-us', 'UTC').volumeUnit).toBe('fl-oz-us');
     }
   });
 });

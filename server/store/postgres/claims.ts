@@ -228,6 +228,18 @@ export class Claims {
     );
   }
 
+  /** What somebody has deleted beside this process, with a whole house for example, goes from memory as well. */
+  async loseDeleted(): Promise<void> {
+    const kept = [...this.owned.keys()].filter((tasting) => !this.#parts.writing(tasting));
+    if (kept.length === 0) return;
+    const rows = await this.#parts.ask<{ tasting: string }>(
+      `SELECT tasting FROM unnest($1::text[]) o(tasting)
+       WHERE NOT EXISTS (SELECT FROM heads h WHERE h.tasting = o.tasting)`,
+      [kept],
+    );
+    for (const { tasting } of rows) this.lose(tastingId(tasting));
+  }
+
   /** After a time without a lease: what another process has meanwhile is given up, before anything more is said of it. */
   async check(): Promise<void> {
     if (this.owned.size === 0) return;

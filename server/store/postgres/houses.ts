@@ -1,6 +1,7 @@
 import { tastingId } from '../../../core/ids.ts';
 import {
   bytesOfHouse,
+  emptyOpenHouses,
   type HouseRow,
   type HouseShelf,
   houseColumns,
@@ -45,6 +46,13 @@ export function housesAfar(ask: Ask): HouseShelf {
         house,
         ...limitsOf(limits),
       ]),
+    async sweep(before) {
+      const empty = emptyOpenHouses(String(before));
+      // First their rows are locked, so that no evening is planned in one between the look and the end.
+      await ask(
+        `DO $$ BEGIN PERFORM FROM houses WHERE ${empty} FOR UPDATE; DELETE FROM houses WHERE ${empty}; END $$`,
+      );
+    },
     usage: async (house) => ({
       evenings: await number('SELECT count(*) FROM tastings WHERE house = $1', house),
       bytes: await number(bytesOfHouse('$1'), house),

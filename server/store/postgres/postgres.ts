@@ -52,8 +52,6 @@ export interface Cluster {
   /** Wall clock of the database in ms, by the last round trips. */
   wall(): number;
   figures(): ClusterFigures;
-  /** How many other processes serve now. */
-  livingOthers(): Promise<number>;
 }
 /** How the sessions of a process that ends come to another. */
 type Draining = Pick<Claims, 'drain' | 'others' | 'prepare' | 'takeFrom' | 'gaveAway'>;
@@ -189,6 +187,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
       void claims
         .sweep()
         .then(() => claims.releaseIdle(idleFor, conducted))
+        .then(() => claims.loseDeleted())
         .catch(() => undefined)
         .finally(() => {
           sweeping = false;
@@ -238,13 +237,6 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
         [tastings],
       );
       return new Map(rows.map(({ tasting, owner }) => [tasting, owner ?? '']));
-    },
-    async livingOthers() {
-      const [row] = await ask<{ count: number }>(
-        'SELECT count(*)::int AS count FROM processes WHERE process <> $1 AND valid_until > clock_timestamp()',
-        [lease.process],
-      );
-      return row?.count ?? 0;
     },
     wall: () => Date.now() + lease.clock.offset,
     figures: () => ({

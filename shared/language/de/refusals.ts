@@ -34,7 +34,7 @@ export const refusals: Record<RefusalCode, string> = {
   'not-a-photo': 'Diese Datei ist nicht als Foto lesbar: Nimm es neu auf, oder wähle ein JPEG oder PNG.',
   'too-many-evenings':
     'Mehr Abende darf dieses Haus nicht behalten: Lösche einen und versuch es noch einmal.',
-  'house-full':
-    'In diesem Haus ist kein Platz mehr: Lösche Fotos oder Abende und versuch es noch einmal.',
+  'house-full': 'In diesem Haus ist kein Platz mehr: Lösche Fotos oder Abende und versuch es noch einmal.',
+  'too-many-houses': 'Von hier kommen gerade zu viele neue Häuser; versuch es in einer Stunde noch einmal.',
   'too-many-photos': 'Mehr Fotos fasst diese Verkostung nicht: Entferne einige und versuch es noch einmal.',
 };

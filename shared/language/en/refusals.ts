@@ -31,5 +31,6 @@ export const refusals: Record<RefusalCode, string> = {
   'not-a-photo': 'This file cannot be read as a photo: take it again, or choose a JPEG or PNG.',
   'too-many-evenings': 'This house keeps as many evenings as it may: delete one, then try again.',
   'house-full': 'This house has no room left for more: delete photos or evenings, then try again.',
+  'too-many-houses': 'Too many houses are being made from here just now; try again in an hour.',
   'too-many-photos': 'This tasting is full of photos: remove some, then try again.',
 };

@@ -156,7 +156,7 @@ export function diskStore(
     photos: { add: never, find: async () => undefined, count: async () => 0, remove: never },
     houses: {
       ...{ add: never, list: async () => [], find: async () => undefined, ofKey: async () => undefined },
-      ...{ changeKey: never, limit: never, usage: never, evenings: never, remove: never },
+      ...{ sweep: never, changeKey: never, limit: never, usage: never, evenings: never, remove: never },
       gone: async () => [],
     },
     surveys: { answer: never, count: () => 0, read: () => [] },

@@ -117,6 +117,23 @@ describe.each(everyStore())('the houses of %s', (_, openIn) => {
     await expect(store.houses.changeKey(cellar, 'a new hash')).rejects.toThrow(StoreFailure);
   });
 
+  it('forgets what strangers made before a moment, unless something is planned there', async () => {
+    const strangers = ['old', 'used', 'new'].map((name, at) => ({
+      ...houseOf(houseId(name), 100 * (at + 1)),
+      open: true,
+    }));
+    for (const each of strangers) await store.houses.add(each);
+    // What whoever runs the server has made stays, however old and empty.
+    const barn = houseOf(houseId('barn'), 1);
+    await store.houses.add(barn);
+    await eveningOf(houseId('used'), 'used1', 6000);
+    await store.houses.sweep(epochMs(300));
+    expect((await store.houses.list()).map(({ house }) => house)).toEqual([
+      ...['barn', 'mill', 'cellar', 'used', 'new'],
+    ]);
+    expect(await store.tastings.findByCode('USED1')).toBeDefined();
+  });
+
   it('counts its evenings, and every byte of theirs', async () => {
     const plan = Buffer.byteLength(JSON.stringify(row.plan));
     expect(await store.houses.usage(mill)).toEqual({ evenings: 2, bytes: 2 * plan });

@@ -1,13 +1,26 @@
 import { useSignal } from '@preact/signals';
+import { useEffect, useState } from 'preact/hooks';
+import { lazyComponent } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
+import type { HouseOffer } from '../../shared/wire/http.ts';
+import type { HostKeys } from '../access/host-keys.ts';
+import { keyLinkIn } from '../access/key-link.ts';
+import { landingOf } from '../access/landing.ts';
+import type { HostApi } from '../api.ts';
 import { words } from '../language.ts';
 import { goTo } from '../route.ts';
-import type { HostKeys } from './host-keys.ts';
-import { keyLinkIn } from './key-link.ts';
-import { landingOf } from './landing.ts';
+import { ownHousePart } from './own-house-part.ts';
+
+/** Apart, for most servers offer nothing of the kind. */
+const MakeHouse = lazyComponent(
+  ownHousePart,
+  (part) => part.MakeHouse,
+  () => null,
+);
 
 interface AskForLinkProps {
+  readonly api: HostApi;
   readonly keys: HostKeys;
   /** A key was there and does not open this server. */
   readonly wrong: boolean;
@@ -15,9 +28,13 @@ interface AskForLinkProps {
 }
 
 /** The door of the host's app, for a device without a key. */
-export function AskForLink({ keys, wrong, onTaken }: AskForLinkProps) {
+export function AskForLink({ api, keys, wrong, onTaken }: AskForLinkProps) {
   const pasted = useSignal('');
   const refused = useSignal(false);
+  const [offer, setOffer] = useState<HouseOffer | null>(null);
+  useEffect(() => {
+    void api.houseOffer().then((answer) => answer.ok && setOffer(answer.body));
+  }, [api]);
   const open = (): void => {
     const link = keyLinkIn(pasted.value);
     if (link === undefined) {
@@ -56,6 +73,9 @@ export function AskForLink({ keys, wrong, onTaken }: AskForLinkProps) {
           </Button>
         </div>
       </form>
+      {offer && (
+        <MakeHouse api={api} offer={offer} onMade={(key) => onTaken(keys.keep({ to: 'house', key }))} />
+      )}
     </main>
   );
 }
