@@ -8,15 +8,18 @@ export interface LossyLine {
   /** Nothing goes through any more, and nothing is told so, until it is mended. */
   silence(): void;
   mend(): void;
+  /** Whoever comes from now on is led to another server, as a virtual address is moved. */
+  leadTo(port: number): void;
   close(): Promise<void>;
 }
 
-export async function lossyLineTo(port: number): Promise<LossyLine> {
+export async function lossyLineTo(first: number): Promise<LossyLine> {
+  let leadsTo = first;
   let losing = false;
   let silent = false;
   const open = new Set<Socket>();
   const server = createServer((near) => {
-    const far = connect(port, '127.0.0.1');
+    const far = connect(leadsTo, '127.0.0.1');
     for (const each of [near, far]) {
       open.add(each);
       each.on('error', () => undefined);
@@ -51,6 +54,9 @@ export async function lossyLineTo(port: number): Promise<LossyLine> {
     mend() {
       silent = false;
       cut();
+    },
+    leadTo(port) {
+      leadsTo = port;
     },
     async close() {
       cut();

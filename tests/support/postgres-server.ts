@@ -17,7 +17,13 @@ export interface PostgresServer {
   /** Ends it as a crash does. */
   kill(): Promise<void>;
   start(): Promise<void>;
+  /** Another that has every commit of this one before it is answered (`synchronous_standby_names`). */
+  standby(): Promise<Standby>;
   stop(): Promise<void>;
+}
+interface Standby extends Pick<PostgresServer, 'port' | 'query' | 'stop'> {
+  /** It may be written from here on. */
+  promote(): Promise<void>;
 }
 
 /** PostgreSQL refuses to run as root: then it runs as nobody. */
@@ -43,7 +49,6 @@ export async function startPostgres(waitsForDisk = false): Promise<PostgresServe
     env,
     cwd: home,
   });
-  let server: ChildProcess | undefined;
   let made = 0;
   const urlOf = (name: string) => `postgresql://postgres@127.0.0.1:${port}/${name}`;
 
@@ -57,50 +62,105 @@ export async function startPostgres(waitsForDisk = false): Promise<PostgresServe
       await client.end();
     }
   };
-  const ended = async (signal: NodeJS.Signals): Promise<void> => {
-    if (server === undefined || server.exitCode !== null || server.signalCode !== null) return;
-    const gone = once(server, 'exit');
-    server.kill(signal);
-    await gone;
-  };
-  const start = async (): Promise<void> => {
-    const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'shared_buffers=32MB'];
-    const all = [...settings, 'max_connections=90', `fsync=${waitsForDisk ? 'on' : 'off'}`].flatMap(
-      (each) => ['-c', each],
-    );
-    server = spawn(postgres, ['-D', folder, '-p', String(port), ...all], {
-      ...nobody,
-      env,
-      cwd: home,
-      stdio: 'ignore',
-    });
-    for (let tries = 0; ; tries += 1) {
-      try {
-        await query(urlOf('postgres'), 'SELECT 1');
-        return;
-      } catch (error) {
-        if (tries === 600) throw error;
-        await new Promise((done) => setTimeout(done, 50));
-      }
-    }
-  };
-  await start();
+  const ran = (where: Omit<Running, 'postgres' | 'env' | 'home' | 'query' | 'waitsForDisk'>) =>
+    runningIn({ ...where, postgres, env, home, query, waitsForDisk });
+  const primary = ran({ folder, port });
+  await primary.start();
   return {
     port,
     query,
-    start,
+    start: primary.start,
     async database() {
       made += 1;
       await query(urlOf('postgres'), `CREATE DATABASE quietpour_${made}`);
       return urlOf(`quietpour_${made}`);
     },
     // The postmaster takes its children along at once.
-    kill: () => ended('SIGQUIT'),
+    kill: () => primary.ended('SIGQUIT'),
+    async standby() {
+      // A copy of what was shut down in order needs no backup of its own ("File System Level Backup").
+      await primary.ended('SIGINT');
+      const copy = join(home, 'standby');
+      await run('cp', ['-R', '-p', folder, copy], { ...nobody, cwd: home });
+      await run('touch', [join(copy, 'standby.signal')], { ...nobody, cwd: home });
+      await primary.start();
+      const at = await freePort();
+      const follows = `primary_conninfo=host=127.0.0.1 port=${port} user=postgres application_name=standby`;
+      const second = ran({ folder: copy, port: at, more: [follows] });
+      await second.start();
+      const [own, its] = [urlOf('postgres'), urlOf('postgres').replace(`:${port}/`, `:${at}/`)];
+      await query(own, "ALTER SYSTEM SET synchronous_standby_names = 'standby'");
+      await query(own, 'SELECT pg_reload_conf()');
+      await inTheEnd(async () => {
+        const rows = await query(own, "SELECT 1 FROM pg_stat_replication WHERE sync_state = 'sync'");
+        if (rows.length === 0) throw new Error('The standby does not follow.');
+      });
+      return {
+        port: at,
+        query,
+        promote: async () => void (await query(its, 'SELECT pg_promote()')),
+        stop: () => second.ended('SIGINT'),
+      };
+    },
     async stop() {
-      await ended('SIGINT');
+      await primary.ended('SIGINT');
       rmSync(home, { recursive: true, force: true });
     },
   };
+}
+
+interface Running {
+  readonly folder: string;
+  readonly port: number;
+  readonly more?: readonly string[];
+  readonly postgres: string;
+  readonly env: NodeJS.ProcessEnv;
+  readonly home: string;
+  readonly query: PostgresServer['query'];
+  readonly waitsForDisk: boolean;
+}
+
+/** One server on one folder, which comes and goes. */
+function runningIn({ folder, port, more = [], postgres, env, home, query, waitsForDisk }: Running) {
+  let server: ChildProcess | undefined;
+  return {
+    async ended(signal: NodeJS.Signals): Promise<void> {
+      if (server === undefined || server.exitCode !== null || server.signalCode !== null) return;
+      const gone = once(server, 'exit');
+      server.kill(signal);
+      await gone;
+    },
+    async start(): Promise<void> {
+      const settings = ['listen_addresses=127.0.0.1', 'unix_socket_directories=', 'shared_buffers=32MB'];
+      const all = [
+        ...settings,
+        'max_connections=90',
+        `fsync=${waitsForDisk ? 'on' : 'off'}`,
+        ...more,
+      ].flatMap((each) => ['-c', each]);
+      server = spawn(postgres, ['-D', folder, '-p', String(port), ...all], {
+        ...nobody,
+        env,
+        cwd: home,
+        stdio: 'ignore',
+      });
+      const url = `postgresql://postgres@127.0.0.1:${port}/postgres`;
+      await inTheEnd(() => query(url, 'SELECT 1'));
+    },
+  };
+}
+
+/** Tries for half a minute. */
+async function inTheEnd(run: () => Promise<unknown>): Promise<void> {
+  for (let tries = 0; ; tries += 1) {
+    try {
+      await run();
+      return;
+    } catch (error) {
+      if (tries === 600) throw error;
+      await new Promise((done) => setTimeout(done, 50));
+    }
+  }
 }
 
 async function binariesFor(home: string): Promise<Binaries> {

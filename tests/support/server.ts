@@ -35,6 +35,8 @@ export interface SpawnOptions {
   readonly seats?: number;
   /** Of PostgreSQL, for one of several processes. */
   readonly database?: string;
+  /** Ms by which the clock on its wall is off. */
+  readonly clockOff?: number;
   /** Other origins under which browsers reach it. */
   readonly origins?: readonly string[];
   /** The bundle that `npm run build` makes, or the sources as they stand. */
@@ -52,6 +54,7 @@ export async function spawnServer({
   seats,
   origins = [],
   database,
+  clockOff,
   from = 'sources',
   bundle,
 }: SpawnOptions): Promise<SpawnedServer> {
@@ -69,6 +72,7 @@ export async function spawnServer({
       QUIETPOUR_DATA: folder,
       QUIETPOUR_ORIGINS: origins.join(','),
       ...(seats === undefined ? {} : { QUIETPOUR_SEATS: String(seats) }),
+      ...(clockOff === undefined ? {} : shifted(clockOff)),
       ...(database === undefined ? {} : { QUIETPOUR_DATABASE_URL: database }),
     },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -104,6 +108,13 @@ export async function spawnServer({
     stop: () => stopped(child, ended),
   };
 }
+
+const shifted = (by: number) => ({
+  CLOCK_SHIFT: String(Number(process.env.CLOCK_SHIFT ?? 0) + by),
+  ...(process.env.CLOCK_SHIFT === undefined && {
+    NODE_OPTIONS: `--import=${join(root, 'tests/support/clock-of-the-test.mjs')}`,
+  }),
+});
 
 /** Bundles the sources as they stand, for a test that starts many servers: one starts in a third of the time. */
 export async function bundleServer(name: string): Promise<string> {

@@ -38,4 +38,5 @@ export function databaseFailure(error: unknown): StoreFailure {
 export const isRefused = (error: unknown): boolean =>
   /^[0-9A-Z]{5}$/.test(codeOf(error)) && !/^(08|53|57|40003|25006|XX)/.test(codeOf(error));
 
-export const isDown = (error: unknown): boolean => /^(ECONNREFUSED|57P0[123])$/.test(codeOf(error));
+/** For everybody: it is not there, or a copy that nobody may write yet. */
+export const isDown = (error: unknown): boolean => /^(ECONNREFUSED|57P0[123]|25006)$/.test(codeOf(error));

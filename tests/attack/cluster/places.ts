@@ -12,16 +12,18 @@ interface Starting {
   readonly database: string;
   /** The keys of its folder are everybody's. */
   readonly first: Place;
+  readonly clockOff?: number;
   /** Another bundle of the server than the sources as they stand. */
   readonly bundle?: string | undefined;
 }
 
-export async function startIn(place: Place, { database, first, bundle }: Starting): Promise<void> {
+export async function startIn(place: Place, { database, first, clockOff, bundle }: Starting): Promise<void> {
   for (const key of first === place ? [] : ['notes.key', 'house.key'])
     await copyFile(join(first.folder, key), join(place.folder, key));
   place.server = await spawnServer({
     folder: place.folder,
     database,
+    ...(clockOff === undefined ? {} : { clockOff }),
     ...(bundle === undefined ? {} : { bundle }),
   });
 }
