@@ -6,14 +6,14 @@ import type { Log } from '../log.ts';
 import { type Store, StoreFailure } from '../store/store.ts';
 
 interface StoreCheckParts {
-  readonly store: Pick<Store, 'check' | 'tastings' | 'sessions'>;
+  readonly store: Pick<Store, 'check' | 'lookThrough' | 'tastings' | 'sessions'>;
   readonly clock: Clock;
   readonly log: Log;
 }
 
 /**
- * Reads the whole store now and each night at four, and says in the log what is damaged, or reads and is not as it was
- * stored; then each evening by itself, so that those which cannot be read are known before anybody opens them. Answers with what ends it.
+ * Reads the whole store now and each night at four, and says in the log what is damaged; then each evening by itself, so that
+ * those which cannot be read, or are not as they were stored, are known before anybody opens them. Answers with what ends it.
  */
 export function startStoreCheck({ store, clock, log }: StoreCheckParts): Cancel {
   let next: Cancel = () => undefined;
@@ -23,6 +23,7 @@ export function startStoreCheck({ store, clock, log }: StoreCheckParts): Cancel 
     for (const tasting of await store.tastings.ids()) {
       if (ended) return;
       try {
+        store.lookThrough(tasting);
         store.tastings.find(tasting);
         store.sessions.read(tasting);
       } catch (error) {
@@ -31,14 +32,14 @@ export function startStoreCheck({ store, clock, log }: StoreCheckParts): Cancel 
       }
       await scheduler.yield();
     }
+    for (const [tasting, parts] of store.tastings.altered())
+      log.warn({ tasting, parts: [...parts] }, 'something of an evening is not as it was stored');
   };
   const look = (): void => {
     next = clock.at(nextNight(clock.now()), look);
     const damage = store.check();
     if (damage.length > 0)
       log.error({ damage: damage.slice(0, 5) }, 'the store is damaged: put a backup in its place');
-    for (const [tasting, parts] of store.tastings.altered())
-      log.warn({ tasting, parts: [...parts] }, 'something of an evening is not as it was stored');
     readEvenings().catch((error: unknown) => {
       log.error({ reason: reasonOf(error) }, 'the evenings could not be looked through');
     });

@@ -3,6 +3,7 @@ import { type PourId, pourId, type SeatId, seatId, type TastingId, tastingId } f
 import { keptConsentsSchema } from '../../shared/wire/notebook.ts';
 import { type KeptConsents, withConsents } from '../../shared/wire/permits.ts';
 import { type Forgotten, forgetAgain } from './forgettings.ts';
+import { puttingSealed, undated } from './sealed-rows.ts';
 import type { Seals } from './seals/seals.ts';
 import type { StoredConsents } from './store.ts';
 import { cutLog } from './writer.ts';
@@ -58,13 +59,11 @@ export function consentShelf(db: Database, seals: Seals): ConsentShelf {
 }
 
 function putting(db: Database, seals: Seals) {
-  const upsert = db.prepare<[string, string, string, string, Buffer]>(
-    'INSERT OR REPLACE INTO sealed_notes (tasting, notebook, pour, field, value, revision, saved_at)' +
-      ' VALUES (?, ?, ?, ?, ?, 1, 0)',
-  );
+  const put = puttingSealed(db);
   return (tasting: TastingId, seat: SeatId, pour: PourId, consents: KeptConsents): void => {
-    const at = { tasting, notebook: seat, pour, field, column: 'value' } as const;
-    upsert.run(tasting, seat, pour, field, seals.seal(at, JSON.stringify(consents).padEnd(length)));
+    const at = { tasting, notebook: seat, pour, field } as const;
+    const value = seals.seal({ ...at, column: 'value' }, JSON.stringify(consents).padEnd(length));
+    put({ ...at, ...undated, value });
   };
 }
 

@@ -2,16 +2,16 @@ import type { Database } from 'better-sqlite3';
 import { type EpochMs, epochMs } from '../../core/units.ts';
 import { keyFromRow, type SqliteKeyRing, type StoredKey } from './keys.ts';
 import type { SqliteNotebooks } from './notebooks.ts';
-import type { RowDigests } from './row-digests.ts';
+import { type DigestedRow, digestOf, isAsWritten, type RowDigests } from './row-digests.ts';
 import type { Seals } from './seals/seals.ts';
 import type { DeviceShelf } from './store.ts';
 import type { Writer } from './writer.ts';
 
-interface WordsRow {
+type WordsRow = DigestedRow & {
   readonly salt: Buffer;
   readonly hash: Buffer;
   readonly wrong: string;
-}
+};
 
 export function deviceShelf(
   db: Database,
@@ -30,10 +30,10 @@ export function deviceShelf(
   const remove = db.prepare<[string]>('DELETE FROM keys WHERE hash = ?');
   const open = db.prepare<[string]>('UPDATE keys SET opens = 1, expires_at = NULL WHERE hash = ?');
   const wordsOf = db.prepare<[string, string], WordsRow>(
-    'SELECT salt, hash, wrong FROM seat_words WHERE tasting = ? AND seat = ?',
+    'SELECT * FROM seat_words WHERE tasting = ? AND seat = ?',
   );
-  const setWords = db.prepare<[string, string, Buffer, Buffer, string]>(
-    'INSERT OR REPLACE INTO seat_words (tasting, seat, salt, hash, wrong) VALUES (?, ?, ?, ?, ?)',
+  const setWords = db.prepare<[string, string, Buffer, Buffer, string, string]>(
+    'INSERT OR REPLACE INTO seat_words (tasting, seat, salt, hash, wrong, digest) VALUES (?, ?, ?, ?, ?, ?)',
   );
   return {
     pepper: seals.master.pepper,
@@ -63,13 +63,16 @@ export function deviceShelf(
     },
     words(tasting, seat) {
       const row = wordsOf.get(tasting, seat);
-      return (
-        row && { salt: row.salt, hash: row.hash, wrong: (JSON.parse(row.wrong) as number[]).map(epochMs) }
-      );
+      // No word fits them, and nobody is to type one after the other in vain.
+      if (row === undefined || !isAsWritten(row)) return undefined;
+      return { salt: row.salt, hash: row.hash, wrong: (JSON.parse(row.wrong) as number[]).map(epochMs) };
     },
-    keepWords: (tasting, seat, { salt, hash, wrong }) =>
+    keepWords: (tasting, seat, words) =>
       writer.write(tasting, () => {
-        setWords.run(tasting, seat, salt, hash, JSON.stringify(wrong satisfies readonly EpochMs[]));
+        const { salt, hash } = words;
+        const wrong = JSON.stringify(words.wrong satisfies readonly EpochMs[]);
+        const digest = digestOf({ tasting, seat, salt, hash, wrong });
+        setWords.run(tasting, seat, salt, hash, wrong, digest);
       }),
   };
 }

@@ -23,9 +23,16 @@ export const migrations: readonly Migration[] = [
   { name: 'a digest for each event, over the one before it', run: chainEvents },
   { name: 'a summary of each tasting', run: (db) => void db.exec(summaries) },
   { name: 'consents in place of shares', run: (db) => void db.exec(consents) },
-  { name: 'a digest for each plan, document, survey and key', run: digestRows },
+  {
+    name: 'a digest for each plan, document, survey and key',
+    run: digestRows(['tastings', 'documents', 'surveys', 'keys']),
+  },
   { name: 'keys by their seat', run: (db) => void db.exec(keysOfSeat) },
   { name: 'houses', run: (db) => void db.exec(houses) },
+  {
+    name: 'a digest for each answer, note, guest’s words, photo and summary',
+    run: digestRows(['answers', 'sealed_notes', 'seat_words', 'photos', 'summaries']),
+  },
 ];
 
 /** Three changes of the first tables kept the number 1, so that a file of that number may be any of four. */
@@ -177,22 +184,26 @@ function chainEvents(db: Database): void {
   db.exec('DROP TABLE events; ALTER TABLE events_now RENAME TO events');
 }
 
-/** What lies there now is taken as it is: from here on a change shows. */
-function digestRows(db: Database): void {
-  for (const table of ['tastings', 'documents', 'surveys', 'keys']) {
-    db.exec(`ALTER TABLE ${table} ADD COLUMN digest TEXT`);
-    const keys = db
-      .prepare<[string], string>('SELECT name FROM pragma_table_info(?) WHERE pk > 0')
-      .pluck()
-      .all(table);
-    const where = keys.map((key) => `${key} = @${key}`).join(' AND ');
-    const write = db.prepare(`UPDATE ${table} SET digest = @digest WHERE ${where}`);
-    for (const row of db.prepare<[], Record<string, unknown>>(`SELECT * FROM ${table}`).all()) {
-      const said = Object.entries(row)
-        .filter(([column, value]) => column !== 'digest' && value !== null)
-        .sort(([one], [other]) => (one < other ? -1 : 1));
-      const digest = createHash('sha256').update(JSON.stringify(said)).digest('hex').slice(0, 32);
-      write.run({ ...Object.fromEntries(keys.map((key) => [key, row[key]])), digest });
+/** What lies there now is taken as it is: from here on a change shows. One row after the other, for photos are large. */
+function digestRows(tables: readonly string[]): (db: Database) => void {
+  return (db) => {
+    for (const table of tables) {
+      db.exec(`ALTER TABLE ${table} ADD COLUMN digest TEXT`);
+      const keys = db
+        .prepare<[string], string>('SELECT name FROM pragma_table_info(?) WHERE pk > 0')
+        .pluck()
+        .all(table);
+      const where = keys.map((key) => `${key} = @${key}`).join(' AND ');
+      const read = db.prepare<[object], Record<string, unknown>>(`SELECT * FROM ${table} WHERE ${where}`);
+      const write = db.prepare(`UPDATE ${table} SET digest = @digest WHERE ${where}`);
+      for (const key of db.prepare<[], object>(`SELECT ${keys.join(', ')} FROM ${table}`).all()) {
+        const said = Object.entries(read.get(key) ?? {})
+          .filter(([column, value]) => column !== 'digest' && value !== null)
+          .map(([column, value]) => [column, Buffer.isBuffer(value) ? value.toString('base64') : value])
+          .sort(([one], [other]) => (String(one) < String(other) ? -1 : 1));
+        const digest = createHash('sha256').update(JSON.stringify(said)).digest('hex').slice(0, 32);
+        write.run({ ...key, digest });
+      }
     }
-  }
+  };
 }

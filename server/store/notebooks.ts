@@ -4,9 +4,11 @@ import { epochMs } from '../../core/units.ts';
 import type { NoteField } from '../../shared/notes/entry.ts';
 import { permitsOf } from '../../shared/wire/permits.ts';
 import type { CommandAnswer } from '../../shared/wire/protocol.ts';
+import { answerRows } from './answers.ts';
 import { consentShelf } from './consents.ts';
 import type { Forgettings } from './forgettings.ts';
 import { figuresNotebook } from './releases.ts';
+import { puttingSealed } from './sealed-rows.ts';
 import type { Seals } from './seals/seals.ts';
 import type { Notebooks, PermittedPage, StoredConsents, StoredEntry } from './store.ts';
 import { noteIn } from './stored-note.ts';
@@ -39,16 +41,8 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
   const page = db.prepare<[string, string, string], Row>(
     'SELECT * FROM sealed_notes WHERE tasting = ? AND notebook = ? AND pour = ?',
   );
-  const upsert = db.prepare<[string, string, string, string, Buffer, Buffer | null, number, number]>(
-    'INSERT OR REPLACE INTO sealed_notes' +
-      ' (tasting, notebook, pour, field, value, sealed_value, revision, saved_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
-  );
-  const answer = db.prepare<[string, string, string, string]>('INSERT INTO answers VALUES (?, ?, ?, ?)');
-  const answered = db
-    .prepare<[string, string, string], string>(
-      'SELECT answer FROM answers WHERE tasting = ? AND scope = ? AND command = ?',
-    )
-    .pluck();
+  const put = puttingSealed(db);
+  const answers = answerRows(db);
   const asides = db
     .prepare<[string, string, string], string>(
       'SELECT DISTINCT notebook FROM sealed_notes WHERE tasting = ? AND substr(notebook, 1, length(?) + 1) = ?',
@@ -57,7 +51,6 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
   const dropNotes = db.prepare<[string, string]>(
     'DELETE FROM sealed_notes WHERE tasting = ? AND notebook = ?',
   );
-  const dropAnswers = db.prepare<[string, string]>('DELETE FROM answers WHERE tasting = ? AND scope = ?');
   const ofSeat = ['keys', 'seat_words'].map((table) =>
     db.prepare<[string, string]>(`DELETE FROM ${table} WHERE tasting = ? AND seat = ?`),
   );
@@ -88,11 +81,11 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
         ? null
         : seals.seal({ ...at, column: 'sealed_value' }, JSON.stringify(sealedValue));
     const box = seals.seal({ ...at, column: 'value' }, JSON.stringify(value));
-    upsert.run(tasting, notebook, pour, field, box, sealed, revision, savedAt);
+    put({ ...at, value: box, sealed_value: sealed, revision, saved_at: savedAt });
   };
   const dropNow = (tasting: TastingId, notebook: SeatId): void => {
     dropNotes.run(tasting, notebook);
-    dropAnswers.run(tasting, notebook);
+    answers.dropNow(tasting, notebook);
   };
 
   const consents = consentShelf(db, seals);
@@ -134,15 +127,15 @@ export function notebooks(db: Database, writer: Writer, seals: Seals, gone: Forg
     save: ({ tasting, seat, entry, answered: said }) =>
       writer.write(tasting, () => {
         putNow(tasting, seat, entry);
-        answer.run(tasting, seat, said.command, String(entry.revision));
+        answers.keepNow(tasting, seat, said.command, String(entry.revision));
       }),
     consent: ({ tasting, seat, pours, consents: given, answered: said }) =>
       writer.write(tasting, () => {
         for (const pour of pours) consents.giveNow(tasting, seat, pour, given);
-        answer.run(tasting, seat, said.command, JSON.stringify(said.answer));
+        answers.keepNow(tasting, seat, said.command, JSON.stringify(said.answer));
       }),
     answerTo(tasting, seat, command) {
-      const found = answered.get(tasting, seat, command);
+      const found = answers.find(tasting, seat, command);
       if (found === undefined) return undefined;
       const said: unknown = JSON.parse(found);
       return typeof said === 'number' ? { revision: said } : (said as CommandAnswer);

@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import { pourId, seatId, tastingId } from '../../core/ids.ts';
 import { type Forgotten, forgetAgain } from './forgettings.ts';
+import { puttingSealed } from './sealed-rows.ts';
 import type { Seals } from './seals/seals.ts';
 import { cutLog } from './writer.ts';
 
@@ -24,10 +25,7 @@ export function sealPlainNotes(db: Database, seals: Seals, forgotten: readonly F
   // It may be an old backup.
   forgetAgain(db, forgotten);
   const rows = db.prepare<[], PlainRow>('SELECT * FROM notes').all();
-  const insert = db.prepare<(string | number | Buffer | null)[]>(
-    'INSERT OR REPLACE INTO sealed_notes' +
-      ' (tasting, notebook, pour, field, value, sealed_value, revision, saved_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
-  );
+  const put = puttingSealed(db);
   const answered = Number(db.prepare("SELECT count(*) FROM answers WHERE scope <> ''").pluck().get());
   db.transaction(() => {
     for (const row of rows) {
@@ -40,7 +38,7 @@ export function sealPlainNotes(db: Database, seals: Seals, forgotten: readonly F
       const value = seals.seal({ ...at, column: 'value' }, row.value);
       const sealed =
         row.sealed_value === null ? null : seals.seal({ ...at, column: 'sealed_value' }, row.sealed_value);
-      insert.run(row.tasting, row.seat, row.pour, row.field, value, sealed, row.revision, row.saved_at);
+      put({ ...at, value, sealed_value: sealed, revision: row.revision, saved_at: row.saved_at });
     }
     db.exec('DELETE FROM notes');
   })();

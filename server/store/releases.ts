@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import { pourId, seatId, type TastingId } from '../../core/ids.ts';
+import { puttingSealed, undated } from './sealed-rows.ts';
 import type { Seals } from './seals/seals.ts';
 import type { ReleaseShelf } from './store.ts';
 import type { Writer } from './writer.ts';
@@ -15,10 +16,7 @@ export function releaseShelf(db: Database, writer: Writer, seals: Seals): Releas
   const find = db
     .prepare<[string, string], Buffer>('SELECT value FROM sealed_notes WHERE tasting = ? AND notebook = ?')
     .pluck();
-  const put = db.prepare<[string, string, string, string, Buffer]>(
-    'INSERT OR REPLACE INTO sealed_notes (tasting, notebook, pour, field, value, revision, saved_at)' +
-      ' VALUES (?, ?, ?, ?, ?, 1, 0)',
-  );
+  const put = puttingSealed(db);
   const placeOf = (tasting: TastingId, notebook: typeof figuresNotebook) =>
     ({ tasting, notebook, pour: pourId('recap'), field: 'recap', column: 'value' }) as const;
   const read = (tasting: TastingId, notebook: typeof figuresNotebook): unknown => {
@@ -30,9 +28,8 @@ export function releaseShelf(db: Database, writer: Writer, seals: Seals): Releas
     .prepare<[string, string], number>('SELECT 1 FROM sealed_notes WHERE tasting = ? AND notebook = ?')
     .pluck();
   const saveNow = (tasting: TastingId, notebook: typeof figuresNotebook, body: unknown): void => {
-    const place = placeOf(tasting, notebook);
-    const box = seals.seal(place, JSON.stringify(body));
-    put.run(tasting, notebook, place.pour, place.field, box);
+    const { column, ...at } = placeOf(tasting, notebook);
+    put({ ...at, ...undated, value: seals.seal({ ...at, column }, JSON.stringify(body)) });
   };
   return {
     shown: (tasting) => read(tasting, shownNotebook),

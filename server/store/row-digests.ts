@@ -3,7 +3,7 @@ import type { Database } from 'better-sqlite3';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import type { StoredPart } from '../../shared/wire/http.ts';
 
-/** The tables whose rows carry a digest, by their keys. Events have a chain of their own, and notes are sealed. */
+/** The small tables whose rows carry a digest, by their keys. Events have a chain of their own. */
 const tables = {
   tastings: ['tasting'],
   documents: ['tasting', 'name'],
@@ -11,25 +11,39 @@ const tables = {
   keys: ['hash'],
 } as const;
 type Table = keyof typeof tables;
+/** Whoever writes it keeps its digest too. */
+const small = [...(Object.keys(tables) as Table[]), 'summaries'] as const;
 
-const partIn: Record<Table, StoredPart> = {
+/** Those that grow with every word are looked through one evening at a time. A seal is a digest too, but not of what stands beside it. */
+const large = ['answers', 'sealed_notes', 'seat_words', 'photos'] as const;
+
+const partIn: Record<(typeof small)[number] | (typeof large)[number], StoredPart> = {
   tastings: 'plan',
   documents: 'pour-run',
   surveys: 'survey',
   keys: 'links',
+  summaries: 'list',
+  answers: 'answers',
+  sealed_notes: 'notes',
+  seat_words: 'words',
+  photos: 'photos',
 };
 
 /** Each stored row with a digest of itself, so that one which a disk has changed and that still reads is told. */
 export interface RowDigests {
   /** To be called inside the write that made or changed this row. */
   keep(table: Table, ...key: readonly string[]): void;
-  /** Reads every row, and answers with what of which evening is not as it was written. */
-  check(): ReadonlyMap<TastingId, ReadonlySet<StoredPart>>;
-  /** As it was found by the last check; a plan that was written since is as good as new. */
+  /** Reads every row of the small tables, and forgets what was found before. */
+  check(): void;
+  /** Reads every row of the large ones that belongs to this evening. */
+  lookThrough(tasting: TastingId): void;
+  tell(tasting: TastingId, part: StoredPart): void;
+  /** What of which evening is not as it was written, as found by the last check; a plan that was written since is as good as new. */
   readonly altered: ReadonlyMap<TastingId, ReadonlySet<StoredPart>>;
 }
 
-type Row = Readonly<Record<string, string | number | null>>;
+export type DigestedRow = Readonly<Record<string, string | number | Uint8Array | null>>;
+type Row = DigestedRow;
 
 export function rowDigests(db: Database): RowDigests {
   const altered = new Map<TastingId, Set<StoredPart>>();
@@ -46,21 +60,27 @@ export function rowDigests(db: Database): RowDigests {
     surveys: statements('surveys'),
     keys: statements('keys'),
   };
-  const look = (table: Table): void => {
+  const tell = (tasting: TastingId, part: StoredPart): void => {
+    altered.set(tasting, (altered.get(tasting) ?? new Set()).add(part));
+  };
+  const look = (table: keyof typeof partIn, rows: () => Iterable<Row>): void => {
     // What lies on a damaged page cannot be compared; that is told by the check of the file.
     try {
-      for (const row of db.prepare<[], Row>(`SELECT * FROM ${table}`).iterate()) {
-        if (digestOf(row) === row.digest) continue;
-        const tasting = tastingId(String(row.tasting));
-        const part = row.name === 'kits' ? 'kits' : partIn[table];
-        altered.set(tasting, (altered.get(tasting) ?? new Set()).add(part));
-      }
+      for (const row of rows())
+        if (!isAsWritten(row))
+          tell(tastingId(String(row.tasting)), row.name === 'kits' ? 'kits' : partIn[table]);
     } catch {
       return;
     }
   };
+  const rowsIn = (table: string) => db.prepare<[], Row>(`SELECT * FROM ${table}`);
+  const ofEvening = large.map((table) => ({
+    table,
+    rows: db.prepare<[string], Row>(`SELECT * FROM ${table} WHERE tasting = ?`),
+  }));
   return {
     altered,
+    tell,
     keep(table, ...key) {
       const { find, put } = of[table];
       const row = find.get(...key);
@@ -70,19 +90,28 @@ export function rowDigests(db: Database): RowDigests {
     },
     check() {
       altered.clear();
-      for (const table of Object.keys(tables) as Table[]) look(table);
-      return altered;
+      for (const table of small) look(table, () => rowsIn(table).iterate());
+    },
+    lookThrough(tasting) {
+      for (const { table, rows } of ofEvening) look(table, () => rows.iterate(tasting));
     },
   };
 }
 
+/** A row without a digest was written by a server of before, beside this one in a cluster: nothing can be said of it. */
+export const isAsWritten = (row: DigestedRow): boolean => row.digest === null || digestOf(row) === row.digest;
+
 /**
  * SHA-256, of which 128 bits are kept, over what stands in the columns in the order of their names. A column without a value
- * does not count, so that one which is added later changes no digest.
+ * does not count, so that one which is added later changes no digest; bytes count in Base64.
  */
-function digestOf(row: Row): string {
+export function digestOf(row: DigestedRow): string {
   const said = Object.entries(row)
     .filter(([column, value]) => column !== 'digest' && value !== null)
-    .sort(([one], [other]) => (one < other ? -1 : 1));
+    .map(([column, value]) => [
+      column,
+      value instanceof Uint8Array ? Buffer.from(value).toString('base64') : value,
+    ])
+    .sort(([one], [other]) => (String(one) < String(other) ? -1 : 1));
   return createHash('sha256').update(JSON.stringify(said)).digest('hex').slice(0, 32);
 }

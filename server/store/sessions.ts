@@ -1,7 +1,9 @@
 import type { Database } from 'better-sqlite3';
 import type { TastingId } from '../../core/ids.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
+import { answerRows } from './answers.ts';
 import { linkOf } from './chain.ts';
+import { type DigestedRow, isAsWritten } from './row-digests.ts';
 import { SetAside } from './set-aside.ts';
 import { Diverged, type KeyRow, type SessionLog } from './store.ts';
 import { answerIn } from './stored-answer.ts';
@@ -22,17 +24,17 @@ export function sessionLog(
     'SELECT seq, event, digest FROM events WHERE tasting = ? ORDER BY seq',
   );
   const insert = db.prepare<[string, number, string, string]>('INSERT INTO events VALUES (?, ?, ?, ?)');
-  const answer = db.prepare<[string, string, string]>("INSERT INTO answers VALUES (?, '', ?, ?)");
-  const answered = db
-    .prepare<[string, string], string>(
-      "SELECT answer FROM answers WHERE tasting = ? AND scope = '' AND command = ?",
-    )
-    .pluck();
-  const acknowledged = db
-    .prepare<[string], number | null>(
-      "SELECT max(json_extract(answer, '$.version')) FROM answers WHERE tasting = ? AND scope = '' AND json_valid(answer)",
-    )
-    .pluck();
+  const answers = answerRows(db);
+  // A version that a disk has made greater would miss steps that never were.
+  const newestAnswers = db.prepare<[string], DigestedRow & { readonly answer: string }>(
+    `SELECT * FROM answers WHERE tasting = ? AND scope = '' AND json_valid(answer)
+     ORDER BY json_extract(answer, '$.version') DESC`,
+  );
+  const acknowledged = (tasting: TastingId): number => {
+    for (const row of newestAnswers.iterate(tasting))
+      if (isAsWritten(row)) return Number((JSON.parse(row.answer) as { version?: number }).version ?? 0);
+    return 0;
+  };
 
   const lastAt = db
     .prepare<[string], number | null>(
@@ -55,7 +57,7 @@ export function sessionLog(
     read,
     readAnywhere: async (tasting) => read(tasting),
     lastAt: (tasting) => lastAt.get(tasting) ?? 0,
-    acknowledged: (tasting) => acknowledged.get(tasting) ?? 0,
+    acknowledged,
     append: ({ tasting, expected, events, answered: said, key }) =>
       writer.write(tasting, () => {
         const found = last.get(tasting);
@@ -71,11 +73,11 @@ export function sessionLog(
           insert.run(tasting, seq, text, digest);
         });
         summaries.happened(tasting, events);
-        if (said !== undefined) answer.run(tasting, said.command, JSON.stringify(said.answer));
+        if (said !== undefined) answers.keepNow(tasting, '', said.command, JSON.stringify(said.answer));
         if (key !== undefined) addKey(key);
       }),
     answerTo(tasting, command) {
-      const found = answered.get(tasting, command);
+      const found = answers.find(tasting, '', command);
       return found === undefined ? undefined : answerIn(found);
     },
   };

@@ -20,9 +20,10 @@ import { wholeSummaries } from './missing-summaries.ts';
 import { notebooks } from './notebooks.ts';
 import { photoShelf } from './photos.ts';
 import { sealPlainNotes } from './plain-notes.ts';
+import { orNothing } from './readable.ts';
 import { releaseShelf } from './releases.ts';
 import { rowDigests } from './row-digests.ts';
-import { notebooksIn, packInto, unpackKeys } from './seals/packed-keys.ts';
+import { notebooksIn, notebooksOf, packInto, unpackKeys } from './seals/packed-keys.ts';
 import { type Seals, sealsBeside, sealsInMemory } from './seals/seals.ts';
 import { sessionLog } from './sessions.ts';
 import { SetAside } from './set-aside.ts';
@@ -157,6 +158,11 @@ export function shelvesOf(
     photos: inSentences(photoShelf(db, writer)),
     surveys: inSentences(surveyShelf(db, writer, digests)),
     asItLies: asItLies(db),
+    lookThrough(tasting) {
+      digests.lookThrough(tasting);
+      const lost = orNothing(() => notebooksOf(db, tasting).some((each) => !seals.holds(tasting, each)));
+      if (lost !== false) digests.tell(tasting, 'notes');
+    },
     check() {
       digests.check();
       const damage = checked(db);
@@ -190,7 +196,11 @@ function told<Shelf extends object>(shelf: Shelf, tell: (error: unknown) => Stor
 function checked(db: Database): readonly string[] {
   try {
     const said = db.pragma('integrity_check(20)') as readonly { readonly integrity_check: string }[];
-    return said.map((each) => each.integrity_check).filter((each) => each !== 'ok');
+    const lost = db.pragma('foreign_key_check') as readonly { readonly table: string }[];
+    return [
+      ...said.map((each) => each.integrity_check).filter((each) => each !== 'ok'),
+      ...new Set(lost.map(({ table }) => `A row of ${table} names an evening that is not there.`)),
+    ];
   } catch (error) {
     return [failure(error).message];
   }
@@ -222,7 +232,9 @@ function open(file: string): {
         sealPlainNotes(db, seals, forgotten);
         sealPlainShares(db, seals, forgotten);
         // Still on this thread: done, or thrown, when it returns.
-        void seals.destroyUnused(notebooksIn(db));
+        const used = orNothing(() => notebooksIn(db));
+        // Where a part of the disk hides them, no key is known to be unused, and all else can be served.
+        if (used !== undefined) void seals.destroyUnused(used);
       } catch (error) {
         seals.close();
         throw error;

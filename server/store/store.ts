@@ -43,6 +43,8 @@ export interface Store {
   asItLies(tasting: TastingId): AsItLies;
   /** Whether the whole file can be read; takes as long as reading it. Says what is wrong, in the database's words. */
   check(): readonly string[];
+  /** Holds all that is kept of one evening against its digests; what is not as it was written is among `tastings.altered()` then. */
+  lookThrough(tasting: TastingId): void;
   /** Whether the file is broken somewhere, by the last check and by all that was read since. */
   damaged(): boolean;
   /** Waits for what is under way and closes the file. */

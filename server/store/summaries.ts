@@ -7,6 +7,7 @@ import { hostWords } from '../../shared/language/en/host.ts';
 import { type TastingStage, tastingStages } from '../../shared/wire/http.ts';
 import { fold, foldings } from '../../shared/words/fold.ts';
 import { dateWords } from './date-words.ts';
+import { digestOf } from './row-digests.ts';
 import type { TastingRow, TastingSearch, TastingSummary } from './store.ts';
 
 export interface SummaryRow {
@@ -38,12 +39,12 @@ export interface Summaries {
 
 /** Of a summary, what a list shows. */
 export const listedColumns = 'tasting, created_at, code, title, starts_at, pours, guests, stage, finished_at';
-export const summaryColumns = `${listedColumns}, words, house`;
+export const summaryColumns = `${listedColumns}, words, house, digest`;
 
 export function summariesIn(db: Database): Summaries {
   const insert = db.prepare(
     `INSERT INTO summaries (${summaryColumns})
-     VALUES (@tasting, @createdAt, @code, @title, @startsAt, @pours, @guests, 'planned', NULL, @words, @house)`,
+     VALUES (@tasting, @createdAt, @code, @title, @startsAt, @pours, @guests, 'planned', NULL, @words, @house, NULL)`,
   );
   const replan = db.prepare(
     `UPDATE summaries SET title = @title, starts_at = @startsAt, pours = @pours, guests = @guests, words = @words
@@ -69,21 +70,32 @@ export function summariesIn(db: Database): Summaries {
     .prepare<[string, string | null], number>('SELECT 1 FROM summaries WHERE tasting = ? AND house IS ?')
     .pluck();
   const remove = db.prepare<[string]>('DELETE FROM summaries WHERE tasting = ?');
+  const whole = db.prepare<[string], Record<string, string | number | null>>(
+    'SELECT * FROM summaries WHERE tasting = ?',
+  );
+  const stamp = db.prepare<[string, string]>('UPDATE summaries SET digest = ? WHERE tasting = ?');
+  const written = (tasting: TastingId): void => {
+    const row = whole.get(tasting);
+    if (row !== undefined) stamp.run(digestOf(row), tasting);
+  };
   return {
     gone(tasting) {
       remove.run(tasting);
     },
     add({ tasting, code, plan, createdAt, house }) {
       insert.run({ ...saidOf(plan), tasting, code, createdAt, house: house ?? null });
+      written(tasting);
     },
     planned(tasting, plan) {
       replan.run({ ...saidOf(plan), tasting });
+      written(tasting);
     },
     happened(tasting, events) {
       const moved = lastMove(events);
       if (moved !== undefined) move.run(moved.stage, moved.finishedAt, tasting);
       const title = events.findLast(({ type }) => type === 'TitleMended')?.title;
       if (title !== undefined) retitle.run(title, ` ${foldings(title).join(' ')}`, tasting);
+      if (moved !== undefined || title !== undefined) written(tasting);
     },
     find(tasting) {
       const row = one.get(tasting);

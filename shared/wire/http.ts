@@ -89,8 +89,18 @@ export interface TastingTrouble {
   readonly event: number | null;
 }
 
-/** What is stored of an evening besides its log and its notes. */
-export type StoredPart = 'plan' | 'pour-run' | 'kits' | 'survey' | 'links';
+/** What is stored of an evening besides its log. */
+export type StoredPart =
+  | 'plan'
+  | 'pour-run'
+  | 'kits'
+  | 'survey'
+  | 'links'
+  | 'list'
+  | 'answers'
+  | 'notes'
+  | 'words'
+  | 'photos';
 
 export interface ListedTasting {
   readonly tasting: TastingId;

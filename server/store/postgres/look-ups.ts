@@ -1,6 +1,7 @@
 import { type HouseId, tastingId } from '../../../core/ids.ts';
 import type { HouseShelf } from '../house.ts';
 import type { PhotoShelf } from '../photo-shelf.ts';
+import { digestOf } from '../row-digests.ts';
 import { SetAside } from '../set-aside.ts';
 import type { SessionLog, Store, TastingShelf } from '../store.ts';
 import { eventsIn, type StoredEventRow } from '../stored-log.ts';
@@ -81,7 +82,12 @@ export function lookUps(given: Ask): Afar {
 function photosAfar(ask: Ask): Store['photos'] {
   return {
     async add(tasting, photo, jpeg) {
-      await ask('INSERT INTO photos (photo, tasting, jpeg) VALUES ($1, $2, $3)', [photo, tasting, jpeg]);
+      await ask('INSERT INTO photos (photo, tasting, jpeg, digest) VALUES ($1, $2, $3, $4)', [
+        photo,
+        tasting,
+        jpeg,
+        digestOf({ photo, tasting, jpeg }),
+      ]);
     },
     async find(photo) {
       const [row] = await ask<{ jpeg: Buffer }>('SELECT jpeg FROM photos WHERE photo = $1', [photo]);

@@ -122,4 +122,12 @@ export const postgresMigrations: readonly PostgresMigration[] = [
       CREATE INDEX summaries_of_house ON summaries (house, created_at DESC, tasting COLLATE "C");
     `,
   },
+  {
+    // Rows of before have none, and neither have those of a server that does not know them yet.
+    name: 'a digest for each answer, note, guest’s words, photo and summary',
+    needs: 1,
+    sql: ['answers', 'sealed_notes', 'seat_words', 'photos', 'summaries']
+      .map((table) => `ALTER TABLE ${table} ADD COLUMN digest text;`)
+      .join('\n'),
+  },
 ];

@@ -1,4 +1,5 @@
 import SqliteDatabase, { type Database } from 'better-sqlite3';
+import type { SeatId, TastingId } from '../../../core/ids.ts';
 import { type Forgotten, forgetAgain } from '../forgettings.ts';
 import { cutLog } from '../writer.ts';
 import type { Seals } from './seals.ts';
@@ -48,6 +49,12 @@ export function unpackKeys(db: Database, seals: Seals, forgotten: readonly Forgo
   db.exec(`DROP TABLE ${table}`);
   cutLog(db);
 }
+
+export const notebooksOf = (db: Database, tasting: TastingId): SeatId[] =>
+  db
+    .prepare<[string], SeatId>('SELECT DISTINCT notebook FROM sealed_notes WHERE tasting = ?')
+    .pluck()
+    .all(tasting);
 
 /** Every notebook that has notes. */
 export const notebooksIn = (db: Database): { readonly tasting: string; readonly notebook: string }[] =>

@@ -9,9 +9,11 @@ import { fits } from './seals.ts';
 export function opensWith(backup: string, masterFile: string): boolean {
   const db = new SqliteDatabase(backup, { readonly: true });
   try {
-    const [first] = packedKeysIn(db).flatMap((bytes) => slotOf(bytes) ?? []);
-    if (first === undefined) return true;
-    return existsSync(masterFile) && fits(masterKeyFrom(masterKeyIn(masterFile, false)), first);
+    const slots = packedKeysIn(db).flatMap((bytes) => slotOf(bytes) ?? []);
+    if (slots.length === 0) return true;
+    if (!existsSync(masterFile)) return false;
+    const master = masterKeyFrom(masterKeyIn(masterFile, false));
+    return slots.some((slot) => fits(master, slot));
   } finally {
     db.close();
   }

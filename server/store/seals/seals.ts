@@ -36,6 +36,8 @@ export interface Seals {
   seal(place: Place, text: string): Buffer;
   /** Undefined when its key is gone or the bytes are not what was written. */
   open(place: Place, box: Uint8Array): string | undefined;
+  /** Whether this notebook has a key that opens; one that has notes and none has lost them to the disk. */
+  holds(tasting: TastingId, notebook: SeatId): boolean;
   /** Opens nothing any more from now on; written over on disk when it is done. */
   destroy(tasting: TastingId, notebook: SeatId): Promise<void>;
   destroyAll(tasting: TastingId): Promise<void>;
@@ -96,8 +98,8 @@ export function sealsWith(master: MasterKey, file: SlotFile): Seals {
   const nameOf = ({ tasting, notebook }: Pick<Slot, 'tasting' | 'notebook'>) => `${tasting} ${notebook}`;
   const keep = (at: number, slot: Slot, key?: Buffer): void => void kept.set(nameOf(slot), { at, slot, key });
   for (const { at, ...slot } of file.all()) keep(at, slot);
-  const [first] = kept.values();
-  if (first !== undefined && !fits(master, first.slot)) throw new Error(misfit);
+  // One that a disk has harmed does not fit either, and is one notebook's trouble.
+  if (kept.size > 0 && ![...kept.values()].some(({ slot }) => fits(master, slot))) throw new Error(misfit);
 
   // A board reads thousands of boxes of a few notebooks.
   const tags = new Map<string, Pick<Slot, 'tasting' | 'notebook'>>();
@@ -140,6 +142,7 @@ export function sealsWith(master: MasterKey, file: SlotFile): Seals {
       const key = keyOf(place.tasting, place.notebook);
       return key === undefined ? undefined : openBox(key, box, placeOf(place))?.toString('utf8');
     },
+    holds: (tasting, notebook) => keyOf(tasting, notebook) !== undefined,
     destroy(tasting, notebook) {
       const found = kept.get(nameOf(tagsOf(tasting, notebook)));
       return destroy(found === undefined ? [] : [found]);
@@ -161,8 +164,10 @@ export function sealsWith(master: MasterKey, file: SlotFile): Seals {
       const seats = new Set(
         forgotten.flatMap(({ tasting, seat }) => (seat === null ? [] : nameOf(tagsOf(tasting, seat)))),
       );
-      for (const slot of slots.flatMap((bytes) => slotOf(Buffer.from(bytes)) ?? [])) {
-        if (!fits(master, slot)) throw new Error(misfit);
+      const read = slots.flatMap((bytes) => slotOf(Buffer.from(bytes)) ?? []);
+      const fitting = read.filter((slot) => fits(master, slot));
+      if (read.length > 0 && fitting.length === 0) throw new Error(misfit);
+      for (const slot of fitting) {
         if (whole.has(slot.tasting) || seats.has(nameOf(slot)) || kept.has(nameOf(slot))) continue;
         keep(file.add(slot), slot);
       }

@@ -36,6 +36,11 @@ export const setAsideWords: SetAsideWords = {
     kits: 'wer die Technik zu Hause probiert hat',
     survey: 'eine Antwort auf deine Fragen',
     links: 'ein Link dazu',
+    list: 'was diese Liste darüber sagt',
+    answers: 'was einem Gerät geantwortet wurde',
+    notes: 'was ein Gast geschrieben oder gewählt hat',
+    words: 'die vier Wörter eines Gastes',
+    photos: 'ein Foto',
   },
   altered: (parts) =>
     `Etwas ist nicht mehr so, wie es gespeichert wurde: ${and.format(parts)}. Sieh es durch; was du neu speicherst, stimmt wieder.`,

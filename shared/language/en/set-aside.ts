@@ -34,6 +34,11 @@ export const setAsideWords = {
     kits: 'who has tried their kit at home',
     survey: 'an answer to your questions',
     links: 'a link to it',
+    list: 'what this list says of it',
+    answers: 'what a device was answered',
+    notes: 'what a guest wrote or chose',
+    words: 'the four words of a guest',
+    photos: 'a photo',
   } satisfies Record<StoredPart, string>,
   altered: (parts: readonly string[]) =>
     `Something here is not as it was saved: ${and.format(parts)}. Look it over; what you save again is right again.`,

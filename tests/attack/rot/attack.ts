@@ -2,7 +2,8 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
-import type { TastingId } from '../../../core/ids.ts';
+import { seatId, type TastingId } from '../../../core/ids.ts';
+import { epochMs } from '../../../core/units.ts';
 import { openSqliteStore, type SqliteStore } from '../../../server/store/sqlite.ts';
 import { StoreFailure } from '../../../server/store/store.ts';
 import type { ListedTasting } from '../../../shared/wire/http.ts';
@@ -12,6 +13,7 @@ import { ManualClock } from '../../server/support/manual-clock.ts';
 import type { StoredEvening } from '../../stored/evenings.ts';
 import { layStore, releases } from '../../stored/releases.ts';
 import { Chances } from '../chances.ts';
+import { type Changed, changedIn, partOf, placeIn, type Rows, rowsOf } from './rows.ts';
 
 export interface RotReport {
   flips: number;
@@ -24,7 +26,7 @@ export interface RotReport {
   wentOn: number;
   /** Flips that SQLite's own check saw. */
   seenByCheck: number;
-  /** Plans that read otherwise than they were stored, and of which the check told so. */
+  /** Rows that read otherwise than they were stored, and of which the check told so. */
   told: number;
   /** What breaks the promise. */
   readonly faults: string[];
@@ -49,12 +51,15 @@ export async function rot(flips: number, cuts: number, seed: number): Promise<Ro
     mkdirSync(sound);
     const evenings = layStore(releases.at(-1) ?? '', sound);
     const before = await readWhole(join(sound, 'quietpour.db'), evenings);
+    const rows = rowsOf(join(sound, 'quietpour.db'));
     for (let each = 0; each < flips; each += 1) {
       const folder = join(place, `flip-${each}`);
       cpSync(sound, folder, { recursive: true });
-      const what = flipOne(join(folder, 'quietpour.db'), chances);
+      // One of eight in the keys of the notebooks, or in the key that wraps them.
+      const other = each % 16 === 7 ? 'quietpour.db.keys' : each % 16 === 15 ? 'notes.key' : undefined;
+      const what = flipOne(folder, other, chances);
       // As a server opens it, and as a backup of one that does not run.
-      await lookAt(folder, what, { evenings, before, inThread: each % 2 === 0 }, report);
+      await lookAt(folder, what, { evenings, before, rows, inThread: each % 2 === 0 }, report);
       rmSync(folder, { recursive: true });
     }
     for (let each = 0; each < cuts; each += 1) {
@@ -72,11 +77,13 @@ export async function rot(flips: number, cuts: number, seed: number): Promise<Ro
 interface Sound {
   readonly plan: string;
   readonly log: string;
+  readonly notes: string;
 }
 
 interface Looked {
   readonly evenings: readonly StoredEvening[];
   readonly before: ReadonlyMap<TastingId, Sound>;
+  readonly rows: Rows;
   readonly inThread: boolean;
 }
 
@@ -86,52 +93,78 @@ async function readWhole(
   evenings: readonly StoredEvening[],
 ): Promise<ReadonlyMap<TastingId, Sound>> {
   const store = openSqliteStore(file);
-  const read = evenings.map(({ tasting }) => [tasting, soundOf(store, tasting)] as const);
+  for (const { tasting, guests } of evenings.slice(-3))
+    for (const { seat } of guests)
+      await store.devices.keepWords(tasting, seatId(seat), {
+        ...{ salt: Buffer.alloc(16, 1), hash: Buffer.alloc(32, 2) },
+        wrong: [epochMs(1000)],
+      });
+  const read = evenings.map((evening) => [evening.tasting, soundOf(store, evening)] as const);
   await store.close();
   return new Map(read);
 }
 
-const soundOf = (store: SqliteStore, tasting: TastingId): Sound => ({
+const soundOf = (store: SqliteStore, { tasting, guests }: StoredEvening): Sound => ({
   plan: JSON.stringify(store.tastings.find(tasting)?.plan),
   log: JSON.stringify(store.sessions.read(tasting)),
+  notes: JSON.stringify(guests.map(({ seat }) => store.notebooks.read(tasting, seatId(seat)))),
 });
 
-function flipOne(file: string, chances: Chances): string {
+function flipOne(folder: string, other: string | undefined, chances: Chances): string {
+  const file = join(folder, other ?? 'quietpour.db');
   const bytes = readFileSync(file);
-  const at = chances.below(bytes.length);
+  const { table, at } =
+    other === undefined ? placeIn(file, chances) : { table: other, at: chances.below(bytes.length) };
   const bit = chances.below(8);
   bytes.writeUInt8(bytes.readUInt8(at) ^ (1 << bit), at);
   writeFileSync(file, bytes);
-  return `bit ${bit} of byte ${at}`;
+  return `bit ${bit} of byte ${at} (${table})`;
 }
 
 async function lookAt(
   folder: string,
   what: string,
-  { evenings, before, inThread }: Looked,
+  { evenings, before, rows, inThread }: Looked,
   report: RotReport,
 ): Promise<void> {
+  const file = join(folder, 'quietpour.db');
+  const changed = changedIn(rows, rowsOf(file));
   let store: SqliteStore;
   try {
-    store = openSqliteStore(join(folder, 'quietpour.db'), { inThread });
+    store = openSqliteStore(file, { inThread });
   } catch (error) {
     if (error instanceof StoreFailure && /\w+ .*[.:]/.test(error.message)) report.refused += 1;
     else report.faults.push(`${what}: the file was refused without a sentence.`);
     return;
   }
-  if (store.check().length > 0) report.seenByCheck += 1;
+  const damaged = store.check().length > 0;
+  if (damaged) report.seenByCheck += 1;
+  for (const { tasting } of evenings) store.lookThrough(tasting);
+  const isTold = ({ table, tasting }: Changed): boolean =>
+    damaged ||
+    [...(store.tastings.altered().get(tasting as TastingId) ?? [])].some((part) =>
+      partOf[table]?.includes(part),
+    );
+  if (changed === undefined && !damaged)
+    report.faults.push(`${what}: a table cannot be read, and nobody is told.`);
+  const silent = (changed ?? []).filter((row) => !isTold(row));
+  report.told += (changed ?? []).length - silent.length;
+  for (const { table } of silent)
+    report.faults.push(`${what}: a row of ${table} has changed, and nobody is told.`);
   const shortened = new Map<StoredEvening, number>();
   for (const evening of evenings) {
     const { tasting, name } = evening;
     try {
-      const now = soundOf(store, tasting);
+      const now = soundOf(store, evening);
       const [log, whole] = [now.log, before.get(tasting)?.log ?? ''];
       // A row that has lost its place ends the log before it, as a cut does: whoever knew more is told below.
       if (isBeginning(log, whole)) shortened.set(evening, lengthOf(whole));
       else if (log !== whole) report.faults.push(`${what}: the log of "${name}" lies.`);
-      if (now.plan === before.get(tasting)?.plan) continue;
-      if (store.tastings.altered().get(tasting)?.has('plan')) report.told += 1;
-      else report.faults.push(`${what}: the plan of "${name}" lies.`);
+      const altered = store.tastings.altered().get(tasting);
+      if (now.plan !== before.get(tasting)?.plan && altered?.has('plan') !== true)
+        report.faults.push(`${what}: the plan of "${name}" lies.`);
+      if (now.notes !== before.get(tasting)?.notes && altered?.has('notes') !== true && !damaged)
+        report.faults.push(`${what}: notes of "${name}" are lost, and nobody is told.`);
     } catch (error) {
       if (!(error instanceof StoreFailure)) report.faults.push(`${what}: ${String(error)}`);
     }

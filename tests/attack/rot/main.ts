@@ -5,7 +5,7 @@ import { rot } from './attack.ts';
 export async function run(words: readonly string[]): Promise<number> {
   const { flips, cuts, seed } = countOptions(words, { flips: 60, cuts: 20, seed: randomInt(1_000_000) });
   console.log(
-    `Flipping ${flips} bits and cutting ${cuts} logs, each in a copy of a store; again with --seed ${seed}.`,
+    `Flipping ${flips} bits in every table and in the keys, and cutting ${cuts} logs, each in a copy of a store; again with --seed ${seed}.`,
   );
   const begun = performance.now();
   const report = await rot(flips, cuts, seed);
@@ -13,7 +13,7 @@ export async function run(words: readonly string[]): Promise<number> {
   console.log(
     `${flips} flips and ${cuts} cuts in ${((performance.now() - begun) / 1000).toFixed(0)} s: ${report.refused} files refused with a sentence, ` +
       `${report.setAside} evenings set aside, ${report.wentOn} conducted on; SQLite's own check saw ${report.seenByCheck} flips, ` +
-      `${report.told} plans read otherwise and are told of; ${report.faults.length} faults.`,
+      `${report.told} rows read otherwise and are told of; ${report.faults.length} faults.`,
   );
   return report.faults.length === 0 ? 0 : 1;
 }

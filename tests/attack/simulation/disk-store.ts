@@ -162,6 +162,7 @@ export function diskStore(
     surveys: { answer: never, count: () => 0, read: () => [] },
     asItLies: never,
     check: () => [],
+    lookThrough: never,
     damaged: () => false,
     close: async () => undefined,
   };

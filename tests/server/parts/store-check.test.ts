@@ -43,7 +43,7 @@ it('reads each evening by itself, and goes on behind one that cannot be read', a
   };
   const log = listeningLog();
   const end = startStoreCheck({
-    store: { check: () => [], tastings, sessions: { ...store.sessions, read } },
+    store: { check: () => [], lookThrough: () => undefined, tastings, sessions: { ...store.sessions, read } },
     clock: new ManualClock(),
     log,
   });

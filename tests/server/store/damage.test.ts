@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { photoId } from '../../../core/ids.ts';
 import { openSqliteStore } from '../../../server/store/sqlite.ts';
 import type { StoredPlan, TastingPage } from '../../../shared/wire/http.ts';
 import { credentials } from '../support/device.ts';
@@ -70,6 +71,101 @@ describe('a row that reads and is not as it was written', () => {
       expect(now.tastings.find((each) => each.tasting === planned.tasting)?.altered).toBeUndefined();
       house.store.check();
     }
+    await house.close();
+  });
+});
+
+describe('what grows with every word', () => {
+  const changes = {
+    answers: [
+      "UPDATE answers SET answer = replace(answer, '\"version\":', '\"version\":9') WHERE scope = ''",
+      'answers',
+    ],
+    'what a note was answered': [
+      "UPDATE answers SET answer = '7' WHERE scope <> '' AND answer = '1'",
+      'answers',
+    ],
+    'the name of a command': ["UPDATE answers SET command = command || 'x'", 'answers'],
+    'a revision, which no seal covers': ['UPDATE sealed_notes SET revision = revision + 4', 'notes'],
+    'a note under another pour': ["UPDATE sealed_notes SET pour = 'two' WHERE field = 'nose'", 'notes'],
+    'tries at words': ["UPDATE seat_words SET wrong = '[0]'", 'words'],
+    'a photo': ['UPDATE photos SET jpeg = zeroblob(length(jpeg))', 'photos'],
+    'a line of the list': ["UPDATE summaries SET title = 'Pathence'", 'list'],
+  } as const;
+
+  it.each(Object.entries(changes))(
+    '%s: is told, nothing else is, and the evening goes on',
+    async (_, [sql, part]) => {
+      const before = await open();
+      const { made, host, noor } = await before.evening();
+      await host.host({ type: 'JumpTo', cue: 'one/first/look' });
+      expect(await noor.save({ value: 'malt', field: 'nose' })).toMatchObject({ ok: true });
+      expect(await noor.raw('device:ask', { type: 'MakeWords', language: 'en' })).toMatchObject({ ok: true });
+      await before.store.photos.add(
+        made.tasting,
+        photoId('a-photo-of-the-front-label'),
+        Buffer.alloc(9000, 3),
+      );
+      await before.close();
+      const lookedAt = async () => {
+        const house = await open();
+        house.store.check();
+        house.store.lookThrough(made.tasting);
+        return { house, parts: [...(house.store.tastings.altered().get(made.tasting) ?? [])] };
+      };
+      const sound = await lookedAt();
+      expect(sound.parts).toEqual([]);
+      await sound.house.close();
+      const db = new SqliteDatabase(file);
+      expect(db.prepare(sql).run().changes).toBeGreaterThan(0);
+      db.close();
+
+      const { house, parts } = await lookedAt();
+      expect(parts).toEqual([part]);
+      const again = await house.host(made);
+      expect(again.count('lost-end')).toBe(0);
+      expect(await again.host({ type: 'GiveTime', seconds: 30 })).toMatchObject({ ok: true });
+      await house.close();
+    },
+  );
+
+  it('is told also where a row names an evening that is not there', async () => {
+    const before = await open();
+    const { noor, host } = await before.evening();
+    await host.host({ type: 'JumpTo', cue: 'one/first/look' });
+    await noor.save({ value: 'malt' });
+    await before.close();
+    const db = new SqliteDatabase(file);
+    db.pragma('foreign_keys = OFF');
+    db.exec("UPDATE sealed_notes SET tasting = 'nowhere'");
+    db.close();
+    const house = await open();
+    expect(house.store.check()).toEqual(['A row of sealed_notes names an evening that is not there.']);
+    expect(house.store.damaged()).toBe(true);
+    await house.close();
+  });
+
+  it('[Q7] a key of a notebook that does not open is told, and stops no other notebook nor the server', async () => {
+    const before = await open();
+    const [hurt, whole] = [await before.evening(), await before.evening()];
+    for (const { host, noor } of [hurt, whole]) {
+      await host.host({ type: 'JumpTo', cue: 'one/first/look' });
+      await noor.save({ value: 'malt' });
+    }
+    await before.close();
+    const keys = readFileSync(`${file}.keys`);
+    keys.writeUInt8(keys.readUInt8(60) ^ 4, 60);
+    writeFileSync(`${file}.keys`, keys);
+    const house = await open();
+    const told = [hurt, whole].map(({ made, noor }) => {
+      house.store.lookThrough(made.tasting);
+      const values = house.store.notebooks.read(made.tasting, noor.seat).entries.map(({ value }) => value);
+      return [[...(house.store.tastings.altered().get(made.tasting) ?? [])], values];
+    });
+    expect(told).toEqual([
+      [['notes'], []],
+      [[], ['malt']],
+    ]);
     await house.close();
   });
 });
