@@ -1,4 +1,4 @@
-import { createServer as createHttpServer, type Server as HttpServer } from 'node:http';
+import { createServer as createHttpServer, type Server as HttpServer, type IncomingMessage } from 'node:http';
 import { createServer as createHttpsServer } from 'node:https';
 import { join } from 'node:path';
 import type { Duplex } from 'node:stream';
@@ -107,7 +107,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const houseKey = options.houseKey ?? chance.key();
   const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
   const knocks = new Allowances(clock, fruitless);
-  const io = createLiveServer(origins, (request) => knocks.take(addressOf(request)), cluster?.others.holds);
+  const mayKnock = (request: IncomingMessage) => knocks.take(addressOf(request));
+  const io = createLiveServer(origins, { mayKnock, clock }, cluster?.others.holds);
   const graces = {
     host: durationMs(options.hostGrace ?? 30_000),
     seat: durationMs(options.seatGrace ?? 15_000),

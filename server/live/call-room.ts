@@ -75,6 +75,8 @@ export class CallRoom {
         return this.#join(socket, ask);
       case 'Show':
         return this.#asMember(socket, (member) => {
+          // All who may be in the call hear of it.
+          if (!this.#signals.take(member.place)) return refusal('too-fast');
           member.shown = ask.shown;
           this.#tell();
           return { ok: true };

@@ -1,7 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 import { Server } from 'socket.io';
 import type { TastingId } from '../../core/ids.ts';
-import { epochMs } from '../../core/units.ts';
+import { durationMs, later } from '../../core/units.ts';
 import { largestFrame, type RefusalCode, setAsideFrom } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';
 import type { Keyring } from '../access/keys.ts';
@@ -31,7 +31,7 @@ const messages: Pace = { perSecond: 20, burst: 120 };
 /** Times that a seat may connect: a phone in a bad spot comes back every few seconds, a flood a hundred times in one. */
 const arrivals: Pace = { perSecond: 0.5, burst: 15 };
 /** Who connects more often is told so after this many ms, and no more than so many wait for it. */
-const tarry = 2000;
+const tarry = durationMs(2000);
 const mostTarrying = 1000;
 /** Messages beyond the allowance that are still told so; who goes on is let go, for a page waits when it is told. */
 const patience: Pace = { perSecond: 10, burst: 200 };
@@ -41,12 +41,20 @@ const patience: Pace = { perSecond: 10, burst: 200 };
  */
 const ofEvening = (chairs: number): Pace => ({ perSecond: 100 + 2 * chairs, burst: 1000 + 20 * chairs });
 
-/** Not yet attached to a server. `mayKnock`: whether this address may try to come in now. */
+export interface Knocking {
+  /** Whether this address may try to come in now. */
+  readonly mayKnock: (request: IncomingMessage) => boolean;
+  /** By which who may not waits for its answer. */
+  readonly clock: Clock;
+}
+
+/** Not yet attached to a server. Without `knocking` everybody may try to come in. */
 export function createLiveServer(
   origins: readonly string[],
-  mayKnock: (request: IncomingMessage) => boolean = () => true,
+  knocking?: Knocking,
   mayTell?: () => boolean,
 ): LiveServer {
+  const holdBack = knocking && holdingBack(knocking.clock);
   const io: LiveServer = new Server({
     serveClient: false,
     // A phone that slept is found out within fifteen seconds.
@@ -60,14 +68,33 @@ export function createLiveServer(
     allowRequest: (request, answer) => {
       const { origin, host } = request.headers;
       if (!originAllowed(origin, host, origins)) answer('foreign-origin' satisfies RefusalCode, false);
-      else if (!mayKnock(request)) answer('too-fast' satisfies RefusalCode, false);
-      else answer(null, true);
+      else if (holdBack === undefined || knocking?.mayKnock(request)) answer(null, true);
+      else {
+        // Who hangs up meanwhile must not end the process: nobody else listens to the line of an upgrade.
+        request.socket.on('error', guarded(ignored, ignored));
+        holdBack(() => answer('too-fast' satisfies RefusalCode, false));
+      }
     },
   });
   broadcastFlat(io, mayTell);
   if (mayTell !== undefined) io.use(silentUnless(mayTell));
   return io;
 }
+
+/** Refused at once, a flood comes back at once, thousands of times a second; while it waits it costs nothing. */
+function holdingBack(clock: Clock): (refuse: () => void) => void {
+  let tarrying = 0;
+  return (refuse) => {
+    if (tarrying >= mostTarrying) return refuse();
+    tarrying += 1;
+    clock.at(later(clock.now(), tarry), () => {
+      tarrying -= 1;
+      refuse();
+    });
+  };
+}
+
+const ignored = (): void => undefined;
 
 /** What is sent to one device by itself, answers too, while somebody else may conduct the evening. */
 const silentUnless =
@@ -100,7 +127,7 @@ export function openGateway(parts: GatewayParts): void {
   const bearersAsking = new Allowances(clock, messages);
   const bearersTold = new Allowances(clock, patience);
   const eveningsAsking = new Allowances(clock, ofEvening(conductors.seatLimit));
-  let tarrying = 0;
+  const holdBack = holdingBack(clock);
   const devices = new SeatDevices(clock, ({ data: { tasting, bearer, hash } }) =>
     bearer.role === 'guest' ? conductors.of(tasting)?.devices.opens(bearer.seat, hash) === true : false,
   );
@@ -118,7 +145,7 @@ export function openGateway(parts: GatewayParts): void {
     if (typeof badge === 'string') return next(refused(badge));
     parts.lines.heldBy(socket.conn, holderOf(badge));
     if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
-      return refuseLater(() => next(refused('too-fast')));
+      return holdBack(() => next(refused('too-fast')));
     parts.onEntered?.(socket.request, badge.tasting);
     socket.data = badge;
     next();
@@ -132,22 +159,6 @@ export function openGateway(parts: GatewayParts): void {
       welcome(socket, conductor);
     }, unheard),
   );
-
-  /** Refused at once, a flood comes back at once, thousands of times a second; while it waits it costs nothing. */
-  function refuseLater(refuse: () => void): void {
-    if (tarrying >= mostTarrying) {
-      refuse();
-      return;
-    }
-    tarrying += 1;
-    clock.at(
-      epochMs(clock.now() + tarry),
-      guarded(() => {
-        tarrying -= 1;
-        refuse();
-      }, unheard),
-    );
-  }
 
   function welcome(socket: LiveSocket, conductor: Conductor): void {
     const { tasting, bearer, known } = socket.data;

@@ -205,7 +205,11 @@ describe('[V8] what devices tell each other', () => {
     const answers = await Promise.all(Array.from({ length: 115 }, () => signal(noor, 'host-tablet')));
     expect(answers.filter(({ ok }) => ok)).toHaveLength(100);
     expect(answers.at(-1)).toEqual(refused('too-fast'));
+    // What it shows is told to all, and counts like what it says to one.
+    const before = host.count('call');
+    expect(await ask(noor, { type: 'Show', shown: closed })).toEqual(refused('too-fast'));
     expect(await signal(tomas, 'host-tablet')).toEqual({ ok: true });
+    expect(host.count('call')).toBe(before);
   });
 
   it('takes ten rejoins in a minute and no flood of them', async () => {

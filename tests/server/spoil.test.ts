@@ -1,7 +1,10 @@
+import { once } from 'node:events';
 import { createServer } from 'node:http';
+import { connect } from 'node:net';
 import { Server } from 'socket.io';
 import { describe, expect, it } from 'vitest';
 import { wallClock } from '../../server/clock.ts';
+import { createLiveServer } from '../../server/live/gateway.ts';
 import { type Line, LineGuard } from '../../server/live/line-guard.ts';
 import { spoil } from '../attack/spoil/attack.ts';
 import { RawDevice } from '../attack/spoil/raw-device.ts';
@@ -11,8 +14,29 @@ describe('bad guests of one evening', () => {
     const findings = await spoil({ lasts: 3000, flood: 50, guessers: 40, kinds: ['flood', 'guessers'] });
     expect(findings.flatMap(({ name, faults }) => faults.map((fault) => `${name}: ${fault}`))).toEqual([]);
     // The long run asks for a tenth; fifty sockets that were let flood made it hundreds of times slower.
-    for (const { name, quiet, meanwhile } of findings) expect(meanwhile / quiet, name).toBeLessThan(10);
+    for (const { name, ratio } of findings) expect(ratio, name).toBeLessThan(10);
   }, 400_000);
+});
+
+describe('who knocks too often', () => {
+  it('is refused only after a while, and may hang up meanwhile', async () => {
+    const http = createServer();
+    createLiveServer([], { mayKnock: () => false, clock: wallClock }).attach(http);
+    await new Promise<void>((listening) => http.listen(0, '127.0.0.1', listening));
+    const address = http.address();
+    const port = typeof address === 'object' ? (address?.port ?? 0) : 0;
+    const knock =
+      'GET /socket.io/?EIO=4&transport=websocket HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: Upgrade\r\n' +
+      'Upgrade: websocket\r\nSec-WebSocket-Version: 13\r\nSec-WebSocket-Key: AAAAAAAAAAAAAAAAAAAAAA==\r\n\r\n';
+    const begun = performance.now();
+    const [patient, rude] = [connect(port, '127.0.0.1'), connect(port, '127.0.0.1')];
+    for (const line of [patient, rude]) line.write(knock);
+    setTimeout(() => rude.resetAndDestroy(), 300);
+    const [heard] = (await once(patient, 'data')) as [Buffer];
+    expect(String(heard)).toMatch(/^HTTP\/1\.1 400 .*too-fast/s);
+    expect(performance.now() - begun).toBeGreaterThan(1900);
+    http.close();
+  });
 });
 
 describe('who reads nothing and answers pings', () => {

@@ -16,9 +16,11 @@ export interface Dose {
 
 export interface Finding {
   readonly name: Kind;
-  /** Ms of a tap of another evening before and after, and meanwhile: the middle one of many. */
+  /** Ms of a tap of another evening while the spoilers rest and while they are at it, in turns: the middle ones. */
   readonly quiet: number;
   readonly meanwhile: number;
+  /** Of each pair of turns how many times as long a tap took: the middle one, which a machine with other work moves least. */
+  readonly ratio: number;
   /** What the spoilers counted. */
   readonly counted: Readonly<Record<string, number>>;
   /** Memory of the server afterwards against before, in MB. */
@@ -27,7 +29,7 @@ export interface Finding {
   readonly faults: readonly string[];
 }
 
-/** Each spoiler at a fresh server, with the tap of another evening's host measured before, beside and after it. */
+/** Each spoiler at a fresh server, with the tap of another evening's host measured beside it, in turns with its rests. */
 export async function spoil(
   dose: Dose,
   told: (finding: Finding) => void = () => undefined,
@@ -58,7 +60,7 @@ export async function spoil(
   return findings;
 }
 
-const kinds = ['readers', 'flood', 'fillers', 'guessers'] as const;
+export const kinds = ['readers', 'flood', 'fillers', 'guessers'] as const;
 type Kind = (typeof kinds)[number];
 
 interface Seen {
@@ -68,8 +70,10 @@ interface Seen {
 
 type Check = (seen: Seen) => Promise<readonly string[]>;
 
-/** What is in flight when it begins is over by then, in ms. */
-const settling = 2000;
+/** What is in flight when a turn begins is over by then, in ms. */
+const settling = 700;
+/** Ms of one turn; the shortest dose has two of each. */
+const turn = 2500;
 
 async function beside(
   name: Kind,
@@ -79,10 +83,8 @@ async function beside(
 ): Promise<Finding> {
   const scene = await openScene(bundle);
   try {
-    const taps = Math.min(200, Math.max(30, Math.round(lasts / 100)));
     // Warm, so that the first does not pay for the others.
-    await tap(scene, 20);
-    const before = await tap(scene, taps);
+    await tap(scene, 60);
     const memory = await memoryOf(scene);
     let counted: Record<string, number> = {};
     const spoiler = fork(
@@ -98,24 +100,40 @@ async function beside(
       spoiler.once('exit', () => resolve());
     });
     await busy;
-    await new Promise((resolve) => setTimeout(resolve, settling));
+    const inTurn = async (does: 'rest' | 'go on'): Promise<number> => {
+      spoiler.send(does);
+      await pass(settling);
+      const over = performance.now() + turn - settling;
+      const taken: number[] = [];
+      do taken.push(await tap(scene, 5));
+      while (performance.now() < over);
+      return middle(taken);
+    };
     const over = performance.now() + lasts;
-    const during: number[] = [];
-    do during.push(await tap(scene, 15));
-    while (performance.now() < over);
-    const meanwhile = during.sort((a, b) => a - b)[Math.floor(during.length / 2)] ?? 0;
+    const turns: { readonly quiet: number; readonly meanwhile: number }[] = [];
+    do {
+      const quiet = await inTurn('rest');
+      turns.push({ quiet, meanwhile: await inTurn('go on') });
+    } while (performance.now() < over);
     const faults = [...(await check({ scene, counted }))];
     if (spoiler.exitCode !== null) faults.push('The spoiler fell by itself.');
     const ended = new Promise((resolve) => spoiler.once('exit', resolve));
     spoiler.kill();
     await ended;
-    const quiet = (before + (await tap(scene, taps))) / 2;
     const grown = (await memoryOf(scene)) - memory;
-    return { name, quiet, meanwhile, counted, grown, faults };
+    const quiet = middle(turns.map((each) => each.quiet));
+    const meanwhile = middle(turns.map((each) => each.meanwhile));
+    const ratio = middle(turns.map((each) => each.meanwhile / each.quiet));
+    return { name, quiet, meanwhile, ratio, counted, grown, faults };
   } finally {
     await scene.close();
   }
 }
+
+const pass = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
+
+const middle = (numbers: readonly number[]): number =>
+  numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? 0;
 
 /** [S3] A table full of seats that nobody came to has a chair again after a minute. */
 async function guestComesIn({ server, attacked }: Scene): Promise<readonly string[]> {
@@ -129,7 +147,7 @@ async function guestComesIn({ server, attacked }: Scene): Promise<readonly strin
       return fault;
     }
     if (performance.now() > patience) return ['A full table stayed full.'];
-    await new Promise((resolve) => setTimeout(resolve, 1000));
+    await pass(1000);
   }
 }
 

@@ -12,6 +12,16 @@ interface Target {
   readonly report: (said: Record<string, number>) => void;
 }
 
+/** The parent has them rest in turns, to have something to compare with. */
+let [resting, goOn] = [Promise.resolve(), (): void => undefined];
+process.on('message', (does) => {
+  goOn();
+  if (does === 'rest')
+    resting = new Promise((resolve) => {
+      goOn = resolve;
+    });
+});
+
 const rest = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 const aNote = () => ({ id: anId(), pour: 'one', field: 'nose', value: '語'.repeat(4000), base: 0 });
 
@@ -23,6 +33,7 @@ const spoilers: Readonly<Record<string, (target: Target) => Promise<void>>> = {
     const deaf: RawDevice[] = [];
     let saves = 0;
     for (;;) {
+      await resting;
       while (deaf.filter(({ gone }) => !gone).length < count) {
         const device = await RawDevice.enter(origin, shown);
         if (device.gone) break;
@@ -43,10 +54,12 @@ const spoilers: Readonly<Record<string, (target: Target) => Promise<void>>> = {
     let [entered, refused] = [0, 0];
     const one = async (): Promise<void> => {
       for (;;) {
+        await resting;
         const device = await RawDevice.enter(origin, shown);
         if (device.gone) refused += 1;
         else entered += 1;
         while (!device.gone) {
+          await resting;
           device.flood('note:save', aNote(), 50);
           await rest(10);
         }
@@ -61,6 +74,7 @@ const spoilers: Readonly<Record<string, (target: Target) => Promise<void>>> = {
   async fillers({ origin, evening, report }) {
     let [seats, refused] = [0, 0];
     for (let index = 0; ; index += 1) {
+      await resting;
       const from = `198.51.${(index >> 8) & 255}.${index & 255}`;
       await takeSeat(origin, evening.code, from).then(
         () => (seats += 1),
@@ -76,6 +90,7 @@ const spoilers: Readonly<Record<string, (target: Target) => Promise<void>>> = {
     let [tried, found] = [0, 0];
     const one = async (program: number): Promise<void> => {
       for (let index = program; ; index += count) {
+        await resting;
         const code = String(index % 1_000_000).padStart(6, '0');
         const { status } = await askServer(origin, 'GET', `/api/invitations/${code}`, {
           from: '203.0.113.7',
