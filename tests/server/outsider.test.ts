@@ -4,10 +4,14 @@ import { compareTwins } from '../attack/secrets/outsider.ts';
 
 describe('[Q1] an outsider with every key that exists, and no code of ours', () => {
   it('sees the same frames with and without notes, the host too', { timeout: 60_000 }, async () => {
-    const { findings, frames, inside, heardAloud } = await compareTwins();
+    const { findings, frames, inside, inCall, heardAloud } = await compareTwins();
     expect(findings).toEqual([]);
     expect(frames).toBeGreaterThan(100);
-    expect(inside).toEqual(['host', 'other guest', 'second host', 'screen', 'host-made link to the seat']);
+    const guests = ['other guest', 'guest at home'];
+    const byKey = ['second host', 'screen', 'host-made link to the seat', 'helper'];
+    expect(inside).toEqual(['host', ...guests, ...byKey]);
+    // A helper, a guest at the table and a preview of a screen hear of no call; nor does a key of before the door.
+    expect(inCall).toEqual(['host', 'guest at home', 'second host', 'host-made link to the seat']);
     expect(heardAloud).toBe(true);
   });
 

@@ -61,6 +61,27 @@ const pouringAsks: readonly [object, ...object[]] = [
   { type: 'UndoTick', tick: 'fuzz-000000001' },
 ];
 
+const shown = { microphone: true, camera: false, voiceOnly: false };
+const callAsks: readonly [object, ...object[]] = [
+  { type: 'Watch' },
+  { type: 'Join', peer: 'peer-of-mallory', as: 'self', shown },
+  { type: 'Join', peer: 'peer-of-mallory', as: 'room', shown },
+  { type: 'Show', shown },
+  { type: 'Signal', to: 'peer-of-mallory', signal: { is: 'offer', sdp: 'v=0\r\n' } },
+  { type: 'Signal', to: 'peer-of-noor', signal: { is: 'hello' } },
+  {
+    type: 'Signal',
+    to: 'peer-of-noor',
+    signal: {
+      is: 'candidates',
+      candidates: [{ candidate: 'candidate:1 1 udp 1 192.0.2.1 9 typ host', sdpMid: '0', sdpMLineIndex: 0 }],
+    },
+  },
+  { type: 'Leave' },
+];
+
+const kit = { id: 'kit-of-mallory-000001', told: { name: 'M', tried: { camera: 'works', line: 'voice' } } };
+
 export function message(nasty: Nasty, seats: readonly string[]): Message {
   const good = nasty.pick<() => Message>([
     () => ({ event: 'guest:ask', payload: { id: id(), ask: nasty.pick(guestAsks(seats)) } }),
@@ -71,6 +92,7 @@ export function message(nasty: Nasty, seats: readonly string[]): Message {
       payload: { id: id(), pour: 'one', field: 'nose', value: 'pears', base: 0 },
     }),
     () => ({ event: 'note:share', payload: { id: id(), pour: 'one', shared: true } }),
+    () => ({ event: 'call:ask', payload: nasty.pick(callAsks) }),
     () => ({ event: 'probe', payload: { roundTrip: 12 } }),
   ])();
   const event = nasty.chance(0.04)
@@ -131,6 +153,11 @@ export function request(nasty: Nasty, { tastings, keys, plan }: Targets): Reques
     ['POST', `/api/tastings/${tasting}/screens/1`, { admit: true }],
     ['DELETE', `/api/tastings/${tasting}/screens`, undefined],
     ['PUT', '/api/invitations/WRONG1/survey', { answers: [] }],
+    ['PUT', '/api/invitations/WRONG1/kit', kit],
+    ['PUT', `/api/invitations/${encodeURIComponent(wellFormed(nasty.text()))}/kit`, kit],
+    ['GET', `/api/tastings/${tasting}/${nasty.pick(['kits', 'call-servers'])}`, undefined],
+    [nasty.pick(['POST', 'POST', 'GET', 'DELETE']), '/api/line', 'a line'],
+    ['GET', `/kit/${encodeURIComponent(wellFormed(nasty.text()))}`, undefined],
     // Of the joined tasting the attacker may delete what is their own.
     ['DELETE', `/api/keepsake/${tastings[0]}`, undefined],
     [nasty.pick(['PATCH', 'OPTIONS', 'HEAD', 'TRACE', 'PROPFIND']), `/api/tastings/${tasting}`, { plan }],

@@ -192,6 +192,8 @@ export class WatchedEvening {
       ['host', keepsake, hostKey],
       ['house', keepsake, houseKey],
       ['host', `/api/tastings/${tasting}/crowd`, hostKey],
+      ['host', `/api/tastings/${tasting}/kits`, hostKey],
+      ['host', `/api/tastings/${tasting}/call-servers`, hostKey],
     ];
     for (const [who, path, key] of fetched) await this.#fetch(path, key, who);
     for (const file of ['recap', 'recap.json', 'recap.csv']) {

@@ -5,7 +5,10 @@ import { WebSocket } from 'ws';
  * comes is kept as it came, so that nothing a library would pass over is passed over.
  */
 export class OutsiderWire {
-  /** Every frame in order, but for the transport's own pings. */
+  /**
+   * Every frame in order, but for the transport's own pings, and signs of life without a word: those are counted in real
+   * time, and that they tell nothing has a test of its own.
+   */
   readonly frames: string[] = [];
   readonly #line: WebSocket;
   readonly #answers = new Map<number, (answer: unknown) => void>();
@@ -29,6 +32,7 @@ export class OutsiderWire {
       line.on('message', (data) => {
         const frame = String(data);
         if (frame === '2') return line.send('3');
+        if (frame === '6') return;
         wire.frames.push(frame);
         if (frame.startsWith('0')) line.send(`40${JSON.stringify(shown)}`);
         if (frame.startsWith('43')) wire.#answered(frame);

@@ -12,6 +12,8 @@ export interface OutsiderReport {
   readonly frames: number;
   /** Who was let in, by whatever key. */
   readonly inside: readonly string[];
+  /** Who heard of the call, by whatever key. */
+  readonly inCall: readonly string[];
   /** Whether the talk brought the words at last: the ears are not deaf. */
   readonly heardAloud: boolean;
 }
@@ -31,7 +33,8 @@ export async function compareTwins(plant = (store: Store): Store => store): Prom
     if (frames.join('').includes(canary)) findings.push(`${who} has the words`);
   }
   const frames = [...written.seen.values()].flat().length;
-  return { findings, frames, inside: written.inside, heardAloud: written.aloud && !silent.aloud };
+  const { inside, inCall } = written;
+  return { findings, frames, inside, inCall, heardAloud: written.aloud && !silent.aloud };
 }
 
 async function play(writes: boolean, plant: (store: Store) => Store) {
@@ -56,15 +59,16 @@ async function play(writes: boolean, plant: (store: Store) => Store) {
     return (await house.ask<{ key: string }>('POST', path, { key: made.hostKey, body })).body.key;
   };
   const seatKey = (name: string) => `key-made-on-the-device-of-${name}`;
-  const sit = async (name: string): Promise<string> => {
-    const wanted = { id: `seat-for-${name}`, key: seatKey(name), name };
+  const sit = async (name: string, remote = false): Promise<string> => {
+    const wanted = { id: `seat-for-${name}`, key: seatKey(name), name, remote };
     return (await house.takeSeat(made.code, wanted)).body.seat;
   };
   try {
     const host = await enter('host', 'host', made.hostKey);
     await ask(host, 'host:ask', { ask: { type: 'OpenDoors' } });
-    const seat = await sit('writer');
+    const seat = await sit('writer', true);
     await sit('other');
+    await sit('at-home', true);
     await ask(host, 'host:ask', { ask: { type: 'JumpTo', cue: 'one/first/look' } });
     const writer = await OutsiderWire.open(house.url, {
       protocol: 2,
@@ -73,6 +77,12 @@ async function play(writes: boolean, plant: (store: Store) => Store) {
       key: seatKey('writer'),
     });
     await enter('other guest', 'guest', seatKey('other'));
+    await enter('guest at home', 'guest', seatKey('at-home'));
+    const kit = (id: string, name: string) =>
+      house.ask('PUT', `/api/invitations/${made.code}/kit`, {
+        body: { id, told: { name, tried: { camera: 'works', line: 'voice' } } },
+      });
+    await kit('kit-of-a-guest-at-home-1', 'Lark');
     const rounds = [...fields, 'again'];
     for (const [round, field] of rounds.entries()) {
       const value = `${canary} ${'x'.repeat(17 * round)}`;
@@ -94,6 +104,17 @@ async function play(writes: boolean, plant: (store: Store) => Store) {
         await enter("another evening's host", 'host', elsewhere.hostKey);
         await enter('forged key', 'guest', 'forged-key-that-nobody-has-issued');
         await enter("guest as the room's host", 'host', seatKey('other'));
+        await enter('helper', 'helper', await issued({ for: 'helper' }));
+      }
+      // The writer is in the call too, and all who may be hear of it.
+      for (const [who, wire] of [...wires, ['writer', writer] as const]) {
+        const peer = `peer-of-${who.replaceAll(/\W/g, '-')}`;
+        const opened = { microphone: round % 2 === 0, camera: false, voiceOnly: false };
+        await wire.ask('call:ask', { type: 'Watch' });
+        if (round === 0) await wire.ask('call:ask', { type: 'Join', peer, as: 'self', shown: opened });
+        else await wire.ask('call:ask', { type: 'Show', shown: opened });
+        await wire.ask('call:ask', { type: 'Signal', to: 'peer-of-host', signal: { is: 'hello' } });
+        await wire.ask('call:ask', { type: 'Signal', to: 'peer-of-writer', signal: { is: 'hello' } });
       }
       for (const wire of wires.values()) {
         await ask(wire, 'host:ask', { ask: { type: 'Remind', kind: 'water' } });
@@ -109,6 +130,10 @@ async function play(writes: boolean, plant: (store: Store) => Store) {
       for (const key of [made.hostKey, elsewhere.hostKey, seatKey('other')]) {
         const { body } = await house.ask('GET', `/api/keepsake/${made.tasting}`, { key });
         seen.set(`keepsake by ${key}`, [JSON.stringify(body)]);
+        for (const path of ['kits', 'call-servers', 'recap.json']) {
+          const said = await house.ask('GET', `/api/tastings/${made.tasting}/${path}`, { key });
+          seen.set(`${path} by ${key}`, [`${said.status} ${JSON.stringify(said.body)}`]);
+        }
       }
     }
     await ask(host, 'host:ask', { ask: { type: 'OpenDiscussion', pours: ['one'] } });
@@ -116,7 +141,10 @@ async function play(writes: boolean, plant: (store: Store) => Store) {
     await host.ask('probe', { roundTrip: null });
     writer.close();
     const inside = [...wires].flatMap(([who, wire]) => (wire.ended ? [] : who));
-    return { seen, inside, aloud: host.frames.join('').includes(canary) };
+    const inCall = [...wires].flatMap(([who, wire]) =>
+      wire.frames.some((frame) => /^42\["call(-signal)?"/.test(frame)) ? who : [],
+    );
+    return { seen, inside, inCall, aloud: host.frames.join('').includes(canary) };
   } finally {
     for (const wire of wires.values()) wire.close();
     await house.close();
