@@ -42,7 +42,8 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
           <JoinCode stored={stored} />
           <RoomScreens evening={evening} />
         </section>
-        <section class="doors-table stack" aria-labelledby="at-table">
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: taller than its place it scrolls, which a keyboard can do only where it may stop */}
+        <section class="doors-table stack" aria-labelledby="at-table" tabIndex={0}>
           <h2 id="at-table">
             {words.doors.seats}
             {seated.length > 0 && (

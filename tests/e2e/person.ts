@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import axe from 'axe-core';
 import type { Browser, BrowserContext, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import { cutFeet, footSizes } from '../engines/cut-feet.ts';
 import { patience } from '../support/until.ts';
 import { faultsWhenMirrored } from './mirrored.ts';
 import { keepPicture } from './pictures.ts';
@@ -140,11 +141,24 @@ export class Person {
     for (const found of await this.page.evaluate(faultsWhenMirrored))
       this.faults.push(`${screen}, from right to left: ${found}`);
     for (const found of await this.#barriers()) this.faults.push(`${screen}: ${found}`);
+    await this.#lookAtFoot(screen);
     const theirs = await this.page.evaluate(() => matchMedia('(prefers-color-scheme: dark)').matches);
     await this.page.emulateMedia({ colorScheme: theirs ? 'light' : 'dark' });
     for (const found of await this.#barriers(['color-contrast']))
       this.faults.push(`${screen}, ${theirs ? 'light' : 'dark'}: ${found}`);
     await this.page.emulateMedia({ colorScheme: theirs ? 'dark' : 'light' });
+  }
+
+  /** Of an open dialog, at every size that it may have to stand in. */
+  async #lookAtFoot(screen: string): Promise<void> {
+    const own = this.page.viewportSize();
+    if (own === null || (await this.page.locator('dialog[open]').count()) === 0) return;
+    for (const size of footSizes) {
+      await this.page.setViewportSize(size);
+      for (const found of await this.page.evaluate(cutFeet))
+        this.faults.push(`${screen} at ${size.width}x${size.height}: ${found}`);
+    }
+    await this.page.setViewportSize(own);
   }
 
   /** @param only these rules; absent: every one of WCAG 2.2 AA and what axe-core calls best practice */

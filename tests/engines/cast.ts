@@ -1,7 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { barriers } from './barriers.ts';
+import { cutFeet, footSizes } from './cut-feet.ts';
 import type { Device, Engine, Size } from './device.ts';
+import { inPage } from './in-page.ts';
 import { openChromium, openFirefox } from './puppeteer.ts';
 import { Visitor } from './visitor.ts';
 import { openWebKit } from './webkit.ts';
@@ -78,6 +80,14 @@ export class Cast {
         writeFileSync(join(this.#folder, `${name}.${variant}.${this.engine}.png`), await device.picture());
         const fault = (what: string) => this.faults.push(`${this.engine}, ${name}, ${variant}: ${what}`);
         for (const found of await visitor.cutOff()) fault(found);
+        if (theme === 'light' && (await device.read('document.querySelector("dialog[open]") !== null'))) {
+          for (const { width, height } of footSizes) {
+            await device.resize({ width, height });
+            for (const found of await device.read<string[]>(inPage(cutFeet)))
+              fault(`${found}, at ${width}x${height}`);
+          }
+          await device.resize(size);
+        }
         if (role === 'screen') {
           const below = await device.read<number>('document.documentElement.scrollHeight - innerHeight');
           if (below > 0) fault(`${below} px are below the screen, where nobody can scroll`);

@@ -11,6 +11,7 @@ import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
 import { notebookWords } from '../../shared/language/en/notebook.ts';
+import { recapWords } from '../../shared/language/en/recap.ts';
 import { seatWords } from '../../shared/language/en/seat.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { House, houseKey, type Guest as PlayedGuest } from '../server/support/house.ts';
@@ -86,6 +87,9 @@ class Evening {
     for (const { device } of this.#cast.all('host')) {
       await device.read(`void (location.hash = ${JSON.stringify(hrefOf(route))})`);
     }
+    // It comes once its figures are there.
+    if (route.page === 'recap')
+      for (const host of this.#cast.all('host')) await host.sees('heading', recapWords.title);
     await this.#cast.look('host', 'kind' in route ? `${route.page}-${route.kind}` : route.page);
   }
 
