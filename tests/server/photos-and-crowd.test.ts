@@ -67,6 +67,17 @@ describe('label photos', () => {
     expect((await send(tasting, hostKey, await picture('jpeg'))).status).toBe(201);
   });
 
+  it('are sixty-four at most, also when a hundred and twenty come at once', async () => {
+    const { tasting, hostKey } = await house.plan();
+    const small = await picture('jpeg', 8, 8);
+    const answers = await Promise.all(Array.from({ length: 120 }, () => send(tasting, hostKey, small)));
+    const taken = answers.filter(({ status }) => status === 201);
+    expect(taken.length).toBeGreaterThan(32);
+    expect(taken.length).toBeLessThanOrEqual(64);
+    for (const answer of answers.filter((each) => !taken.includes(each)))
+      expect(await answer.json()).toMatchObject({ code: 'too-many-photos' });
+  });
+
   it('are for hosts to send, and go with the tasting', async () => {
     const { tasting, hostKey } = await house.plan();
     expect((await send(tasting, 'a-key-that-opens-nothing-at-all', await picture('jpeg'))).status).toBe(401);
