@@ -38,6 +38,8 @@ describe('a primary that dies in mid-evening', () => {
     const [one, other] = [await process(), await process()];
     const evenings = [await one.house.evening(), await other.house.evening()];
 
+    // Only what is under way is looked after when its owner is gone.
+    for (const { host } of evenings) await host.host({ type: 'Advance', from: 'gathering' });
     let goesOn = true;
     const titles = evenings.map(async ({ host }, which) => {
       const answered: string[] = [];
@@ -89,7 +91,11 @@ describe('a primary that dies in mid-evening', () => {
 });
 
 describe('two machines whose clocks are 200 ms apart', () => {
-  it('[F4] turn the devices of one evening within 30 ms of each other, before and after it changes its owner', async () => {
+  // What a machine that does much else adds to one measurement is no fault of the clocks.
+  it('[F4] turn the devices of one evening within 30 ms of each other, before and after it changes its owner', {
+    retry: 2,
+    timeout: 120_000,
+  }, async () => {
     const postgres = kept(await startPostgres(), (each) => each.stop());
     const database = await postgres.database();
     const places: Place[] = [];
@@ -146,9 +152,14 @@ describe('two machines whose clocks are 200 ms apart', () => {
       return spread(turnsOf(guests));
     };
     expect(await goTo('one/first/look')).toBeLessThan(30);
+    const hands = () => everybody.map(({ clock }) => clock.now() - performance.now());
+    const before = hands();
     line.leadTo(other.port);
     await one.kill();
     await until('its devices have noticed', () => host.link.peek().status !== 'live');
     expect(await goTo('one/first/swirl')).toBeLessThan(30);
-  }, 120_000);
+    // Nor has the time of the evening jumped by what lies between the two.
+    for (const [index, after] of hands().entries())
+      expect(Math.abs(after - (before[index] ?? 0))).toBeLessThan(30);
+  });
 });

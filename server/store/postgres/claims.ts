@@ -1,7 +1,7 @@
 import { type TastingId, tastingId } from '../../../core/ids.ts';
 import { StoreFailure } from '../store.ts';
 import type { Ask } from './connections.ts';
-import { type Lease, leaseHolds } from './lease.ts';
+import type { Lease } from './lease.ts';
 import { databaseFailure } from './trouble.ts';
 
 /** Where a session is conducted. */
@@ -46,12 +46,11 @@ const atOnce = 8;
 
 const alive = 'SELECT FROM processes p WHERE p.process = %s AND p.valid_until > clock_timestamp()';
 const ownerIsAlive = alive.replace('%s', 'h.owner');
-/**
- * Whether the owner is gone: it has given up by itself, or its lease has run out. After the database was down every lease has,
- * and owners that live get the time to renew theirs first.
- */
-const ownerIsGone = `(NOT EXISTS (SELECT FROM processes p WHERE p.process = h.owner)
-  OR (pg_postmaster_start_time() < clock_timestamp() - interval '${leaseHolds} milliseconds' AND NOT EXISTS (${ownerIsAlive})))`;
+/** Whether the owner is gone: it has given up by itself, or its lease has run out while all could renew theirs. */
+const ownerIsGone = ({ mayTakeOver }: Lease): string =>
+  mayTakeOver
+    ? `NOT EXISTS (${ownerIsAlive})`
+    : 'NOT EXISTS (SELECT FROM processes p WHERE p.process = h.owner)';
 
 /** The sessions that are this process's own. Who owns one is a row in the database, and to claim it one update of that row. */
 export class Claims {
@@ -153,7 +152,7 @@ export class Claims {
         const [mine] = await ask<{ epoch: number; version: number }>(
           `UPDATE heads h SET owner = $2, epoch = epoch + 1
            WHERE h.tasting = $1 AND EXISTS (${alive.replace('%s', '$2')})
-             AND (h.owner IS NULL OR h.owner = $2 OR h.owner = $3 OR ${ownerIsGone})
+             AND (h.owner IS NULL OR h.owner = $2 OR h.owner = $3 OR ${ownerIsGone(lease())})
            RETURNING epoch, version`,
           [tasting, process, refusing],
         );
@@ -192,7 +191,7 @@ export class Claims {
     const rows = await ask<{ tasting: string }>(
       `SELECT h.tasting FROM heads h JOIN summaries s USING (tasting)
        WHERE h.owner IS NOT NULL AND h.owner <> $1 AND s.stage = 'under-way'
-         AND ${ownerIsGone}
+         AND ${ownerIsGone(lease())}
        ORDER BY random() LIMIT ${atOnce}`,
       [lease().process],
     );

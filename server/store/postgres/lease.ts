@@ -3,7 +3,7 @@ import type { Ask } from './connections.ts';
 import { isDown } from './trouble.ts';
 
 /** How long a lease holds on the database's clock, and how often it is renewed; in ms. */
-export const leaseHolds = 1500;
+const leaseHolds = 1500;
 const renewEvery = 500;
 /**
  * How long before the end of its lease a process stops, by its own clock from the moment at which it asked: what remains is
@@ -45,6 +45,8 @@ export class Lease {
   readonly #address: () => string;
   readonly #events: LeaseEvents;
   #until = 0;
+  /** Since when it has been held without a gap. */
+  #since = 0;
   #hungUp = true;
   #samples: Sample[] = [];
   #timer: NodeJS.Timeout | undefined;
@@ -77,6 +79,14 @@ export class Lease {
 
   get mayOwn(): boolean {
     return this.holds() && this.clock.off <= mostOff;
+  }
+
+  /**
+   * Whether it is held for so long that every other that lives has renewed its own: while the database was away, or another took
+   * its place, all have run out, and owners keep what is theirs.
+   */
+  get mayTakeOver(): boolean {
+    return this.holds() && performance.now() - this.#since > leaseHolds;
   }
 
   /** Rejects when the first renewal fails. */
@@ -134,6 +144,7 @@ export class Lease {
       -samplesKept,
     );
     await this.#events.renewed();
+    if (!this.holds()) this.#since = asked;
     this.#until = asked + leaseHolds - stopsEarlier;
     this.#hungUp = false;
     this.figures.renewals += 1;

@@ -66,6 +66,38 @@ describe('when the line to the database fails', () => {
   });
 });
 
+describe('a database that was away for every process', () => {
+  it('is back for one before the others: it waits for them with what is theirs, and not for ever', async () => {
+    const lines = [await lossyLineTo(database.server.port), await lossyLineTo(database.server.port)] as const;
+    const through = (line: LossyLine) => database.url.replace(`:${database.server.port}/`, `:${line.port}/`);
+    const [one, other] = [
+      await joined('one:1', through(lines[0])),
+      await joined('other:2', through(lines[1])),
+    ];
+    await one.tastings.create(row);
+    for (const line of lines) line.silence();
+    const held = () => other.cluster.holds();
+    await expect.poll(held, { interval: 10, timeout: 20_000 }).toBe(false);
+    await new Promise((done) => setTimeout(done, 1000));
+    lines[1].mend();
+    await expect.poll(held, { interval: 10, timeout: 20_000 }).toBe(true);
+    const back = performance.now();
+    const claimed = () =>
+      other.cluster.claim(tasting).then(
+        ({ at }) => at,
+        () => 'nobody at the moment',
+      );
+    const first = await claimed();
+    // Where the machine itself stood still for longer, the wait is over.
+    if (performance.now() - back < 1000) expect(first).not.toBe('here');
+    await expect.poll(claimed, { interval: 100, timeout: 20_000 }).toBe('here');
+    expect(performance.now() - back).toBeGreaterThan(1000);
+    for (const line of lines) line.mend();
+    await expect.poll(() => one.told.lost, { timeout: 20_000 }).toEqual([tasting]);
+    for (const line of lines) await line.close();
+  });
+});
+
 describe('a database that is restarted', () => {
   it('takes no evening from anybody, and what waited is done', async () => {
     const [one, other] = [await joined('one:1'), await joined('other:2')];
