@@ -2,7 +2,14 @@ import { guarded, reasonOf } from '../guard.ts';
 import type { Log } from '../log.ts';
 import type { Conductors } from './conductors.ts';
 import { showLife } from './flat-broadcast.ts';
-import { followersOf, followersOfBefore, helpersOf, hostsOf, type LiveServer } from './rooms.ts';
+import {
+  followersOf,
+  followersOfBefore,
+  followersOfWholes,
+  helpersOf,
+  hostsOf,
+  type LiveServer,
+} from './rooms.ts';
 
 /** Ms: together less than the 2 s of silence after which a page asks whether its line lives. */
 const quietFor = 1500;
@@ -21,7 +28,7 @@ export function createLifeSigns(
   return guarded(
     () => {
       for (const tasting of conductors.runningNow()) {
-        for (const room of [followersOf, followersOfBefore, hostsOf, helpersOf])
+        for (const room of [followersOf, followersOfWholes, followersOfBefore, hostsOf, helpersOf])
           showLife(io, room(tasting), quietFor);
       }
     },

@@ -22,7 +22,9 @@ export type LiveSocket = Socket<ClientToServer, ServerToClient, Record<never, ne
 
 /** Who sees the stage: seated guests, those who have left with their notes, and room screens. */
 export const followersOf = (tasting: TastingId): string => `${tasting}/followers`;
-/** Pages of before among them are told the same as they know it, and are in this room instead. */
+/** Pages of before among them are told the whole of it each time, and are in this room instead. */
+export const followersOfWholes = (tasting: TastingId): string => `${tasting}/followers/wholes`;
+/** And those of long before, as they know it. */
 export const followersOfBefore = (tasting: TastingId): string => `${tasting}/followers/before`;
 export const hostsOf = (tasting: TastingId): string => `${tasting}/hosts`;
 /** Those among the hosts' devices that are told of the room and its seats apart, and those of before. */

@@ -1,10 +1,12 @@
 import type { RunningOrderView } from '../../core/session/views/host.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
-import { wholeHostViewsUntil } from '../../shared/wire/protocol.ts';
+import { wholeHostViewsUntil, wholeStagesUntil } from '../../shared/wire/protocol.ts';
 import type { LiveSocket } from './rooms.ts';
 
 /** Whether it is a page of before, which knows fewer kinds of cues than there are. */
 export const isOfBefore = ({ data }: LiveSocket): boolean => data.protocol <= wholeHostViewsUntil;
+/** Whether it is told of the stage as a whole each time. */
+export const hearsWholeStages = ({ data }: LiveSocket): boolean => data.protocol <= wholeStagesUntil;
 
 /**
  * What came later is shown as what it is nearest to: a result is told while everybody talks about these glasses, and only

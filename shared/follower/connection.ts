@@ -1,19 +1,12 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import type { CommandId, TastingId } from '../../core/ids.ts';
-import type { HelperCommand } from '../../core/session/command.ts';
 import type { ClockView } from '../../core/session/views/stage.ts';
 import type { NoAnswer } from '../wire/answer.ts';
-import type { SentGuestCommand, SentHostCommand } from '../wire/commands.ts';
-import type { DeviceAsk } from '../wire/devices.ts';
-import type { ConsentGiving, NoteSave } from '../wire/notebook.ts';
-import type { PouringCommand } from '../wire/pouring.ts';
-import type { DeviceAck } from '../wire/protocol.ts';
 import {
-  type CommandAnswer,
+  type ClientToServer,
   type Credentials,
   type Dismissal,
   type Envelope,
-  type NoteAnswer,
   protocolVersion,
   type RefusalCode,
 } from '../wire/protocol.ts';
@@ -32,18 +25,17 @@ export type LinkState =
   | { readonly status: 'refused'; readonly code: RefusalCode }
   | { readonly status: 'dismissed'; readonly why: Dismissal };
 
+/** What a device may ask for, to be done once whatever becomes of the line. */
+type Asked = Exclude<keyof ClientToServer, 'probe' | 'note:share' | 'call:ask'>;
+type Payload<Event extends Asked> = Parameters<ClientToServer[Event]>[0];
+type AnswerTo<Event extends Asked> = Parameters<Parameters<ClientToServer[Event]>[1]>[0];
+
 export interface Connection {
   readonly socket: FollowerSocket;
   readonly link: ReadonlySignal<LinkState>;
   readonly clock: ServerClock;
   /** Asked again with the same id until it is answered or nobody would wait any longer. */
-  sendHostCommand(envelope: Envelope<SentHostCommand>): Promise<CommandAnswer | NoAnswer>;
-  sendGuestCommand(envelope: Envelope<SentGuestCommand>): Promise<CommandAnswer | NoAnswer>;
-  sendHelperCommand(envelope: Envelope<HelperCommand>): Promise<CommandAnswer | NoAnswer>;
-  sendPouringCommand(envelope: Envelope<PouringCommand>): Promise<CommandAnswer | NoAnswer>;
-  saveNote(save: NoteSave): Promise<NoteAnswer | NoAnswer>;
-  giveConsents(giving: ConsentGiving): Promise<CommandAnswer | NoAnswer>;
-  askAboutDevices(ask: DeviceAsk): Promise<DeviceAck | NoAnswer>;
+  ask<Event extends Asked>(event: Event, payload: Payload<Event>): Promise<AnswerTo<Event> | NoAnswer>;
   /** To be called when the device may have slept: finds out whether the socket is alive and probes again. */
   wake(): void;
   close(): void;
@@ -179,18 +171,16 @@ export function connect(
     return { ok: false, code: 'no-answer' };
   }
 
-  const waiting = () => socket.timeout(answerWithin);
+  /** Socket.IO's own types of it cannot be given an event that is not known yet. */
+  interface Waiting {
+    emitWithAck<Event extends Asked>(event: Event, payload: Payload<Event>): Promise<AnswerTo<Event>>;
+  }
   return {
     socket,
     link,
     clock,
-    sendHostCommand: (envelope) => persist(() => waiting().emitWithAck('host:ask', envelope)),
-    sendGuestCommand: (envelope) => persist(() => waiting().emitWithAck('guest:ask', envelope)),
-    sendHelperCommand: (envelope) => persist(() => waiting().emitWithAck('helper:ask', envelope)),
-    sendPouringCommand: (envelope) => persist(() => waiting().emitWithAck('pouring:ask', envelope)),
-    saveNote: (save) => persist(() => waiting().emitWithAck('note:save', save)),
-    giveConsents: (giving) => persist(() => waiting().emitWithAck('note:consent', giving)),
-    askAboutDevices: (ask) => persist(() => waiting().emitWithAck('device:ask', ask)),
+    ask: (event, payload) =>
+      persist(() => (socket.timeout(answerWithin) as unknown as Waiting).emitWithAck(event, payload)),
     wake() {
       const soon = patienceOfProbe(probePatience.leastAfterWaking);
       clock.slept();

@@ -59,10 +59,14 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
   const board = followBoard(socket);
   const guesses = followGuesses(socket);
   const devices = signal<DevicesView | null>(null);
-  const consents = createConsents({ send: connection.giveConsents, newId: options.newId, after });
+  const consents = createConsents({
+    send: (giving) => connection.ask('note:consent', giving),
+    newId: options.newId,
+    after,
+  });
   const notebook = createNotebook({
     keep: options.keep,
-    send: connection.saveNote,
+    send: (save) => connection.ask('note:save', save),
     newId: options.newId,
     after,
   });
@@ -72,6 +76,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     seat.value = null;
   });
   socket.on('stage', gate.receive);
+  socket.on('stage-change', gate.change);
   socket.on('seat', (view) => {
     if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;
   });
@@ -95,9 +100,9 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     notebook,
     consents: consents.given,
     consentsTold: consents.told,
-    send: (command) => connection.sendGuestCommand(envelope(options.newId(), command)),
+    send: (command) => connection.ask('guest:ask', envelope(options.newId(), command)),
     consent: consents.give,
-    askAboutDevices: connection.askAboutDevices,
+    askAboutDevices: (ask) => connection.ask('device:ask', ask),
     wake() {
       connection.wake();
       notebook.flush();

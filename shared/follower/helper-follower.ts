@@ -37,8 +37,8 @@ export function followAsHelper(options: HostFollowerOptions): HelperFollower {
     link,
     view,
     pouring,
-    answer: (seat) => connection.sendHelperCommand(envelope(options.newId(), { type: 'AnswerSeat', seat })),
-    sendPouringCommand: (id, command) => connection.sendPouringCommand(envelope(id, command)),
+    answer: (seat) => connection.ask('helper:ask', envelope(options.newId(), { type: 'AnswerSeat', seat })),
+    sendPouringCommand: (id, command) => connection.ask('pouring:ask', envelope(id, command)),
     wake: connection.wake,
     close: connection.close,
   };

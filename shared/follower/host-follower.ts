@@ -89,8 +89,8 @@ export function followAsHost(options: HostFollowerOptions): HostFollower {
     guesses,
     pouring,
     lostEnd,
-    send: (command) => connection.sendHostCommand(envelope(options.newId(), command)),
-    sendPouringCommand: (id, command) => connection.sendPouringCommand(envelope(id, command)),
+    send: (command) => connection.ask('host:ask', envelope(options.newId(), command)),
+    sendPouringCommand: (id, command) => connection.ask('pouring:ask', envelope(id, command)),
     wake: connection.wake,
     close() {
       gate.close();

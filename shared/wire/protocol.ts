@@ -15,6 +15,7 @@ import type { HelperView } from './helper.ts';
 import type { ConsentGiving, NotebookView, NoteSave, NoteShare } from './notebook.ts';
 import type { PartsChange } from './parts.ts';
 import type { PouringCommand, PouringView } from './pouring.ts';
+import type { StageChange } from './stage-change.ts';
 
 /**
  * Raised when an old page could misread a new server. What a page of before would misread is not sent to it
@@ -22,12 +23,14 @@ import type { PouringCommand, PouringView } from './pouring.ts';
  *
  * 2: boards by what changed; the page says which version it knows, and follows a log that has lost its end (`rewound`).
  * 3: a host is told of the room and of its seats apart, of seats by what changed.
+ * 4: the stage by what changed.
  */
-export const protocolVersion = 3;
+export const protocolVersion = 4;
 
 /** Whole boards go only to pages of before, and so do whole views for hosts and what newer kinds of cues are shown as. */
 export const wholeBoardsUntil = 1;
 export const wholeHostViewsUntil = 2;
+export const wholeStagesUntil = 3;
 /** From here on a page knows that an evening may be set aside. */
 export const setAsideFrom = 2;
 
@@ -166,6 +169,8 @@ export interface ServerToClient {
   /** Said before the server hangs up: another one has the evening already, and is found by the same address. */
   moved: () => void;
   stage: (view: StageView) => void;
+  /** What is new since the stage was told last on this line. */
+  'stage-change': (change: StageChange) => void;
   /** To screens that were let in, and to the host's small picture of them. */
   screen: (view: ScreenView) => void;
   seat: (view: SeatView) => void;

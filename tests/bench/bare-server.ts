@@ -6,10 +6,10 @@ import { answerParent, usage } from './child.ts';
 const http = createServer();
 const io = new Server(http, { serveClient: false, perMessageDeflate: false });
 let snapshot: readonly (readonly [event: string, body: unknown])[] = [];
-let view: object = {};
+let view: readonly [event: string, body: unknown] = ['stage', {}];
 
 io.on('connection', (socket) => {
-  socket.on('tap', () => socket.broadcast.emit('stage', view));
+  socket.on('tap', () => socket.broadcast.emit(...view));
   for (const [event, body] of snapshot) socket.emit(event, body);
 });
 
@@ -21,7 +21,7 @@ answerParent({
         done({ port: typeof address === 'object' ? address?.port : 0 });
       });
     }),
-  show(wanted: object) {
+  show(wanted: typeof view) {
     view = wanted;
   },
   greetWith({ frames }: { frames: typeof snapshot }) {

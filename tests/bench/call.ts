@@ -7,7 +7,7 @@ import { guestWords } from '../../shared/language/en/guest.ts';
 import { flowOf, keepConnections } from '../e2e/call-media.ts';
 import { openBrowser } from '../support/browser.ts';
 import { startChild } from './child.ts';
-import { isStage, newId, type OpenEvening, openEvening, stageIn, takeSeats } from './evening.ts';
+import { isStage, newId, type OpenEvening, openEvening, ToldStage, takeSeats } from './evening.ts';
 import { type Figure, median, quantile } from './figures.ts';
 import { RawSocket } from './raw-socket.ts';
 
@@ -27,9 +27,11 @@ export async function measureCall(sizes: readonly number[], rounds: number): Pro
     const plan = planSchema.parse({ ...demoEvening, remoteGuests: Math.max(...sizes) });
     const evening = await openEvening(port, houseKey, plan);
     const moments: number[] = [];
+    const stage = new ToldStage();
     const [auth = {}] = await takeSeats(port, evening, 1);
     await RawSocket.open(port, auth, (text) => {
-      if (isStage(text)) moments.push((stageIn(text) as StageUnderWay).takesEffectAt);
+      stage.hear(text);
+      if (isStage(text)) moments.push((stage.view as StageUnderWay).takesEffectAt);
     });
     const phones: Page[] = [];
     const firstPictures: number[] = [];

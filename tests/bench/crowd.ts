@@ -3,7 +3,7 @@ import { type CueId, cueId } from '../../core/ids.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { answerParent } from './child.ts';
-import { cueIn, isStage, newId, type OpenEvening, openEvening, stageIn, takeSeats } from './evening.ts';
+import { isStage, newId, type OpenEvening, openEvening, ToldStage, takeSeats } from './evening.ts';
 import { inTurns, openPlain, RawSocket } from './raw-socket.ts';
 
 /** All guests and all hosts of a run in one process, with one clock for both ends of a tap. */
@@ -15,6 +15,8 @@ let bare: RawSocket[] = [];
 let bareHost: RawSocket | undefined;
 let floorHost: WebSocket | undefined;
 let stageFrame = '';
+/** As the first guest is told of it. */
+const stage = new ToldStage();
 
 /** Called with every stage frame that reaches a guest. */
 let arrived: (text: string) => void = () => undefined;
@@ -38,10 +40,22 @@ function lastOf(count: number): Promise<number> {
   });
 }
 
-async function connectAll(port: number, those: readonly object[], atOnce: number): Promise<RawSocket[]> {
+/** @param told what the first of them is told */
+async function connectAll(
+  port: number,
+  those: readonly object[],
+  atOnce: number,
+  told?: ToldStage,
+): Promise<RawSocket[]> {
   const sockets: RawSocket[] = [];
+  const [first] = those;
   await inTurns(those, atOnce, async (auth) => {
-    sockets.push(await RawSocket.open(port, auth, hear));
+    sockets.push(
+      await RawSocket.open(port, auth, (text) => {
+        if (auth === first) told?.hear(text);
+        hear(text);
+      }),
+    );
   });
   return sockets;
 }
@@ -54,7 +68,7 @@ async function tapOurs(): Promise<{ ms: number; bytes: number }> {
   })) as { ok: boolean; code?: string };
   if (!answer.ok) throw new Error(`The tap was refused: ${answer.code}`);
   const ms = await last;
-  cue = cueIn(stageFrame);
+  cue = stage.cue.id;
   return { ms, bytes: stageFrame.length };
 }
 
@@ -91,7 +105,7 @@ answerParent({
     evening = await openEvening(owner, houseKey, demo);
     auths = await takeSeats(port, evening, guests);
     const level = lastOf(guests);
-    ours = await connectAll(port, auths, 200);
+    ours = await connectAll(port, auths, 200, stage);
     await level;
     return {};
   },
@@ -107,7 +121,8 @@ answerParent({
     bareHost = await RawSocket.open(port, {});
     return {};
   },
-  view: () => stageIn(stageFrame),
+  /** Event and body of what each guest was sent last. */
+  view: () => JSON.parse(stageFrame.slice(2)) as [event: string, body: unknown],
   tapOurs,
   async toStart() {
     const last = lastOf(ours.length);
@@ -118,8 +133,8 @@ answerParent({
   },
   /** As far as the first glass, so that there is something to write about. */
   async toFirstGlass() {
-    cue = cueIn(stageFrame);
-    for (let tap = 0; tap < 30 && stageIn(stageFrame).glasses.every(({ pour }) => pour === null); tap += 1) {
+    cue = stage.cue.id;
+    for (let tap = 0; tap < 30 && stage.view.glasses.every(({ pour }) => pour === null); tap += 1) {
       await tapOurs();
     }
     return {};
@@ -151,7 +166,7 @@ answerParent({
   async stormOurs({ port }: { port: number }) {
     for (const guest of ours) guest.close();
     const level = lastOf(auths.length);
-    ours = await connectAll(port, auths, auths.length);
+    ours = await connectAll(port, auths, auths.length, stage);
     return { ms: await level };
   },
   async stormBare({ port }: { port: number }) {
@@ -162,7 +177,7 @@ answerParent({
   },
   /** Every guest saves a note every 2 s; the ms until each is acknowledged. */
   async notes({ rounds }: { rounds: number }) {
-    const pour = stageIn(stageFrame).glasses.find((glass) => glass.pour !== null)?.pour?.id;
+    const pour = stage.view.glasses.find((glass) => glass.pour !== null)?.pour?.id;
     const waits: number[] = [];
     const revisions = ours.map(() => 0);
     const saveOne = async (index: number, round: number): Promise<void> => {

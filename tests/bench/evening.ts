@@ -3,6 +3,7 @@ import type { RunningOrderView } from '../../core/session/views/host.ts';
 import type { StageUnderWay, StageView } from '../../core/session/views/stage.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { protocolVersion } from '../../shared/wire/protocol.ts';
+import { type StageChange, withStageChange } from '../../shared/wire/stage-change.ts';
 import { inTurns, RawSocket } from './raw-socket.ts';
 
 export interface OpenEvening {
@@ -67,8 +68,25 @@ export async function takeSeats(port: number, evening: OpenEvening, count: numbe
   return auths;
 }
 
-export const isStage = (text: string): boolean => text.startsWith('42["stage"');
-export const stageIn = (text: string): StageView => (JSON.parse(text.slice(2)) as [string, StageView])[1];
-export const cueIn = (text: string): CueId => (stageIn(text) as StageUnderWay).cue.id;
+/** The stage as one guest is told of it: whole on coming in, then what is new. */
+export const isStage = (text: string): boolean => /^42\["stage(-change)?"/.test(text);
+export class ToldStage {
+  #view: StageView | undefined;
+
+  hear(text: string): void {
+    if (!isStage(text)) return;
+    const [event, told] = JSON.parse(text.slice(2)) as ['stage', StageView] | ['stage-change', StageChange];
+    if (event === 'stage') this.#view = told;
+    else if (this.#view !== undefined) this.#view = withStageChange(this.#view, told);
+  }
+  get view(): StageView {
+    if (this.#view === undefined) throw new Error('Nobody was told of the stage.');
+    return this.#view;
+  }
+  /** Under way. */
+  get cue(): StageUnderWay['cue'] {
+    return (this.view as StageUnderWay).cue;
+  }
+}
 const cuesIn = (text: string): CueId[] =>
   (JSON.parse(text.slice(2)) as [string, RunningOrderView])[1].cues.map(({ id }) => id);

@@ -6,7 +6,7 @@ import { answerParent, usage } from './child.ts';
 const http = createServer();
 const server = new WebSocketServer({ server: http, perMessageDeflate: false });
 const guests = new Set<WebSocket>();
-let view: object = {};
+let view: readonly unknown[] = [];
 
 server.on('connection', (socket, request) => {
   if (request.url !== '/host') {
@@ -15,7 +15,7 @@ server.on('connection', (socket, request) => {
     return;
   }
   socket.on('message', () => {
-    const frame = `42${JSON.stringify(['stage', view])}`;
+    const frame = `42${JSON.stringify(view)}`;
     for (const guest of guests) guest.send(frame);
   });
 });
@@ -28,7 +28,7 @@ answerParent({
         done({ port: typeof address === 'object' ? address?.port : 0 });
       });
     }),
-  show: (wanted: object) => {
+  show: (wanted: readonly unknown[]) => {
     view = wanted;
   },
   usage,

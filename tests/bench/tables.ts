@@ -1,12 +1,13 @@
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { answerParent } from './child.ts';
-import { isStage, newId, type OpenEvening, openEvening, stageIn, takeSeats } from './evening.ts';
+import { isStage, newId, type OpenEvening, openEvening, ToldStage, takeSeats } from './evening.ts';
 import { inTurns, RawSocket } from './raw-socket.ts';
 
 /** Many evenings at once in one process, each paced by the clock; their hosts only open the gates. */
 interface Table {
   readonly evening: OpenEvening;
+  readonly stage: ToldStage;
   /** What the gate in front of it is called, if it stands before one. */
   gate: string | undefined;
 }
@@ -27,8 +28,9 @@ async function open(table: Table): Promise<void> {
 function follow(table: Table, text: string): void {
   if (!isStage(text)) return;
   turned += 1;
-  const stage = stageIn(text);
-  table.gate = stage.status === 'under-way' && stage.cue.gate ? stage.cue.id : undefined;
+  table.stage.hear(text);
+  const { view } = table.stage;
+  table.gate = view.status === 'under-way' && view.cue.gate ? view.cue.id : undefined;
   void open(table);
 }
 
@@ -41,7 +43,7 @@ answerParent({
   }: Record<'port' | 'count' | 'guests', number> & { houseKey: string }) {
     await inTurns(Array.from({ length: count }), 6, async () => {
       const evening = await openEvening(port, houseKey, plan);
-      const table: Table = { evening, gate: undefined };
+      const table: Table = { evening, stage: new ToldStage(), gate: undefined };
       const auths = await takeSeats(port, evening, guests);
       tables.push(table);
       await Promise.all(

@@ -45,7 +45,7 @@ export async function measureTap(guests: number, rounds = usualRounds): Promise<
   });
   /** The others show what ours has just shown, so that all send the same number of bytes. */
   const showAlike = async (): Promise<void> => {
-    const view = await crowd.ask<object>('view');
+    const view = await crowd.ask<readonly unknown[]>('view');
     await children.floor.ask('show', view);
     await children.bare.ask('show', view);
   };

@@ -82,12 +82,15 @@ export class Roamer {
     const origin = this.#chances.anyOf(this.#origins());
     if (origin === undefined) return void (await pause(50));
     const device = new Device(origin, this.#shown);
-    device.socket.on('stage', (view) => {
+    const see = (): void => {
+      const view = device.last('stage');
       // A follower keeps the newest and drops what is older [F2]; only what it shows is seen.
-      if (view.version < this.#newest) return;
+      if (view === undefined || view.version < this.#newest) return;
       this.#newest = view.version;
       this.seen.push({ device: this.name, view: JSON.parse(JSON.stringify(view)) as SeenView });
-    });
+    };
+    device.socket.on('stage', see);
+    device.socket.on('stage-change', see);
     const entered = await Promise.race([
       device.entered().catch(() => undefined),
       pause(patience).then(() => undefined),

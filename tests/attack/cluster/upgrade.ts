@@ -44,7 +44,7 @@ export async function rollingUpgrade(guests: number, bundle?: string): Promise<U
     const made = await house.plan(undefined, places[0]?.server?.houseKey);
     const host = connect('host', { origin, tasting: made.tasting, key: made.hostKey });
     people.push(host);
-    await host.sendHostCommand(envelope(commandId(newId()), { type: 'OpenDoors' } as never));
+    await host.ask('host:ask', envelope(commandId(newId()), { type: 'OpenDoors' } as never));
     const seated = await Promise.all(
       Array.from({ length: guests }, (_, index) => watched(house, origin, made, `Guest ${index + 1}`)),
     );
@@ -60,7 +60,8 @@ export async function rollingUpgrade(guests: number, bundle?: string): Promise<U
       for (let turn = 0; goesOn; turn += 1) {
         const cue = turn % 2 === 0 ? 'one/first/look' : 'welcome';
         const asked = performance.now();
-        const said = await host.sendHostCommand(
+        const said = await host.ask(
+          'host:ask',
           envelope(commandId(newId()), { type: 'JumpTo', cue } as never),
         );
         taps.push(performance.now() - asked);
@@ -126,12 +127,14 @@ async function watched(
   const connection = connect('guest', { origin, tasting, key });
   const [seen, gaps, late]: [number[], number[], number[]] = [[], [], []];
   let known = 0;
-  connection.socket.on('stage', (view) => {
-    seen.push(view.version);
-    if (view.status !== 'under-way' || view.takesEffectAt <= known) return;
-    if (known > 0) late.push(Math.max(0, connection.clock.now() - view.takesEffectAt));
-    known = view.takesEffectAt;
-  });
+  const see = ({ version, takesEffectAt = known }: { version: number; takesEffectAt?: number }): void => {
+    seen.push(version);
+    if (takesEffectAt <= known) return;
+    if (known > 0) late.push(Math.max(0, connection.clock.now() - takesEffectAt));
+    known = takesEffectAt;
+  };
+  connection.socket.on('stage', see);
+  connection.socket.on('stage-change', see);
   let lost: number | undefined;
   connection.link.subscribe(({ status }) => {
     if (status === 'lost') lost ??= performance.now();

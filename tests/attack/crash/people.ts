@@ -36,7 +36,7 @@ export class CrashHost {
   /** Asks again with the same id until somebody answers. */
   async ask(ask: SentHostCommand, id = newId()): Promise<CommandAnswer> {
     for (;;) {
-      const answer = await this.connection.sendHostCommand({ id, ask });
+      const answer = await this.connection.ask('host:ask', { id, ask });
       if (answer.ok || answer.code !== 'no-answer') return answer;
     }
   }
@@ -100,7 +100,7 @@ export class CrashGuest {
   async #save(pour: PourId, field: TextField, value: string, base: number): Promise<string> {
     const id = newId();
     for (;;) {
-      const answer = await this.connection.saveNote({ id, pour, field, value, base });
+      const answer = await this.connection.ask('note:save', { id, pour, field, value, base });
       if (answer.ok) return String(answer.value);
       if (answer.code !== 'no-answer') throw new Error(`A note was refused: ${answer.code}.`);
     }

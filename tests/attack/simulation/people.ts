@@ -138,8 +138,7 @@ export class GuestDevice {
     const page = this.device.open();
     const open: Page['open'] = (credentials) => {
       const socket = page.open(credentials);
-      if (planted.goesBack)
-        socket.on('stage', (view) => history.shows(page.name, 'stage', view.version, view));
+      if (planted.goesBack) socket.on('seat', (view) => history.shows(page.name, 'seat', view.version, view));
       return socket;
     };
     const follower = followAsGuest({

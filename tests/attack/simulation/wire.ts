@@ -19,7 +19,7 @@ export interface Packet {
 }
 
 /** Views that say which is newer. The others rely on a connection that keeps their order, as every real one does. */
-const versioned = new Set(['stage', 'seat', 'board', 'host', 'running-order']);
+const versioned = new Set(['seat', 'board', 'host', 'running-order']);
 
 interface End {
   hears(packet: Packet): void;

@@ -16,6 +16,7 @@ import { seatView } from '../../../core/session/views/seat.ts';
 import { stageView } from '../../../core/session/views/stage.ts';
 import { planSchema } from '../../../core/tasting.ts';
 import { durationMs, epochMs } from '../../../core/units.ts';
+import { stageChangeBetween, withStageChange } from '../../../shared/wire/stage-change.ts';
 import { planOf } from '../../support/plans.ts';
 import { opening, plans, type StepTaken, seats, steps } from '../../support/random-evenings.ts';
 import {
@@ -25,6 +26,9 @@ import {
   strictSeat,
   strictStage,
 } from '../../support/strict-views.ts';
+
+const overTheWire = <Value>(value: Value): Value =>
+  value === undefined ? value : JSON.parse(JSON.stringify(value));
 
 /** Random evenings: whatever is asked in whatever order, the rules hold at every step. */
 
@@ -61,6 +65,10 @@ function checkStep(
     // What is kept of seats that have not changed is what would be shown of them anew.
     const known = { session: before, seats: hostSeats(before) };
     expect(hostSeats(after, known), 'seats').toEqual(hostSeats(after));
+    // What a follower makes of what is new is what it would have been told as a whole.
+    const [from, to] = [stageView(before, 1), stageView(after, 2)];
+    const change = overTheWire(stageChangeBetween(from, to)) ?? { version: 0 };
+    expect(withStageChange(overTheWire(from), change), 'stage').toEqual(overTheWire(to));
   }
   const entered = events.filter((event) => event.type === 'CueEntered');
   if (command.by === 'host' && command.ask.type === 'Advance')

@@ -14,6 +14,7 @@ import {
   type ServerToClient,
 } from '../../../shared/wire/protocol.ts';
 import type { Consents } from '../../../shared/wire/sharing.ts';
+import { type StageChange, withStageChange } from '../../../shared/wire/stage-change.ts';
 
 type Views = { [Event in keyof ServerToClient]: Parameters<ServerToClient[Event]>[0] };
 
@@ -54,6 +55,11 @@ export class Device {
         const { anew, version, ...change } = view as BoardChange;
         board = withChange(anew ? new Map() : board, change);
         this.heard.push({ event: 'board', view: boardOfParts(board, version) });
+      }
+      if (event === 'stage-change') {
+        const last = this.last('stage');
+        if (last === undefined) throw new Error('A change of a stage that was never told.');
+        this.heard.push({ event: 'stage', view: withStageChange(last, view as StageChange) });
       }
       if (event === 'room') host.room(view as Views['room']);
       if (event === 'room-seats') host.seats(view as Views['room-seats']);
