@@ -117,7 +117,7 @@ describe('two machines whose clocks are 200 ms apart', () => {
       kept(connect(role, { origin, tasting: made.tasting, key }), (each) => each.close());
     const host = at(first, 'host', made.hostKey);
     const ask = (by: Connection, command: object) =>
-      by.sendHostCommand(envelope(commandId(newId()), command as never));
+      by.ask('host:ask', envelope(commandId(newId()), command as never));
     expect(await ask(host, { type: 'OpenDoors' })).toMatchObject({ ok: true });
     const keys = await Promise.all(
       Array.from({ length: 6 }, async (_, index) => {
