@@ -47,7 +47,10 @@ export function KeepsakePage({ onGone, onEvenings }: KeepsakePageProps) {
   }, [tasting, key, asked, unsaved, stage]);
 
   const keepsake = fetching.status === 'here' ? fetching.keepsake : undefined;
-  const vocabularyOf = useVocabularies(keepsake?.pours.map(({ drink }) => drink) ?? []);
+  // Its own drink too: an evening may end before its first glass.
+  const vocabularyOf = useVocabularies(
+    keepsake ? [keepsake.drink, ...keepsake.pours.map(({ drink }) => drink)] : [],
+  );
 
   return (
     <main class="page keepsake">

@@ -148,3 +148,16 @@ it('two devices that open a plan in one moment draw its codes once, and neither 
     await host.leaves();
   }
 });
+
+it('a guest whose evening ended before its first glass has a page to take home, and waits for nothing', async () => {
+  const made = await house.plan();
+  const conductor = await house.host(made);
+  await conductor.host({ type: 'OpenDoors' });
+  const noor = await house.guest(made, 'Noor');
+  await conductor.host({ type: 'Finish' });
+  const guest = await Person.arrives(browser, 'early-end', 'phone');
+  await guest.page.goto(seatLink(house.url, made.tasting, noor.key));
+  await guest.button(keepsakeWords.take.page).waitFor();
+  expect(await guest.text(keepsakeWords.fetching).count()).toBe(0);
+  await guest.leaves();
+});
