@@ -106,6 +106,14 @@ describe('what leaves the house is read by what nobody here wrote', () => {
           expect(Math.abs((theirs.sizeMm[at] ?? 0) - mm)).toBeLessThan(0.2);
         expect(theirs.text.replaceAll(/\s+/g, ' ')).toContain(kind === 'shopping' ? names[0] : '418');
       }
+      await host.page.goto(`${house.url}/host${hrefOf({ page: 'doors', tasting: made.tasting })}`);
+      await host.button(hostWords.doors.open).waitFor();
+      for (const landscape of [false, true]) {
+        const door = readByPoppler(await host.page.pdf({ format: 'Letter', landscape }));
+        expect(door.pages).toBe(1);
+        expect(door.text.replaceAll(/\s/g, '')).toContain(made.code);
+        expect(door.text).not.toContain(hostWords.doors.open);
+      }
     },
   );
 
