@@ -129,9 +129,11 @@ describe('two machines whose clocks are 200 ms apart', () => {
     const spread = (moments: readonly number[]) => Math.max(...moments) - Math.min(...moments);
     const watched = (guest: Connection) => {
       let takesEffectAt = 0;
-      guest.socket.on('stage', (view) => {
-        if (view.status === 'under-way') takesEffectAt = view.takesEffectAt;
-      });
+      const hear = ({ takesEffectAt: moment = takesEffectAt }: { readonly takesEffectAt?: number }): void => {
+        takesEffectAt = moment;
+      };
+      guest.socket.on('stage', hear);
+      guest.socket.on('stage-change', hear);
       return Object.assign(guest, { turn: () => takesEffectAt });
     };
     /** Ms of the steady clock at which each device turns to the newest cue. */
