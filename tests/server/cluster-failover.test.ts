@@ -129,7 +129,12 @@ describe('two machines whose clocks are 200 ms apart', () => {
     const spread = (moments: readonly number[]) => Math.max(...moments) - Math.min(...moments);
     const watched = (guest: Connection) => {
       let takesEffectAt = 0;
-      const hear = ({ takesEffectAt: moment = takesEffectAt }: { readonly takesEffectAt?: number }): void => {
+      const hear = ({
+        takesEffectAt: moment = takesEffectAt,
+      }: {
+        readonly version: number;
+        readonly takesEffectAt?: number;
+      }): void => {
         takesEffectAt = moment;
       };
       guest.socket.on('stage', hear);
