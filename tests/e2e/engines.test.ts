@@ -6,6 +6,7 @@ import { boardWords } from '../../shared/language/en/board.ts';
 import { cueWords } from '../../shared/language/en/cues.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords } from '../../shared/language/en/host.ts';
+import { notebookWords } from '../../shared/language/en/notebook.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { barriers } from '../engines/barriers.ts';
 import { widestCode } from '../engines/cut-off.ts';
@@ -74,6 +75,17 @@ describe.each([
     for (const guest of guests) await guest.sees('heading', verb);
   };
 
+  test('lets what was as wide as the screen become narrow with a phone that is turned', async () => {
+    for (const [index, guest] of guests.entries()) {
+      await guest.device.open(`${house.url}/survey/${made.code}${inWords}`);
+      await guest.sees('radio', /./);
+      const upright = index === 0 ? phone : small;
+      await guest.device.resize({ width: 480, height: upright.height });
+      await guest.device.resize(upright);
+      expect(await guest.cutOff()).toEqual([]);
+    }
+  });
+
   test('opens the doors, and lets guests sit down and read the cautions', async () => {
     await host.device.open(`${house.url}/host${inWords}#tasting=${made.tasting}&key=${made.hostKey}`);
     await host.presses('button', hostWords.doors.open);
@@ -106,6 +118,19 @@ describe.each([
     await next();
     await allSee(cueWords.step.nose.spirit.verb);
     await look('nose');
+  });
+
+  test('has colours to press as large as a finger, whichever engine draws them', async () => {
+    await conductor.host({ type: 'JumpTo', cue: 'one/writing/write/look' });
+    for (const guest of guests) {
+      await guest.sees('heading', notebookWords.colour.title);
+      const smallest = await guest.device.read<number>(
+        '[...document.querySelectorAll(".swatch-pick")].map((each) => each.getBoundingClientRect()).reduce((least, { width, height }) => Math.min(least, width, height), 1000)',
+      );
+      // Our own measure for guests, above the 24 px of WCAG 2.2 (2.5.8).
+      expect(smallest).toBeGreaterThanOrEqual(44);
+      expect(smallest).toBeLessThan(1000);
+    }
   });
 
   test('saves a note as it is written', async () => {
