@@ -23,7 +23,11 @@ process.on('message', (does) => {
 });
 
 const rest = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
-const aNote = () => ({ id: anId(), pour: 'one', field: 'nose', value: '語'.repeat(4000), base: 0 });
+/** Each another one, and in the place of the one before, so that each is written and sent to the seat's other devices. */
+const aNote = () => {
+  const id = anId();
+  return { id, pour: 'one', field: 'nose', value: `${id} ${'語'.repeat(3900)}`, base: 1_000_000 };
+};
 
 const spoilers: Readonly<Record<string, (target: Target) => Promise<void>>> = {
   /** Devices of one seat that read nothing, while another one writes as much as it may. */
