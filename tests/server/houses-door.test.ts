@@ -1,4 +1,11 @@
+import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { houseId, tastingId } from '../../core/ids.ts';
+import { epochMs } from '../../core/units.ts';
+import { backUp } from '../../server/ops/backup.ts';
+import { storeIn } from '../../server/ops/data-folder.ts';
+import { restore } from '../../server/ops/restore.ts';
+import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { credentials } from './support/device.ts';
 import { errandIn } from './support/errand.ts';
 import { House } from './support/house.ts';
@@ -49,4 +56,46 @@ describe('npm run house', () => {
     expect((await listed()).status).toBe(200);
     host.close();
   }, 60_000);
+});
+
+describe('a backup of before', () => {
+  it('brings back no house that was deleted since, and no evening of it', async () => {
+    const of = (name: string) => ({
+      house: houseId(name),
+      name,
+      keyHash: `hash of the ${name}`,
+      createdAt: epochMs(5),
+      open: false,
+      limits: { evenings: null, seats: null, bytes: null },
+      ways: { language: null, volumeUnit: null },
+    });
+    const opened = () => openSqliteStore(storeIn(folder.path));
+    const before = opened();
+    for (const name of ['mill', 'cellar']) {
+      await before.houses.add(of(name));
+      const evening = {
+        tasting: tastingId(`${name}1`),
+        code: `${name.slice(0, 4).toUpperCase()}2`,
+        revision: 1,
+      };
+      await before.tastings.create({
+        ...evening,
+        plan: aPlan(),
+        createdAt: epochMs(9),
+        house: houseId(name),
+      });
+    }
+    await before.close();
+    const file = join(folder.path, 'copy.db');
+    await backUp(folder.path, file);
+    const since = opened();
+    await since.houses.remove(houseId('mill'));
+    await since.close();
+    await restore(folder.path, file, { now: new Date(0) });
+    const after = opened();
+    expect(await after.houses.list()).toEqual([of('cellar')]);
+    expect((await after.tastings.list()).map(({ tasting }) => tasting)).toEqual(['cellar1']);
+    expect(after.tastings.summary(tastingId('mill1'))).toBeUndefined();
+    await after.close();
+  });
 });

@@ -3,6 +3,7 @@ import { connectTo } from '../../../server/store/postgres/connections.ts';
 import { lookUps } from '../../../server/store/postgres/look-ups.ts';
 import type { CreatedTasting } from '../../../shared/wire/http.ts';
 import { aKey, House, newSeat } from '../../server/support/house.ts';
+import { type LossyLine, lossyLineTo } from '../../support/lossy-line.ts';
 import { type PostgresServer, startPostgres } from '../../support/postgres-server.ts';
 import { forgetFolder, temporaryFolder } from '../../support/server.ts';
 import { Chances } from '../chances.ts';
@@ -27,10 +28,16 @@ export interface ClusterOutcome {
   readonly views: number;
 }
 
-type Fault = 'owner killed' | 'owner stopped for 3 s' | 'database restarted' | 'owner told to end';
+type Fault =
+  | 'owner killed'
+  | 'owner cut off for 4 s'
+  | 'owner stopped for 3 s'
+  | 'database restarted'
+  | 'owner told to end';
 const weights: Readonly<Record<Fault, number>> = {
   'owner killed': 5,
   'owner stopped for 3 s': 2,
+  'owner cut off for 4 s': 2,
   'database restarted': 1,
   'owner told to end': 2,
 };
@@ -47,7 +54,7 @@ export const percentile = (values: readonly number[], share: number): number =>
 
 export async function attackCluster(attack: ClusterAttack): Promise<ClusterOutcome> {
   const postgres = await startPostgres();
-  const places: Place[] = [];
+  const places: Machine[] = [];
   try {
     return await attacked(attack, postgres, places);
   } finally {
@@ -56,22 +63,30 @@ export async function attackCluster(attack: ClusterAttack): Promise<ClusterOutco
       await server?.kill();
       await forgetFolder(folder);
     }
+    for (const { line } of places) await line.close();
     await postgres.stop();
   }
 }
 
+/** One of three machines, with a line of its own to the database. */
+type Machine = Place & { readonly line: LossyLine };
+
 async function attacked(
   attack: ClusterAttack,
   postgres: PostgresServer,
-  places: Place[],
+  places: Machine[],
 ): Promise<ClusterOutcome> {
   const { rounds, seed, say = () => undefined, bundle } = attack;
   const chances = new Chances(seed);
   const database = await postgres.database();
-  const start = (place: Place): Promise<void> =>
-    startIn(place, { database, first: places[0] ?? place, bundle });
+  const start = (place: Machine): Promise<void> => {
+    place.line.mend();
+    const own = database.replace(`:${postgres.port}/`, `:${place.line.port}/`);
+    return startIn(place, { database: own, first: places[0] ?? place, bundle });
+  };
   for (let count = 0; count < processes; count += 1) {
-    const place: Place = { folder: await temporaryFolder(), server: undefined };
+    const line = await lossyLineTo(postgres.port);
+    const place: Machine = { folder: await temporaryFolder(), server: undefined, line };
     places.push(place);
     await start(place);
   }
@@ -164,7 +179,7 @@ async function begun(
 interface Struck {
   readonly postgres: PostgresServer;
   readonly database: string;
-  readonly places: readonly Place[];
+  readonly places: readonly Machine[];
   readonly tasting: TastingId;
 }
 
@@ -187,6 +202,11 @@ async function strike(fault: Fault, { postgres, database, places, tasting }: Str
   if (fault === 'owner stopped for 3 s') {
     server.pause();
     setTimeout(() => server.goOn(), 3000);
+    return now();
+  }
+  if (fault === 'owner cut off for 4 s') {
+    owner.line.silence();
+    setTimeout(() => owner.line.mend(), 4000);
     return now();
   }
   owner.server = undefined;
