@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { seatLink } from '../../host/access/key-link.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { paperWords as words } from '../../shared/language/en/paper.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
@@ -68,6 +69,23 @@ describe('paper of other engines', () => {
           holds(kind, sheet.lying, readPdf(await device.print(sheet)));
         }
       }
+    } finally {
+      await device.close();
+    }
+  });
+
+  it.skipIf(!firefox)('leaves no empty sheet behind a short keepsake in Firefox', async () => {
+    const ended = await house.plan();
+    const conductor = await house.host(ended);
+    await conductor.host({ type: 'OpenDoors' });
+    const noor = await house.guest(ended, 'Noor');
+    await conductor.host({ type: 'Finish' });
+    const device = await openFirefox({ width: 390, height: 844 });
+    try {
+      await device.open(seatLink(house.url, ended.tasting, noor.key));
+      const here = "document.querySelector('.take-away') !== null";
+      await expect.poll(() => device.read<boolean>(here), { timeout: 20_000 }).toBe(true);
+      for (const sheet of sheets) expect(readPdf(await device.print(sheet))).toHaveLength(1);
     } finally {
       await device.close();
     }
