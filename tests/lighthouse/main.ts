@@ -1,9 +1,13 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { compile } from '../../core/running-order/compile.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { hostLink, seatLink } from '../../host/access/key-link.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
-import { House } from '../server/support/house.ts';
+import type { KeptSeat } from '../../shared/seats/kept-seats.ts';
+import type { CreatedTasting } from '../../shared/wire/http.ts';
+import { aKey, House } from '../server/support/house.ts';
 import { findChromium } from '../support/browser.ts';
 import { forgetFolder, spawnServer, temporaryFolder } from '../support/server.ts';
 import { type Category, categories, goals, measure, type Scores, scoresIn, shortOf } from './measure.ts';
@@ -21,10 +25,12 @@ async function main(): Promise<number> {
     const wanted = process.argv.slice(2);
     let missed = 0;
     console.log(['page'.padEnd(18), ...categories.map((each) => each.padStart(15))].join(''));
-    for (const [name, url] of Object.entries(pages)) {
+    for (const [name, { url, seat }] of Object.entries(pages)) {
       if (wanted.length > 0 && !wanted.includes(name)) continue;
       const report = join(reports, `${name}.json`);
-      await measure(url, report, findChromium());
+      const profile = seat && (await profileThatSits(server.origin, seat));
+      await measure(url, report, findChromium(), profile);
+      if (profile !== undefined) await forgetFolder(profile);
       const scores = scoresIn(JSON.parse(readFileSync(report, 'utf8')));
       console.log(line(name, scores));
       for (const { category, why } of shortOf(JSON.parse(readFileSync(report, 'utf8')))) {
@@ -43,22 +49,60 @@ async function main(): Promise<number> {
 const line = (name: string, scores: Scores): string =>
   [name.padEnd(18), ...categories.map((each: Category) => String(scores[each]).padStart(15))].join('');
 
-/** The pages by name, with a table that is not empty: addresses carry keys of this one evening, which ends with it. */
-async function openAnEvening(origin: string, houseKey: string): Promise<Readonly<Record<string, string>>> {
+interface Page {
+  readonly url: string;
+  /** Of a device that sits there and has read the cautions; absent: one that comes for the first time. */
+  readonly seat?: KeptSeat;
+}
+
+/** The pages by name, with a table that is not empty: addresses carry keys of these evenings, which end with the run. */
+async function openAnEvening(origin: string, houseKey: string): Promise<Readonly<Record<string, Page>>> {
   const house = new House({ url: origin, stop: async () => undefined });
-  const made = await house.plan(planSchema.parse(demoEvening), houseKey);
-  const host = await house.host(made);
-  await host.host({ type: 'OpenDoors' });
-  const guest = await house.guest(made, 'Noor');
-  return {
-    'guest-door': `${origin}/`,
-    'guest-invitation': `${origin}/j/${made.code}`,
-    'guest-room': seatLink(origin, made.tasting, guest.key),
-    'guest-survey': `${origin}/survey/${made.code}`,
-    'room-screen': `${origin}/screen`,
-    'host-home': `${origin}/host#key=${houseKey}`,
-    'host-doors': hostLink(origin, made.tasting, made.hostKey),
+  const plan = planSchema.parse({ ...demoEvening, remoteGuests: 2, guess: { on: true, without: [] } });
+  const evening = async () => {
+    const made = await house.plan(plan, houseKey);
+    const host = await house.host(made);
+    await host.host({ type: 'OpenDoors' });
+    return { made, host, guest: await house.guest(made, 'Noor') };
   };
+  const { made, guest } = await evening();
+  // A second one at a glass that may be guessed, with somebody at home who may join the call.
+  const later = await evening();
+  const atHome = aKey();
+  await house.takeSeat(later.made.code, { key: atHome, name: 'Tomás', remote: true });
+  const nosed = compile(plan).find((cue) => cue.kind === 'step' && cue.sense === 'nose');
+  await later.host.host({ type: 'JumpTo', cue: nosed?.id });
+  const sits = (at: CreatedTasting, key: string): Page => ({
+    url: `${origin}/seat`,
+    seat: { tasting: at.tasting, key, code: null, title: null, cautioned: true },
+  });
+  return {
+    'guest-door': { url: `${origin}/` },
+    'guest-invitation': { url: `${origin}/j/${made.code}` },
+    'guest-cautions': { url: seatLink(origin, made.tasting, guest.key) },
+    'guest-room': sits(made, guest.key),
+    'guest-guess': sits(later.made, later.guest.key),
+    'guest-call': sits(later.made, atHome),
+    'guest-kit': { url: `${origin}/kit/${made.code}` },
+    'guest-survey': { url: `${origin}/survey/${made.code}` },
+    'room-screen': { url: `${origin}/screen` },
+    'host-home': { url: `${origin}/host#key=${houseKey}` },
+    'host-doors': { url: hostLink(origin, made.tasting, made.hostKey) },
+  };
+}
+
+/** A folder for a browser that has a seat and has read the cautions, and has never loaded our pages. */
+async function profileThatSits(origin: string, seat: KeptSeat): Promise<string> {
+  const folder = await temporaryFolder();
+  const context = await chromium.launchPersistentContext(folder, {
+    executablePath: findChromium(),
+    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
+  });
+  const page = await context.newPage();
+  await page.goto(`${origin}/api/nothing`);
+  await page.evaluate((kept) => localStorage.setItem('quietpour.seats', JSON.stringify([kept])), seat);
+  await context.close();
+  return folder;
 }
 
 process.exitCode = 1;

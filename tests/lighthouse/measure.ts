@@ -32,10 +32,15 @@ export interface Report {
 /**
  * Loads one page on an emulated phone (a slow 4G line and a processor four times slower, as the tool simulates them) and
  * writes the report. Rejects with what the tool said when it could not.
+ * @param profile a folder of the browser's that remembers something; absent: it remembers nothing
  */
-export function measure(url: string, report: string, chromium: string): Promise<void> {
+export function measure(url: string, report: string, chromium: string, profile?: string): Promise<void> {
   const asRoot = process.getuid?.() === 0;
-  const flags = ['--headless=new', ...(asRoot ? ['--no-sandbox'] : [])].join(' ');
+  const flags = [
+    '--headless=new',
+    ...(asRoot ? ['--no-sandbox'] : []),
+    ...(profile === undefined ? [] : [`--user-data-dir=${profile}`]),
+  ].join(' ');
   const child = spawn(
     'npx',
     [
@@ -47,6 +52,7 @@ export function measure(url: string, report: string, chromium: string): Promise<
       `--output-path=${report}`,
       `--only-categories=${categories.join(',')}`,
       `--chrome-flags=${flags}`,
+      ...(profile === undefined ? [] : ['--disable-storage-reset']),
     ],
     { env: { ...process.env, CHROME_PATH: chromium }, stdio: ['ignore', 'ignore', 'pipe'] },
   );
