@@ -25,6 +25,8 @@ function reckonNames(): Reckoned[] {
     axe: typeof axe & { commons: Record<'aria' | 'text', Record<string, (of: Element) => string>> };
   };
   here.setup(document);
+  // Of the look before, behind a dialog too.
+  for (const each of document.querySelectorAll('[data-looked-at]')) each.removeAttribute('data-looked-at');
   const kinds = 'h1, h2, h3, button, summary, a[href], input, textarea, select, [role=img], [role=switch]';
   // Behind an open dialog there is nothing for anybody.
   const shown = [...(document.querySelector('dialog:modal') ?? document).querySelectorAll(kinds)].filter(

@@ -15,7 +15,7 @@ export interface Orca {
 }
 
 /** So long after its last word it has said all, in ms; and no longer than this in all. */
-const silenceMs = 2000;
+const silenceMs = 3000;
 const longestMs = 15_000;
 
 /** The module that makes no sound, with a library for sound that does without a device. */

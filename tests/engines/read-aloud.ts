@@ -31,8 +31,11 @@ async function readEvening(orca: Orca, role: 'guest' | 'host'): Promise<string> 
   const note = async (moment: string): Promise<void> => {
     lines.push(`# ${moment}`, ...(await orca.said()), '');
   };
-  /** Through the page by the key that leads from one thing to the next. */
+  /** From the heading on through the page, by the key that leads from one thing to the next. */
   const walk = async (moment: string, keys: number): Promise<void> => {
+    // Whoever is at its end already would leave the page.
+    await device.read("document.querySelector('h1')?.focus()");
+    await orca.said();
     for (let count = 0; count < keys; count += 1) {
       await device.key('Tab');
       await note(`${moment}, Tab ${count + 1}`);

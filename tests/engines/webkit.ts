@@ -133,7 +133,11 @@ export async function openWebKit(size: Size, dark = false): Promise<Device> {
             ask<string>('GET', at(`/element/${found[elementKey] ?? ''}/computed${what}`));
           // Of something that it has just drawn anew WebKit at times has no answer yet, which is not a wrong one.
           const told = await Promise.all([of('role'), of('label')]).then(
-            ([role, name]) => ({ role, name }),
+            // What opens a list it calls a button that opens something (HTML-AAM, `select`), and leaves the second half out.
+            ([role, name]) => ({
+              role: each.role === 'combobox' && role === 'button' ? each.role : role,
+              name,
+            }),
             () => each,
           );
           if (!sameTold(told, each))
