@@ -64,6 +64,9 @@ it('a guest whose browser forgot everything comes back to notes and evenings by 
   await guest.text(keepsakeWords.link.hint).waitFor();
   await guest.button(keepsakeWords.link.show).click();
   const link = await guest.field(keepsakeWords.link.label).inputValue();
+  await guest.button(keepsakeWords.link.remove).click();
+  await guest.look('guest-remove');
+  await guest.button(keepsakeWords.link.keep).click();
   await forgets(guest);
   await guest.page.goto(house.url);
   await guest.field(guestWords.door.code).waitFor();

@@ -161,6 +161,7 @@ describe('an evening with nothing but keys', () => {
     await arrived();
     await hostKeys.press('?');
     await dialog().getByRole('heading', { name: hostWords.keys.title }).waitFor();
+    await host.person.look('host-keys');
     await hostKeys.press('Escape');
     await dialog().waitFor({ state: 'hidden' });
     await hostKeys.press('h');

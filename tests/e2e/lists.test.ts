@@ -104,6 +104,7 @@ it('takes every footer of a dialog of the plan onto the screen', async () => {
   await page.getByLabel(words.list.paste).fill(shopList);
   await host.button(words.list.read).click();
   await footIsSeen('list');
+  await host.look('plan-list-sheet');
   await page.keyboard.press('Escape');
 });
 
