@@ -112,6 +112,7 @@ describe('any device at any process', () => {
     expect((await other.house.ask('GET', '/ready')).status).toBe(200);
     const metrics = await (await fetch(`${other.house.url}/metrics`)).text();
     expect(metrics).toMatch(/quietpour_cluster\{figure="owned"\} 1\n/);
+    expect(metrics).toMatch(/quietpour_cluster\{figure="takeMs"\} \d+\n/);
     expect(metrics).not.toContain(made.tasting);
   });
 

@@ -36,6 +36,8 @@ export interface ClaimFigures {
   lost: number;
   released: number;
   gaveAway: number;
+  /** Ms that the last one taken needed until it was read whole. */
+  takeMs: number;
 }
 
 /** Ms after which a session that was read for taking it over, and was not taken, is forgotten again. */
@@ -55,7 +57,7 @@ const ownerIsGone = ({ mayTakeOver }: Lease): string =>
 /** The sessions that are this process's own. Who owns one is a row in the database, and to claim it one update of that row. */
 export class Claims {
   readonly owned = new Map<TastingId, OwnHead>();
-  readonly figures: ClaimFigures = { taken: 0, lost: 0, released: 0, gaveAway: 0 };
+  readonly figures: ClaimFigures = { taken: 0, lost: 0, released: 0, gaveAway: 0, takeMs: 0 };
   readonly #parts: ClaimParts;
   readonly #claiming = new Map<TastingId, Promise<Whereabouts>>();
   /** Read while another conducts them, and at which version. */
@@ -176,11 +178,13 @@ export class Claims {
   }
 
   async #take(tasting: TastingId, head: Omit<OwnHead, 'usedAt'>): Promise<Whereabouts> {
+    const began = performance.now();
     // What was read before holds as long as nothing was committed since.
     if (this.#prepared.get(tasting) !== head.version) await this.#parts.load(tasting);
     this.#prepared.delete(tasting);
     this.owned.set(tasting, { ...head, usedAt: performance.now() });
     this.figures.taken += 1;
+    this.figures.takeMs = Math.round(performance.now() - began);
     return { at: 'here' };
   }
 

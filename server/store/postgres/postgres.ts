@@ -72,6 +72,7 @@ type ClusterFigures = Record<
   | 'lost'
   | 'released'
   | 'gaveAway'
+  | 'takeMs'
   | 'owned'
   | 'offsetMs',
   number
