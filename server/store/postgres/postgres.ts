@@ -4,8 +4,9 @@ import type { TastingId } from '../../../core/ids.ts';
 import { noForgettings } from '../forgettings.ts';
 import { migrate } from '../migrate.ts';
 import { applying, changesIn, type Row } from '../row-changes.ts';
+import { type Slot, slotOf } from '../seals/key-slots.ts';
 import { masterKeyFrom } from '../seals/master-key.ts';
-import { sealsWith } from '../seals/seals.ts';
+import { fits, sealsWith } from '../seals/seals.ts';
 import { shelvesOf } from '../sqlite.ts';
 import type { Store } from '../store.ts';
 import { Claims, type Whereabouts } from './claims.ts';
@@ -153,7 +154,9 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
       const keys = await one<{ slot: Buffer }>('SELECT slot FROM notebook_keys WHERE tasting = $1', [
         tasting,
       ]);
-      return { all, keys: keys.map(({ slot }) => slot) };
+      // One that does not open any more is told of by `lookThrough`, and keeps nobody out.
+      const opens = (slot: Slot | undefined): boolean => slot !== undefined && fits(master, slot);
+      return { all, keys: keys.flatMap((key) => (opens(slotOf(key.slot)) ? [key.slot] : [])) };
     });
     unload(tasting);
     apply(rows.all);

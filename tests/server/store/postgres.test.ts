@@ -52,6 +52,18 @@ describe('an evening of one process', () => {
     expect(one.sessions.version(tasting), 'nothing of it stays in memory').toBe(0);
   });
 
+  it('[Q7] is opened also where the key of its notebook is damaged, and what is lost is told', async () => {
+    const [one, other] = [await joined('one:1'), await joined('other:2')];
+    await written(one);
+    const bent = 'UPDATE notebook_keys SET slot = set_byte(slot, 60, get_byte(slot, 60) # 4)';
+    await database.server.query(database.url, bent);
+    const owner = await ownerSeenBy(other);
+    expect(await other.cluster.claim(tasting, owner)).toEqual({ at: 'here' });
+    expect(other.notebooks.read(tasting, robin).entries).toEqual([]);
+    other.lookThrough(tasting);
+    expect(other.tastings.altered().get(tasting)).toEqual(new Set(['notes']));
+  });
+
   it('goes to another by itself when its process is gone, if it is under way', async () => {
     const [one, other] = [await joined('one:1'), await joined('other:2')];
     await one.tastings.create(row);
