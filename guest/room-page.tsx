@@ -11,7 +11,7 @@ import { letNewVersionIn } from './page/offline-page.ts';
 import { PageTitle } from './page/page-title.tsx';
 import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts/lazy-parts.ts';
 import { LinkPage, linkNeedsPerson } from './room/link-page.tsx';
-import { useRoom } from './room/room.ts';
+import { isCallOnly, useRoom } from './room/room.ts';
 import { keptStage } from './room/stage-storage.ts';
 import { Cautions } from './seat/cautions.tsx';
 import { ownStage } from './stage/own-stage.ts';
@@ -33,7 +33,7 @@ export function RoomPage(props: RoomPageProps) {
       <StatusBar status={room.status} closeLabel={words.close} />
       <Devices />
       {AtHome && <AtHome />}
-      <Inside {...props} />
+      {(AtHome && isCallOnly(room)) || <Inside {...props} />}
     </>
   );
 }

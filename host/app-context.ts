@@ -1,3 +1,5 @@
+import type { Signal } from '@preact/signals';
+import type { TastingId } from '../core/ids.ts';
 import type { Status } from '../shared/ui/status.ts';
 import type { HostKeys } from './access/host-keys.ts';
 import type { HostApi } from './api.ts';
@@ -7,6 +9,8 @@ export interface AppContext {
   readonly api: HostApi;
   readonly keys: HostKeys;
   readonly status: Status;
+  /** The evening whose call goes on while pages of its plan are looked at. */
+  readonly calling: Signal<TastingId | null>;
   /** To be called when a key turns out to be wrong: the page asks for the link again. */
   readonly askForLink: () => void;
 }

@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { signal, useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { createStatus } from '../shared/ui/status.ts';
 import { StatusBar } from '../shared/ui/status-bar.tsx';
@@ -23,7 +23,7 @@ import {
   RecapLoader,
   RoomPage,
 } from './lazy-pages.tsx';
-import { type Route, routeOf, type TastingRoute } from './route.ts';
+import { ofRoom, type Route, routeOf, type TastingRoute } from './route.ts';
 
 interface AppProps {
   readonly keys: HostKeys;
@@ -44,6 +44,7 @@ export function App({ keys, notKept, takeKey }: AppProps) {
       api,
       keys,
       status: createStatus(),
+      calling: signal(null),
       askForLink: () => {
         wrongKey.value = true;
       },
@@ -96,7 +97,33 @@ const holdsKeyFor = (keys: HostKeys, route: Route): boolean =>
     ? keys.house() !== undefined || keys.tastings().length > 0
     : (route.page === 'help' ? keys.helperKeyFor(route.tasting) : keys.keyFor(route.tasting)) !== undefined;
 
-function Page({ route, app }: { readonly route: Route; readonly app: AppContext }) {
+interface PageProps {
+  readonly route: Route;
+  readonly app: AppContext;
+}
+
+function Page({ route, app }: PageProps) {
+  const follows = ofRoom(route);
+  if (follows) fetchEveningPage(route.page);
+  // A call goes on while the host looks something up in the plan.
+  else if (route.page === 'home' || app.calling.value !== route.tasting)
+    return <PageAlone route={route} app={app} />;
+  return (
+    <EveningPages key={route.tasting} tasting={route.tasting} app={app} inRoom={route.page === 'room'}>
+      {(evening) =>
+        follows ? <EveningPage route={route} evening={evening} /> : <PageAlone route={route} app={app} />
+      }
+    </EveningPages>
+  );
+}
+
+function PageAlone({
+  route,
+  app,
+}: {
+  readonly route: Exclude<Route, TastingRoute>;
+  readonly app: AppContext;
+}) {
   switch (route.page) {
     case 'home':
       return <HomePage app={app} />;
@@ -108,17 +135,6 @@ function Page({ route, app }: { readonly route: Route; readonly app: AppContext 
       return <HelperPage key={route.tasting} tasting={route.tasting} app={app} />;
     case 'ahead':
       return <PreTastingPage key={route.tasting} tasting={route.tasting} app={app} />;
-    case 'doors':
-    case 'room':
-    case 'invite':
-    case 'pouring':
-    case 'print':
-      fetchEveningPage(route.page);
-      return (
-        <EveningPages key={route.tasting} tasting={route.tasting} app={app}>
-          {(evening) => <EveningPage route={route} evening={evening} />}
-        </EveningPages>
-      );
     default:
       return route satisfies never;
   }

@@ -16,7 +16,11 @@ export type Route =
   | { readonly page: 'print'; readonly tasting: TastingId; readonly kind: PaperKind };
 
 /** The pages that follow the room of one tasting. */
-export type TastingRoute = Exclude<Route, { page: 'home' | 'plan' | 'ahead' | 'recap' | 'help' }>;
+const alone = ['home', 'plan', 'ahead', 'recap', 'help'] as const;
+type AloneRoute = Extract<Route, { page: (typeof alone)[number] }>;
+export type TastingRoute = Exclude<Route, AloneRoute>;
+export const ofRoom = (route: Route): route is TastingRoute =>
+  !(alone as readonly string[]).includes(route.page);
 
 const ofTasting =
   /^#\/t\/([A-Za-z0-9_-]{1,40})\/(plan(?:\/[a-z-]+)?|ahead|doors|room|invite|pouring|recap|help|print\/[a-z-]+)$/;

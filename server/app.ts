@@ -121,8 +121,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     graces,
     chance,
     seatLimit: options.seatLimit ?? 200,
-    callServers: ({ hash }) =>
-      callServersFor(options.callServers ?? noCallServers, hash, clock.now()).iceServers,
+    callServers: ({ hash }) => callServersFor(options.callServers ?? noCallServers, hash, clock.now()),
     sweepEvery: durationMs(5 * 60_000),
     ...(cluster === undefined ? {} : { watchedBefore: failover }),
   });

@@ -7,7 +7,9 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { camera, microphone, people } from '../../shared/ui/strokes.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
-import { useRoom } from '../room/room.ts';
+import { useDarkFrame } from '../page/dark-frame.ts';
+import { PageTitle } from '../page/page-title.tsx';
+import { isCallOnly, useRoom } from '../room/room.ts';
 import { CallSheet } from './call-sheet.tsx';
 import { openGuestCall } from './guest-call.ts';
 import { PressToSpeak } from './press-to-speak.tsx';
@@ -21,22 +23,35 @@ export function CallStrip() {
 }
 
 function Strip({ own }: { readonly own: SeatView }) {
-  const { follower, lock } = useRoom();
+  const room = useRoom();
+  const { follower, lock } = room;
   const { call, close } = useMemo(() => openGuestCall(follower, own.seat), [follower, own.seat]);
   useEffect(() => close, [close]);
   const [hidden, setHidden] = useState(false);
   const place = call.place.value;
   const { pictures } = call.gates.value;
-  const small = hidden || lock.writing.value || pictures === 'dark';
+  const alone = isCallOnly(room);
+  const small = !alone && (hidden || lock.writing.value || pictures === 'dark');
+  useDarkFrame(alone && pictures === 'dark');
+  const Shown = place.at === 'in' ? InCall : OutOfCall;
   return (
     <>
       {place.at === 'in' && <Voices call={call} />}
       {small ? (
         <CallDot call={call} onShow={() => setHidden(false)} />
-      ) : place.at === 'in' ? (
-        <InCall call={call} onHide={() => setHidden(true)} />
+      ) : alone ? (
+        <div class={pictures === 'dark' ? 'call-only scene-nose' : 'call-only'}>
+          <main>
+            <PageTitle>{words.title}</PageTitle>
+          </main>
+          <Shown
+            call={call}
+            own={own}
+            away={{ said: words.whole, press: () => room.remember({ callOnly: false }) }}
+          />
+        </div>
       ) : (
-        <OutOfCall call={call} onHide={() => setHidden(true)} />
+        <Shown call={call} own={own} away={{ said: words.hide, press: () => setHidden(true) }} />
       )}
     </>
   );
@@ -44,7 +59,9 @@ function Strip({ own }: { readonly own: SeatView }) {
 
 interface StripProps {
   readonly call: Call;
-  readonly onHide: () => void;
+  readonly own: SeatView;
+  /** Puts it away for the evening itself. */
+  readonly away: { readonly said: string; readonly press: () => void };
 }
 
 /** With the keyboard up, with eyes closed, and for who has hidden it: one thing to tap, beside the glass in hand. */
@@ -66,22 +83,31 @@ function CallDot({ call, onShow }: { readonly call: Call; readonly onShow: () =>
   );
 }
 
-function OutOfCall({ call, onHide }: StripProps) {
-  const { follower } = useRoom();
+function OutOfCall({ call, own, away }: StripProps) {
+  const room = useRoom();
+  const { follower } = room;
   const stage = follower.stage.value;
   const place = call.place.value;
   const others = call.others.value;
-  const why = whyOut(place);
-  const link = why === null ? null : (stage?.callLink ?? null);
+  const devices = follower.devices.value;
+  const cameByLink = devices?.devices.some(({ device, came }) => device === devices.own && came === 'link');
+  const elsewhere = others.some(({ seat }) => seat === own.seat);
+  const why = elsewhere ? words.elsewhere : whyOut(place);
+  const link = why === null || elsewhere ? null : (stage?.callLink ?? null);
   return (
     <aside class="call-strip call-out" aria-label={words.title}>
       <Button busy={place.at === 'joining'} onPress={() => void call.join()}>
         <Icon of={camera} />
-        {place.at === 'joining' ? words.joining : words.join}
+        {place.at === 'joining' ? words.joining : elsewhere ? words.bring : words.join}
       </Button>
-      <Button kind="quiet" onPress={onHide}>
-        {words.hide}
+      <Button kind="quiet" onPress={away.press}>
+        {away.said}
       </Button>
+      {cameByLink && !isCallOnly(room) && (
+        <Button kind="quiet" onPress={() => room.remember({ callOnly: true })}>
+          {words.only}
+        </Button>
+      )}
       {(why !== null || others.length > 0) && (
         <p class="small soft" role={why === null ? undefined : 'alert'}>
           {why ?? words.inCall(others.map(nameOfPeer))}
@@ -99,7 +125,7 @@ function OutOfCall({ call, onHide }: StripProps) {
   );
 }
 
-function InCall({ call, onHide }: StripProps) {
+function InCall({ call, away }: StripProps) {
   const speaking = useSpeaking(call);
   const [more, setMore] = useState(false);
   const others = call.others.value;
@@ -153,8 +179,8 @@ function InCall({ call, onHide }: StripProps) {
           <Icon of={camera} />
           {films ? words.camera.open : words.camera.closed}
         </Button>
-        <Button kind="quiet" onPress={onHide}>
-          {words.hide}
+        <Button kind="quiet" onPress={away.press}>
+          {away.said}
         </Button>
         <Button kind="quiet" onPress={() => setMore(true)}>
           {words.more}

@@ -1,5 +1,6 @@
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { KitItem, SeatView } from '../../shared/wire/views.ts';
+import { beforeWords } from '../invitation/language.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 
@@ -7,7 +8,8 @@ const items = Object.keys(words.kit.items) as KitItem[];
 
 /** What somebody at home lays ready before the first glass; the host sees who is complete. */
 export function KitList({ own }: { readonly own: SeatView }) {
-  const { ask } = useRoom();
+  const { ask, seat } = useRoom();
+  const { code } = seat.value;
   if (!own.remote) return null;
   return (
     <section class="stack-tight">
@@ -20,6 +22,12 @@ export function KitList({ own }: { readonly own: SeatView }) {
           onTurn={(ready) => void ask({ type: 'CheckKit', item, ready })}
         />
       ))}
+      {code !== null && (
+        // The evening stays where it is.
+        <a class="button" href={`/kit/${encodeURIComponent(code)}`} target="_blank" rel="noreferrer">
+          {beforeWords.tryKit}
+        </a>
+      )}
     </section>
   );
 }

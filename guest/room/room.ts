@@ -157,6 +157,14 @@ export function openRoom(pass: KeptSeat): Room {
 const placeOf = (stage: WritingLock['shown']['value']): string | null =>
   stage?.status === 'under-way' ? stage.cue.id : (stage?.status ?? null);
 
+/** Whether this device of a seat at home shows the call and nothing else. */
+export const isCallOnly = ({ follower, seat }: Room): boolean =>
+  seat.value.callOnly === true &&
+  seat.value.cautioned &&
+  follower.seat.value?.remote === true &&
+  follower.seat.value.presence === 'seated' &&
+  follower.link.value.status !== 'refused';
+
 export const RoomContext = createContext<Room | null>(null);
 
 export function useRoom(): Room {

@@ -102,7 +102,7 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
         onOpen={open}
         actions={actions}
       >
-        {(view.expected.home > 0 || table.home.seated > 0) && <CallPanel follower={follower} />}
+        {(view.expected.home > 0 || table.home.seated > 0) && <CallPanel evening={evening} />}
       </TablePanel>
       <ThumbControls
         view={view}

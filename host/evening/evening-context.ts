@@ -1,3 +1,5 @@
+import type { Signal } from '@preact/signals';
+import type { OpenCall } from '../../shared/call/call-panel.tsx';
 import type { HostFollower } from '../../shared/follower/host-follower.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import type { AppContext } from '../app-context.ts';
@@ -9,4 +11,6 @@ export interface EveningContext {
   readonly stored: StoredPlan;
   readonly follower: HostFollower;
   readonly commands: CommandsUnderWay;
+  /** With those at home, from the first look at it until the last page of the evening is left; null before. */
+  readonly call: Signal<OpenCall | null>;
 }

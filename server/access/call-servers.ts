@@ -1,6 +1,7 @@
 import { createHash, createHmac } from 'node:crypto';
 import { durationMs, type EpochMs, later } from '../../core/units.ts';
-import type { CallReach, CallServers } from '../../shared/wire/call-servers.ts';
+import type { CallServer } from '../../shared/wire/call.ts';
+import type { CallReach } from '../../shared/wire/call-servers.ts';
 
 /** Servers that devices of a call ask for their own address (STUN, RFC 8489), and that pass media on (TURN, RFC 8656). */
 export interface CallSettings {
@@ -42,20 +43,15 @@ export const callReach = ({ stun, turn }: CallSettings): CallReach =>
  * What one device gives to its browser. `keyHash` tells devices apart, so that the relay can hold each to its share; what
  * the relay sees of it leads back to no key and no seat.
  */
-export function callServersFor(settings: CallSettings, keyHash: string, now: EpochMs): CallServers {
+export function callServersFor(settings: CallSettings, keyHash: string, now: EpochMs): CallServer[] {
   const { stun, turn, secret } = settings;
-  const expiresAt = later(now, goodFor);
   const id = createHash('sha256').update(`call ${keyHash}`).digest('hex').slice(0, 16);
-  return {
-    reach: callReach(settings),
-    iceServers: [
-      ...(stun.length === 0 ? [] : [{ urls: [...stun] }]),
-      ...(turn.length === 0 || secret === undefined
-        ? []
-        : [{ urls: [...turn], ...turnCredential(secret, id, expiresAt) }]),
-    ],
-    expiresAt,
-  };
+  return [
+    ...(stun.length === 0 ? [] : [{ urls: stun }]),
+    ...(turn.length === 0 || secret === undefined
+      ? []
+      : [{ urls: turn, ...turnCredential(secret, id, later(now, goodFor)) }]),
+  ];
 }
 
 const host = '(?:\\[[0-9A-Fa-f:.]+\\]|[A-Za-z0-9](?:[A-Za-z0-9.-]*[A-Za-z0-9])?)';

@@ -1,7 +1,6 @@
 import express, { type Express } from 'express';
 import { answerErrors, sendRefusal } from './answers.ts';
 import { learnKey } from './asking.ts';
-import { callServerRoutes } from './call-servers.ts';
 import { deviceRoutes } from './devices.ts';
 import { keepsakeRoutes } from './keepsake.ts';
 import { keyRoutes } from './keys.ts';
@@ -50,7 +49,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
   site.use('/api', learnKey(parts.keyring));
   const rowFor = rowForCode(parts);
   site.use('/api', tastingRoutes(parts), keyRoutes(parts), deviceRoutes(parts));
-  site.use('/api', seatRoutes(parts, rowFor), keepsakeRoutes(parts), callServerRoutes(parts));
+  site.use('/api', seatRoutes(parts, rowFor), keepsakeRoutes(parts));
   site.use(
     '/api',
     openHouseRoutes(parts),

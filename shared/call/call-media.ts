@@ -20,8 +20,10 @@ export interface Received {
 
 /** How the lines are, measured now. */
 export interface LineMeasure {
-  /** Bits a second that the poorest line could take; null where the browser does not say. */
+  /** Bits a second that the best line could take: what one's own way out gives. Null where the browser does not say. */
   readonly room: number | null;
+  /** From 0 to 1, of the picture that comes best: what of it has not come since the measure before. Null where none comes. */
+  readonly missing: number | null;
 }
 
 /**

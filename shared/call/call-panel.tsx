@@ -1,11 +1,10 @@
-import { useEffect, useMemo } from 'preact/hooks';
 import { callWords as words } from '../language/en/call.ts';
 import { Button } from '../ui/button.tsx';
 import { Icon } from '../ui/icon.tsx';
 import { camera, microphone } from '../ui/strokes.ts';
 import type { Call } from './call.ts';
 import { nameOfPeer, troubleSentence, whyOut } from './call-words.ts';
-import { PeerTile, useSpeaking, Voices } from './pictures.tsx';
+import { PeerTile, useSpeaking } from './pictures.tsx';
 
 /** A call with the follower that it goes by. */
 export interface OpenCall {
@@ -14,14 +13,11 @@ export interface OpenCall {
 }
 
 interface CallPanelProps {
-  /** Keep it the same function between renders. */
-  readonly open: () => OpenCall;
+  readonly call: Call;
 }
 
-/** Those at home, seen and heard at the table: on the host's tablet, and where the camera of the table stands. */
-export function CallPanel({ open }: CallPanelProps) {
-  const { call, close } = useMemo(open, [open]);
-  useEffect(() => close, [close]);
+/** Those at home, as the table sees them: on the host's tablet, and where the camera of the table stands. */
+export function CallPanel({ call }: CallPanelProps) {
   return (
     <section class="call-panel" aria-label={words.title}>
       {call.place.value.at === 'in' ? <InCall call={call} /> : <OutOfCall call={call} />}
@@ -29,7 +25,7 @@ export function CallPanel({ open }: CallPanelProps) {
   );
 }
 
-function OutOfCall({ call }: { readonly call: Call }) {
+function OutOfCall({ call }: CallPanelProps) {
   const place = call.place.value;
   const others = call.others.value;
   const why = whyOut(place);
@@ -46,7 +42,7 @@ function OutOfCall({ call }: { readonly call: Call }) {
   );
 }
 
-function InCall({ call }: { readonly call: Call }) {
+function InCall({ call }: CallPanelProps) {
   const speaking = useSpeaking(call);
   const others = call.others.value.filter(({ role }) => role !== 'screen');
   const { microphone: to, camera: films, mayOpen } = call.gates.value;
@@ -54,7 +50,6 @@ function InCall({ call }: { readonly call: Call }) {
   const said = troubleSentence(call.media.troubles.value) ?? off;
   return (
     <>
-      <Voices call={call} />
       {others.length === 0 ? (
         <p class="small soft">{words.nobody}</p>
       ) : (
@@ -72,14 +67,7 @@ function InCall({ call }: { readonly call: Call }) {
         </p>
       )}
       <div class="call-buttons">
-        <Button
-          pressed={to !== 'nobody'}
-          disabled={to === 'nobody' && !mayOpen.microphone}
-          onPress={() => void call.turnOn('microphone', to === 'nobody')}
-        >
-          <Icon of={microphone} />
-          {to === 'nobody' ? words.microphone.closed : words.microphone.open}
-        </Button>
+        <MicrophoneButton call={call} />
         <Button
           pressed={films}
           disabled={!films && !mayOpen.camera}
@@ -93,5 +81,20 @@ function InCall({ call }: { readonly call: Call }) {
         </Button>
       </div>
     </>
+  );
+}
+
+/** Opens and closes the microphone of who is heard by all, where the cue lets it. */
+export function MicrophoneButton({ call }: CallPanelProps) {
+  const { microphone: to, mayOpen } = call.gates.value;
+  return (
+    <Button
+      pressed={to !== 'nobody'}
+      disabled={to === 'nobody' && !mayOpen.microphone}
+      onPress={() => void call.turnOn('microphone', to === 'nobody')}
+    >
+      <Icon of={microphone} />
+      {to === 'nobody' ? words.microphone.closed : words.microphone.open}
+    </Button>
   );
 }

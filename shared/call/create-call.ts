@@ -15,7 +15,7 @@ import type { FailureCode } from '../wire/answer.ts';
 import type { CallAsk, CallPeer, CallShown, CallView } from '../wire/call.ts';
 import type { CallAnswer } from '../wire/protocol.ts';
 import type { Call, CallEvening, CallPlace } from './call.ts';
-import type { Received } from './call-media.ts';
+import type { LineMeasure, Received } from './call-media.ts';
 import { tooPoorForPictures } from './low-data.ts';
 import { createMesh, type Mesh } from './mesh.ts';
 import { createOwnMedia } from './own-media.ts';
@@ -179,17 +179,25 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       });
     }),
     effect(() => {
+      const { microphone, camera } = media.troubles.value;
+      untracked(() => {
+        // It is off; connected again it waits for a tap.
+        if (microphone === 'unplugged') wishes.value = { ...wishes.peek(), microphone: false };
+        if (camera === 'unplugged') wishes.value = { ...wishes.peek(), camera: false };
+      });
+    }),
+    effect(() => {
       const now = shown.value;
       if (place.value.at === 'in') void ask({ type: 'Show', shown: now });
     }),
   ];
-  const rooms: (number | null)[] = [];
+  const measures: LineMeasure[] = [];
   const measuring = setInterval(() => {
-    if (mesh === null || voiceOnly.peek() !== 'no' || !shown.peek().camera) return;
-    void mesh.measure().then(({ room }) => {
-      rooms.push(room);
-      if (!tooPoorForPictures(rooms)) return;
-      rooms.length = 0;
+    if (mesh === null || voiceOnly.peek() !== 'no') return;
+    void mesh.measure().then((measure) => {
+      measures.push(measure);
+      if (!tooPoorForPictures(measures)) return;
+      measures.length = 0;
       if (voiceOnly.peek() === 'no') voiceOnly.value = 'poor-line';
     });
   }, measureEvery);
@@ -254,7 +262,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       } else pressed.value = false;
     },
     wishVoiceOnly(on) {
-      rooms.length = 0;
+      measures.length = 0;
       voiceOnly.value = on ? 'wished' : 'no';
     },
     close() {

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals-core';
 import type { PeerId } from '../../core/ids.ts';
 import type { CallPeer, CallServer, CallSignal } from '../wire/call.ts';
 import type { CallMedia, LineMeasure, Published, Received } from './call-media.ts';
+import { type Arrivals, missingSince } from './low-data.ts';
 import { PeerLink } from './peer-link.ts';
 
 /** For all pictures that a device sends together, and for one at most, in bits a second. */
@@ -32,6 +33,7 @@ const nothing: Published = { microphone: null, camera: null, hears: () => false,
 export function createMesh({ own, servers, send }: MeshOptions): Mesh {
   const links = new Map<PeerId, Link>();
   const received = signal<ReadonlyMap<PeerId, Received>>(new Map());
+  const arrived = new Map<PeerId, Arrivals>();
   let published = nothing;
 
   const show = (peer: PeerId, change: Partial<Received>): void => {
@@ -69,6 +71,7 @@ export function createMesh({ own, servers, send }: MeshOptions): Mesh {
   const close = (peer: PeerId): void => {
     links.get(peer)?.line.close();
     links.delete(peer);
+    arrived.delete(peer);
     const left = new Map(received.peek());
     left.delete(peer);
     received.value = left;
@@ -99,9 +102,25 @@ export function createMesh({ own, servers, send }: MeshOptions): Mesh {
     },
     loudness: (peer) => links.get(peer)?.receiver?.getSynchronizationSources()[0]?.audioLevel ?? 0,
     async measure(): Promise<LineMeasure> {
-      const reports = await Promise.all([...links.values()].map(({ line }) => line.pc.getStats()));
-      const rooms = reports.flatMap((report) => [...report.values()].flatMap(roomOf));
-      return { room: rooms.length === 0 ? null : Math.min(...rooms) };
+      const measures = await Promise.all(
+        [...links].map(async ([peer, { line }]): Promise<LineMeasure> => {
+          const all = [...(await line.pc.getStats()).values()];
+          const now = arrivalsIn(all);
+          const missing = now === null ? null : missingSince(arrived.get(peer), now);
+          if (now !== null) arrived.set(peer, now);
+          return { room: published.camera === null ? null : best(all.flatMap(roomOf), Math.max), missing };
+        }),
+      );
+      return {
+        room: best(
+          measures.map(({ room }) => room),
+          Math.max,
+        ),
+        missing: best(
+          measures.map(({ missing }) => missing),
+          Math.min,
+        ),
+      };
     },
     mend() {
       for (const { line } of links.values()) {
@@ -122,4 +141,26 @@ function roomOf(stats: {
 }): number[] {
   const { type, nominated, availableOutgoingBitrate: room } = stats;
   return type === 'candidate-pair' && nominated === true && room !== undefined ? [room] : [];
+}
+
+function arrivalsIn(
+  all: readonly {
+    readonly type?: string;
+    readonly kind?: string;
+    readonly packetsReceived?: number;
+    readonly packetsLost?: number;
+  }[],
+): Arrivals | null {
+  const picture = all.find(({ type, kind }) => type === 'inbound-rtp' && kind === 'video');
+  return picture === undefined
+    ? null
+    : { received: picture.packetsReceived ?? 0, lost: picture.packetsLost ?? 0 };
+}
+
+function best(
+  values: readonly (number | null)[],
+  of: (...known: readonly number[]) => number,
+): number | null {
+  const known = values.filter((value) => value !== null);
+  return known.length === 0 ? null : of(...known);
 }

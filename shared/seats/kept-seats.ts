@@ -13,6 +13,8 @@ export interface KeptSeat extends SeatPass {
   readonly wordsRead?: boolean;
   /** The link that this device came by, and the one that it made for others: each is found again, not made twice. */
   readonly cameBy?: string;
+  /** This device is there for the call alone; another one of the seat shows the evening. */
+  readonly callOnly?: boolean;
   readonly ownLink?: string;
 }
 

@@ -9,6 +9,7 @@ import { openBrowser } from '../support/browser.ts';
 import { startChild } from './child.ts';
 import { isStage, newId, type OpenEvening, openEvening, ToldStage, takeSeats } from './evening.ts';
 import { type Figure, median, quantile } from './figures.ts';
+import { durations, noteInteractions, slower } from './interaction.ts';
 import { RawSocket } from './raw-socket.ts';
 
 /** How long a call of one size is watched, in ms. */
@@ -44,6 +45,7 @@ export async function measureCall(sizes: readonly number[], rounds: number): Pro
         phones.push(phone);
       }
       figures.push(...(await cost(browser, phones)));
+      if (size === 4) figures.push(await underFinger(phones, evening));
     }
     const late = await closings(phones, evening, moments, rounds);
     return [
@@ -86,6 +88,7 @@ async function arrives(browser: Browser, port: number, evening: OpenEvening, ind
   await context.addInitScript({ content: 'globalThis.__name ??= (marked) => marked;' });
   await context.addInitScript(keepConnections);
   await context.addInitScript(noteClosings);
+  await context.addInitScript({ content: noteInteractions });
   const page = await context.newPage();
   await page.goto(`http://127.0.0.1:${port}/j/${evening.code}`);
   await page.getByRole('textbox', { name: guestWords.invitation.name }).fill(`Home ${index + 1}`);
@@ -134,6 +137,32 @@ async function cost(browser: Browser, phones: readonly Page[]): Promise<Figure[]
       unit: '',
     },
   ];
+}
+
+/** From a finger to the next paint on a slowed phone that writes while the pictures of all run. */
+async function underFinger([phone]: readonly Page[], { host, cues }: OpenEvening): Promise<Figure> {
+  if (phone === undefined) throw new Error('There is no phone in the call.');
+  const line = await phone.context().newCDPSession(phone);
+  await line.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  const jump = (cue = cues[0]) => host.ask('host:ask', { id: newId(), ask: { type: 'JumpTo', cue } });
+  await jump(
+    cues.find((cue) => cue.endsWith('/writing/write/palate') || cue.endsWith('/writing/write/look')),
+  );
+  const field = phone.getByRole('textbox').first();
+  await field.waitFor();
+  await phone.evaluate(() =>
+    (globalThis as unknown as { interactions: Map<number, number> }).interactions.clear(),
+  );
+  await field.pressSequentially('pears and honey, warm wood', { delay: 150 });
+  const took = await durations(phone);
+  await line.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  await jump();
+  return {
+    name: `a finger on a phone ${slower}x slower, four pictures: to next paint, p98`,
+    value: took.length === 0 ? 16 : quantile(took, 0.98),
+    unit: 'ms',
+    goal: 100,
+  };
 }
 
 /** Bytes that a page has given to its lines, with all that they are wrapped in (W3C, webrtc-stats, RTCTransportStats). */

@@ -9,7 +9,16 @@ import { newId, openEvening } from './evening.ts';
 import { type Figure, median, quantile } from './figures.ts';
 
 /** How much slower than this machine a middling phone or tablet is. */
-const slower = 4;
+export const slower = 4;
+
+/** In a page before its own scripts: the longest event of each interaction. */
+export const noteInteractions = `
+  globalThis.interactions = new Map();
+  new PerformanceObserver((list) => {
+    for (const { interactionId, duration } of list.getEntries()) {
+      if (interactionId) interactions.set(interactionId, Math.max(duration, interactions.get(interactionId) ?? 0));
+    }
+  }).observe({ type: 'event', durationThreshold: 16, buffered: true });`;
 
 /**
  * From a finger to the next picture, as Chromium's Event Timing has it (W3C, "Event Timing API", duration: to the next paint,
@@ -126,13 +135,7 @@ async function slowPage(
 ): Promise<Page> {
   const context = await browser.newContext({ viewport, isMobile: phone, hasTouch: phone, locale: 'en-GB' });
   await context.addInitScript({
-    content: `globalThis.__name ??= (marked) => marked;
-      globalThis.interactions = new Map();
-      new PerformanceObserver((list) => {
-        for (const { interactionId, duration } of list.getEntries()) {
-          if (interactionId) interactions.set(interactionId, Math.max(duration, interactions.get(interactionId) ?? 0));
-        }
-      }).observe({ type: 'event', durationThreshold: 16, buffered: true });`,
+    content: `globalThis.__name ??= (marked) => marked; ${noteInteractions}`,
   });
   const page = await context.newPage();
   const line = await context.newCDPSession(page);
@@ -141,7 +144,7 @@ async function slowPage(
 }
 
 /** Of each interaction its longest event; what took less than 16 ms is not told of, and so not counted. */
-const durations = (page: Page): Promise<number[]> =>
+export const durations = (page: Page): Promise<number[]> =>
   page.evaluate(() => [
     ...(globalThis as unknown as { interactions: Map<number, number> }).interactions.values(),
   ]);

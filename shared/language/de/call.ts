@@ -6,6 +6,7 @@ export const callWords: CallWords = {
   join: 'Am Anruf teilnehmen',
   joining: 'Verbinde …',
   leave: 'Anruf verlassen',
+  toRoom: 'Zurück zum Abend',
   inCall: (names) => `Im Anruf: ${names.join(', ')}`,
   nobody: 'Noch ist sonst niemand im Anruf.',
   host: 'Gastgeber',
@@ -38,6 +39,9 @@ export const callWords: CallWords = {
     'Bild und Ton gehen verschlüsselt von Gerät zu Gerät. Nichts wird aufgenommen. Eine Pause schaltet alles aus.',
   other: 'Anderer Anruf',
   tryLater: 'Der Anruf ist gerade nicht erreichbar; versuch es gleich noch einmal.',
+  bring: 'Anruf hierher holen',
+  only: 'Nur der Anruf auf diesem Gerät',
+  whole: 'Ganzer Abend',
   elsewhere: 'Der Anruf läuft auf deinem anderen Gerät weiter.',
   sentAway: 'Du bist nicht mehr im Anruf.',
   troubles: {

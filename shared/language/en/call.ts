@@ -4,6 +4,7 @@ export const callWords = {
   join: 'Join the call',
   joining: 'Joining…',
   leave: 'Leave the call',
+  toRoom: 'Back to the evening',
   inCall: (names: readonly string[]) => `In the call: ${names.join(', ')}`,
   nobody: 'Nobody else is in the call yet.',
   host: 'Host',
@@ -36,6 +37,9 @@ export const callWords = {
     'Pictures and voices go encrypted from device to device. Nothing is recorded. A break turns everything off.',
   other: 'Other call',
   tryLater: 'The call cannot be reached now; try again in a moment.',
+  bring: 'Bring the call here',
+  only: 'Only the call on this device',
+  whole: 'Whole evening',
   elsewhere: 'The call goes on on your other device.',
   sentAway: 'You are not in the call any more.',
   troubles: {

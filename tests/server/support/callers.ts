@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import type { CallSettings } from '../../../server/access/call-servers.ts';
 import type { CallView } from '../../../shared/wire/call.ts';
 import type { CallAnswer } from '../../../shared/wire/protocol.ts';
 import { memoryStore } from '../../support/memory-store.ts';
@@ -16,9 +17,12 @@ export class HouseFromAfar {
     this.house = house;
   }
 
-  static async open(): Promise<HouseFromAfar> {
+  static async open(callServers?: CallSettings): Promise<HouseFromAfar> {
     const clock = new ManualClock();
-    return new HouseFromAfar(clock, await House.open({ clock, store: memoryStore() }));
+    return new HouseFromAfar(
+      clock,
+      await House.open({ clock, store: memoryStore(), ...(callServers && { callServers }) }),
+    );
   }
 
   async evening() {

@@ -1,0 +1,177 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { callWords as words } from '../../shared/language/en/call.ts';
+import { guestWords } from '../../shared/language/en/guest.ts';
+import { hostWords } from '../../shared/language/en/host.ts';
+import { seatWords } from '../../shared/language/en/seat.ts';
+import { CallEvening, joins, turnOn } from './call-evening.ts';
+import { flowOf, flowWithin } from './call-media.ts';
+import type { Guest } from './guest.ts';
+import type { Person } from './person.ts';
+
+/** The call and the devices that come to it: pages that are left, second devices, other tablets, faulty cameras. */
+let evening: CallEvening;
+let host: Person;
+let lark: Guest;
+const everybody: Person[] = [];
+
+beforeAll(async () => {
+  evening = await CallEvening.open();
+  host = await evening.host();
+  lark = await evening.guest('Lark');
+  everybody.push(host, lark.person);
+  await joins(host);
+  await joins(lark.person);
+  await turnOn(host, 'microphone');
+  await turnOn(lark.person, 'microphone');
+});
+afterAll(() => evening?.close());
+
+const hearsEachOther = async (one: Person, other: Person): Promise<void> => {
+  for (const { page } of [one, other])
+    await expect.poll(async () => (await flowWithin(page, 500)).energyHeard).toBeGreaterThan(0);
+};
+
+describe('the call and its devices', () => {
+  it('[V9] goes on, and is seen to, while the host looks at the doors, the plan or the pouring', async () => {
+    const person = host;
+    for (const page of ['doors', 'plan', 'pouring'] as const) {
+      await person.page.goto(evening.hostPage(page));
+      const above = person.page.getByRole('complementary', { name: words.title });
+      await above.getByText(words.inCall(['Lark'])).waitFor();
+      await hearsEachOther(person, lark.person);
+      // The voices are played, and not only received.
+      expect(
+        await person.page
+          .locator('audio')
+          .evaluateAll((all: HTMLAudioElement[]) => all.map((each) => each.paused)),
+      ).toEqual([false]);
+      // While a page is read its upper edge lies under the sign, as under every bar that stays.
+      await (page === 'doors' ? person.look('call-tablet-doors') : person.photograph(`call-tablet-${page}`));
+    }
+    // Its microphone is closed from there, and the call is the same when the host comes back.
+    await person.button(words.microphone.open).click();
+    await person.button(words.microphone.closed).waitFor();
+    expect((await flowWithin(person.page, 500)).energySent).toBe(0);
+    await person.page.getByRole('link', { name: words.toRoom }).click();
+    await person.heading(hostWords.cue.kinds.gathering, 2).waitFor();
+    await person.button(words.leave).waitFor();
+    expect((await flowOf(person.page)).connected).toBe(1);
+    await turnOn(person, 'microphone');
+  });
+
+  it('[V7, V9] is on one of the two devices of a seat, as the call alone where one likes, after a reload too', async () => {
+    const { page } = lark.person;
+    await lark.person.button(guestWords.seat.open).click();
+    await lark.person.button(seatWords.showLink).click();
+    const link = await lark.person.field(seatWords.link).inputValue();
+    const second = await evening.device('second phone', 'phone');
+    everybody.push(second);
+    await second.page.goto(link);
+    await second.button(guestWords.cautions.accept).click();
+    // The call is at the first device, and this one says so.
+    await second.text(words.elsewhere).waitFor();
+    expect(await second.page.locator('audio').count()).toBe(0);
+    await second.look('call-phone-second');
+    await second.button(words.only).click();
+    await second.heading(words.title, 1).waitFor();
+    await second.button(words.bring).click();
+    await turnOn(second, 'microphone');
+    await turnOn(second, 'camera');
+    await hearsEachOther(second, host);
+    // The first one is silent: nothing of the call is played there, and nothing is sent.
+    await lark.person.text(words.elsewhere).waitFor();
+    expect(await page.locator('audio').count()).toBe(0);
+    expect(await flowWithin(page, 500)).toMatchObject({ connected: 0, energySent: 0 });
+    expect(await host.page.locator('.call-tile').count()).toBe(1);
+    await second.look('call-phone-only');
+    await second.page.reload();
+    await second.heading(words.title, 1).waitFor();
+    expect(await second.page.locator('.room-head').count()).toBe(0);
+    await second.button(words.whole).click();
+    await second.heading(words.title, 1).waitFor({ state: 'detached' });
+    await second.leaves();
+    await lark.person.button(guestWords.notes.back).click();
+    await lark.person.button(words.join).click();
+    await turnOn(lark.person, 'microphone');
+    await hearsEachOther(lark.person, host);
+  });
+
+  it('goes on when the host takes another tablet in mid-call, and the first one is told', async () => {
+    const other = await evening.host('other tablet');
+    everybody.push(other);
+    await other.button(words.join).click();
+    await turnOn(other, 'microphone');
+    await host.text(words.elsewhere).waitFor();
+    expect(await flowWithin(host.page, 500)).toMatchObject({ connected: 0, energySent: 0 });
+    await hearsEachOther(other, lark.person);
+    await other.leaves();
+    await host.button(words.join).click();
+    await turnOn(host, 'microphone');
+    await hearsEachOther(host, lark.person);
+  });
+
+  it('says in a sentence what is wrong with a camera or microphone, and the call goes on', async () => {
+    const { person } = lark;
+    const { page } = person;
+    const says = (device: 'camera' | 'microphone', trouble: keyof typeof words.troubles) =>
+      person.text(words.trouble(words[device].name, words.troubles[trouble])).waitFor();
+    // By the names of W3C, Media Capture and Streams, section 10.2.
+    for (const [name, trouble] of [
+      ['NotAllowedError', 'refused'],
+      ['NotFoundError', 'none'],
+      ['NotReadableError', 'taken'],
+    ] as const) {
+      await page.evaluate((error) => {
+        navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('', error));
+      }, name);
+      await person.button(words.camera.closed).click();
+      await says('camera', trouble);
+      await person.button(words.camera.closed).waitFor();
+    }
+    await page.evaluate(() => {
+      Reflect.deleteProperty(navigator.mediaDevices, 'getUserMedia');
+      const ask = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+      navigator.mediaDevices.getUserMedia = async (wanted) => {
+        const stream = await ask(wanted);
+        for (const track of stream.getTracks()) Object.assign(window, { [track.kind]: track });
+        return stream;
+      };
+    });
+    await turnOn(person, 'camera');
+    const happens = (kind: 'audio' | 'video', event: string) =>
+      page.evaluate(
+        ([name, said]) =>
+          (window as unknown as Record<string, MediaStreamTrack>)[name ?? '']?.dispatchEvent(
+            new Event(said ?? ''),
+          ),
+        [kind, event],
+      );
+    await happens('video', 'ended');
+    await says('camera', 'unplugged');
+    await expect.poll(async () => (await flowWithin(page, 500)).pictureBytesSent).toBe(0);
+    await turnOn(person, 'camera');
+    await expect.poll(async () => (await flowWithin(host.page, 500)).frames).toBeGreaterThan(0);
+    // A telephone that rings takes the microphone, and gives it back.
+    await happens('video', 'mute');
+    await says('camera', 'taken');
+    await happens('video', 'unmute');
+    await expect.poll(() => page.locator('.call-trouble').count()).toBe(0);
+    await hearsEachOther(host, person);
+  });
+
+  it('[V9] goes on when the host finishes the evening, and ends when its pages are left', async () => {
+    const person = host;
+    await evening.conductor.host({ type: 'Finish' });
+    await person.heading(hostWords.finished.title, 1).waitFor();
+    await person.page.getByRole('complementary', { name: words.title }).waitFor();
+    await person.look('call-tablet-finished');
+    await expect.poll(async () => (await flowOf(person.page)).connected).toBe(1);
+    await person.page.goto(`${evening.house.url}/host#/`);
+    await person.heading(hostWords.home.title, 1).waitFor();
+    await expect.poll(async () => (await flowOf(lark.person.page)).connected).toBe(0);
+  });
+
+  it('says nothing was wrong on any screen', () => {
+    expect(everybody.flatMap(({ faults }) => faults)).toEqual([]);
+  });
+});

@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { callWords as words } from '../../shared/language/en/call.ts';
+import { CallEvening, joins, turnOn } from './call-evening.ts';
+import { flowOf, flowWithin } from './call-media.ts';
+import type { Guest } from './guest.ts';
+import type { Person } from './person.ts';
+
+/** The devices of the table itself: a television that shows and plays, and a camera that shows the table. */
+let evening: CallEvening;
+let lark: Guest;
+
+beforeAll(async () => {
+  evening = await CallEvening.open();
+  lark = await evening.guest('Lark');
+  await joins(lark.person);
+  await turnOn(lark.person, 'camera');
+  await turnOn(lark.person, 'microphone');
+});
+afterAll(() => evening?.close());
+
+/** A device that opens the address of the room's screen, and that the host lets in. */
+async function screen(name: string, search = ''): Promise<Person> {
+  const { house, made, conductor } = evening;
+  const person = await evening.device(name, 'wide');
+  await person.page.goto(`${house.url}/screen/${made.code}${search}`);
+  const { screensAsking } = await conductor.until('presence', (view) => view.screensAsking.length > 0);
+  const path = `/api/tastings/${made.tasting}/screens/${screensAsking[0]?.id}`;
+  await house.ask('POST', path, { key: made.hostKey, body: { admit: true } });
+  return person;
+}
+
+describe('the call at the table', () => {
+  it('[V7] is shown and played by a television that was let in, which sends nothing', async () => {
+    const television = await screen('television');
+    const { page } = television;
+    // Browsers keep silent until somebody has tapped.
+    const tap = television.button(words.soundOff);
+    await tap.or(page.locator('.call-tile').first()).first().waitFor();
+    if (await tap.isVisible()) await tap.click();
+    await page.locator('.call-tile', { hasText: 'Lark' }).locator('video').waitFor();
+    await expect.poll(async () => (await flowWithin(page, 500)).frames).toBeGreaterThan(0);
+    await expect.poll(async () => (await flowWithin(page, 500)).energyHeard).toBeGreaterThan(0);
+    expect(
+      await page.locator('audio').evaluateAll((all: HTMLAudioElement[]) => all.every((each) => !each.muted)),
+    ).toBe(true);
+    // The picture of a lone guest leaves the square of the code free.
+    const [tile, square] = await Promise.all(
+      ['.call-tile', '.scene-gathering svg'].map((each) => page.locator(each).last().boundingBox()),
+    );
+    if (tile && square) expect(tile.x).toBeGreaterThan(square.x + square.width);
+    await television.look('call-television');
+    expect(await flowOf(page)).toMatchObject({ pictureBytesSent: 0, voicePacketsSent: 0 });
+    expect(television.faults).toEqual([]);
+    await television.leaves();
+  });
+
+  it('[V7] is seen at home from the camera of the table, which its owner opens', async () => {
+    const camera = await screen('camera of the table', '?camera');
+    await joins(camera);
+    expect(await flowWithin(camera.page, 500)).toMatchObject({ pictureBytesSent: 0, energySent: 0 });
+    await turnOn(camera, 'camera');
+    await turnOn(camera, 'microphone');
+    const { person } = lark;
+    await person.page.locator('.call-tile-large', { hasText: words.table }).locator('video').waitFor();
+    await expect.poll(async () => (await flowWithin(person.page, 500)).frames).toBeGreaterThan(0);
+    await camera.look('call-camera-of-the-table');
+    await person.look('call-phone-table');
+    // In silence the table is silent for those at home as well.
+    const swirl = evening.cues.find(({ id }) => id.endsWith('/first/swirl'));
+    if (swirl === undefined) throw new Error('There is no swirl.');
+    const moment = await evening.goTo(swirl.id);
+    await expect.poll(() => Date.now()).toBeGreaterThan(moment + 300);
+    expect(await flowWithin(camera.page, 500)).toMatchObject({ energySent: 0, voicePacketsSent: 0 });
+    expect([...camera.faults, ...person.faults]).toEqual([]);
+  });
+});
