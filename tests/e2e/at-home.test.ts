@@ -160,6 +160,7 @@ describe('a guest at home', () => {
   it('who leaves early has the keepsake at once, and nothing more of the room', async () => {
     await lark.person.button(words.seat.open).click();
     await lark.person.button(seatWords.leave).click();
+    await lark.person.look('home-leave');
     await lark.person.page.getByRole('dialog').getByRole('button', { name: seatWords.leave }).click();
     await lark.person.text(new RegExp(words.glass.left)).waitFor();
     await lark.person.text('cold apple cellar').first().waitFor();
