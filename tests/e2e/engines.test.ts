@@ -169,7 +169,13 @@ describe.each([
     const second = compile(plan).filter(({ kind }) => kind === 'discussion')[1];
     await conductor.host({ type: 'JumpTo', cue: second?.id });
     for (const guest of guests) await guest.presses('radio', boardWords.share.choices.unnamed);
-    const stands = async (guest: Visitor) => (await guest.sees('radio', boardWords.share.choices.private)).y;
+    const stands = async (guest: Visitor) => {
+      // Between a change and the next picture the page may stand where nobody sees it.
+      await guest.device.read(
+        'new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn(true))))',
+      );
+      return (await guest.sees('radio', boardWords.share.choices.private)).y;
+    };
     const before = await Promise.all(guests.map(stands));
     const staysWhen = async (what: string, shown: string) => {
       for (const guest of guests) await guest.sees('text', shown);
