@@ -50,6 +50,20 @@ function InCall({ call }: CallPanelProps) {
   const said = troubleSentence(call.media.troubles.value) ?? off;
   return (
     <>
+      <div class="call-buttons">
+        <MicrophoneButton call={call} />
+        <Button
+          pressed={films}
+          disabled={!films && !mayOpen.camera}
+          onPress={() => void call.turnOn('camera', !films)}
+        >
+          <Icon of={camera} />
+          {films ? words.camera.open : words.camera.closed}
+        </Button>
+        <Button kind="quiet" onPress={call.leave}>
+          {words.leave}
+        </Button>
+      </div>
       {others.length === 0 ? (
         <p class="small soft">{words.nobody}</p>
       ) : (
@@ -66,20 +80,6 @@ function InCall({ call }: CallPanelProps) {
           {said}
         </p>
       )}
-      <div class="call-buttons">
-        <MicrophoneButton call={call} />
-        <Button
-          pressed={films}
-          disabled={!films && !mayOpen.camera}
-          onPress={() => void call.turnOn('camera', !films)}
-        >
-          <Icon of={camera} />
-          {films ? words.camera.open : words.camera.closed}
-        </Button>
-        <Button kind="quiet" onPress={call.leave}>
-          {words.leave}
-        </Button>
-      </div>
     </>
   );
 }
