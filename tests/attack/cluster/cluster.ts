@@ -69,7 +69,10 @@ export async function attackCluster(attack: ClusterAttack): Promise<ClusterOutco
 }
 
 /** One of three machines, with a line of its own to the database. */
-type Machine = Place & { readonly line: LossyLine };
+interface Machine extends Place {
+  readonly line: LossyLine;
+  cutOff: boolean;
+}
 
 async function attacked(
   attack: ClusterAttack,
@@ -80,13 +83,13 @@ async function attacked(
   const chances = new Chances(seed);
   const database = await postgres.database();
   const start = (place: Machine): Promise<void> => {
-    place.line.mend();
+    mended(place);
     const own = database.replace(`:${postgres.port}/`, `:${place.line.port}/`);
     return startIn(place, { database: own, first: places[0] ?? place, bundle });
   };
   for (let count = 0; count < processes; count += 1) {
     const line = await lossyLineTo(postgres.port);
-    const place: Machine = { folder: await temporaryFolder(), server: undefined, line };
+    const place: Machine = { folder: await temporaryFolder(), server: undefined, line, cutOff: false };
     places.push(place);
     await start(place);
   }
@@ -136,6 +139,12 @@ async function attacked(
   const asked = evenings.flatMap(({ host }) => host.asked);
   const acknowledged = asked.filter(({ answered }) => answered !== undefined).length;
   return { faults, outages, acknowledged, unknown: asked.length - acknowledged, views };
+}
+
+/** What goes through meanwhile is cut by it, so only where nothing does. */
+function mended(machine: Machine): void {
+  if (machine.cutOff) machine.line.mend();
+  machine.cutOff = false;
 }
 
 interface Evening {
@@ -205,8 +214,9 @@ async function strike(fault: Fault, { postgres, database, places, tasting }: Str
     return now();
   }
   if (fault === 'owner cut off for 4 s') {
+    owner.cutOff = true;
     owner.line.silence();
-    setTimeout(() => owner.line.mend(), 4000);
+    setTimeout(() => mended(owner), 4000);
     return now();
   }
   owner.server = undefined;
