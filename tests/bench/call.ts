@@ -80,7 +80,7 @@ function noteClosings(): void {
       own?.set?.call(this, on);
     },
   });
-  Object.assign(window, { closed });
+  Object.assign(window, { closings: closed });
 }
 
 async function arrives(browser: Browser, port: number, evening: OpenEvening, index: number): Promise<Page> {
@@ -195,13 +195,13 @@ async function closings(
       await closed.or(opened).waitFor();
       if (await closed.isVisible()) await closed.click();
       await opened.waitFor();
-      await phone.evaluate(() => (window as unknown as { closed: number[] }).closed.splice(0));
+      await phone.evaluate(() => (window as unknown as { closings: number[] }).closings.splice(0));
     }
     await jump(silent);
     for (const phone of phones) {
-      await phone.waitForFunction(() => (window as unknown as { closed: number[] }).closed.length > 0);
+      await phone.waitForFunction(() => (window as unknown as { closings: number[] }).closings.length > 0);
       const [at = Number.NaN] = await phone.evaluate(
-        () => (window as unknown as { closed: number[] }).closed,
+        () => (window as unknown as { closings: number[] }).closings,
       );
       late.push(Math.max(0, at - (moments.at(-1) ?? Number.NaN)));
     }

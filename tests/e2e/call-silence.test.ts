@@ -72,8 +72,8 @@ describe('[V1] silence', () => {
     if (gathering === undefined || swirl === undefined) throw new Error('There is no swirl.');
     const times: { readonly own: number; readonly told: number }[] = [];
     for (let round = 0; round < 6; round += 1) {
-      expect((await looksOf(lark.person)).at(-1)?.open).toBe(true);
-      await expect.poll(async () => (await looksOf(host)).at(-1)?.open).toBe(true);
+      for (const person of [lark.person, host])
+        await expect.poll(async () => (await looksOf(person)).at(-1)?.open).toBe(true);
       const moment = await evening.goTo(swirl.id);
       await lark.person.page.waitForTimeout(1000);
       expect((await looksOf(lark.person)).at(-1)?.open).toBe(false);
