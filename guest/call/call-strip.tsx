@@ -130,7 +130,8 @@ function InCall({ call, away }: StripProps) {
   const [more, setMore] = useState(false);
   const others = call.others.value;
   const large = call.large.value;
-  const { microphone: to, camera: films, mayOpen, mayPress, pictures } = call.gates.value;
+  const { microphone: to, camera: wished, mayOpen, mayPress, pictures } = call.gates.value;
+  const films = wished && call.voiceOnly.value === 'no';
   const own = call.media.tracks.value.camera;
   const trouble = troubleSentence(call.media.troubles.value);
   const said = trouble ?? (call.voiceOnly.value === 'poor-line' ? words.poorLine : null);

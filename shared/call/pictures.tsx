@@ -87,7 +87,8 @@ interface TileProps {
 /** One device in the call: its picture where there is one, its name, and whether one hears it. */
 export function PeerTile({ call, peer, speaks, large }: TileProps) {
   const { picture = null, state = 'connecting' } = call.received.value.get(peer.peer) ?? {};
-  const shown = peer.camera && state !== 'lost' && call.gates.value.pictures === 'shown' ? picture : null;
+  const looks = call.gates.value.pictures === 'shown' && call.voiceOnly.value === 'no';
+  const shown = peer.camera && state !== 'lost' && looks ? picture : null;
   const open = call.isOpen(peer);
   const said =
     state === 'lost'

@@ -101,6 +101,8 @@ describe.runIf(hasRelay())('the call through a relay only', () => {
   it('becomes voices only by itself, with a word, where four packets in ten are lost on the way', async () => {
     line.become(1 - Math.sqrt(0.6), 50);
     await lark.person.text(words.poorLine).waitFor();
+    await lark.person.button(words.camera.closed).waitFor();
+    expect(await lark.person.page.locator('video').count()).toBe(0);
     await lark.person.look('call-phone-poor-line');
     line.become(0, 0);
     await expect.poll(async () => (await flowWithin(lark.person.page, 1000)).energyHeard).toBeGreaterThan(0);
