@@ -156,6 +156,8 @@ async function underFinger([phone]: readonly Page[], { host, cues }: OpenEvening
   await field.pressSequentially('pears and honey, warm wood', { delay: 150 });
   const took = await durations(phone);
   await line.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  // Whoever writes on is not led away, and has a dot for the call.
+  await field.blur();
   await jump();
   return {
     name: `a finger on a phone ${slower}x slower, four pictures: to next paint, p98`,
