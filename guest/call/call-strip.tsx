@@ -15,14 +15,7 @@ import { openGuestCall } from './guest-call.ts';
 import { PressToSpeak } from './press-to-speak.tsx';
 
 /** The call on the one phone of a guest at home: a strip above the room, a dot while there is no place for it. */
-export function CallStrip() {
-  const { follower, seat } = useRoom();
-  const own = follower.seat.value;
-  // The cautions come first.
-  return own?.presence === 'seated' && seat.value.cautioned ? <Strip own={own} /> : null;
-}
-
-function Strip({ own }: { readonly own: SeatView }) {
+export function CallStrip({ own }: { readonly own: SeatView }) {
   const room = useRoom();
   const { follower, lock } = room;
   const { call, close } = useMemo(() => openGuestCall(follower, own.seat), [follower, own.seat]);
