@@ -156,7 +156,7 @@ answerParent({
     await new Promise<void>((done, fail) => {
       RawSocket.open(port, auth, (text) => {
         texts.push(text);
-        if (text.startsWith('42["board"')) done();
+        if (/^42\["board(-change)?"/.test(text)) done();
       }).then((socket) => ours.push(socket), fail);
     });
     ours.pop()?.close();

@@ -6,6 +6,7 @@ import { growthPicture } from '../bench/growth-picture.ts';
 import { measureNotes } from '../bench/notes.ts';
 import { report } from '../bench/report.ts';
 import { measureSessions } from '../bench/sessions.ts';
+import { measureStorm } from '../bench/storm.ts';
 import { measureTap, tapFigures } from '../bench/tap.ts';
 
 /** That what measures measures the right thing; how long anything takes is no business of a test. */
@@ -32,6 +33,10 @@ describe('the bench', () => {
     expect(run.turned).toBeGreaterThan(0);
     const table = report([{ name: 'Notes', at: 'now', figures: notes, sessions: [run] }]);
     expect(table).toContain('| 2, busy disk |');
+  });
+
+  it('lets a crowd come back to ours and to a bare server that greets as ours does', async () => {
+    expect(measured(await measureStorm(3, 1))).toBe(true);
   });
 
   it('reckons what many processes need from what one of them has done', () => {
