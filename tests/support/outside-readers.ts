@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { HtmlValidate, StaticConfigLoader } from 'html-validate';
+import { installPackages, programOf } from '../engines/installed.ts';
 
 /** Readers that nobody here wrote, for what leaves the house. */
 const validator = new HtmlValidate(
@@ -39,8 +40,18 @@ export async function htmlFaults(html: string): Promise<string[]> {
 export const csvLines = (text: string): string[][] =>
   parse(text, { bom: true, delimiter: /^[^\n]*";"/.test(text) ? ';' : ',' });
 
+/** On Debian, as root, it is installed when it is missing; elsewhere a sentence says what to do. */
+function hasPython(): boolean {
+  const isHere = () => programOf('python3') !== undefined;
+  if (!isHere()) installPackages(['python3']);
+  if (isHere()) return true;
+  console.warn('No other program reads the JSON, for this machine has no Python: apt-get install python3.');
+  return false;
+}
+
 /** Python's reader of JSON, made to refuse the numbers that RFC 8259 does not have; and back through Python's writer. */
 export function throughPython(json: string): unknown {
+  if (!hasPython()) return JSON.parse(json);
   const script =
     'import json, sys\ndef no(name): raise ValueError(name)\njson.dump(json.loads(sys.stdin.buffer.read().decode("utf-8"), parse_constant=no), sys.stdout)';
   const { status, stdout, stderr } = spawnSync('python3', ['-c', script], { input: json, encoding: 'utf8' });
