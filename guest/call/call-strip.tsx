@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Call } from '../../shared/call/call.ts';
 import { nameOfPeer, troubleSentence, whyOut } from '../../shared/call/call-words.ts';
+import { DeviceButton } from '../../shared/call/device-button.tsx';
 import { PeerTile, Picture, useSpeaking, Voices } from '../../shared/call/pictures.tsx';
 import { callWords as words } from '../../shared/language/en/call.ts';
 import { Button } from '../../shared/ui/button.tsx';
@@ -123,7 +124,7 @@ function InCall({ call, away }: StripProps) {
   const [more, setMore] = useState(false);
   const others = call.others.value;
   const large = call.large.value;
-  const { microphone: to, camera: wished, mayOpen, mayPress, pictures } = call.gates.value;
+  const { camera: wished, mayPress, pictures } = call.gates.value;
   const films = wished && call.voiceOnly.value === 'no';
   const own = call.media.tracks.value.camera;
   const trouble = troubleSentence(call.media.troubles.value);
@@ -154,25 +155,9 @@ function InCall({ call, away }: StripProps) {
         {mayPress ? (
           <PressToSpeak call={call} />
         ) : (
-          <Button
-            kind="quiet"
-            pressed={to === 'all'}
-            disabled={to !== 'all' && !mayOpen.microphone}
-            onPress={() => void call.turnOn('microphone', to !== 'all')}
-          >
-            <Icon of={microphone} />
-            {to === 'all' ? words.microphone.open : words.microphone.closed}
-          </Button>
+          <DeviceButton call={call} device="microphone" kind="quiet" />
         )}
-        <Button
-          kind="quiet"
-          pressed={films}
-          disabled={!films && !mayOpen.camera}
-          onPress={() => void call.turnOn('camera', !films)}
-        >
-          <Icon of={camera} />
-          {films ? words.camera.open : words.camera.closed}
-        </Button>
+        <DeviceButton call={call} device="camera" kind="quiet" />
         <Button kind="quiet" onPress={away.press}>
           {away.said}
         </Button>

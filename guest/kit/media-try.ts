@@ -1,3 +1,4 @@
+import { troubleOf } from '../../shared/call/media-trouble.ts';
 import type { DeviceTry } from '../../shared/wire/kit-try.ts';
 
 type Devices = Pick<MediaDevices, 'getUserMedia'>;
@@ -36,18 +37,10 @@ async function openOne(
   }
 }
 
-/** Names of the errors: Media Capture and Streams, W3C, section 10.3 (`getUserMedia`). */
+/** What is none of the usual reasons looks to its owner like a no. */
 export function whyNot(error: unknown): Exclude<DeviceTry, 'works'> {
-  switch (error instanceof Error ? error.name : '') {
-    case 'NotFoundError':
-    case 'OverconstrainedError':
-      return 'none';
-    case 'NotReadableError':
-    case 'AbortError':
-      return 'taken';
-    default:
-      return 'refused';
-  }
+  const trouble = troubleOf(error);
+  return trouble === 'failed' ? 'refused' : trouble;
 }
 
 export function closeMedia(stream: MediaStream | undefined): void {

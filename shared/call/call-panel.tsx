@@ -1,9 +1,10 @@
 import { callWords as words } from '../language/en/call.ts';
 import { Button } from '../ui/button.tsx';
 import { Icon } from '../ui/icon.tsx';
-import { camera, microphone } from '../ui/strokes.ts';
+import { camera } from '../ui/strokes.ts';
 import type { Call } from './call.ts';
 import { nameOfPeer, troubleSentence, whyOut } from './call-words.ts';
+import { DeviceButton } from './device-button.tsx';
 import { PeerTile, useSpeaking } from './pictures.tsx';
 
 /** A call with the follower that it goes by. */
@@ -45,21 +46,13 @@ function OutOfCall({ call }: CallPanelProps) {
 function InCall({ call }: CallPanelProps) {
   const speaking = useSpeaking(call);
   const others = call.others.value.filter(({ role }) => role !== 'screen');
-  const { microphone: to, camera: films, mayOpen } = call.gates.value;
-  const off = call.role === 'host' && to === 'nobody' ? words.notHeard : null;
+  const off = call.role === 'host' && call.gates.value.microphone === 'nobody' ? words.notHeard : null;
   const said = troubleSentence(call.media.troubles.value) ?? off;
   return (
     <>
       <div class="call-buttons">
-        <MicrophoneButton call={call} />
-        <Button
-          pressed={films}
-          disabled={!films && !mayOpen.camera}
-          onPress={() => void call.turnOn('camera', !films)}
-        >
-          <Icon of={camera} />
-          {films ? words.camera.open : words.camera.closed}
-        </Button>
+        <DeviceButton call={call} device="microphone" />
+        <DeviceButton call={call} device="camera" />
         <Button kind="quiet" onPress={call.leave}>
           {words.leave}
         </Button>
@@ -81,20 +74,5 @@ function InCall({ call }: CallPanelProps) {
         </p>
       )}
     </>
-  );
-}
-
-/** Opens and closes the microphone of who is heard by all, where the cue lets it. */
-export function MicrophoneButton({ call }: CallPanelProps) {
-  const { microphone: to, mayOpen } = call.gates.value;
-  return (
-    <Button
-      pressed={to !== 'nobody'}
-      disabled={to === 'nobody' && !mayOpen.microphone}
-      onPress={() => void call.turnOn('microphone', to === 'nobody')}
-    >
-      <Icon of={microphone} />
-      {to === 'nobody' ? words.microphone.closed : words.microphone.open}
-    </Button>
   );
 }

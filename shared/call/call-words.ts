@@ -2,7 +2,8 @@ import { callWords } from '../language/en/call.ts';
 import { callRefusals } from '../language/en/call-refusals.ts';
 import type { CallPeer } from '../wire/call.ts';
 import type { CallPlace } from './call.ts';
-import type { Device, MediaTrouble } from './own-media.ts';
+import type { MediaTrouble } from './media-trouble.ts';
+import type { Device } from './own-media.ts';
 
 /** How a device in the call is named to the others. */
 export const nameOfPeer = ({ role, name }: CallPeer): string =>

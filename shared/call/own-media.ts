@@ -1,10 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
+import { type MediaTrouble, troubleOf } from './media-trouble.ts';
 
-/**
- * Why a camera or microphone is not to be had: no https, its owner or the browser said no, there is none, another program has
- * it, it was pulled out, or something else.
- */
-export type MediaTrouble = 'needs-https' | 'refused' | 'none' | 'taken' | 'unplugged' | 'failed';
 export type Device = 'microphone' | 'camera';
 
 /** The camera and the microphone of this device. They are asked for when their owner wants them, and not before [V4]. */
@@ -108,21 +104,4 @@ export function createOwnMedia(
       release('camera');
     },
   };
-}
-
-/** The names of W3C, Media Capture and Streams, section 10.2 (getUserMedia), in what a person can do something about. */
-function troubleOf(error: unknown): MediaTrouble {
-  switch (error instanceof Error ? error.name : '') {
-    case 'NotAllowedError':
-    case 'SecurityError':
-      return 'refused';
-    case 'NotFoundError':
-    case 'OverconstrainedError':
-      return 'none';
-    case 'NotReadableError':
-    case 'AbortError':
-      return 'taken';
-    default:
-      return 'failed';
-  }
 }

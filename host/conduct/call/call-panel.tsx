@@ -1,7 +1,8 @@
 import { useEffect } from 'preact/hooks';
 import type { Call } from '../../../shared/call/call.ts';
-import { MicrophoneButton, CallPanel as Panel } from '../../../shared/call/call-panel.tsx';
+import { CallPanel as Panel } from '../../../shared/call/call-panel.tsx';
 import { nameOfPeer } from '../../../shared/call/call-words.ts';
+import { DeviceButton } from '../../../shared/call/device-button.tsx';
 import { Voices } from '../../../shared/call/pictures.tsx';
 import { callWords as words } from '../../../shared/language/en/call.ts';
 import { Button } from '../../../shared/ui/button.tsx';
@@ -41,7 +42,7 @@ export function CallAbove({ call, seen, room, onBegun }: CallAboveProps) {
       {!seen && (
         <aside class="call-above" aria-label={words.title}>
           <p>{others.length === 0 ? words.nobody : words.inCall(others.map(nameOfPeer))}</p>
-          <MicrophoneButton call={call} />
+          <DeviceButton call={call} device="microphone" />
           {room === undefined ? (
             <Button kind="quiet" onPress={call.leave}>
               {words.leave}
