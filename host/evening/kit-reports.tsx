@@ -12,10 +12,12 @@ interface KitReportsProps {
   readonly tasting: TastingId;
   /** How many taste along at home. */
   readonly expected: number;
+  /** Whether there is still time to let the call reach further. */
+  readonly early: boolean;
 }
 
 /** Who at home has tried camera, sound and line, how that went, and how far the call reaches. */
-export function KitReports({ api, tasting, expected }: KitReportsProps) {
+export function KitReports({ api, tasting, expected, early }: KitReportsProps) {
   const [reports, setReports] = useState<Reports>();
   useEffect(() => {
     let gone = false;
@@ -56,7 +58,7 @@ export function KitReports({ api, tasting, expected }: KitReportsProps) {
           </ul>
         </>
       )}
-      <p class="soft small">{words.reach[reach]}</p>
+      {early && <p class="soft small">{words.reach[reach]}</p>}
     </section>
   );
 }

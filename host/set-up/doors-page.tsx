@@ -72,7 +72,12 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
             </ul>
           )}
           {stored.plan.remoteGuests > 0 && (
-            <KitReports api={evening.app.api} tasting={stored.tasting} expected={stored.plan.remoteGuests} />
+            <KitReports
+              api={evening.app.api}
+              tasting={stored.tasting}
+              expected={stored.plan.remoteGuests}
+              early={planned}
+            />
           )}
           {planned && (
             <div class="doors-errands">

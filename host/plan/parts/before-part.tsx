@@ -74,7 +74,7 @@ export function BeforePart({ editor, stored, api }: BeforePartProps) {
           );
         })}
       </ol>
-      {plan.remoteGuests > 0 && <KitReports api={api} tasting={tasting} expected={plan.remoteGuests} />}
+      {plan.remoteGuests > 0 && <KitReports api={api} tasting={tasting} expected={plan.remoteGuests} early />}
     </>
   );
 }
