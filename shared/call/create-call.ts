@@ -24,6 +24,10 @@ const answerWithin = 5000;
 /** Ms after a line has come back in which nobody is missed: others come back too, and their pictures go on [V6]. */
 const settling = 8000;
 const measureEvery = 2000;
+/** Ms until what must be known is said again. */
+const againAfter = 1000;
+/** Ms in which somebody who joins is let wait for their turn. */
+const longestJoining = 10_000;
 
 export function createCall(evening: CallEvening, media = createOwnMedia()): Call {
   const { socket, role, seat, scene, turn, raised } = evening;
@@ -85,6 +89,16 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     return answer ?? { ok: false, code: 'no-answer' };
   };
 
+  /** Asks until it is answered, also where too much was asked at once, as long as `wanted` and the line stands. */
+  const insist = async (asked: CallAsk, wanted: () => boolean): ReturnType<typeof ask> => {
+    for (;;) {
+      const answer = await ask(asked);
+      if (answer.ok || (answer.code !== 'too-fast' && answer.code !== 'no-answer')) return answer;
+      await new Promise((resolve) => setTimeout(resolve, againAfter));
+      if (!socket.connected || !wanted()) return answer;
+    }
+  };
+
   const end = (why: FailureCode | 'elsewhere' | 'sent-away' | null): void => {
     mesh?.close();
     unfollow();
@@ -119,20 +133,24 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       end(next.peers.some(same) ? 'elsewhere' : 'sent-away');
     }
   };
-  const joinAs = (peer: PeerId): Promise<Awaited<ReturnType<typeof ask>>> =>
-    ask({ type: 'Join', peer, as: role === 'room' ? 'room' : 'self', shown: shown.peek() });
+  const joinAs = (peer: PeerId, wanted: () => boolean): ReturnType<typeof ask> =>
+    insist({ type: 'Join', peer, as: role === 'room' ? 'room' : 'self', shown: shown.peek() }, wanted);
+  /** Else the others would go on seeing this device in the call. Whoever joins anew takes the old place themselves. */
+  const sayLeft = (): void => {
+    if (place.peek().at === 'in') void insist({ type: 'Leave' }, () => place.peek().at === 'out');
+  };
 
   /** A line that has come back: who is in the call is told anew, and this device takes its own place again. */
   const comeBack = (): void => {
     const id = own();
-    if (id === null) return void ask({ type: 'Watch' });
+    if (id === null) return void insist({ type: 'Watch' }, () => place.peek().at === 'out');
     settled = false;
     clearTimeout(timer);
     timer = setTimeout(() => {
       settled = true;
       hear(view.peek());
     }, settling);
-    void joinAs(id).then((answer) => {
+    void joinAs(id, () => own() === id).then((answer) => {
       if (!answer.ok && answer.code !== 'no-answer' && answer.code !== 'too-fast') end(answer.code);
       else mesh?.mend();
     });
@@ -188,7 +206,8 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     }),
     effect(() => {
       const now = shown.value;
-      if (place.value.at === 'in') void ask({ type: 'Show', shown: now });
+      const latest = (): boolean => place.peek().at === 'in' && shown.peek() === now;
+      if (place.value.at === 'in') void insist({ type: 'Show', shown: now }, latest);
     }),
   ];
   const measures: LineMeasure[] = [];
@@ -220,7 +239,8 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       if (place.peek().at !== 'out') return;
       place.value = { at: 'joining' };
       const id = peerId(newCommandId());
-      const answer = await joinAs(id);
+      const until = performance.now() + longestJoining;
+      const answer = await joinAs(id, () => place.peek().at === 'joining' && performance.now() < until);
       if (place.peek().at !== 'joining') return;
       if (!answer.ok) {
         place.value = { at: 'out', why: answer.code };
@@ -240,7 +260,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       hear(view.peek());
     },
     leave() {
-      if (place.peek().at === 'in') void ask({ type: 'Leave' });
+      sayLeft();
       end(null);
     },
     async turnOn(device, on) {
@@ -266,7 +286,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       voiceOnly.value = on ? 'wished' : 'no';
     },
     close() {
-      if (place.peek().at === 'in') void ask({ type: 'Leave' });
+      sayLeft();
       for (const stop of endings) stop();
       clearInterval(measuring);
       end(null);

@@ -19,6 +19,9 @@ type LinkState = 'connecting' | 'connected' | 'lost';
 /** Ms in which candidates are gathered for one message. */
 const gatherFor = 40;
 const mostCandidates = 15;
+/** Ms without a connection before it is said again what the other one may have missed, and at most between two times. */
+const sayAgainAfter = 5000;
+const sayAgainWithin = 20_000;
 /** Ms without a sign before a picture that stands still is taken away; a moment's gap in a radio is shorter. */
 const lostAfter = 1500;
 
@@ -57,6 +60,7 @@ export class PeerLink {
       options.onTrack(track, receiver);
       void this.#put(track.kind as Kind);
     };
+    this.#sayAgain(sayAgainAfter);
     if (!options.first) return;
     for (const kind of ['audio', 'video'] as const) {
       this.#senders[kind] = pc.addTransceiver(kind, { direction: 'sendrecv' }).sender;
@@ -171,6 +175,17 @@ export class PeerLink {
         sdpMLineIndex: sdpMLineIndex ?? null,
         usernameFragment,
       })),
+    });
+  }
+
+  /** A signal may be lost: refused as one too many, or sent while a line was broken. Nobody else would ever send it again. */
+  #sayAgain(wait: number): void {
+    this.#after(wait, () => {
+      const { connectionState, signalingState, remoteDescription } = this.pc;
+      if (connectionState === 'connected') return this.#sayAgain(sayAgainAfter);
+      if (signalingState === 'have-local-offer' || remoteDescription === null) this.hello();
+      else if (this.#options.first) this.restart();
+      this.#sayAgain(Math.min(2 * wait, sayAgainWithin));
     });
   }
 

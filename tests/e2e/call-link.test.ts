@@ -97,4 +97,38 @@ describe('a line between two devices', () => {
         grows: [true, true],
       });
   });
+
+  it.each([
+    ['offers', 'offer'],
+    ['answers', 'answer'],
+    ['candidates', 'candidates'],
+  ] as const)('comes about although the first %s are lost', async (_, lost) => {
+    const seen = await page.evaluate(async (is) => {
+      const { PeerLink } = (window as unknown as { callLink: { PeerLink: typeof Link } }).callLink;
+      const ends: Record<string, Link> = {};
+      let dropped = 0;
+      const begun = performance.now();
+      const open = (other: string, first: boolean): Link =>
+        new PeerLink({
+          first,
+          servers: [],
+          send: (signal: CallSignal) => {
+            if (signal.is === is && performance.now() - begun < 2000) dropped += 1;
+            else setTimeout(() => void ends[other]?.receive(signal).catch(() => undefined), 20);
+          },
+          onTrack: () => undefined,
+          onState: () => undefined,
+          onStale: () => undefined,
+        });
+      const [one, other] = [open('other', true), open('one', false)];
+      Object.assign(ends, { one, other });
+      for (let tries = 0; tries < 600 && one.pc.connectionState !== 'connected'; tries += 1)
+        await new Promise((resolve) => setTimeout(resolve, 100));
+      const states = [one, other].map(({ pc }) => pc.connectionState);
+      for (const each of [one, other]) each.close();
+      return { dropped, states };
+    }, lost);
+    expect(seen.dropped).toBeGreaterThan(0);
+    expect(seen.states).toEqual(['connected', 'connected']);
+  });
 });

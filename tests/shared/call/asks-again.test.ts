@@ -1,0 +1,131 @@
+import { signal } from '@preact/signals-core';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { seatId } from '../../../core/ids.ts';
+import type { CallEvening } from '../../../shared/call/call.ts';
+import { createCall } from '../../../shared/call/create-call.ts';
+import type { OwnMedia } from '../../../shared/call/own-media.ts';
+import type { CallAsk, CallView } from '../../../shared/wire/call.ts';
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+const noMedia: OwnMedia = {
+  tracks: signal({ microphone: null, camera: null }),
+  troubles: signal({ microphone: null, camera: null }),
+  open: () => Promise.resolve(false),
+  release: () => undefined,
+  close: () => undefined,
+};
+
+const seat = seatId('seat-of-wren');
+
+/** A server that refuses as too fast what `refuses` names, and a device of a guest at home in its call. */
+function opened() {
+  const asked: CallAsk['type'][] = [];
+  const refuses = new Set<CallAsk['type']>();
+  const listeners = new Map<string, (told?: CallView) => void>();
+  const answered = (ask: CallAsk) => {
+    asked.push(ask.type);
+    if (refuses.has(ask.type)) return Promise.resolve({ ok: false, code: 'too-fast' });
+    if (ask.type === 'Join') {
+      const { peer, shown } = ask;
+      listeners.get('call')?.({ peers: [{ ...shown, peer, role: 'guest', seat, name: 'Wren' }] });
+    }
+    return Promise.resolve({ ok: true });
+  };
+  const socket = {
+    connected: true,
+    on: (event: string, heard: () => void) => listeners.set(event, heard),
+    off: () => undefined,
+    timeout: () => ({ emitWithAck: (_: string, ask: CallAsk) => answered(ask) }),
+  };
+  const call = createCall(
+    {
+      socket: socket as unknown as CallEvening['socket'],
+      role: 'guest',
+      seat,
+      scene: signal('open'),
+      turn: signal(null),
+      raised: signal(new Set()),
+    },
+    noMedia,
+  );
+  const times = (type: CallAsk['type']) => asked.filter((each) => each === type).length;
+  return { call, socket, refuses, times, listeners };
+}
+
+describe('[V6] what the server refuses as too fast', () => {
+  it('is asked again when a device leaves, so that the others do not go on seeing it', async () => {
+    const { call, refuses, times } = opened();
+    await call.join();
+    refuses.add('Leave');
+    call.leave();
+    await vi.advanceTimersByTimeAsync(3500);
+    expect(times('Leave')).toBe(4);
+    refuses.clear();
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect(times('Leave')).toBe(5);
+    call.close();
+  });
+
+  it('is not asked again once the device is in the call anew, which it would be thrown out of', async () => {
+    const { call, refuses, times } = opened();
+    await call.join();
+    refuses.add('Leave');
+    call.leave();
+    await vi.advanceTimersByTimeAsync(500);
+    await call.join();
+    expect(call.place.value.at).toBe('in');
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect(times('Leave')).toBe(1);
+    call.close();
+  });
+
+  it('is waited for when a device joins, and said when that takes too long', async () => {
+    const { call, refuses } = opened();
+    refuses.add('Join');
+    const joined = call.join();
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(call.place.value.at).toBe('joining');
+    refuses.clear();
+    await vi.advanceTimersByTimeAsync(1000);
+    await joined;
+    expect(call.place.value.at).toBe('in');
+    call.leave();
+    refuses.add('Join');
+    const refused = call.join();
+    await vi.advanceTimersByTimeAsync(12_000);
+    await refused;
+    expect(call.place.value).toEqual({ at: 'out', why: 'too-fast' });
+    call.close();
+  });
+
+  it('is asked again when a line has come back, and what is open is shown until it is known', async () => {
+    const { call, refuses, times, listeners } = opened();
+    await call.join();
+    for (const each of ['Join', 'Show'] as const) refuses.add(each);
+    listeners.get('connect')?.();
+    const before = times('Join');
+    await vi.advanceTimersByTimeAsync(2500);
+    expect(times('Join')).toBe(before + 2);
+    refuses.clear();
+    await vi.advanceTimersByTimeAsync(30_000);
+    expect(times('Join')).toBe(before + 3);
+    call.close();
+  });
+
+  it('is left alone while there is no line', async () => {
+    const { call, socket, refuses, times } = opened();
+    await call.join();
+    refuses.add('Leave');
+    call.leave();
+    socket.connected = false;
+    await vi.advanceTimersByTimeAsync(60_000);
+    expect(times('Leave')).toBe(1);
+    call.close();
+  });
+});
