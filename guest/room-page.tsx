@@ -9,7 +9,7 @@ import { words } from './language.ts';
 import { LoadingLine } from './page/loading-line.tsx';
 import { letNewVersionIn } from './page/offline-page.ts';
 import { PageTitle } from './page/page-title.tsx';
-import { fetchParts, keepsakePart, notebookPart, seatPart } from './parts/lazy-parts.ts';
+import { FirstWords, fetchParts, keepsakePart, notebookPart, seatPart } from './parts/lazy-parts.ts';
 import { LinkPage, linkNeedsPerson } from './room/link-page.tsx';
 import { isCallOnly, useRoom } from './room/room.ts';
 import { keptStage } from './room/stage-storage.ts';
@@ -45,8 +45,7 @@ function Devices() {
   if (view === null) return null;
   const asked = view.devices.some(({ number }) => number !== null);
   // The cautions come first, and nothing may push their button from under the finger.
-  const unread = seat.value.cautioned && (!view.words || seat.value.wordsRead === false);
-  return asked || unread ? <DeviceNotices view={view} /> : null;
+  return asked || (seat.value.cautioned && !view.words) ? <DeviceNotices view={view} /> : null;
 }
 
 const DeviceNotices = lazyComponent(
@@ -103,7 +102,10 @@ function Inside({ onLeave, onEvenings }: RoomPageProps) {
   switch (at.at) {
     case 'room':
       return stage.status === 'finished' ? (
-        <Home onGone={onLeave} onEvenings={onEvenings} />
+        <>
+          <FirstWords />
+          <Home onGone={onLeave} onEvenings={onEvenings} />
+        </>
       ) : (
         <Glass stage={stage} own={own} />
       );

@@ -25,15 +25,16 @@ export function CallStrip({ own }: { readonly own: SeatView }) {
   const place = call.place.value;
   const { pictures } = call.gates.value;
   const alone = isCallOnly(room);
-  const small = !alone && (hidden || lock.writing.value || pictures === 'dark');
+  const small = !alone && (hidden || lock.writing.value);
+  // With eyes closed too there is a dot, and the strip keeps its place: what stands below is where it was when they open.
+  const dark = !alone && !small && pictures === 'dark';
   useDarkFrame(alone && pictures === 'dark');
   const Shown = place.at === 'in' ? InCall : OutOfCall;
   return (
     <>
       {place.at === 'in' && <Voices call={call} />}
-      {small ? (
-        <CallDot call={call} onShow={() => setHidden(false)} />
-      ) : alone ? (
+      {(small || dark) && <CallDot call={call} onShow={() => setHidden(false)} />}
+      {small ? null : alone ? (
         <div class={pictures === 'dark' ? 'call-only scene-nose' : 'call-only'}>
           <main>
             <PageTitle>{words.title}</PageTitle>
@@ -45,7 +46,9 @@ export function CallStrip({ own }: { readonly own: SeatView }) {
           />
         </div>
       ) : (
-        <Shown call={call} own={own} away={{ said: words.hide, press: () => setHidden(true) }} />
+        <div class={dark ? 'call-place call-unseen' : 'call-place'}>
+          <Shown call={call} own={own} away={{ said: words.hide, press: () => setHidden(true) }} />
+        </div>
       )}
     </>
   );

@@ -4,11 +4,12 @@ import { GlassArc } from '../../shared/ui/glass-arc.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
-import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { CueKind, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { captionsPart } from '../captions/captions-part.ts';
+import { useGuessing } from '../guess/guess-place.tsx';
 import { sheet, words } from '../language.ts';
 import { useDarkFrame } from '../page/dark-frame.ts';
-import { boardPart } from '../parts/lazy-parts.ts';
+import { boardPart, FirstWords, partsSettled } from '../parts/lazy-parts.ts';
 import { LinkLine } from '../room/link-page.tsx';
 import { useRoom } from '../room/room.ts';
 import { RoomBanner } from '../room/room-banner.tsx';
@@ -32,6 +33,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
   const { cue } = stage;
   const said = cueWordsFor(sheet, cue, drinkOf(stage));
   const heading = useFocusAfter(cue.id);
+  const guesses = useGuessing();
   useAnnouncedCue(stage, said);
   const scene = sceneOf(stage);
   useDarkFrame(scene === 'nose');
@@ -58,9 +60,10 @@ export function GlassPage({ stage, own }: GlassPageProps) {
           <StageTime stage={stage} />
           <p class="hint">{said.hint}</p>
         </div>
+        {mayRead.includes(cue.kind) && <FirstWords />}
         <Said stage={stage} own={own} />
         <CueBody stage={stage} own={own} />
-        {own.remote && <HostSays stage={stage} own={own} />}
+        {own.remote && partsSettled(stage.drink, guesses) && <HostSays stage={stage} own={own} />}
       </main>
       <SignalBar stage={stage} own={own} />
     </div>
@@ -146,6 +149,12 @@ function useFocusAfter(cue: string) {
   }, [cue]);
   return heading;
 }
+
+/**
+ * While nobody tastes: eyes that are closed for the nose, or on a word, are not called to a notice. It stands in what a cue
+ * brings and takes with it, so that no turn of the room moves anything else.
+ */
+const mayRead: readonly CueKind[] = ['gathering', 'welcome', 'ground-rules', 'break', 'farewell'];
 
 const HostSays = lazyComponent(
   captionsPart,

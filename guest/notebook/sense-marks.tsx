@@ -1,4 +1,4 @@
-import { useLazyPart } from '../../shared/page/lazy-part.ts';
+import { type LazyPart, useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
 import { inTerms, type WordSheet } from '../../shared/words/word-sheet.ts';
 import { glassOf } from '../stage/reached-glasses.ts';
@@ -15,9 +15,13 @@ export interface OfPour {
   readonly pour: PourId;
 }
 
+/** Where the word board of what is in the glass comes from. */
+export const sheetPartOf = ({ stage, pour }: OfPour): LazyPart<WordSheet> =>
+  wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink];
+
 /** The word board of what is in the glass; undefined until it has been fetched. */
 export function useSheet({ stage, pour }: OfPour): WordSheet | undefined {
-  const sheet = useLazyPart(wordSheets[glassOf(stage, pour)?.card.drink ?? stage.drink]);
+  const sheet = useLazyPart(sheetPartOf({ stage, pour }));
   return sheet && inTerms(sheet, stage.terms);
 }
 

@@ -1,13 +1,15 @@
+import { isSettled } from '../../shared/page/lazy-part.ts';
 import { GuessPlace } from '../guess/guess-place.tsx';
+import { closingText } from '../stage/word-sheets.ts';
 import { ReflectMarks } from './closing-pages.tsx';
-import { SenseMarks } from './sense-marks.tsx';
+import { type OfPour, SenseMarks, sheetPartOf } from './sense-marks.tsx';
 
 /** What is tapped while a sense is written down, and the guess below it. */
 export function StepMarks(props: Parameters<typeof SenseMarks>[0]) {
   return (
     <>
       <SenseMarks {...props} />
-      <GuessPlace pour={props.pour} />
+      <GuessBelow {...props} />
     </>
   );
 }
@@ -17,7 +19,12 @@ export function StepReflect(props: Parameters<typeof ReflectMarks>[0]) {
   return (
     <>
       <ReflectMarks {...props} />
-      <GuessPlace pour={props.pour} />
+      <GuessBelow {...props} />
     </>
   );
+}
+
+/** Not before what stands above it. */
+function GuessBelow(props: OfPour) {
+  return [sheetPartOf(props), closingText].every(isSettled) ? <GuessPlace pour={props.pour} /> : null;
 }

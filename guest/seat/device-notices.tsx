@@ -2,26 +2,24 @@ import { useEffect, useState } from 'preact/hooks';
 import { Button } from '../../shared/ui/button.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import type { DeviceSeen, DevicesView } from '../../shared/wire/devices.ts';
-import type { CueKind, StageView } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
 import { seatWords } from './language.ts';
 import { useNewWords } from './seat-devices.tsx';
 
 const words = seatWords.devices;
 
-/** A device that asks for the notes, this one asking for them, or four words that nobody has looked at yet. */
+/** A device that asks for the notes, this one asking for them, or four words that are still to be made. */
 export function DeviceNotices({ view }: { readonly view: DevicesView }) {
+  const makeWords = useNewWords();
+  const wanted = view.opens && !view.words;
+  // Asked once for each time that there are none.
+  useEffect(() => {
+    if (wanted) void makeWords();
+  }, [wanted]);
   if (!view.opens) return <AskForNotes view={view} />;
-  return (
-    <>
-      {view.devices
-        .filter(({ number }) => number !== null)
-        .map((device) => (
-          <LetIn key={device.device} device={device} />
-        ))}
-      <FirstWords view={view} />
-    </>
-  );
+  return view.devices
+    .filter(({ number }) => number !== null)
+    .map((device) => <LetIn key={device.device} device={device} />);
 }
 
 function LetIn({ device: { device, number } }: { readonly device: DeviceSeen }) {
@@ -92,29 +90,18 @@ function AskForNotes({ view }: { readonly view: DevicesView }) {
   );
 }
 
-/** The first device of a seat makes them by itself, and shows them until they were looked at. */
-function FirstWords({ view }: { readonly view: DevicesView }) {
-  const room = useRoom();
-  const makeWords = useNewWords();
-  const { words: made, wordsRead } = room.seat.value;
-  const wanted = !view.words;
-  // Asked once for each time that there are none.
-  useEffect(() => {
-    if (wanted) void makeWords();
-  }, [wanted]);
-  if (made === undefined || wordsRead !== false || !mayRead(room.lock.shown.value)) return null;
+/** The words that this device has made, until they were looked at: written down once, and on no server. */
+export function FirstWords() {
+  const { follower, remember, seat } = useRoom();
+  const { words: made, wordsRead } = seat.value;
+  if (made === undefined || wordsRead !== false || !follower.devices.value?.opens) return null;
   return (
     <aside class="device-notice stack-tight" aria-label={words.title}>
       <p>
         <strong>{seatWords.fourWords.title}:</strong> <strong>{made.join(' ')}</strong>
       </p>
       <p class="small">{seatWords.fourWords.why}</p>
-      <Button onPress={() => room.remember({ wordsRead: true })}>{seatWords.fourWords.seen}</Button>
+      <Button onPress={() => remember({ wordsRead: true })}>{seatWords.fourWords.seen}</Button>
     </aside>
   );
 }
-
-/** While nobody tastes: eyes that are closed for the nose, or on a word, are not called to a notice. */
-const mayRead = (stage: StageView | null): boolean =>
-  stage?.status !== 'under-way' || quietKinds.includes(stage.cue.kind);
-const quietKinds: readonly CueKind[] = ['gathering', 'welcome', 'ground-rules', 'break', 'farewell'];

@@ -56,6 +56,10 @@ export function useLazyPart<Part>(part: LazyPart<Part>): Part | undefined {
   return part.now.value;
 }
 
+/** There, or not to be had for now: what stands below it need not wait, and nothing will push it from under the eye. */
+export const isSettled = ({ now, failing }: LazyPart<unknown>): boolean =>
+  now.value !== undefined || failing.value;
+
 /** A component of a part, with `Waiting` in its place until the part is there. */
 export function lazyComponent<Part, Props extends object>(
   part: LazyPart<Part>,
