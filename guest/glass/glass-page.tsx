@@ -34,6 +34,7 @@ export function GlassPage({ stage, own }: GlassPageProps) {
   const said = cueWordsFor(sheet, cue, drinkOf(stage));
   const heading = useFocusAfter(cue.id);
   const guesses = useGuessing();
+  if (own.remote) captionsPart.fetch();
   useAnnouncedCue(stage, said);
   const scene = sceneOf(stage);
   useDarkFrame(scene === 'nose');

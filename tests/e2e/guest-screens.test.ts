@@ -33,6 +33,7 @@ const cueCalled = (id: string): Cue => {
 let premises: Premises;
 let host: Device;
 let guest: Guest;
+let guestAddress = '';
 /** What comes a moment later over a slow line, held back until a test has seen the page without it. */
 let sendRest = (): void => undefined;
 const rest = new Promise<void>((resolve) => {
@@ -64,7 +65,8 @@ beforeAll(async () => {
   await host.host({ type: 'OpenDoors' });
   guest = await Guest.arrives(premises.browser, 'Berit');
   await guest.person.page.route(/\/assets\/seat-part/, (route) => rest.then(() => route.continue()));
-  await guest.person.page.goto(`${premises.wifi.origin}/j/${made.code}`);
+  guestAddress = `${premises.wifi.origin}/j/${made.code}`;
+  await guest.person.page.goto(guestAddress);
   await guest.sitsDown();
   await guest.readsCautions();
 });
@@ -83,6 +85,71 @@ it('keeps what has the focus in sight when something comes in above it (2.4.11 o
   await keys.staysInSight();
   expect(guest.person.faults).toEqual([]);
   await page.setViewportSize({ width: 360, height: 640 });
+});
+
+/** Where the room and its head begin on a screen. */
+const placesOf = ({ person }: Guest): Promise<readonly (number | undefined)[]> =>
+  person.page.evaluate(() =>
+    ['.room', '.room-head'].map((each) => document.querySelector(each)?.getBoundingClientRect().top),
+  );
+
+it('turns with the room and moves nothing that stays, also while the four words are unread', async () => {
+  const unread = guest.person.button(seatWords.fourWords.seen);
+  await leadTo('ground-rules');
+  await unread.waitFor();
+  await guest.person.look('guest-four-words-at-rules');
+  const before = await placesOf(guest);
+  await leadTo('practice/swirl');
+  expect(await unread.count()).toBe(0);
+  expect(await placesOf(guest)).toEqual(before);
+  await leadTo('gathering');
+  await unread.waitFor();
+  expect(await placesOf(guest)).toEqual(before);
+});
+
+it('keeps the place of the call while eyes are closed, and shows captions when nothing pushes them any more', async () => {
+  const lark = await Guest.arrives(premises.browser, 'Lark');
+  const { page } = lark.person;
+  let sendParts = (): void => undefined;
+  const parts = new Promise<void>((resolve) => {
+    sendParts = resolve;
+  });
+  await page.route(/\/assets\/notebook-part/, (route) => parts.then(() => route.continue()));
+  await page.addInitScript(() => {
+    new MutationObserver((_, observer) => {
+      if (document.querySelector('.captions') === null) return;
+      Object.assign(window, { captionsCame: performance.now() });
+      observer.disconnect();
+    }).observe(document, { childList: true, subtree: true });
+  });
+  await page.goto(guestAddress);
+  await lark.sitsDown({ atHome: true });
+  await lark.readsCautions();
+  const fetched = (name: string): Promise<number | undefined> =>
+    page.evaluate(
+      (part) => performance.getEntriesByType('resource').find((each) => each.name.includes(part))?.startTime,
+      name,
+    );
+  await expect.poll(() => fetched('host-says')).toBeGreaterThan(0);
+  await page.evaluate(
+    () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+  );
+  const released = await page.evaluate(() => performance.now());
+  sendParts();
+  await page.locator('.captions').waitFor();
+  expect(
+    await page.evaluate(() => (window as unknown as { captionsCame: number }).captionsCame),
+  ).toBeGreaterThan(released);
+  const places = [];
+  for (const cue of ['practice/swirl', 'practice/nose', 'practice/sip']) {
+    await host.host({ type: 'JumpTo', cue: cueCalled(cue).id });
+    await lark.isAt(cueCalled(cue));
+    places.push(await placesOf(lark));
+  }
+  expect(places[0]?.[0]).toBeGreaterThan(40);
+  expect(places).toEqual([places[0], places[0], places[0]]);
+  expect(lark.person.faults).toEqual([]);
+  await page.context().close();
 });
 
 it('says which glass it is with in every step, the card and the closed eyes too', async () => {
