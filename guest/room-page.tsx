@@ -48,11 +48,7 @@ function Devices() {
   return asked || (seat.value.cautioned && !view.words) ? <DeviceNotices view={view} /> : null;
 }
 
-const DeviceNotices = lazyComponent(
-  seatPart,
-  ({ seatPages }) => seatPages.DeviceNotices,
-  () => null,
-);
+const DeviceNotices = lazyComponent(seatPart, ({ seatPages }) => seatPages.DeviceNotices);
 
 function Inside({ onLeave, onEvenings }: RoomPageProps) {
   const { ask, follower, lock, page, seat, readCautions } = useRoom();

@@ -77,11 +77,7 @@ function Farewell({ stage, own }: CueBodyProps) {
   );
 }
 
-const Tone = lazyComponent(
-  seatPart,
-  ({ seatPages }) => seatPages.ToneTest,
-  () => null,
-);
+const Tone = lazyComponent(seatPart, ({ seatPages }) => seatPages.ToneTest);
 const GroundRules = lazyComponent(seatPart, ({ seatPages }) => seatPages.GroundRules, LoadingLine);
 const Ranking = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.RankingBody, LoadingLine);
 const OddOneOut = lazyComponent(notebookPart, ({ notebookPages }) => notebookPages.OddPick, LoadingLine);

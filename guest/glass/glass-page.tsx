@@ -157,14 +157,6 @@ function useFocusAfter(cue: string) {
  */
 const mayRead: readonly CueKind[] = ['gathering', 'welcome', 'ground-rules', 'break', 'farewell'];
 
-const HostSays = lazyComponent(
-  captionsPart,
-  (part) => part.HostSays,
-  () => null,
-);
+const HostSays = lazyComponent(captionsPart, (part) => part.HostSays);
 
-const TableQuestion = lazyComponent(
-  boardPart,
-  ({ boardPages }) => boardPages.TableQuestion,
-  () => null,
-);
+const TableQuestion = lazyComponent(boardPart, ({ boardPages }) => boardPages.TableQuestion);

@@ -5,9 +5,8 @@ import { useRoom } from '../room/room.ts';
 /** What is fetched for an evening with guesses, and for no other. */
 export const guessPart = lazyPart(() => import('./guess-part.ts'));
 
-const Waiting = () => null;
-const Fold = lazyComponent(guessPart, ({ guessPages }) => guessPages.GuessFold, Waiting);
-const Told = lazyComponent(guessPart, ({ guessPages }) => guessPages.GuessesTold, Waiting);
+const Fold = lazyComponent(guessPart, ({ guessPages }) => guessPages.GuessFold);
+const Told = lazyComponent(guessPart, ({ guessPages }) => guessPages.GuessesTold);
 
 interface OfPour {
   readonly pour: PourId;

@@ -10,11 +10,7 @@ export const keepsakePart = lazyPart(() => import('../keepsake/keepsake-part.ts'
 export const seatPart = lazyPart(() => import('../seat/seat-part.ts'));
 
 /** Four words that were not looked at yet. */
-export const FirstWords = lazyComponent(
-  seatPart,
-  ({ seatPages }) => seatPages.FirstWords,
-  () => null,
-);
+export const FirstWords = lazyComponent(seatPart, ({ seatPages }) => seatPages.FirstWords);
 
 const partsOf = (drink: Drink, guesses: boolean) => [
   notebookPart,

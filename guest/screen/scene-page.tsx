@@ -62,16 +62,8 @@ export function ScenePage({ admission, onDark }: ScenePageProps) {
 }
 
 const callPart = lazyPart(() => import('./call/call-part.ts'));
-const Television = lazyComponent(
-  callPart,
-  ({ callPages }) => callPages.Television,
-  () => null,
-);
-const CameraPage = lazyComponent(
-  callPart,
-  ({ callPages }) => callPages.CameraPage,
-  () => null,
-);
+const Television = lazyComponent(callPart, ({ callPages }) => callPages.Television);
+const CameraPage = lazyComponent(callPart, ({ callPages }) => callPages.CameraPage);
 
 interface ScenesProps {
   readonly admission: Admission;

@@ -1,3 +1,4 @@
+import { water } from '../../shared/ui/notice-strokes.ts';
 import {
   bottle,
   breadBreak,
@@ -13,7 +14,6 @@ import {
   spit,
   swirl,
   talk,
-  water,
   write,
 } from '../../shared/ui/strokes.ts';
 import type { CueKind, CueView, Step } from '../../shared/wire/views.ts';

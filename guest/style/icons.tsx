@@ -1,4 +1,5 @@
 import { Icon } from '../../shared/ui/icon.tsx';
+import * as noticeStrokes from '../../shared/ui/notice-strokes.ts';
 import * as strokes from '../../shared/ui/strokes.ts';
 import { BothThemes } from './both-themes.tsx';
 
@@ -10,7 +11,7 @@ export function Icons() {
       title="Icons"
       show={() => (
         <ul class="style-icons">
-          {Object.entries(strokes).map(([name, path]) => (
+          {[...Object.entries(strokes), ...Object.entries(noticeStrokes)].map(([name, path]) => (
             <li key={name}>
               <Icon of={path} turns={turning.has(name)} />
               <span class="small">{name}</span>

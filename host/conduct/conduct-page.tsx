@@ -128,8 +128,4 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
   );
 }
 
-const CallPanel = lazyComponent(
-  callPart,
-  ({ CallPanel: Panel }) => Panel,
-  () => null,
-);
+const CallPanel = lazyComponent(callPart, ({ CallPanel: Panel }) => Panel);

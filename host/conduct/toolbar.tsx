@@ -1,6 +1,7 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
-import { breadBreak, glass, info, screen, unlock, water } from '../../shared/ui/strokes.ts';
+import { info, water } from '../../shared/ui/notice-strokes.ts';
+import { breadBreak, glass, screen, unlock } from '../../shared/ui/strokes.ts';
 import { words } from '../language.ts';
 import type { OpenDrawer } from './drawer.ts';
 

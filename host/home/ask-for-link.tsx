@@ -13,11 +13,7 @@ import { goTo } from '../route.ts';
 import { ownHousePart } from './own-house-part.ts';
 
 /** Apart, for most servers offer nothing of the kind. */
-const MakeHouse = lazyComponent(
-  ownHousePart,
-  (part) => part.MakeHouse,
-  () => null,
-);
+const MakeHouse = lazyComponent(ownHousePart, (part) => part.MakeHouse);
 
 interface AskForLinkProps {
   readonly api: HostApi;

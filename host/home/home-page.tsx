@@ -18,11 +18,7 @@ import type { Beginning } from './starting-plan.ts';
 import { TastingList } from './tasting-list.tsx';
 import { useTastings } from './tasting-pages.ts';
 
-const KeepLink = lazyComponent(
-  ownHousePart,
-  (part) => part.KeepLink,
-  () => null,
-);
+const KeepLink = lazyComponent(ownHousePart, (part) => part.KeepLink);
 
 /** So many evenings fill a screen: with more, one searches. */
 const screenful = 5;

@@ -13,16 +13,8 @@ const SetAsideTasting = lazyComponent(
   () => <li class="tasting soft">{words.loading}</li>,
 );
 
-const StoreDamage = lazyComponent(
-  setAside,
-  (part) => part.StoreDamage,
-  () => null,
-);
-const AlteredParts = lazyComponent(
-  setAside,
-  (part) => part.AlteredParts,
-  () => null,
-);
+const StoreDamage = lazyComponent(setAside, (part) => part.StoreDamage);
+const AlteredParts = lazyComponent(setAside, (part) => part.AlteredParts);
 
 interface TastingListProps {
   readonly tastings: readonly ListedTasting[];

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { Icon } from '../../shared/ui/icon.tsx';
-import { caution } from '../../shared/ui/strokes.ts';
+import { caution } from '../../shared/ui/notice-strokes.ts';
 import { goTo } from '../route.ts';
 import { type Part, parts, summaryOf } from './part-summaries.ts';
 import { words } from './words.ts';

@@ -60,14 +60,15 @@ export function useLazyPart<Part>(part: LazyPart<Part>): Part | undefined {
 export const isSettled = ({ now, failing }: LazyPart<unknown>): boolean =>
   now.value !== undefined || failing.value;
 
-/** A component of a part, with `Waiting` in its place until the part is there. */
+/** A component of a part, with `Waiting` in its place until the part is there, or nothing. */
 export function lazyComponent<Part, Props extends object>(
   part: LazyPart<Part>,
   pick: (part: Part) => ComponentType<Props>,
-  Waiting: ComponentType<{ readonly part: LazyPart<unknown> }>,
+  Waiting?: ComponentType<{ readonly part: LazyPart<unknown> }>,
 ): ComponentType<Props> {
   return function LazyComponent(props: Props) {
     const here = useLazyPart(part);
-    return here === undefined ? h(Waiting, { part }) : h(pick(here), props);
+    if (here !== undefined) return h(pick(here), props);
+    return Waiting ? h(Waiting, { part }) : null;
   };
 }

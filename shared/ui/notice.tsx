@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { Icon } from './icon.tsx';
-import { caution, info, water } from './strokes.ts';
+import { caution, info, water } from './notice-strokes.ts';
 
 interface NoticeProps {
   readonly kind: 'caution' | 'info' | 'water';

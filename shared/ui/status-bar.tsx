@@ -1,7 +1,7 @@
 import { Button } from './button.tsx';
 import { Icon } from './icon.tsx';
+import { close } from './notice-strokes.ts';
 import type { Status } from './status.ts';
-import { close } from './strokes.ts';
 
 interface StatusBarProps {
   readonly status: Status;

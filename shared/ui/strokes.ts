@@ -20,7 +20,6 @@ export const reflect =
   'M13 12A1 1 0 1 1 11 12A1 1 0 0 1 13 12M17 12A5 5 0 1 1 7 12A5 5 0 0 1 17 12M21.5 12A9.5 9.5 0 1 1 2.5 12A9.5 9.5 0 0 1 21.5 12';
 
 // The rest of the evening.
-export const water = 'M6 3.5H18L16.8 20.5H7.2ZM6.5 10C8.4 8.8 10.1 11 12 10S15.6 8.9 17.5 10';
 export const breadBreak =
   'M12 4.5C6.6 4.5 3.5 6 3.5 8.7C3.5 10.2 4.6 11.2 5.7 11.6V19.5H18.3V11.6C19.4 11.2 20.5 10.2 20.5 8.7C20.5 6 17.4 4.5 12 4.5ZM9.5 11.5L10.5 10.5M13 14.5L14 13.5';
 export const quiet = 'M20 9V15.5H12.5L8.5 19.5V15.5H4V5H15M3.5 21.5L21 3';
@@ -43,7 +42,6 @@ export const share = 'M12 15V3.5M7.5 8L12 3.5L16.5 8M7 11.5H4.5V20.5H19.5V11.5H1
 export const copy = 'M8.5 8.5H20V20.5H8.5ZM8.5 16H4V3.5H15.5V8.5';
 export const download = 'M12 3.5V15M7.5 10.5L12 15L16.5 10.5M4.5 15.5V20.5H19.5V15.5';
 export const print = 'M7 8V3.5H17V8M7 17H3.5V8H20.5V17H17M7 14H17V20.5H7Z';
-export const close = 'M5.5 5.5L18.5 18.5M18.5 5.5L5.5 18.5';
 export const plus = 'M12 4.5V19.5M4.5 12H19.5';
 export const minus = 'M4.5 12H19.5';
 /** Two columns of three: here a row is taken hold of. */
@@ -60,8 +58,6 @@ export const people =
 export const screen = 'M3 4.5H21V16H3ZM8 20.5H16M12 16V20.5';
 export const lock = 'M5.5 11H18.5V20.5H5.5ZM8 11V7.5A4 4 0 0 1 16 7.5V11M12 14.5V17';
 export const unlock = 'M5.5 11H18.5V20.5H5.5ZM8 11V7.5A4 4 0 0 1 15.7 6M12 14.5V17';
-export const caution = 'M12 3.5L21.5 20H2.5ZM12 10V14M12 16.8V17';
-export const info = 'M21 12A9 9 0 1 1 3 12A9 9 0 0 1 21 12M12 11V16.5M12 7.5V7.7';
 export const question =
   'M21 12A9 9 0 1 1 3 12A9 9 0 0 1 21 12M9.3 9.6C9.3 7.9 10.5 7 12 7S14.7 8 14.7 9.5C14.7 11.6 12 11.7 12 13.8M12 16.8V17';
 export const sound =

@@ -1,5 +1,5 @@
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { water } from '../../../shared/ui/strokes.ts';
+import { water } from '../../../shared/ui/notice-strokes.ts';
 import type { StageView } from '../../../shared/wire/views.ts';
 import { cueWordsFor } from '../../stage/cue-words.ts';
 import { sheet, words } from '../language.ts';

@@ -1,5 +1,6 @@
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { quiet, spit, water } from '../../../shared/ui/strokes.ts';
+import { water } from '../../../shared/ui/notice-strokes.ts';
+import { quiet, spit } from '../../../shared/ui/strokes.ts';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import type { StageUnderWay } from '../../../shared/wire/views.ts';
 import { waterIsDue } from '../../stage/water-reminder.ts';

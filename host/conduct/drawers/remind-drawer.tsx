@@ -2,7 +2,8 @@ import type { ReminderKind } from '../../../core/session/state.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { clock, quiet, spit, water } from '../../../shared/ui/strokes.ts';
+import { water } from '../../../shared/ui/notice-strokes.ts';
+import { clock, quiet, spit } from '../../../shared/ui/strokes.ts';
 import { words } from '../../language.ts';
 import type { DrawerProps } from '../drawer.ts';
 

@@ -5,7 +5,7 @@ import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import type { EpochMs } from '../../../core/units.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
-import { caution } from '../../../shared/ui/strokes.ts';
+import { caution } from '../../../shared/ui/notice-strokes.ts';
 import type { PresenceView } from '../../../shared/wire/protocol.ts';
 import { homeWords, SeatTile } from '../../evening/seat-tile.tsx';
 import type { SeatState, Table, TableSeat } from '../../evening/table.ts';
