@@ -204,7 +204,7 @@ describe('the other sheets', () => {
       .getByText(serveAt({ minC: 18, maxC: 22 }))
       .first()
       .waitFor();
-    await page.getByRole('cell', { name: waterWords.step }).first().waitFor();
+    await page.getByRole('cell', { name: hostWords.cue.drops }).first().waitFor();
   });
 
   it('blind labels tell the code and no name', async () => {

@@ -3,7 +3,6 @@ import type { BeforeEveningWords } from '../en/before-evening.ts';
 
 /** Was vor dem Abend zu tun ist, der Reihe nach. */
 export const beforeEveningWords: BeforeEveningWords = {
-  title: 'Vor dem Abend',
   lead: 'Der Reihe nach. Hake ab, was getan ist.',
   summary: (done, of) => `${done} von ${of} getan`,
   whenDone: 'getan',

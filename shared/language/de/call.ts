@@ -19,7 +19,6 @@ export const callWords: CallWords = {
   done: 'Schließen',
   microphone: { name: 'Mikrofon', open: 'Mikro an', closed: 'Mikro aus' },
   camera: { name: 'Kamera', open: 'Kamera an', closed: 'Kamera aus' },
-  silence: 'Stille: Die Mikrofone sind aus.',
   press: 'Zum Sprechen halten',
   pressHint: 'Halt den Knopf gedrückt: Nur der Gastgeber hört dich.',
   atMyTurn: 'Mein Mikrofon öffnen, wenn ich dran bin',

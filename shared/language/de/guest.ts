@@ -75,7 +75,6 @@ export const guestWords: GuestWords = {
         : `Dein Platz: Glas ${current} von ${total} ist in deiner Hand`,
     timeLabel: 'Zeit für diesen Schritt',
     time: { running: 'übrig', held: 'von deinem Gastgeber angehalten', over: 'Zeit um, aber keine Eile' },
-    say: 'Dein Gastgeber sagt',
     spitAndWater: 'Spuck in den Becher, dann ein Schluck Wasser.',
     onlyWater: 'Üben mit reinem Wasser',
     reminder: {

@@ -5,7 +5,6 @@ const counted = (count: number, one: string, many: string): string =>
   count === 1 ? `1 ${one}` : `${count} ${many}`;
 
 export const storyWords: StoryWords = {
-  language: 'de',
   card: {
     title: 'Karte der Probe',
     choose: 'Welches Glas?',

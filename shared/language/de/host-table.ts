@@ -20,7 +20,6 @@ export const hostAtTable: HostAtTableWords = {
     notAgreed: (names) => `Noch nicht zugestimmt: ${listed.format(names)}.`,
     counts: {
       here: (here, seated) => `${here} von ${seated} da`,
-      asking: (asking) => `${several(asking, 'braucht', 'brauchen')} dich`,
       ready: (ready) => `${ready} bereit`,
       cautions: (read, seated) =>
         `${read} von ${seated} ${read === 1 ? 'hat' : 'haben'} die Hinweise gelesen`,
@@ -71,7 +70,6 @@ export const hostAtTable: HostAtTableWords = {
     gone: 'Nicht mehr am Tisch',
     left: 'gegangen',
     takenOff: 'Platz geschlossen',
-    more: (name) => `${name}: mehr`,
     nobody: 'Der Tisch ist leer. Den QR-Code und die Adresse findest du unter „Einlass“.',
   },
 
@@ -185,7 +183,6 @@ export const hostAtTable: HostAtTableWords = {
     hands: { right: 'Rechts', left: 'Links' },
     keys: 'Tastenkürzel',
     finish: 'Den Abend beenden',
-    plan: 'Zum Plan',
     pouring: 'Einschenken',
     paper: 'Papier',
     home: 'Alle Abende',

@@ -11,7 +11,6 @@ const numbered = new Intl.ListFormat('de', { type: 'conjunction' });
 
 /** Every word of the host's app, in German. */
 export const hostWords: HostWords = {
-  name: 'Quietpour',
   page: (title) => (title === '' ? 'Quietpour, für Gastgeber' : `${title} · Quietpour`),
   close: 'Schließen',
   cancel: 'Jetzt nicht',
@@ -23,7 +22,6 @@ export const hostWords: HostWords = {
     'Der Server antwortet nicht. Sieh nach, ob er läuft und ob dieses Gerät in seinem Netz ist, und versuch es dann noch einmal.',
   noAnswerToAsk:
     'Der Server hat nicht geantwortet. Vielleicht ist es trotzdem geschehen; sieh auf den Raum, bevor du noch einmal fragst.',
-  drinks: { spirit: 'Spirituosen', wine: 'Wein', beer: 'Bier' },
 
   key: {
     title: 'Öffne deine Abende auf diesem Tablet',
@@ -208,7 +206,6 @@ export const hostWords: HostWords = {
       })[kind],
     clearReminder: 'Entfernen',
     pacedBy: {
-      host: 'du gibst das Tempo vor',
       steps: 'die Schritte laufen',
       clock: 'die Uhr gibt das Tempo vor',
       room: 'der Raum gibt das Tempo vor',

@@ -106,7 +106,6 @@ export const inviteWords: InviteWords = {
   linkHint:
     'Er öffnet die Seite dieser Verkostung auf einem Handy. Bis die Türen offen sind, sagt sie, wann und wo.',
   scan: (code) => `Ein QR-Code, der ein Handy mit dem Code ${code} auf die Seite für Gäste führt`,
-  code: 'Code',
   kind: 'Für wen',
   kinds: { table: 'Gäste am Tisch', home: 'Gäste zu Hause' },
   homeFile: 'zu Hause',

@@ -81,7 +81,6 @@ export const keepsakeWords: KeepsakeWords = {
     goTo: 'Öffnen',
     forget: 'Hier vergessen',
     forgetHint: 'Das entfernt den Abend nur von diesem Handy; mit deinem Link kommt er zurück.',
-    forgotten: (title) => `${title}: auf diesem Handy vergessen.`,
     back: 'Zurück',
     chart: 'Verschiedene Wörter je Abend, der älteste zuerst',
   },

@@ -92,7 +92,6 @@ export const notebookWords: NotebookWords = {
   ranking: {
     title: 'Deine Rangfolge, das Beste oben',
     hint: 'Das Beste oben. Sind zwei gleich gut, lass eins auf dem anderen los oder tippe auf =.',
-    row: (place, glass) => `${place}. ${glass}`,
     up: (glass) => `${glass} eins nach oben`,
     down: (glass) => `${glass} eins nach unten`,
     tied: (glass) => `${glass}: so gut wie das darüber`,

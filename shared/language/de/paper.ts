@@ -39,7 +39,7 @@ export const paperWords: PaperWords = {
 
   glass: (position) => `Glas ${position}`,
   place: (place) => `Platz ${place}`,
-  hands: { right: 'rechte Hand', left: 'linke Hand' },
+  hands: { left: 'linke Hand' },
   flight: (flight) => `Flight ${flight}`,
   oddOne: 'Das abweichende Glas finden',
   ruler: '100\u00a0mm: Miss mich nach',
@@ -108,7 +108,6 @@ export const paperWords: PaperWords = {
     noneHint: 'Im Plan sind keine Gäste zu Hause, also gibt es kein Fläschchen zu beschriften.',
     count: (labels, guests) =>
       `${several(labels, 'Etikett', 'Etiketten')}: eines für jede Probe und jeden Gast zu Hause (${several(guests, 'Gast', 'Gäste')}).`,
-    amount: (volume) => volume,
     strength: (abv) => `${number.format(abv)}\u00a0%\u00a0vol`,
     alcohol: 'Enthält Alkohol',
     age: (age) => `ab ${age} Jahren`,
@@ -171,6 +170,4 @@ export const paperWords: PaperWords = {
       `ohne ${several(count, 'Probe, die', 'Proben, die')} noch keinen Preis ${count === 1 ? 'hat' : 'haben'}`,
     care: 'Spuckbecher, Wasser und Essen gehören immer dazu. Für das Ausschenken und Verschicken von Alkohol gilt das örtliche Recht.',
   },
-
-  drinks: { spirit: 'Spirituose', wine: 'Wein', beer: 'Bier' },
 };

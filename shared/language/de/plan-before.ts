@@ -102,8 +102,6 @@ export const planBefore: PlanBeforeWords = {
   ahead: {
     title: 'Vorkosten',
     open: 'Vorkosten',
-    openHint:
-      'Auf deinem Handy, mit der Flasche vor dir: Etikettenfotos, Punkte, Alkoholgehalt und eine Zeile.',
     toPlan: 'Zum Plan',
     care: 'Du verkostest sie alle vor allen anderen: Spuck aus, trink Wasser, iss etwas, und fahr danach nicht.',
     none: 'Noch keine Proben',

@@ -236,10 +236,8 @@ export const planLineup: PlanLineupWords = {
   },
   missing: {
     title: 'Angaben, die diese Reihenfolge sicherer machen',
-    line: (name, missing) => `${name}: ${missing}`,
     or: ' oder ',
   },
-  ties: (names) => `Könnte ebenso gut hier stehen: ${names}`,
   list: {
     title: 'Proben aus einer Liste',
     lead: 'Füge Zeilen aus einer Tabelle, der Liste eines Ladens oder einer Nachricht ein, oder wähle eine Datei. Nichts wird übernommen, bevor du es sagst.',

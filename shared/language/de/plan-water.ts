@@ -9,7 +9,6 @@ export const waterWords: typeof english = {
     'after-nose': 'alle riechen erst pur und geben sie vor dem Notieren hinein',
     none: 'verkostet wird, wie es aus der Flasche kommt',
   },
-  step: '3 Tropfen dazu',
   title: 'Wasser darin',
   drops: (drops, volume, from, to) =>
     `${drops} Tropfen auf ${volume}: Aus ${from}\u00a0% werden ${to}\u00a0%\u00a0vol.`,

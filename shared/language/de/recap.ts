@@ -39,7 +39,6 @@ export const recapWords: RecapWords = {
   silent: (names) =>
     `Das Gespräch über ${inRow(names)} wurde nie eröffnet, deshalb bleiben diese Notizen bei den Gästen.`,
   glass: (position) => `Glas ${position}`,
-  code: (code) => `Code ${code}`,
   asTable: 'Dasselbe als Tabelle',
   reckoned: 'Wie das berechnet wurde',
   answers: (n, guests) => `${n} von ${several(guests, 'Gast', 'Gästen')}.`,

@@ -16,7 +16,6 @@ const byLuck = (luck: number): string => {
 export const resultWords: ResultWords = {
   titles: { order: 'Die Rangfolge des Raums', liking: 'Wie gut sie dem Raum gefielen' },
   soon: 'Das Ergebnis des Raums kommt gleich.',
-  none: 'Hier wurde nichts erzählt.',
   headline: {
     order: {
       'clear-favourite': (best) =>

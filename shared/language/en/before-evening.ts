@@ -1,6 +1,5 @@
 /** What is to be done before the evening, in order of time. */
 export const beforeEveningWords = {
-  title: 'Before the evening',
   lead: 'In order of time. Tick what is done.',
   summary: (done: number, of: number) => `${done} of ${of} done`,
   whenDone: 'done',

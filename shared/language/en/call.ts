@@ -17,7 +17,6 @@ export const callWords = {
   done: 'Close',
   microphone: { name: 'Microphone', open: 'Mic on', closed: 'Mic off' },
   camera: { name: 'Camera', open: 'Camera on', closed: 'Camera off' },
-  silence: 'Silence: microphones are off.',
   press: 'Hold to speak',
   pressHint: 'Hold it down: only the host hears you.',
   atMyTurn: 'Open my microphone when it is my turn',

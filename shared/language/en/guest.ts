@@ -71,7 +71,6 @@ export const guestWords = {
         : `Your place: glass ${current} of ${total} is in your hand`,
     timeLabel: 'Time for this step',
     time: { running: 'left', held: 'on hold', over: 'time is up, but no hurry' },
-    say: 'Your host says',
     spitAndWater: 'Spit into the cup, then a sip of water.',
     onlyWater: 'Practice with plain water',
     reminder: {

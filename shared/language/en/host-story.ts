@@ -3,7 +3,6 @@ const counted = (count: number, one: string, many: string): string =>
 
 /** What the host tells of a pour, and what the room's screens are given to. Another language is one more file of this shape. */
 export const storyWords = {
-  language: 'en',
   card: {
     title: 'Card of the pour',
     choose: 'Which glass?',

@@ -18,7 +18,6 @@ export const hostAtTable = {
     notAgreed: (names: readonly string[]) => `Not agreed yet: ${list.format(names)}.`,
     counts: {
       here: (here: number, seated: number) => `${here} of ${seated} here`,
-      asking: (asking: number) => `${asking} ${asking === 1 ? 'needs' : 'need'} you`,
       ready: (ready: number) => `${ready} ready`,
       cautions: (read: number, seated: number) => `${read} of ${seated} have read the cautions`,
       rules: (accepted: number, seated: number) => `${accepted} of ${seated} have agreed to the rules`,
@@ -67,7 +66,6 @@ export const hostAtTable = {
     gone: 'No longer at the table',
     left: 'left',
     takenOff: 'seat closed',
-    more: (name: string) => `${name}: more`,
     nobody: 'The table is empty. Tap Doors for the QR code and the address.',
   },
 
@@ -181,7 +179,6 @@ export const hostAtTable = {
     hands: { right: 'Right', left: 'Left' },
     keys: 'Keyboard shortcuts',
     finish: 'Finish the evening',
-    plan: 'Plan',
     pouring: 'Pouring',
     paper: 'Paper',
     home: 'All evenings',

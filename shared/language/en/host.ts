@@ -10,7 +10,6 @@ const several = (count: number, one: string, many: string): string => `${count} 
 
 /** Every word of the host's app, in English. Another language is one more file of this type. */
 export const hostWords = {
-  name: 'Quietpour',
   page: (title: string) => (title === '' ? 'Quietpour, for the host' : `${title} · Quietpour`),
   close: 'Close',
   cancel: 'Not now',
@@ -21,7 +20,6 @@ export const hostWords = {
   noAnswer:
     'The server is not answering. Check that it is running and that this device is on its network, then try again.',
   noAnswerToAsk: 'The server has not answered. It may have worked; check the room before you try again.',
-  drinks: { spirit: 'Spirits', wine: 'Wine', beer: 'Beer' },
 
   key: {
     title: 'Unlock your evenings on this tablet',
@@ -202,7 +200,6 @@ export const hostWords = {
       })[kind],
     clearReminder: 'Remove it',
     pacedBy: {
-      host: 'you set the pace',
       steps: 'the steps run',
       clock: 'the clock sets the pace',
       room: 'the room sets the pace',

@@ -97,7 +97,6 @@ export const inviteWords = {
   link: 'The guests’ link',
   linkHint: 'It opens this tasting on a phone. Until the doors open it says when and where.',
   scan: (code: string) => `A QR code that takes a phone to the guests’ page with code ${code}`,
-  code: 'Code',
   kind: 'For whom',
   kinds: { table: 'Guests at the table', home: 'Guests at home' },
   homeFile: 'at home',

@@ -78,7 +78,6 @@ export const keepsakeWords = {
     goTo: 'Open',
     forget: 'Forget here',
     forgetHint: 'This removes the evening from this phone only; your link brings it back.',
-    forgotten: (title: string) => `${title}: forgotten on this phone.`,
     back: 'Back',
     chart: 'Different words for each evening, the oldest first',
   },

@@ -94,7 +94,6 @@ export const notebookWords = {
   ranking: {
     title: 'Your ranking, best on top',
     hint: 'Best on top. Drop one on another, or tap =, if they are equally good.',
-    row: (place: number, glass: string) => `${place}. ${glass}`,
     up: (glass: string) => `Move ${glass} up`,
     down: (glass: string) => `Move ${glass} down`,
     tied: (glass: string) => `${glass}: as good as the one above`,

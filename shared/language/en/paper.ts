@@ -1,4 +1,3 @@
-import type { Drink } from '../../../core/tasting.ts';
 import type { TextField } from '../../notes/entry.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
@@ -36,7 +35,7 @@ export const paperWords = {
 
   glass: (position: number) => `Glass ${position}`,
   place: (place: number) => `Place ${place}`,
-  hands: { right: 'right hand', left: 'left hand' },
+  hands: { left: 'left hand' },
   flight: (flight: number) => `Flight ${flight}`,
   oddOne: 'Odd one out',
   ruler: '100\u00a0mm: measure me',
@@ -101,7 +100,6 @@ export const paperWords = {
     noneHint: 'The plan has no guests at home, so there are no vials to label.',
     count: (labels: number, guests: number) =>
       `${several(labels, 'label', 'labels')}: one for each pour and each of ${several(guests, 'guest', 'guests')} at home.`,
-    amount: (volume: string) => volume,
     strength: (abv: number) => `${abv}\u00a0%\u00a0vol`,
     alcohol: 'Contains alcohol',
     age: (age: number) => `${age} and over`,
@@ -163,7 +161,5 @@ export const paperWords = {
     unpriced: (count: number) => `without ${several(count, 'pour that has', 'pours that have')} no price yet`,
     care: 'Spit cups, water and food are essentials. Local law governs serving and sending alcohol.',
   },
-
-  drinks: { spirit: 'spirit', wine: 'wine', beer: 'beer' } satisfies Record<Drink, string>,
 };
 export type PaperWords = typeof paperWords;

@@ -97,7 +97,6 @@ export const planBefore = {
   ahead: {
     title: 'Taste ahead',
     open: 'Taste ahead',
-    openHint: 'On your phone, with the bottle in front of you: label photos, marks, strength and a line.',
     toPlan: 'Plan',
     care: 'You taste them all before anybody else: spit, drink water, eat, and do not drive afterwards.',
     none: 'No pours yet',

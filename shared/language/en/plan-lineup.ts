@@ -234,10 +234,8 @@ export const planLineup = {
   },
   missing: {
     title: 'Facts that would make this order surer',
-    line: (name: string, facts: string) => `${name}: ${facts}`,
     or: ' or ',
   },
-  ties: (names: string) => `Could just as well come here: ${names}`,
   list: {
     title: 'Pours from a list',
     lead: 'Paste lines from a table, a shop’s list or a message, or choose a file. Nothing is saved until you say so.',

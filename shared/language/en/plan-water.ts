@@ -7,7 +7,6 @@ export const waterWords = {
     'after-nose': 'everybody noses it neat, and adds them before writing',
     none: 'it is tasted as it comes from the bottle',
   },
-  step: 'Add 3 drops',
   title: 'Water in it',
   drops: (drops: number, volume: string, from: string, to: string) =>
     `${drops} ${drops === 1 ? 'drop' : 'drops'} in ${volume}: ${from}\u00a0% becomes ${to}\u00a0%\u00a0vol.`,

@@ -41,7 +41,6 @@ export const recapWords = {
   silent: (names: readonly string[]) =>
     `The talk was never opened for ${inRow(names)}, so those notes stay with the guests.`,
   glass: (position: number) => `Glass ${position}`,
-  code: (code: string) => `code ${code}`,
   asTable: 'Show as a table',
   reckoned: 'How we worked this out',
   answers: (n: number, guests: number) => `From ${n} of ${several(guests, 'guest', 'guests')}.`,

@@ -30,7 +30,6 @@ export const resultWords = {
     string
   >,
   soon: 'The room’s result comes in a moment.',
-  none: 'Nothing was told here.',
   /** What won, and whether it won clearly. */
   headline: {
     order: {
