@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
@@ -81,9 +82,7 @@ function Fields() {
         label="What shall we call you?"
         hint="Only this room sees it."
         value={name.value}
-        onInput={(value) => {
-          name.value = value;
-        }}
+        onInput={setterOf(name)}
         maxLength={60}
       />
       <TextField
@@ -91,17 +90,9 @@ function Fields() {
         keys="numeric"
         value={seats.value}
         error="Up to 40 seats fit one evening. Enter a number from 1 to 40."
-        onInput={(value) => {
-          seats.value = value;
-        }}
+        onInput={setterOf(seats)}
       />
-      <TextArea
-        label="In your own words"
-        value={note.value}
-        onInput={(value) => {
-          note.value = value;
-        }}
-      />
+      <TextArea label="In your own words" value={note.value} onInput={setterOf(note)} />
     </>
   );
 }
@@ -116,9 +107,7 @@ function Choices() {
       <Choice
         legend="Who turns the page"
         value={pace.value}
-        onChoose={(value) => {
-          pace.value = value;
-        }}
+        onChoose={setterOf(pace)}
         options={[
           { value: 'host', label: 'The host', hint: 'Each step waits for your tap' },
           { value: 'clock', label: 'The clock', hint: 'Steps end at their time' },
@@ -129,9 +118,7 @@ function Choices() {
         legend="Colour against the card"
         across
         value={tint.value}
-        onChoose={(value) => {
-          tint.value = value;
-        }}
+        onChoose={setterOf(tint)}
         options={[
           { value: 'straw', label: 'Straw', mark: <SwatchDisc colour="#e6d690" /> },
           { value: 'amber', label: 'Amber', mark: <SwatchDisc colour="#b8752a" /> },
@@ -145,17 +132,9 @@ function Choices() {
         label="Share this note when we talk"
         hint="Off until you say so; you can take it back."
         on={share.value}
-        onTurn={(on) => {
-          share.value = on;
-        }}
+        onTurn={setterOf(share)}
       />
-      <Switch
-        label="A soft tone when the room moves on"
-        on={tone.value}
-        onTurn={(on) => {
-          tone.value = on;
-        }}
-      />
+      <Switch label="A soft tone when the room moves on" on={tone.value} onTurn={setterOf(tone)} />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { createStatus } from '../../shared/ui/status.ts';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
@@ -54,9 +55,7 @@ export function StylePage() {
             legend={words.handLegend}
             across
             value={hand.value}
-            onChoose={(choice) => {
-              hand.value = choice;
-            }}
+            onChoose={setterOf(hand)}
             options={[
               { value: 'left', label: words.left },
               { value: 'right', label: words.right },
@@ -66,9 +65,7 @@ export function StylePage() {
             legend={words.deviceLegend}
             across
             value={device.value}
-            onChoose={(choice) => {
-              device.value = choice;
-            }}
+            onChoose={setterOf(device)}
             options={[
               { value: 'guest', label: words.guest },
               { value: 'host', label: words.host },
@@ -78,9 +75,7 @@ export function StylePage() {
             legend={words.scriptLegend}
             across
             value={script.value}
-            onChoose={(choice) => {
-              script.value = choice;
-            }}
+            onChoose={setterOf(script)}
             options={[
               { value: 'ltr', label: words.ltr },
               { value: 'rtl', label: words.rtl },

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { TastingId } from '../../core/ids.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
@@ -85,13 +86,7 @@ export function DeleteEvening({
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
-          <Switch
-            label={words.remove.understood}
-            on={understood.value}
-            onTurn={(on) => {
-              understood.value = on;
-            }}
-          />
+          <Switch label={words.remove.understood} on={understood.value} onTurn={setterOf(understood)} />
         </Dialog>
       )}
     </section>

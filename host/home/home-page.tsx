@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import type { Plan } from '../../core/tasting.ts';
 import { askToLast } from '../../shared/page/lasting-storage.ts';
 import { lazyComponent } from '../../shared/page/lazy-part.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
@@ -80,9 +81,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
               type="search"
               value={find.value}
               maxLength={200}
-              onInput={(typed) => {
-                find.value = typed;
-              }}
+              onInput={setterOf(find)}
             />
           )}
           {now.is === 'loading' && <p class="soft">{words.loading}</p>}

@@ -3,8 +3,9 @@ import { useMemo, useRef } from 'preact/hooks';
 import { invitationFile, invitationText } from '../../core/planning/invitation/invitation.ts';
 import { epochMs } from '../../core/units.ts';
 import { invitationWords, inviteWords } from '../../shared/language/en/invite.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Button } from '../../shared/ui/button.tsx';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { QrCode } from '../../shared/ui/qr-code.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
@@ -78,13 +79,8 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
               legend={inviteWords.kind}
               across
               value={kind.value}
-              options={(['table', 'home'] as const).map((value) => ({
-                value,
-                label: inviteWords.kinds[value],
-              }))}
-              onChoose={(value) => {
-                kind.value = value;
-              }}
+              options={optionsOf(['table', 'home'], inviteWords.kinds)}
+              onChoose={setterOf(kind)}
             />
           )}
           <label class="field-label" for="invitation">

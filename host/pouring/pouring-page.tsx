@@ -4,8 +4,9 @@ import type { PourId } from '../../core/ids.ts';
 import { columnsOf, rowsOf } from '../../core/planning/serving/pouring-grid.ts';
 import { kitRowsOf, stepsOfVial, vialColumnsOf } from '../../core/planning/serving/vial-kits.ts';
 import { pouringWords as words } from '../../shared/language/en/pouring.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Button } from '../../shared/ui/button.tsx';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
@@ -72,13 +73,8 @@ export function PouringPage({ evening }: { readonly evening: EveningContext }) {
                 legend={words.vials.which}
                 across
                 value={vials ? 'vials' : 'glasses'}
-                options={(['glasses', 'vials'] as const).map((value) => ({
-                  value,
-                  label: words.vials.kinds[value],
-                }))}
-                onChoose={(value) => {
-                  chosen.value = value;
-                }}
+                options={optionsOf(['glasses', 'vials'], words.vials.kinds)}
+                onChoose={setterOf(chosen)}
               />
             </div>
           )}

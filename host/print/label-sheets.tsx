@@ -2,7 +2,8 @@ import { useSignal } from '@preact/signals';
 import { ageToAsk, isAgeCountry } from '../../core/planning/strength/legal-ages.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { setterOf } from '../../shared/page/signal-setter.ts';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
@@ -57,13 +58,8 @@ export function LabelSheets({ evening, paper, title }: SheetProps) {
           legend={words.presets}
           across
           value={preset.value}
-          options={(['small', 'middle', 'large', 'own'] as const).map((value) => ({
-            value,
-            label: words.sizes[value],
-          }))}
-          onChoose={(value) => {
-            preset.value = value;
-          }}
+          options={optionsOf(['small', 'middle', 'large', 'own'], words.sizes)}
+          onChoose={setterOf(preset)}
         />
         {preset.value === 'own' && (
           <>
@@ -72,28 +68,12 @@ export function LabelSheets({ evening, paper, title }: SheetProps) {
               keys="decimal"
               value={width.value}
               error={grid === undefined ? words.wrong(paperWords.sizes[paper]) : undefined}
-              onInput={(typed) => {
-                width.value = typed;
-              }}
+              onInput={setterOf(width)}
             />
-            <TextField
-              label={words.height}
-              keys="decimal"
-              value={height.value}
-              onInput={(typed) => {
-                height.value = typed;
-              }}
-            />
+            <TextField label={words.height} keys="decimal" value={height.value} onInput={setterOf(height)} />
           </>
         )}
-        <Switch
-          label={words.edges}
-          hint={words.edgesHint}
-          on={edges.value}
-          onTurn={(on) => {
-            edges.value = on;
-          }}
-        />
+        <Switch label={words.edges} hint={words.edgesHint} on={edges.value} onTurn={setterOf(edges)} />
         <p class="soft">{words.count(labels.length, plan.remoteGuests)}</p>
         <Notice kind="caution">
           <p>{words.shipping}</p>

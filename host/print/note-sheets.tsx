@@ -4,6 +4,7 @@ import type { Plan, Pour } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { waterWords } from '../../shared/language/en/plan-water.ts';
 import { type TextField, textFields } from '../../shared/notes/entry.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { number } from '../numbers.ts';
 import { waterInPour } from '../plan/figures/water-in-pour.ts';
@@ -36,9 +37,7 @@ export function NoteSheets({ evening, paper, title }: SheetProps) {
           hint={differ ? paperWords.mats.eachForced : words.eachHint}
           on={each.value || differ}
           disabled={differ}
-          onTurn={(on) => {
-            each.value = on;
-          }}
+          onTurn={setterOf(each)}
         />
       </div>
       <p class="paper-count soft screen-only">{paperWords.sheets(sheets.length)}</p>

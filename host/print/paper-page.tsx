@@ -1,8 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { paperWords } from '../../shared/language/en/paper.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { Button } from '../../shared/ui/button.tsx';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import { ErrorNotice } from '../error-notice.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
@@ -78,13 +79,8 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
                 legend={paperWords.size}
                 across
                 value={paper.value}
-                options={(['A4', 'Letter'] as const).map((value) => ({
-                  value,
-                  label: paperWords.sizes[value],
-                }))}
-                onChoose={(value) => {
-                  paper.value = value;
-                }}
+                options={optionsOf(['A4', 'Letter'], paperWords.sizes)}
+                onChoose={setterOf(paper)}
               />
             )}
             <div class="paper-print">

@@ -2,7 +2,8 @@ import { useSignal } from '@preact/signals';
 import { placesDiffer } from '../../core/planning/serving/pouring-order.ts';
 import { type MatSheet, type MatTooSmall, matSheets } from '../../core/planning/table/mat-layout.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { setterOf } from '../../shared/page/signal-setter.ts';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
@@ -58,44 +59,30 @@ export function PlaceMats({ evening, paper, title }: SheetProps) {
           hint={words.bowlHint}
           keys="decimal"
           value={bowl.value}
-          onInput={(typed) => {
-            bowl.value = typed;
-          }}
+          onInput={setterOf(bowl)}
         />
         <TextField
           label={words.left}
           hint={words.leftHint}
           value={left.value}
           error={leftPlaces === undefined ? words.leftWrong(Math.max(1, plan.guests)) : undefined}
-          onInput={(typed) => {
-            left.value = typed;
-          }}
+          onInput={setterOf(left)}
         />
         <Choice
           legend={words.set}
           across
           value={set.value}
-          options={(['evening', 'flight'] as const).map((value) => ({ value, label: words.sets[value] }))}
-          onChoose={(value) => {
-            set.value = value;
-          }}
+          options={optionsOf(['evening', 'flight'], words.sets)}
+          onChoose={setterOf(set)}
         />
         <Switch
           label={words.each}
           hint={differ ? words.eachForced : words.eachHint}
           on={each.value || differ}
           disabled={differ}
-          onTurn={(on) => {
-            each.value = on;
-          }}
+          onTurn={setterOf(each)}
         />
-        <Switch
-          label={paperWords.sizes.A3}
-          on={larger.value}
-          onTurn={(on) => {
-            larger.value = on;
-          }}
-        />
+        <Switch label={paperWords.sizes.A3} on={larger.value} onTurn={setterOf(larger)} />
         {found !== 'wrong-size' && !found.fits && <TooSmall found={found} sheet={sheet} />}
       </div>
       {found !== 'wrong-size' && found.fits && (

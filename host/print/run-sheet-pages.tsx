@@ -8,6 +8,7 @@ import { say } from '../../shared/language/en/host-script.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
 import { serveAt } from '../../shared/language/en/temperature.ts';
 import { sayOf } from '../../shared/language/host-script.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { verbOf } from '../evening/cue-words.ts';
@@ -29,21 +30,12 @@ export function RunSheetPages({ evening }: SheetProps) {
   return (
     <>
       <div class="paper-settings screen-only">
-        <Switch
-          label={words.say}
-          hint={words.sayHint}
-          on={withSay.value}
-          onTurn={(on) => {
-            withSay.value = on;
-          }}
-        />
+        <Switch label={words.say} hint={words.sayHint} on={withSay.value} onTurn={setterOf(withSay)} />
         <Switch
           label={words.story}
           hint={words.storyHint}
           on={withStory.value}
-          onTurn={(on) => {
-            withStory.value = on;
-          }}
+          onTurn={setterOf(withStory)}
         />
       </div>
       <div class="paper-flow">

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Plan } from '../../core/tasting.ts';
 import { paperWords } from '../../shared/language/en/paper.ts';
+import { setterOf } from '../../shared/page/signal-setter.ts';
 import { PrintPage } from '../../shared/ui/print-page.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { locale } from '../locale.ts';
@@ -21,14 +22,7 @@ export function ShoppingSheet({ evening }: SheetProps) {
   return (
     <>
       <div class="paper-settings screen-only">
-        <Switch
-          label={words.washed}
-          hint={words.washedHint}
-          on={washed.value}
-          onTurn={(on) => {
-            washed.value = on;
-          }}
-        />
+        <Switch label={words.washed} hint={words.washedHint} on={washed.value} onTurn={setterOf(washed)} />
       </div>
       <div class="paper-flow">
         <PrintPage title={paperWords.kinds.shopping} running={runningHead(plan)} foot={words.care}>

@@ -9,6 +9,13 @@ interface ChoiceOption<Value extends string> {
   readonly mark?: ComponentChildren;
 }
 
+/** Options by their values, each with its words from a sheet of messages. */
+export const optionsOf = <const Value extends string>(
+  values: readonly Value[],
+  labels: Readonly<Record<NoInfer<Value>, string>>,
+  hints?: Readonly<Record<NoInfer<Value>, string>>,
+): ChoiceOption<Value>[] => values.map((value) => ({ value, label: labels[value], hint: hints?.[value] }));
+
 interface ChoiceProps<Value extends string> {
   readonly legend: string;
   readonly options: readonly ChoiceOption<Value>[];

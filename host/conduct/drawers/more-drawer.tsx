@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { readySeatsNeeded } from '../../../core/running-order/room-share.ts';
 import type { Pacing } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import {
@@ -89,11 +89,7 @@ function PacingChoice({ pacing, here, onChoose, waitForRemote, onWait }: PacingC
         across
         value={pacing.by}
         onChoose={(by) => onChoose(by === 'room' ? { by, share: 0.75 } : { by })}
-        options={(['host', 'steps', 'clock', 'room'] as const).map((by) => ({
-          value: by,
-          label: words.more.pacings[by],
-          hint: words.more.pacingHints[by],
-        }))}
+        options={optionsOf(['host', 'steps', 'clock', 'room'], words.more.pacings, words.more.pacingHints)}
       />
       {pacing.by === 'room' && (
         <Choice
@@ -137,11 +133,7 @@ function LightAndHand() {
           applyTheme(choice, document.documentElement);
           saveTheme(choice);
         }}
-        options={themeChoices.map((choice) => ({
-          value: choice,
-          label: words.more.lights[choice],
-          hint: words.more.lightHints[choice],
-        }))}
+        options={optionsOf(themeChoices, words.more.lights, words.more.lightHints)}
       />
       <Choice
         legend={words.more.hand}
@@ -151,10 +143,7 @@ function LightAndHand() {
           hand.value = choice;
           chooseHandedness(choice);
         }}
-        options={(['left', 'right'] as const).map((choice) => ({
-          value: choice,
-          label: words.more.hands[choice],
-        }))}
+        options={optionsOf(['left', 'right'], words.more.hands)}
       />
     </>
   );

@@ -2,7 +2,7 @@ import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import type { ForeignMoney } from '../../../core/planning/pour-list/cell-reading.ts';
 import type { PourList } from '../../../core/planning/pour-list/pour-list.ts';
 import type { Drink, Plan } from '../../../core/tasting.ts';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import { words } from '../words.ts';
 
@@ -23,7 +23,7 @@ export function ListQuestions({ list, plan, money, onDrink, onMoney }: ListQuest
     <>
       <Choice
         legend={said.are}
-        options={drinks.map((value) => ({ value, label: words.drinksOf[value] }))}
+        options={optionsOf(drinks, words.drinksOf)}
         value={list.drink}
         onChoose={onDrink}
         across
@@ -56,7 +56,7 @@ function OtherCurrency({ from, to, chosen, onChoose }: OtherCurrencyProps) {
     <div class="plan-group">
       <Choice
         legend={said.asked(from, to)}
-        options={ways.map((value) => ({ value, label: said.ways[value] }))}
+        options={optionsOf(ways, said.ways)}
         value={chosen?.how}
         onChoose={(how) => onChoose(how === 'convert' ? { how, rate: undefined } : { how })}
         across

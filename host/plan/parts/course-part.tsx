@@ -1,7 +1,7 @@
 import type { Plan } from '../../../core/tasting.ts';
 import { waterWords } from '../../../shared/language/en/plan-water.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { minus, plus } from '../../../shared/ui/strokes.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
@@ -12,12 +12,6 @@ import type { PlanEditor } from '../plan-editor.ts';
 import { Rehearsal } from '../rehearsal/rehearsal.tsx';
 import { words } from '../words.ts';
 import { Schedule } from './schedule.tsx';
-
-const optionsOf = <const Value extends string>(
-  order: readonly Value[],
-  labels: Readonly<Record<NoInfer<Value>, string>>,
-  hints?: Readonly<Record<NoInfer<Value>, string>>,
-) => order.map((value) => ({ value, label: labels[value], hint: hints?.[value] }));
 
 export function CoursePart({ editor }: { readonly editor: PlanEditor }) {
   const plan = editor.draft.plan.value;

@@ -3,7 +3,7 @@ import { levels, vocabularies } from '../../../core/drinks/drink-kinds.ts';
 import { adviseCrowd, crowdQuestions, type SurveyAnswers } from '../../../core/planning/theme/crowd.ts';
 import { type Level, limits, termsOf, usualFlights } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import type { StoredPlan } from '../../../shared/wire/http.ts';
 import type { HostApi } from '../../api.ts';
@@ -48,11 +48,7 @@ export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
       {plan.guests + plan.remoteGuests === 0 && <p class="soft">{said.nobody}</p>}
       <Choice
         legend={said.level}
-        options={levels.map((level) => ({
-          value: level,
-          label: said.levels[level],
-          hint: said.levelHints[level],
-        }))}
+        options={optionsOf(levels, said.levels, said.levelHints)}
         value={plan.level}
         onChoose={(level) =>
           editor.edit((now) => ({ ...now, level, practice: level === 'newcomers' || now.practice }))
@@ -61,11 +57,7 @@ export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
       />
       <Choice
         legend={said.terms}
-        options={vocabularies.map((value) => ({
-          value,
-          label: said.termsOf[value],
-          hint: said.termsHints[value],
-        }))}
+        options={optionsOf(vocabularies, said.termsOf, said.termsHints)}
         value={termsOf(plan)}
         onChoose={(terms) => editor.edit((now) => ({ ...now, terms }))}
         across

@@ -3,7 +3,7 @@ import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import type { TastingId } from '../../../core/ids.ts';
 import { limits, type Pour } from '../../../core/tasting.ts';
 import { Button } from '../../../shared/ui/button.tsx';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { EmptyState } from '../../../shared/ui/empty-state.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { Notice } from '../../../shared/ui/notice.tsx';
@@ -77,7 +77,7 @@ export function PoursPart({ editor, tasting }: PoursPartProps) {
         <>
           <Choice
             legend={said.drink}
-            options={drinks.map((value) => ({ value, label: words.drinksOf[value] }))}
+            options={optionsOf(drinks, words.drinksOf)}
             value={plan.drink}
             onChoose={(drink) => editor.edit((now) => ({ ...now, drink }))}
             across
@@ -161,7 +161,7 @@ function DrinkOfAll({ editor }: { readonly editor: PlanEditor }) {
     <Fold title={said.drink} summary={drink === undefined ? said.mixed : words.drinksOf[drink]}>
       <Choice
         legend={said.drinkOfAll}
-        options={drinks.map((value) => ({ value, label: words.drinksOf[value] }))}
+        options={optionsOf(drinks, words.drinksOf)}
         value={drink}
         onChoose={(chosen) =>
           editor.change(

@@ -3,7 +3,7 @@ import type { KitVial } from '../../../core/planning/shopping/remote-kit.ts';
 import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
 import type { Plan, Pour } from '../../../core/tasting.ts';
 import { volumeUnits } from '../../../shared/language/en/volumes.ts';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { money } from '../../numbers.ts';
@@ -186,7 +186,7 @@ function Units({ editor }: { readonly editor: PlanEditor }) {
     <Fold title={said.units} summary={`${volumeUnits[plan.volumeUnit]} · ${plan.currency}`} small>
       <Choice
         legend={said.units}
-        options={units.map((value) => ({ value, label: said.unitChoices[value] }))}
+        options={optionsOf(units, said.unitChoices)}
         value={plan.volumeUnit}
         onChoose={(volumeUnit) => editor.edit((now) => ({ ...now, volumeUnit }))}
         across

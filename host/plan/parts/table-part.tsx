@@ -4,7 +4,7 @@ import { comfortablePlaceWidth, layOutPlace } from '../../../core/planning/table
 import { placesAtTable, type Table, tablesFor } from '../../../core/planning/table/table.ts';
 import { glassNumbers } from '../../../core/running-order/glass-numbers.ts';
 import { flightsOf } from '../../../core/tasting.ts';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { footRange, keepGlassFoot, readGlassFoot } from '../../glass-foot.ts';
 import { number } from '../../numbers.ts';
@@ -73,7 +73,7 @@ function Place({ editor, computer, onComputer }: PlaceProps) {
       <p class="soft">{said.light}</p>
       <Choice
         legend={said.hand}
-        options={(['right', 'left'] as const).map((value) => ({ value, label: said.hands[value] }))}
+        options={optionsOf(['right', 'left'], said.hands)}
         value={hand}
         onChoose={setHand}
         across
@@ -136,10 +136,7 @@ function Tables({ editor, computer }: { readonly editor: PlanEditor; readonly co
       <h3>{said.which}</h3>
       <Choice
         legend={said.shape}
-        options={(['rectangle', 'round', 'horseshoe'] as const).map((value) => ({
-          value,
-          label: said.shapes[value],
-        }))}
+        options={optionsOf(['rectangle', 'round', 'horseshoe'], said.shapes)}
         value={shape}
         onChoose={setShape}
         across
@@ -148,10 +145,7 @@ function Tables({ editor, computer }: { readonly editor: PlanEditor; readonly co
       {shape === 'rectangle' && (
         <Choice
           legend={said.seated}
-          options={(['one-side', 'both-sides', 'all-round'] as const).map((value) => ({
-            value,
-            label: said.seatings[value],
-          }))}
+          options={optionsOf(['one-side', 'both-sides', 'all-round'], said.seatings)}
           value={seated}
           onChoose={setSeated}
           across

@@ -1,4 +1,5 @@
 import type { Pour } from '../../../core/tasting.ts';
+import { optionsOf } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { PourNumber } from '../fields/pour-number.tsx';
 import { SelectField } from '../fields/select-field.tsx';
@@ -23,7 +24,7 @@ export function DrinkFacts({ pour, set }: PourFields) {
         <SelectField
           label={said.peat}
           value={pour.peat === undefined ? '' : String(pour.peat)}
-          options={peats.map((value) => ({ value, label: said.peats[value] }))}
+          options={optionsOf(peats, said.peats)}
           onChoose={(value) => set('peat', value === '' ? undefined : Number(value))}
         />
       );
@@ -34,7 +35,7 @@ export function DrinkFacts({ pour, set }: PourFields) {
             <SelectField
               label={said.colour}
               value={pour.colour ?? ''}
-              options={colours.map((value) => ({ value, label: said.colours[value] }))}
+              options={optionsOf(colours, said.colours)}
               onChoose={(value) =>
                 set('colour', colours.find((each) => each !== '' && each === value) || undefined)
               }
@@ -42,7 +43,7 @@ export function DrinkFacts({ pour, set }: PourFields) {
             <SelectField
               label={said.wineKind}
               value={pour.wineKind ?? (pour.fortified === true ? 'liqueur' : '')}
-              options={wineKinds.map((value) => ({ value, label: said.wineKinds[value] }))}
+              options={optionsOf(wineKinds, said.wineKinds)}
               onChoose={(value) => {
                 set('wineKind', wineKinds.find((each) => each !== '' && each === value) || undefined);
                 if (pour.fortified !== undefined) set('fortified', undefined);

@@ -1,7 +1,7 @@
 import { drinks } from '../../../core/drinks/drink-kinds.ts';
 import { limits, type Plan } from '../../../core/tasting.ts';
 import { volumeUnits } from '../../../shared/language/en/volumes.ts';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { TextArea } from '../../../shared/ui/text-area.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { minorDigits } from '../../numbers.ts';
@@ -24,7 +24,7 @@ export function FurtherFacts({ plan, pour, set }: FurtherFactsProps) {
     <>
       <Choice
         legend={said.drink}
-        options={drinks.map((value) => ({ value, label: words.drinks[value] }))}
+        options={optionsOf(drinks, words.drinks)}
         value={pour.drink}
         onChoose={(drink) => set('drink', drink)}
         across

@@ -1,5 +1,5 @@
 import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
-import { Choice } from '../../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { SelectField } from '../fields/select-field.tsx';
@@ -33,14 +33,14 @@ export function ThemeChoice({ editor, checks }: ThemeChoiceProps) {
     <Fold title={said.theme} summary={said.themes[theme.kind]}>
       <Choice
         legend={said.theme}
-        options={kinds.map((value) => ({ value, label: said.themes[value], hint: said.themeHints[value] }))}
+        options={optionsOf(kinds, said.themes, said.themeHints)}
         value={theme.kind}
         onChoose={(kind) => set((now) => themeOfKind(kind, now))}
       />
       {theme.kind !== 'free' && (
         <Choice
           legend={said.themeBy}
-          options={turns.map((value) => ({ value, label: said.bys[value] }))}
+          options={optionsOf(turns, said.bys)}
           value={theme.by}
           onChoose={(by) => set((now) => turned(now, by))}
           across
@@ -99,11 +99,7 @@ function MoreOfTheme({ theme, set }: MoreOfThemeProps) {
         <>
           <Choice
             legend={said.flights}
-            options={(['side-by-side', 'matched'] as const).map((value) => ({
-              value,
-              label: said.flightsOf[value],
-              hint: said.flightHints[value],
-            }))}
+            options={optionsOf(['side-by-side', 'matched'], said.flightsOf, said.flightHints)}
             value={theme.flights ?? 'side-by-side'}
             onChoose={(flights) => set((now) => (now.kind === 'versus' ? { ...now, flights } : now))}
             across
