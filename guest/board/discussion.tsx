@@ -86,7 +86,7 @@ function Table({ open, own }: TableProps) {
   return (
     <section class="stack" aria-label={words.title}>
       {open.length > 1 && (
-        <fieldset class="glass-picker" aria-label={words.choose}>
+        <fieldset class="row" aria-label={words.choose}>
           {[{ id: null, title: words.all }, ...open.map(({ item }) => item)].map(({ id, title }) => (
             <button
               type="button"

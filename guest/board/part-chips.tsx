@@ -13,7 +13,7 @@ interface PartChipsProps {
 /** Which senses of a page go to the table. */
 export function PartChips({ legend, chosen, verdict, onChange }: PartChipsProps) {
   return (
-    <fieldset class="part-chips">
+    <fieldset class="row">
       <legend class="soft small">{legend}</legend>
       {pageParts
         .filter((part) => verdict || part !== 'verdict')

@@ -169,7 +169,7 @@ function Slider({ label, values, value, textOf, onMove }: SliderProps) {
   const said = value === undefined ? words.none : textOf(value);
   const go = (to: number): void => onMove(values[Math.max(0, Math.min(values.length - 1, to))]);
   return (
-    <div class="guess-slider">
+    <div class="stack-close">
       <p class="guess-slider-head">
         <label class="field-label" for={id}>
           {label}

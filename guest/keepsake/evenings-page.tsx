@@ -74,7 +74,7 @@ export function EveningsPage({ onSeat, onBack }: EveningsPageProps) {
                 ) : (
                   <Progress keepsake={keepsake} progress={progress.get(keepsake)} />
                 )}
-                <div class="evening-ways">
+                <div class="row">
                   <Button onPress={() => onSeat(seat)}>
                     {words.goTo}
                     <span class="visually-hidden"> ({keepsake?.title || seat.title || words.untitled})</span>

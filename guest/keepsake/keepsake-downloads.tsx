@@ -31,7 +31,7 @@ export function KeepsakeDownloads({ keepsake, vocabularyOf }: KeepsakeDownloadsP
   const title = keepsake.title || homeWords.title;
   return (
     <div class="stack-tight">
-      <div class="take-away">
+      <div class="stack-tight take-away">
         <Button
           kind="primary"
           busy={saving}
@@ -91,7 +91,7 @@ export function KeepsakeDownloads({ keepsake, vocabularyOf }: KeepsakeDownloadsP
       )}
       <details>
         <summary>{words.other}</summary>
-        <div class="take-away">
+        <div class="stack-tight take-away">
           <Button
             onPress={() => save(keepsakeCsv(keepsake, vocabularyOf, language, csvFormOf(locale)), 'csv')}
           >

@@ -67,7 +67,7 @@ function PourOnSheet({ pour, glass, name, facts, reading, fields, room }: PourIn
       {reading.length > 0 && (
         <>
           <h4>{homeWords.reading}</h4>
-          <ul class="reading">
+          <ul class="stack-close reading">
             {reading.map(({ title, link }) => (
               <li key={link}>
                 <a href={link} target="_blank" rel="noreferrer noopener">

@@ -102,7 +102,7 @@ export function KitTrial({ callLink, children }: KitTrialProps) {
               )}
             </Part>
             <Part name="loudspeaker" went={tried.loudspeaker} said={words.tone}>
-              <div class="kit-tone">
+              <div class="row">
                 <Button
                   onPress={() => {
                     turnSound(true);

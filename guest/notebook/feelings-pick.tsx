@@ -14,7 +14,7 @@ export function FeelingsPick({ pour, text }: ClosingProps) {
   return (
     <section class="stack-tight" aria-label={words.reflect.feelings}>
       <h2>{words.reflect.feelings}</h2>
-      <div class="chips">
+      <div class="row">
         {feelings.map((feeling) => {
           const on = chosen.includes(feeling);
           return (
@@ -58,7 +58,7 @@ export function Prompts({ pour, text }: ClosingProps) {
   return (
     <section class="stack-tight" aria-label={words.reflect.prompts}>
       <h2>{words.reflect.prompts}</h2>
-      <div class="chips">
+      <div class="row">
         {closingPrompts.map((prompt) => (
           <button
             type="button"

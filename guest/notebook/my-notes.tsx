@@ -27,7 +27,7 @@ export function MyNotes({ stage, chosen }: { readonly stage: StageView; readonly
         </EmptyState>
       ) : (
         <>
-          <nav class="glass-picker" aria-label={words.notes.choose}>
+          <nav class="row" aria-label={words.notes.choose}>
             {glasses.map(({ position, card }) => (
               <button
                 type="button"

@@ -33,7 +33,7 @@ export function ReviewWalk({ pour, sheet, text }: ReviewWalkProps) {
     );
   }
   return (
-    <section class="review" aria-label={text.review.question}>
+    <section class="stack-tight" aria-label={text.review.question}>
       <p class="soft small figures-line">{words.review.where(at + 1, all.length)}</p>
       <p class="review-word" aria-live="polite">
         <bdi>{textOf(sheet, word.code)}</bdi>{' '}

@@ -37,7 +37,7 @@ function Mark({ pour, mark, text }: MarkProps) {
   const marks = notebook.read(pour, 'structure');
   const value = marks[mark];
   return (
-    <fieldset class="mark" aria-label={text.name}>
+    <fieldset class="stack-close" aria-label={text.name}>
       <p class="mark-name" aria-hidden="true">
         <strong>{text.name}</strong>{' '}
         <span class="soft">{value === undefined ? words.structure.none : text.steps[value - 1]}</span>

@@ -55,7 +55,7 @@ export function WordPick({ pour, field, sheet, extraWords }: WordPickProps) {
     <section class="stack-tight" aria-label={title}>
       <h2>{title}</h2>
       {Object.keys(marks).length > 0 && (
-        <fieldset class="chips chips-yours" aria-label={words.board.yours}>
+        <fieldset class="row chips-yours" aria-label={words.board.yours}>
           {Object.keys(marks).map(chip)}
         </fieldset>
       )}
@@ -106,7 +106,7 @@ function Places({ places, chip }: PlacesProps) {
     setOpen(to);
   };
   return (
-    <fieldset class="chips" ref={box} aria-label={place?.name ?? words.board.allPlaces}>
+    <fieldset class="row" ref={box} aria-label={place?.name ?? words.board.allPlaces}>
       {place === undefined ? (
         places.map(({ key, name }) => (
           <button type="button" class="chip chip-place" key={key} data-place={key} onClick={() => turn(key)}>

@@ -55,7 +55,7 @@ export function WordSearch({ sheet, field, extraWords, marks, chip, onAdd }: Wor
         autocomplete="off"
       />
       {(found.length > 0 || isNew) && (
-        <div class="chips">
+        <div class="row">
           {found.map((each) => chip(each.code))}
           {isNew && (
             <button type="submit" class="chip chip-place">

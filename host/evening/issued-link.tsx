@@ -42,7 +42,7 @@ export function IssuedLink({ name, hint, label, issue, linkOf }: IssuedLinkProps
     );
   }
   return (
-    <div class="stack-tight">
+    <div>
       <p class="small soft">{hint}</p>
       <Button busy={busy.value} onPress={() => void make()}>
         {name}

@@ -37,7 +37,7 @@ export function KitReports({ api, tasting, expected, early }: KitReportsProps) {
   if (reports === undefined) return null;
   const { kits, reach } = reports;
   return (
-    <section class="stack-tight" aria-labelledby="kits">
+    <section aria-labelledby="kits">
       <h3 id="kits">{words.title}</h3>
       {kits.length === 0 ? (
         <p class="soft">{words.none}</p>

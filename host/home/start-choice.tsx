@@ -18,7 +18,7 @@ export function StartChoice({ busy, onBegin }: StartChoiceProps) {
           <span class="start-hint">{words.home.demoHint}</span>
         </span>
       </Button>
-      <div class="start-blank">
+      <div class="stack-tight">
         {drinks.map((drink) => (
           <Button key={drink} busy={busy} onPress={() => onBegin({ from: 'blank', drink })}>
             {words.home.blank[drink]}

@@ -73,7 +73,7 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
         </Notice>
       )}
       <div class="invite">
-        <section class="invite-text">
+        <section class="stack-tight">
           {plan.remoteGuests > 0 && plan.guests > 0 && (
             <Choice
               legend={inviteWords.kind}

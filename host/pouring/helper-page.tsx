@@ -95,7 +95,7 @@ function Helping({ view, follower, app }: HelpingProps) {
     <>
       <PouringLead lead={words.lead} columns={columns} />
       {view.calls.length > 0 && (
-        <section class="stack-tight helper-calls" aria-labelledby="calls">
+        <section class="helper-calls" aria-labelledby="calls">
           <h2 id="calls">{words.calls}</h2>
           <ul class="plain-list">
             {view.calls.map((call) => (
@@ -120,7 +120,7 @@ function Helping({ view, follower, app }: HelpingProps) {
       {rows.length > 0 && columns.length > 0 && (
         <PouringTable rows={rows} columns={columns} ticks={ticks} covers={covers} />
       )}
-      <section class="helper-places stack-tight">
+      <section class="helper-places">
         <PlaceItems drink={view.drink} />
         {view.blind && (
           <Switch

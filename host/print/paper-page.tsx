@@ -83,7 +83,7 @@ export function PaperPage({ evening, kind }: PaperPageProps) {
                 onChoose={setterOf(paper)}
               />
             )}
-            <div class="paper-print">
+            <div class="stack-tight paper-print">
               <Button kind="primary" size="big" onPress={() => window.print()}>
                 {paperWords.print}
               </Button>

@@ -20,7 +20,7 @@ interface CallPanelProps {
 /** Those at home, as the table sees them: on the host's tablet, and where the camera of the table stands. */
 export function CallPanel({ call }: CallPanelProps) {
   return (
-    <section class="call-panel" aria-label={words.title}>
+    <section class="stack-tight" aria-label={words.title}>
       {call.place.value.at === 'in' ? <InCall call={call} /> : <OutOfCall call={call} />}
     </section>
   );
@@ -50,7 +50,7 @@ function InCall({ call }: CallPanelProps) {
   const said = troubleSentence(call.media.troubles.value) ?? off;
   return (
     <>
-      <div class="call-buttons">
+      <div class="row call-buttons">
         <DeviceButton call={call} device="microphone" />
         <DeviceButton call={call} device="camera" />
         <Button kind="quiet" onPress={call.leave}>

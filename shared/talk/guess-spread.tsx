@@ -60,7 +60,7 @@ function FactSpread({ guess, drink, currency, most: mostRows, level }: FactSprea
       <Heading>
         {factName(guess.fact, drink)} <span class="guess-truth">{text(guess.truth)}</span>
       </Heading>
-      <ul class="guess-rows">
+      <ul class="stack-close">
         {rows.map(({ value, guests }) => {
           const name = value === null ? words.room.others : text(value);
           const right = value === guess.truth;

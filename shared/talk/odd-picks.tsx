@@ -18,7 +18,7 @@ export function OddPicks({ notes, words }: OddPicksProps) {
       <p>
         {words.odd.found(right, picks.length)} <span class="soft">{words.odd.chance}</span>
       </p>
-      <ul class="odd-picks">
+      <ul class="stack-close odd-picks">
         {picks.map(({ note, pick, right: found }) => (
           <li key={note.seat} data-right={found ? 'true' : undefined}>
             <strong>

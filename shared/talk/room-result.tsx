@@ -20,7 +20,7 @@ export function RoomResult({ part, nameOf, unsaid = false }: RoomResultProps) {
       {part.outcome === 'told' && (
         <>
           <p class="result-counted">{words.counted[part.of](part.counted, part.given)}</p>
-          <ol class="result-rows" style={{ '--rows': part.pours.length }}>
+          <ol class="stack-close result-rows" style={{ '--rows': part.pours.length }}>
             {part.pours.map((figure) => (
               <Row key={figure.pour} part={part} figure={figure} name={nameOf(figure.pour)} />
             ))}

@@ -19,7 +19,7 @@ export function AllergenPick({ legend, hint, picked, onPick }: AllergenPickProps
     <fieldset class="choice">
       <legend>{legend}</legend>
       <p class="choice-hint">{hint}</p>
-      <div class="pick-row">
+      <div class="row">
         {all.map((allergen) => (
           <Button key={allergen} pressed={picked.includes(allergen)} onPress={() => turn(allergen)}>
             {words.names[allergen]}

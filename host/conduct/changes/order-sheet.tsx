@@ -85,7 +85,7 @@ function Row({ pour, blind, first, last, onMove }: RowProps) {
           {glass} · <CoveredName name={pour.name} instead={codeOf(pour)} covered={isCovered(pour, blind)} />
         </span>
       </p>
-      <div class="glass-asks">
+      <div class="row">
         <Button label={said.up(glass)} disabled={first} onPress={() => onMove(-1)}>
           <Icon of={up} />
         </Button>

@@ -96,7 +96,7 @@ export function FinishByDrawer({ evening, view, order, actions, onClose }: Drawe
           {said.five.later}
         </Button>
       </div>
-      <div class="finish-preview" role="status">
+      <div class="stack-tight" role="status">
         <PreviewWords preview={preview} wanted={wanted.value} now={now} />
       </div>
       {preview.is === 'too-long' && (

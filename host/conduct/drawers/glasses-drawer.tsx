@@ -95,7 +95,7 @@ export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerP
               </span>
               <span class="soft small">{stateOf(pour, view.blind)}</span>
             </p>
-            <div class="glass-asks">
+            <div class="row">
               <GlassAsks
                 pour={pour}
                 blind={view.blind}

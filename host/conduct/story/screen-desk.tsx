@@ -61,7 +61,7 @@ export function ScreenDesk({ evening, view, cue, actions }: ScreenDeskProps) {
             {screen.is !== 'dark' && shown === null && words.nothing}
           </p>
           {pages.length > 1 && (
-            <p class="screen-pair">
+            <p class="row screen-pair">
               <Button label={words.back} onPress={() => by(-1)}>
                 <Icon of={back} turns />
               </Button>
@@ -70,7 +70,7 @@ export function ScreenDesk({ evening, view, cue, actions }: ScreenDeskProps) {
               </Button>
             </p>
           )}
-          <p class="screen-pair">
+          <p class="row screen-pair">
             <Button
               pressed={screen.is === 'room' || (screen.is === 'page' && chosen === undefined)}
               onPress={() => {

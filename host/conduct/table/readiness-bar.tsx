@@ -41,7 +41,7 @@ export function ReadinessBar({
     },
   ];
   return (
-    <div class={slim ? 'readiness readiness-slim' : 'readiness'}>
+    <div class={slim ? 'stack-close readiness-slim' : 'stack-close'}>
       {asks && <Bar here={here} ready={ready} moreTime={moreTime} needed={needed} />}
       <p class="readiness-words">
         {counts

@@ -11,7 +11,7 @@ export function SpreadBars({ spread }: { readonly spread: CrowdSpread }) {
   ];
   const most = Math.max(1, ...rows.map(({ count }) => count));
   return (
-    <ul class="spread" aria-label={said.spread}>
+    <ul class="stack-close spread" aria-label={said.spread}>
       {rows.map(({ key, label, count }) => (
         <li key={key}>
           <span>{label}</span>

@@ -45,7 +45,7 @@ export function Lineup({ editor, figures, onOpen }: LineupProps) {
 
   const numbers = glassNumbers(plan);
   return (
-    <div class="lineup">
+    <div class="stack-tight lineup">
       {flights.map((flight) => (
         <section key={flight.index} aria-label={said.flight(flight.index + 1)}>
           {flights.length > 1 && <h3>{said.flight(flight.index + 1)}</h3>}
