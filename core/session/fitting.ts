@@ -5,7 +5,7 @@ import type { Fit, Lengths } from '../running-order/repace.ts';
 import type { Tempo } from '../running-order/tempo.ts';
 import { durationMs, type EpochMs, later } from '../units.ts';
 import { playable } from './position.ts';
-import { seated } from './seating.ts';
+import { remoteSeated, seated } from './seating.ts';
 import { cueNow, type Evening, type UnderWay } from './state.ts';
 
 export function aheadOf(session: UnderWay, now: EpochMs): Ahead {
@@ -36,7 +36,7 @@ export function tempoOf(session: UnderWay): Tempo {
   const { part } = traitsOf(cueNow(session));
   const early = part === 'gathering' || part === 'opening';
   const all = seated(session);
-  const remote = all.filter((seat) => seat.remote).length;
+  const remote = remoteSeated(session);
   return {
     pacing,
     level: plan.level,

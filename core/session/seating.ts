@@ -2,8 +2,29 @@ import type { CueId, PourId } from '../ids.ts';
 import { pourOf } from '../running-order/cue.ts';
 import { cueNow, type Evening, type Seat, type UnderWay } from './state.ts';
 
-export const seated = (evening: Pick<Evening, 'seats'>): Seat[] =>
-  Object.values(evening.seats).filter((seat) => seat.presence === 'seated');
+type Seats = Evening['seats'];
+
+/**
+ * What all seats together come to, reckoned once for each record of them: most taps change none, and there may be thousands.
+ * Never to be asked of a record that a replay still writes to.
+ */
+function ofAll<Result>(reckon: (seats: readonly Seat[]) => Result): (evening: { seats: Seats }) => Result {
+  const known = new WeakMap<Seats, { readonly is: Result }>();
+  return ({ seats }) => {
+    const found = known.get(seats) ?? { is: reckon(Object.values(seats)) };
+    known.set(seats, found);
+    return found.is;
+  };
+}
+
+export const seated = ofAll<readonly Seat[]>((all) => all.filter((seat) => seat.presence === 'seated'));
+
+export const remoteSeated = ofAll(
+  (all) => all.filter((seat) => seat.presence === 'seated' && seat.remote).length,
+);
+
+/** When the newest seat was taken: 0 where there is none. */
+export const lastTakenAt = ofAll((all) => all.reduce((last, { takenAt }) => Math.max(last, takenAt), 0));
 
 /**
  * [S3] Whether this seat has given no sign, as far as the session knows: notes and devices are not in it. Whom the host

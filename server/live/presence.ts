@@ -93,7 +93,9 @@ export class Presence {
 
   /** One for each device that has measured its own, in ms. */
   reaches(): number[] {
-    return [...this.#devices.values()].flatMap(({ reach }) => (reach === null ? [] : [reach]));
+    const measured: number[] = [];
+    for (const { reach } of this.#devices.values()) if (reach !== null) measured.push(reach);
+    return measured;
   }
 
   arrived(id: string, bearer: Bearer): void {

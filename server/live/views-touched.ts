@@ -1,7 +1,8 @@
-import { type SeatId, seatId } from '../../core/ids.ts';
+import type { SeatId } from '../../core/ids.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { servedInOwnOrders } from '../../core/session/serving.ts';
 import type { Evening, Finished, UnderWay } from '../../core/session/state.ts';
+import { seatsSignalledAnew } from '../../core/session/views/seat-shown.ts';
 
 /**
  * The seats whose own view may have become another one: in a full room that is one at a time, and at most taps none.
@@ -14,11 +15,7 @@ export function seatsTouched(
   connected: () => Iterable<SeatId>,
 ): Iterable<SeatId> {
   if (touchesAll(before, after)) return connected();
-  const named = seatsIn(events);
-  const [signalled, signals] = [signalsOf(before), signalsOf(after)];
-  if (signalled === signals) return named;
-  const changed = [...Object.keys(signalled), ...Object.keys(signals)].map(seatId);
-  return new Set([...named, ...changed.filter((seat) => signalled[seat] !== signals[seat])]);
+  return new Set([...seatsIn(events), ...seatsSignalledAnew(before, after)]);
 }
 
 /** Whether the running order may have become another one: it is by far the largest view, and few changes reach it. */
@@ -40,7 +37,3 @@ const seatsIn = (events: readonly SessionEvent[]): SeatId[] =>
     if (!('seat' in event)) return [];
     return typeof event.seat === 'string' ? event.seat : event.seat.id;
   });
-
-const noSignals: UnderWay['signals'] = {};
-const signalsOf = (evening: UnderWay | Finished | undefined): UnderWay['signals'] =>
-  evening?.status === 'under-way' ? evening.signals : noSignals;

@@ -15,6 +15,7 @@ export interface PartsChange<Part> {
 
 /** What makes `from` into `to`. Parts that change places are put anew. */
 export function changeBetween<Part>(from: Parts<Part>, to: Parts<Part>): PartsChange<Part> {
+  if (from === to) return { gone: [], put: [] };
   const gone = [...from.keys()].filter((key) => !to.has(key));
   const put: PutPart<Part>[] = [];
   const staying = [...from.keys()].filter((key) => to.has(key));

@@ -1,6 +1,7 @@
 import type { SeatId } from '../../ids.ts';
+import { lastTakenAt } from '../seating.ts';
 import type { Evening, Finished, Seat, UnderWay } from '../state.ts';
-import { type SeatShown, seatShown, signalOf } from './seat-shown.ts';
+import { type SeatShown, seatShown, seatsSignalledAnew, signalOf } from './seat-shown.ts';
 
 export interface HostSeat extends SeatShown {
   readonly id: SeatId;
@@ -12,7 +13,8 @@ export type HostSeats = ReadonlyMap<SeatId, HostSeat>;
 
 /**
  * Everybody's seat as the host sees it, in the order in which they were taken.
- * @param known what was shown of an evening before: who has not changed since is the same object
+ * @param known what was shown of an evening before: who has not changed since is the same object, and where nobody has, so is
+ * the whole
  */
 export function hostSeats(
   session: UnderWay | Finished,
@@ -20,6 +22,11 @@ export function hostSeats(
 ): HostSeats {
   const before = known && staysAlike(known.session, session) ? known.session : undefined;
   const since = before && session.timeline[before.timeline.length];
+  if (known && before?.seats === session.seats && (since === undefined || since.at > lastTakenAt(session))) {
+    const anew = seatsSignalledAnew(before, session).flatMap((id) => session.seats[id] ?? []);
+    if (anew.length === 0) return known.seats;
+    return new Map([...known.seats, ...anew.map((seat) => [seat.id, hostSeat(session, seat)] as const)]);
+  }
   return new Map(
     Object.values(session.seats).map((seat) => {
       const same =

@@ -1,3 +1,4 @@
+import { type SeatId, seatId } from '../../ids.ts';
 import { readsRulesFirst } from '../seating.ts';
 import type { Finished, KitItem, Seat, Signal, UnderWay } from '../state.ts';
 
@@ -31,5 +32,20 @@ export const seatShown = (session: UnderWay | Finished, seat: Seat): SeatShown =
   kit: seat.kit,
 });
 
+const noSignals: UnderWay['signals'] = {};
+const signalsOf = (session: UnderWay | Finished | undefined): UnderWay['signals'] =>
+  session?.status === 'under-way' ? session.signals : noSignals;
+
+/** Whose signal is another one than it was. */
+export function seatsSignalledAnew(
+  before: UnderWay | Finished | undefined,
+  after: UnderWay | Finished,
+): SeatId[] {
+  const [was, is] = [signalsOf(before), signalsOf(after)];
+  if (was === is) return [];
+  const all = new Set([...Object.keys(was), ...Object.keys(is)].map(seatId));
+  return [...all].filter((seat) => was[seat] !== is[seat]);
+}
+
 export const signalOf = (session: UnderWay | Finished, { id }: Seat): Signal | null =>
-  session.status === 'under-way' ? (session.signals[id] ?? null) : null;
+  signalsOf(session)[id] ?? null;
