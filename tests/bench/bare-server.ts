@@ -1,6 +1,6 @@
 import { createServer } from 'node:http';
 import { Server } from 'socket.io';
-import { answerParent, usage } from './child.ts';
+import { answerParent, memory, worked } from './child.ts';
 
 /** The transport that ours stands on and nothing else: what it sends to whoever connects, and a broadcast. */
 const http = createServer();
@@ -27,5 +27,6 @@ answerParent({
   greetWith({ frames }: { frames: typeof snapshot }) {
     snapshot = frames;
   },
-  usage,
+  memory,
+  worked,
 });

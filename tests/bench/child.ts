@@ -108,15 +108,16 @@ export function answerParent(answers: Record<string, (details: never) => unknown
   });
 }
 
-/** What this process has used so far, after a collection of garbage. */
-export function usage(): { readonly rss: number; readonly heap: number; readonly cpuMs: number } {
+/** The memory that this process has, after a collection of garbage. */
+export function memory(): { readonly rss: number; readonly heap: number } {
   globalThis.gc?.();
   globalThis.gc?.();
-  const { user, system } = process.cpuUsage();
-  return {
-    rss: process.memoryUsage.rss(),
-    heap: process.memoryUsage().heapUsed,
-    cpuMs: (user + system) / 1000,
-  };
+  return { rss: process.memoryUsage.rss(), heap: process.memoryUsage().heapUsed };
 }
-export type Usage = ReturnType<typeof usage>;
+export type Memory = ReturnType<typeof memory>;
+
+/** Ms that all its threads have worked so far, collections of garbage that came by themselves included. */
+export function worked(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}

@@ -1,5 +1,5 @@
 import { startPostgres } from '../support/postgres-server.ts';
-import { type Child, startChild, type Usage } from './child.ts';
+import { type Child, startChild } from './child.ts';
 import { type Figure, median, quantile } from './figures.ts';
 import { measureSessions, speed } from './sessions.ts';
 
@@ -93,8 +93,8 @@ async function delivered(
   { guests, rounds }: { readonly guests: number; readonly rounds: number },
 ): Promise<Delivery> {
   const used = async (): Promise<number> => {
-    const all = await Promise.all(servers.map((each) => each.ask<Usage>('usage')));
-    return all.reduce((sum, { cpuMs }) => sum + cpuMs, 0);
+    const all = await Promise.all(servers.map((each) => each.ask<number>('worked')));
+    return all.reduce((sum, ms) => sum + ms, 0);
   };
   await crowd.ask('warmOurs', {
     port: at.owner ?? at.port,

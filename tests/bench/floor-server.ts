@@ -1,6 +1,6 @@
 import { createServer } from 'node:http';
 import { type WebSocket, WebSocketServer } from 'ws';
-import { answerParent, usage } from './child.ts';
+import { answerParent, memory, worked } from './child.ts';
 
 /** The least that a broadcast can cost: one view serialised once, one loop over the sockets. */
 const http = createServer();
@@ -31,5 +31,6 @@ answerParent({
   show: (wanted: readonly unknown[]) => {
     view = wanted;
   },
-  usage,
+  memory,
+  worked,
 });

@@ -1,6 +1,6 @@
 import { planSchema } from '../../core/tasting.ts';
 import { demoEvening } from '../../shared/demo/evening.ts';
-import { startChild, type Usage } from './child.ts';
+import { type Memory, startChild } from './child.ts';
 import { newId, openEvening, takeSeats } from './evening.ts';
 import { type Figure, median } from './figures.ts';
 import { inTurns, RawSocket } from './raw-socket.ts';
@@ -44,7 +44,7 @@ export async function measureLongEvening(guests: number, halfHours: number): Pro
       // What waits for a timer is let go first.
       await new Promise((done) => setTimeout(done, 1500));
       const heaps: number[] = [];
-      for (let look = 0; look < 3; look += 1) heaps.push((await ours.ask<Usage>('usage')).heap);
+      for (let look = 0; look < 3; look += 1) heaps.push((await ours.ask<Memory>('memory')).heap);
       live.push(median(heaps));
     }
     const [first = Number.NaN] = live;

@@ -8,7 +8,7 @@ import { type Clock, wallClock } from '../../server/clock.ts';
 import { openPostgresStore } from '../../server/store/postgres/postgres.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { clockAhead } from '../support/clock-ahead.ts';
-import { answerParent, usage } from './child.ts';
+import { answerParent, memory, worked } from './child.ts';
 import { appendRate, commitRates } from './commit-rates.ts';
 import { fillStore, firstUses } from './stored-sessions.ts';
 
@@ -70,8 +70,7 @@ const start = async (clock: Clock, port: number, database?: string) =>
   });
 
 function watched() {
-  const { user, system } = process.cpuUsage();
-  return { p99: delay.percentile(99) / 1e6, lateness, cpuMs: (user + system) / 1000 };
+  return { p99: delay.percentile(99) / 1e6, lateness, cpuMs: worked() };
 }
 
 answerParent(
@@ -104,7 +103,8 @@ answerParent(
       delay.disable();
       return watched();
     },
-    usage,
+    memory,
+    worked,
   },
   () => rmSync(folder, { recursive: true, force: true }),
 );

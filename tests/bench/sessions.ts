@@ -1,4 +1,4 @@
-import { startChild, type Usage } from './child.ts';
+import { type Memory, startChild } from './child.ts';
 import { syncDisk } from './disk.ts';
 import { type Figure, quantile } from './figures.ts';
 
@@ -52,9 +52,9 @@ export async function measureSessions({
   const other = busyDisk ? startChild('busy-disk') : undefined;
   try {
     const at = await ours.ask<{ port: number; houseKey: string }>('listen', { speed, database });
-    const empty = await ours.ask<Usage>('usage');
+    const empty = await ours.ask<Memory>('memory');
     await tables.ask('sit', { ...at, count: sessions, guests });
-    const full = await ours.ask<Usage>('usage');
+    const full = await ours.ask<Memory>('memory');
     await tables.ask('begin', { within: sessions * 6 });
     // What was due while garbage was collected is not late for any other reason.
     await other?.ask('begin');

@@ -1,4 +1,4 @@
-import { startChild, type Usage } from './child.ts';
+import { type Memory, startChild } from './child.ts';
 import { syncDisk } from './disk.ts';
 import { type Figure, median } from './figures.ts';
 
@@ -14,8 +14,14 @@ export interface TapRun {
   readonly diskMs: number;
   /** Of a bare socket.io server, which says how much of ours is its transport. */
   readonly bareRatio: number;
+  /**
+   * What all threads work from the tap until the last guest has it. What goes on without a tap is not in it, beats and signs
+   * of life, which the floor has none of: it stands by itself below.
+   */
   readonly cpuRatio: number;
   readonly bareCpuRatio: number;
+  /** Of one processor, while nobody taps; only of many guests. */
+  readonly restShare: number;
   readonly bytesPerGuest: number;
   readonly memoryRatio: number;
   /** Length of the frame that reached the last guest, round by round; the others show what ours has shown before. */
@@ -24,6 +30,9 @@ export interface TapRun {
 
 /** Of rounds; an odd number has a middle one. */
 const usualRounds = 15;
+const many = 1000;
+/** Longer than a beat takes to come round. */
+const restMs = 10_500;
 
 const taps: Record<Which, string> = { floor: 'tapFloor', bare: 'tapBare', ours: 'tapOurs' };
 
@@ -38,11 +47,12 @@ export async function measureTap(guests: number, rounds = usualRounds): Promise<
     bare: startChild('bare-server'),
   };
   const crowd = startChild('crowd');
-  const usages = async (): Promise<Record<Which, Usage>> => ({
-    ours: await children.ours.ask<Usage>('usage'),
-    floor: await children.floor.ask<Usage>('usage'),
-    bare: await children.bare.ask<Usage>('usage'),
+  const memories = async (): Promise<Record<Which, Memory>> => ({
+    ours: await children.ours.ask<Memory>('memory'),
+    floor: await children.floor.ask<Memory>('memory'),
+    bare: await children.bare.ask<Memory>('memory'),
   });
+  const worked = (which: Which): Promise<number> => children[which].ask<number>('worked');
   /** The others show what ours has just shown, so that all send the same number of bytes. */
   const showAlike = async (): Promise<void> => {
     const view = await crowd.ask<readonly unknown[]>('view');
@@ -59,29 +69,37 @@ export async function measureTap(guests: number, rounds = usualRounds): Promise<
     await crowd.ask('warmOurs', { ...at.ours, guests: few });
     await crowd.ask('warmFloor', { ...at.floor, guests: few });
     await crowd.ask('warmBare', { ...at.bare, guests: few });
-    const empty = await usages();
+    const empty = await memories();
     await crowd.ask('joinOurs', { ...at.ours, guests });
     await crowd.ask('joinFloor', { ...at.floor, guests });
     await crowd.ask('joinBare', { ...at.bare, guests });
     await crowd.ask('toStart');
     await showAlike();
-    const full = await usages();
+    const full = await memories();
     const times: Record<Which, number[]> = { ours: [], floor: [], bare: [] };
+    /** Ms of all rounds. */
+    const work: Record<Which, number> = { ours: 0, floor: 0, bare: 0 };
     const bytes: Record<Which, number[]> = { ours: [], floor: [], bare: [] };
     const disk: number[] = [];
     for (let round = 0; round < rounds + 2; round += 1) {
       for (const which of servers) {
+        const before = await worked(which);
         const { ms, bytes: length } = await crowd.ask<{ ms: number; bytes: number }>(taps[which], { guests });
+        const after = await worked(which);
         bytes[which].push(length);
         // The first rounds warm all of them up.
-        if (round >= 2) times[which].push(ms);
+        if (round < 2) continue;
+        times[which].push(ms);
+        work[which] += after - before;
       }
       disk.push(syncDisk());
       await showAlike();
     }
-    const after = await usages();
+    const rest = guests < many ? 0 : restMs;
+    const before = await worked('ours');
+    await new Promise((done) => setTimeout(done, rest));
+    const rested = (await worked('ours')) - before;
     const perGuest = (which: Which) => (full[which].rss - empty[which].rss) / guests;
-    const cpu = (which: Which) => after[which].cpuMs - full[which].cpuMs;
     const beside = (which: Which) =>
       median(times[which].map((ms, index) => ms / (times.floor[index] ?? Number.NaN)));
     return {
@@ -91,8 +109,9 @@ export async function measureTap(guests: number, rounds = usualRounds): Promise<
       ratio: beside('ours'),
       diskMs: median(disk),
       bareRatio: beside('bare'),
-      cpuRatio: cpu('ours') / cpu('floor'),
-      bareCpuRatio: cpu('bare') / cpu('floor'),
+      cpuRatio: work.ours / work.floor,
+      bareCpuRatio: work.bare / work.floor,
+      restShare: rested / rest,
       bytesPerGuest: perGuest('ours'),
       memoryRatio: perGuest('ours') / perGuest('floor'),
       bytes,
@@ -104,7 +123,7 @@ export async function measureTap(guests: number, rounds = usualRounds): Promise<
 
 export function tapFigures(run: TapRun): Figure[] {
   // No more than a loop that does nothing but send; with few guests one look at the disk is more than the broadcast.
-  const goal = run.guests >= 1000 ? 1 : run.guests >= 200 ? 1.2 : 1.5;
+  const goal = run.guests >= many ? 1 : run.guests >= 200 ? 1.2 : 1.5;
   const name = `${run.guests.toLocaleString('en')} guests`;
   return [
     { name: `tap to the last guest, ${name}`, value: run.oursMs, unit: 'ms' },
@@ -118,7 +137,7 @@ export function tapFigures(run: TapRun): Figure[] {
       goal,
     },
     { name: `bare socket.io: server time beside the floor, ${name}`, value: run.bareCpuRatio, unit: 'x' },
-    ...(run.guests < 1000
+    ...(run.guests < many
       ? []
       : [
           {
@@ -126,6 +145,11 @@ export function tapFigures(run: TapRun): Figure[] {
             value: run.bytesPerGuest / 1024,
             unit: 'KiB',
             ...(run.guests >= 5000 ? { goal: 16 } : {}),
+          },
+          {
+            name: `server at rest, beats and signs of life, ${name}`,
+            value: run.restShare * 100,
+            unit: '% of one processor',
           },
         ]),
   ];
