@@ -32,7 +32,7 @@ import { FrontDoor } from './passing/front-door.ts';
 import { Heirs } from './passing/heirs.ts';
 import { peerRoute } from './passing/peer-route.ts';
 import { SharedGuesses } from './passing/shared-guesses.ts';
-import type { Cluster } from './store/postgres/postgres.ts';
+import type { Cluster } from './store/postgres/cluster.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServerOptions {

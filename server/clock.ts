@@ -11,15 +11,25 @@ export interface Clock {
 }
 export type Cancel = () => void;
 
-/** The two clocks of a machine, in ms. */
+/** The two clocks of a machine, in ms, and what waits by the steady one. */
 export interface MachineTime {
   /** Since 1970. Anybody may set it, and it is set by the network. */
   wall(): number;
   /** Since any moment. Never set, but it may stand still while the machine sleeps. */
   steady(): number;
+  /** Runs once in so many ms, or a fraction of one earlier; it does not keep a process alive. */
+  after(ms: number, run: () => void): Cancel;
 }
 
-const machine: MachineTime = { wall: () => Date.now(), steady: () => performance.now() };
+export const machineTime: MachineTime = {
+  wall: () => Date.now(),
+  steady: () => performance.now(),
+  after(ms, run) {
+    const timer = setTimeout(run, ms);
+    timer.unref();
+    return () => clearTimeout(timer);
+  },
+};
 
 /** No wait is longer in one piece, so that what fell due while the machine slept is seen soon after it woke, in ms. */
 const longestWait = 10_000;
@@ -38,7 +48,7 @@ const slew = 500e-6;
  * Goes with the steady clock, from where the wall clock stood: what waits waits as long as it was told to, also when
  * somebody sets the wall clock back by an hour. It is only ever put forward. Its timers do not keep a process alive.
  */
-export function steadyClock(time: MachineTime = machine, notBefore = 0): Clock {
+export function steadyClock(time: MachineTime = machineTime, notBefore = 0): Clock {
   let said = Math.max(time.wall(), notBefore);
   let lookedAt = time.steady();
 
@@ -55,15 +65,14 @@ export function steadyClock(time: MachineTime = machine, notBefore = 0): Clock {
   return {
     now,
     at(when, run) {
-      let timer: NodeJS.Timeout | undefined;
+      let cancel: Cancel | undefined;
       const wait = () => {
         // A timer of Node goes by the steady clock too, and may ring a fraction of a millisecond early.
         const left = Math.min(Math.max(0, when - now()), longestWait);
-        timer = setTimeout(() => (now() < when ? wait() : run()), left);
-        timer.unref();
+        cancel = time.after(left, () => (now() < when ? wait() : run()));
       };
       wait();
-      return () => clearTimeout(timer);
+      return () => cancel?.();
     },
     notBefore: (moment) => steadyClock(time, moment),
   };

@@ -5,7 +5,7 @@ import { externalAddresses } from './addresses.ts';
 import { announcement } from './announce.ts';
 import { startServer } from './app.ts';
 import { realChance } from './chance.ts';
-import { steadyClock } from './clock.ts';
+import { machineTime, steadyClock } from './clock.ts';
 import { stderrLog } from './log.ts';
 import { backUp } from './ops/backup.ts';
 import { storeIn } from './ops/data-folder.ts';
@@ -14,7 +14,8 @@ import { houseErrand } from './ops/houses.ts';
 import { goOnWhateverHappens } from './ops/last-resort.ts';
 import { restore } from './ops/restore.ts';
 import { type Settings, settingsFrom } from './settings.ts';
-import { type Cluster, openPostgresStore } from './store/postgres/postgres.ts';
+import type { Cluster } from './store/postgres/cluster.ts';
+import { openPostgresStore } from './store/postgres/postgres.ts';
 import { masterKeyIn } from './store/seals/master-key.ts';
 import { masterFileOf } from './store/seals/seals.ts';
 import { openSqliteStore } from './store/sqlite.ts';
@@ -120,7 +121,7 @@ const deskFor = ({ tls, origins, port }: Settings) => {
 
 /** This process as one of several on a database. */
 const among = (others: Cluster, { host, ownAddress }: Settings) => ({
-  clock: steadyClock({ wall: () => others.wall(), steady: () => performance.now() }),
+  clock: steadyClock({ ...machineTime, wall: () => others.wall() }),
   cluster: {
     others,
     // As often as haproxy.cfg.example looks, and time for one look more.

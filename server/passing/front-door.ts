@@ -9,7 +9,7 @@ import type { Peers } from '../access/peers.ts';
 import { reasonOf } from '../guard.ts';
 import { Refused } from '../http/answers.ts';
 import type { Log } from '../log.ts';
-import type { Cluster } from '../store/postgres/postgres.ts';
+import type { Cluster } from '../store/postgres/cluster.ts';
 import { StoreFailure } from '../store/store.ts';
 import { passConnection, passRequest } from './pass-on.ts';
 

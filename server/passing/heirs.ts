@@ -5,7 +5,7 @@ import type { Peers } from '../access/peers.ts';
 import { reasonOf } from '../guard.ts';
 import type { Conductors } from '../live/conductors.ts';
 import type { Log } from '../log.ts';
-import type { Cluster } from '../store/postgres/postgres.ts';
+import type { Cluster } from '../store/postgres/cluster.ts';
 import { askPeer, type PeerStep } from './peer-route.ts';
 
 export interface HeirsParts {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { GuessThrottle } from '../access/guess-throttle.ts';
 import type { Peers } from '../access/peers.ts';
-import type { Cluster } from '../store/postgres/postgres.ts';
+import type { Cluster } from '../store/postgres/cluster.ts';
 import { askPeer, type PeerStep } from './peer-route.ts';
 
 /** Ms between two tellings, and how many wrong codes are told at most in one. */

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { steadyClock } from '../../server/clock.ts';
+import { machineTime, steadyClock } from '../../server/clock.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import type { ProbeReply } from '../../shared/wire/protocol.ts';
 import type { StageView } from '../../shared/wire/views.ts';
@@ -10,7 +10,7 @@ import { temporaryFolder } from './support/process.ts';
 const hour = 3_600_000;
 let set = 0;
 /** The machine's own time, with a wall clock that the test sets. */
-const clock = () => steadyClock({ wall: () => Date.now() + set, steady: () => performance.now() });
+const clock = () => steadyClock({ ...machineTime, wall: () => Date.now() + set });
 
 let folder: ReturnType<typeof temporaryFolder>;
 const houses: House[] = [];

@@ -1,4 +1,5 @@
 import { type TastingId, tastingId } from '../../../core/ids.ts';
+import type { MachineTime } from '../../clock.ts';
 import { StoreFailure } from '../store.ts';
 import type { Ask } from './connections.ts';
 import type { Lease } from './lease.ts';
@@ -23,6 +24,7 @@ export interface OwnHead {
 
 export interface ClaimParts {
   readonly ask: Ask;
+  readonly time: MachineTime;
   readonly lease: () => Lease;
   /** Reads all of it into memory. */
   readonly load: (tasting: TastingId) => Promise<void>;
@@ -79,7 +81,7 @@ export class Claims {
   claim(tasting: TastingId, refusing = ''): Promise<Whereabouts> {
     const own = this.owned.get(tasting);
     if (own !== undefined) {
-      own.usedAt = performance.now();
+      own.usedAt = this.#parts.time.steady();
       if (this.#parts.lease().holds()) return Promise.resolve({ at: 'here' });
       return Promise.reject(new StoreFailure('This process has no lease at the moment.'));
     }
@@ -108,15 +110,15 @@ export class Claims {
 
   /** Reads a session that another conducts, so that to take it costs no reading. False when it is not to be had here. */
   async prepare(tasting: TastingId): Promise<boolean> {
-    const { ask, lease, load, unload } = this.#parts;
+    const { ask, time, lease, load, unload } = this.#parts;
     if (this.#draining || !lease().mayOwn || this.owned.has(tasting)) return false;
     const [head] = await ask<{ version: number }>('SELECT version FROM heads WHERE tasting = $1', [tasting]);
     if (head === undefined) return false;
     await load(tasting);
     this.#prepared.set(tasting, head.version);
-    setTimeout(() => {
+    time.after(preparedFor, () => {
       if (this.#prepared.delete(tasting) && !this.owned.has(tasting)) unload(tasting);
-    }, preparedFor).unref();
+    });
     return true;
   }
 
@@ -178,13 +180,13 @@ export class Claims {
   }
 
   async #take(tasting: TastingId, head: Omit<OwnHead, 'usedAt'>): Promise<Whereabouts> {
-    const began = performance.now();
+    const began = this.#parts.time.steady();
     // What was read before holds as long as nothing was committed since.
     if (this.#prepared.get(tasting) !== head.version) await this.#parts.load(tasting);
     this.#prepared.delete(tasting);
-    this.owned.set(tasting, { ...head, usedAt: performance.now() });
+    this.owned.set(tasting, { ...head, usedAt: this.#parts.time.steady() });
     this.figures.taken += 1;
-    this.figures.takeMs = Math.round(performance.now() - began);
+    this.figures.takeMs = Math.round(this.#parts.time.steady() - began);
     return { at: 'here' };
   }
 
@@ -213,10 +215,9 @@ export class Claims {
    * has it. Should it be claimed here once more meanwhile, its epoch is another one, and it stays.
    */
   async releaseIdle(idleFor: number, conducted: (tasting: TastingId) => boolean): Promise<void> {
-    const { ask, lease, unload, writing } = this.#parts;
+    const { ask, time, lease, unload, writing } = this.#parts;
     const idle = [...this.owned].filter(
-      ([tasting, { usedAt }]) =>
-        performance.now() - usedAt > idleFor && !conducted(tasting) && !writing(tasting),
+      ([tasting, { usedAt }]) => time.steady() - usedAt > idleFor && !conducted(tasting) && !writing(tasting),
     );
     if (idle.length === 0) return;
     for (const [tasting] of idle) {

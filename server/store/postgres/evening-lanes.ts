@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { setTimeout as wait } from 'node:timers/promises';
 import type { TastingId } from '../../../core/ids.ts';
+import type { MachineTime } from '../../clock.ts';
 import { CommitLane } from '../commit-lane.ts';
 import type { Changes } from '../row-changes.ts';
 import { Diverged, StoreFailure } from '../store.ts';
@@ -14,6 +14,7 @@ import { databaseFailure, isRefused } from './trouble.ts';
 
 export interface LanesParts {
   readonly ask: Ask;
+  readonly time: MachineTime;
   readonly changes: Changes<MirroredTable>;
   /** Puts into the copy in memory what is committed. */
   readonly apply: (changes: readonly RowChange[]) => void;
@@ -80,7 +81,7 @@ export class EveningLanes implements Writer {
   }
 
   async #commit(of: TastingId, all: readonly RowChange[]): Promise<void> {
-    const { claims, lease, apply, alongWith } = this.#parts;
+    const { claims, lease, time, apply, alongWith } = this.#parts;
     const removed = all.find(({ table, kind }) => table.name === 'tastings' && kind === 'delete');
     const own: OwnHead | undefined = claims.owned.get(of);
     const created = all.some(({ table, kind }) => table.name === 'tastings' && kind === 'insert');
@@ -98,7 +99,7 @@ export class EveningLanes implements Writer {
     if (own !== undefined && claims.owned.get(of) !== own)
       throw new Diverged('Another process conducts this evening.');
     if (removed !== undefined) claims.owned.delete(of);
-    else if (own === undefined) claims.owned.set(of, { epoch: 1, version: 1, usedAt: performance.now() });
+    else if (own === undefined) claims.owned.set(of, { epoch: 1, version: 1, usedAt: time.steady() });
     else own.version += 1;
     apply(rows);
     done();
@@ -111,7 +112,7 @@ export class EveningLanes implements Writer {
     rows: readonly RowChange[],
     removed: boolean,
   ): Promise<void> {
-    const { ask, lease, claims } = this.#parts;
+    const { ask, time, lease, claims } = this.#parts;
     const batch = randomUUID();
     const owner = lease().process;
     const { text, values } = commitStatement({ tasting: of, owner, epoch, version, batch }, rows);
@@ -129,7 +130,7 @@ export class EveningLanes implements Writer {
         if (this.#closed) throw databaseFailure(error);
         // Sent again with the same expectation it is done once at the most.
         this.figures.readAgain += 1;
-        await wait(pause);
+        await new Promise<void>((done) => time.after(pause, done));
       }
     }
   }

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Cancel, MachineTime } from '../../clock.ts';
 import type { Ask } from './connections.ts';
 import { isDown } from './trouble.ts';
 
@@ -42,6 +43,7 @@ export class Lease {
   readonly process = randomUUID();
   readonly figures: LeaseFigures = { renewals: 0, failedRenewals: 0 };
   readonly #ask: Ask;
+  readonly #time: MachineTime;
   readonly #address: () => string;
   readonly #events: LeaseEvents;
   #until = 0;
@@ -49,19 +51,20 @@ export class Lease {
   #since = 0;
   #hungUp = true;
   #samples: Sample[] = [];
-  #timer: NodeJS.Timeout | undefined;
+  #stopWaiting: Cancel = () => undefined;
   #ended = false;
   #waiting: (() => void)[] = [];
 
-  constructor(ask: Ask, address: () => string, events: LeaseEvents) {
+  constructor(ask: Ask, time: MachineTime, address: () => string, events: LeaseEvents) {
     this.#ask = ask;
+    this.#time = time;
     this.#address = address;
     this.#events = events;
   }
 
   /** Whether this process may say anything about what it owns, now. */
   holds(): boolean {
-    return performance.now() < this.#until;
+    return this.#time.steady() < this.#until;
   }
 
   /** Resolves when it holds again. Never resolves after the end. */
@@ -86,7 +89,7 @@ export class Lease {
    * its place, all have run out, and owners keep what is theirs.
    */
   get mayTakeOver(): boolean {
-    return this.holds() && performance.now() - this.#since > leaseHolds;
+    return this.holds() && this.#time.steady() - this.#since > leaseHolds;
   }
 
   /** Rejects when the first renewal fails. */
@@ -103,14 +106,13 @@ export class Lease {
   /** Gives up what is owned at once: others need not wait. */
   async end(): Promise<void> {
     this.#ended = true;
-    clearTimeout(this.#timer);
+    this.#stopWaiting();
     this.#until = 0;
     await this.#ask('DELETE FROM processes WHERE process = $1', [this.process]).catch(() => undefined);
   }
 
   #plan(): void {
-    this.#timer = setTimeout(() => void this.#tick(), renewEvery);
-    this.#timer.unref();
+    this.#stopWaiting = this.#time.after(renewEvery, () => void this.#tick());
   }
 
   async #tick(): Promise<void> {
@@ -120,7 +122,7 @@ export class Lease {
       this.figures.failedRenewals += 1;
       // A database that is down is down for everybody: nobody takes over, and no device need be let go.
       if (isDown(error) || this.#hungUp) return;
-      if (performance.now() > this.#until + hangsUpAfter) {
+      if (this.#time.steady() > this.#until + hangsUpAfter) {
         this.#hungUp = true;
         this.#events.expired();
       }
@@ -130,7 +132,7 @@ export class Lease {
   }
 
   async #renew(): Promise<void> {
-    const [asked, wall] = [performance.now(), Date.now()];
+    const [asked, wall] = [this.#time.steady(), this.#time.wall()];
     const [row] = await this.#ask<{ now: number }>(
       `INSERT INTO processes (process, address, valid_until)
        VALUES ($1, $2, clock_timestamp() + make_interval(secs => $3::float8 / 1000))
@@ -139,7 +141,7 @@ export class Lease {
       [this.process, this.#address(), leaseHolds],
     );
     if (this.#ended || row === undefined) return;
-    const took = performance.now() - asked;
+    const took = this.#time.steady() - asked;
     this.#samples = [...this.#samples, { offset: row.now - (wall + took / 2), off: took / 2 }].slice(
       -samplesKept,
     );

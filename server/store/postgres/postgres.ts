@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import SqliteDatabase, { type Database } from 'better-sqlite3';
 import type { TastingId } from '../../../core/ids.ts';
+import { type MachineTime, machineTime } from '../../clock.ts';
 import { noForgettings } from '../forgettings.ts';
 import { migrate } from '../migrate.ts';
 import { applying, changesIn, type Row } from '../row-changes.ts';
@@ -9,7 +10,8 @@ import { masterKeyFrom } from '../seals/master-key.ts';
 import { fits, sealsWith } from '../seals/seals.ts';
 import { shelvesOf } from '../sqlite.ts';
 import type { Store } from '../store.ts';
-import { Claims, type Whereabouts } from './claims.ts';
+import { Claims } from './claims.ts';
+import type { Cluster, ClusterEvents } from './cluster.ts';
 import { type Connections, connectTo } from './connections.ts';
 import { EveningLanes } from './evening-lanes.ts';
 import { type HeldSlots, heldSlots } from './held-slots.ts';
@@ -27,57 +29,12 @@ export interface PostgresOptions {
   readonly houseKey: string;
   /** Ms after which a session that nobody asks for and nobody conducts is given up. */
   readonly idleFor?: number;
+  /** Absent: this machine's own. */
+  readonly time?: MachineTime;
 }
 
 /** Longer than any request needs between the moment it finds its session here and its answer. */
 const usuallyIdleFor = 60_000;
-
-/** What a process among others is told of its sessions, and asks. */
-export interface Cluster {
-  /** This session here, if it is free or already here. Rejects with `StoreFailure` while the database does not answer. */
-  claim(tasting: TastingId, refusing?: string): Promise<Whereabouts>;
-  tastingOfKey(hash: string): Promise<TastingId | undefined>;
-  tastingOfCode(code: string): Promise<TastingId | undefined>;
-  /** Whether this process may say anything of its sessions now. */
-  holds(): boolean;
-  /**
-   * Takes part from now on: `address` is where other processes reach this one (host:port). `lost` sessions are another's,
-   * `taken` ones came here because their owner is gone, and `expired` is the lease for so long that another may have all.
-   */
-  join(address: string, on: ClusterEvents): Promise<void>;
-  /** Of this process. */
-  readonly name: string;
-  readonly draining: Draining;
-  /** The processes that own these sessions. */
-  ownersOf(tastings: readonly TastingId[]): Promise<ReadonlyMap<TastingId, string>>;
-  /** Wall clock of the database in ms, by the last round trips. */
-  wall(): number;
-  figures(): ClusterFigures;
-}
-/** How the sessions of a process that ends come to another. */
-type Draining = Pick<Claims, 'drain' | 'others' | 'prepare' | 'takeFrom' | 'gaveAway'>;
-interface ClusterEvents {
-  lost(tasting: TastingId): void;
-  taken(tasting: TastingId): void;
-  expired(): void;
-  /** Whether it has to stay in memory here. */
-  conducted(tasting: TastingId): boolean;
-}
-type ClusterFigures = Record<
-  | 'renewals'
-  | 'failedRenewals'
-  | 'commits'
-  | 'fenced'
-  | 'readAgain'
-  | 'taken'
-  | 'lost'
-  | 'released'
-  | 'gaveAway'
-  | 'takeMs'
-  | 'owned'
-  | 'offsetMs',
-  number
->;
 
 export interface PostgresStore extends Store {
   readonly cluster: Cluster;
@@ -97,7 +54,7 @@ export async function openPostgresStore(options: PostgresOptions): Promise<Postg
     await connections.close().catch(() => undefined);
     throw error instanceof Error && 'code' in error ? databaseFailure(error) : error;
   }
-  const store = storeOn(connections, options);
+  const store = postgresStoreOn(connections, options);
   try {
     await store.begin();
   } catch (error) {
@@ -124,7 +81,11 @@ async function mustBeOfThisCluster(
   );
 }
 
-function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor }: PostgresOptions) {
+/** On a database that has all its tables. It takes part once its first lease is there. */
+export function postgresStoreOn(
+  connections: Connections,
+  { notesKey, idleFor = usuallyIdleFor, time = machineTime }: PostgresOptions,
+): PostgresStore & { begin(): Promise<void> } {
   const { ask, askApart } = connections;
   const db = new SqliteDatabase(':memory:');
   migrate(db);
@@ -173,6 +134,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
 
   const claims: Claims = new Claims({
     ask,
+    time,
     lease: () => lease,
     load,
     unload,
@@ -182,7 +144,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
     (tasting) => on?.lost(tasting),
     (tasting) => on?.taken(tasting),
   );
-  const lease: Lease = new Lease(askApart, () => address, {
+  const lease: Lease = new Lease(askApart, time, () => address, {
     async renewed() {
       if (!lease.holds()) await claims.check();
       if (on === undefined || sweeping) return;
@@ -202,6 +164,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
   const alongWith = (rows: readonly RowChange[]) => keysAlongWith(db, slots, rows);
   const lanes: EveningLanes = new EveningLanes({
     ask,
+    time,
     changes,
     apply,
     claims,
@@ -242,7 +205,7 @@ function storeOn(connections: Connections, { notesKey, idleFor = usuallyIdleFor 
       );
       return new Map(rows.map(({ tasting, owner }) => [tasting, owner ?? '']));
     },
-    wall: () => Date.now() + lease.clock.offset,
+    wall: () => time.wall() + lease.clock.offset,
     figures: () => ({
       ...lease.figures,
       ...lanes.figures,

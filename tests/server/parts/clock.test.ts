@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { epochMs } from '../../../core/units.ts';
-import { type Clock, steadyClock } from '../../../server/clock.ts';
+import { type Clock, machineTime, steadyClock } from '../../../server/clock.ts';
 
 const began = 1_900_000_000_000;
 const day = 24 * 3600 * 1000;
@@ -11,7 +11,7 @@ const hour = 3_600_000;
 function aMachine() {
   const hands = { wall: began, steady: 5000 };
   return {
-    time: { wall: () => hands.wall, steady: () => hands.steady },
+    time: { ...machineTime, wall: () => hands.wall, steady: () => hands.steady },
     pass(ms: number) {
       hands.wall += ms;
       hands.steady += ms;
