@@ -182,6 +182,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     clock,
     log,
     metrics,
+    ...(cluster && { justLeft: cluster.others.justLeft }),
     onEntered: (request, tasting) => {
       const address = addressOf(request);
       knocks.giveBack(address);

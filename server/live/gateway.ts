@@ -116,6 +116,8 @@ export interface GatewayParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly metrics: Pick<Metrics, 'asked'>;
+  /** Whether another process may have this evening since a moment ago: then nothing that is not here is refused for good. */
+  readonly justLeft?: (tasting: TastingId) => boolean;
   /** Told of who has come in with a key that opens something, and into which evening. */
   readonly onEntered?: (request: IncomingMessage, tasting: TastingId) => void;
 }
@@ -142,7 +144,9 @@ export function openGateway(parts: GatewayParts): void {
   io.use((socket, next) => {
     const { auth } = socket.handshake;
     const badge = tried(auth.protocol, () => admit(auth, keyring, conductors));
-    if (typeof badge === 'string') return next(refused(badge));
+    // Without a code the device comes again.
+    if (typeof badge === 'string')
+      return next(parts.justLeft?.(auth.tasting) ? new Error('elsewhere') : refused(badge));
     parts.lines.heldBy(socket.conn, holderOf(badge));
     if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
       return holdBack(() => next(refused('too-fast')));

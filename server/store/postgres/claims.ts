@@ -45,6 +45,9 @@ export interface ClaimFigures {
 /** Ms after which a session that was read for taking it over, and was not taken, is forgotten again. */
 const preparedFor = 10_000;
 
+/** Ms for which a session counts as just having left: whoever was let in for it before has come in or given up by then. */
+const justFor = 30_000;
+
 /** Sessions looked after in one sweep: each is a whole evening to read. */
 const atOnce = 8;
 
@@ -64,6 +67,8 @@ export class Claims {
   readonly #claiming = new Map<TastingId, Promise<Whereabouts>>();
   /** Read while another conducts them, and at which version. */
   readonly #prepared = new Map<TastingId, number>();
+  /** Until when each counts as just having left, by the steady clock. */
+  readonly #left = new Map<TastingId, number>();
   #draining = false;
   #onLost: (tasting: TastingId) => void = () => undefined;
   #onTaken: (tasting: TastingId) => void = () => undefined;
@@ -143,8 +148,21 @@ export class Claims {
 
   /** Another has taken it. */
   gaveAway(tasting: TastingId): void {
-    if (!this.owned.delete(tasting)) return;
+    if (!this.owned.has(tasting)) return;
     this.figures.gaveAway += 1;
+    this.#letGo(tasting);
+  }
+
+  /** Whether it was here until a moment ago: a key that opens nothing here may open it where it is now. */
+  justLeft(tasting: TastingId): boolean {
+    return !this.owned.has(tasting) && (this.#left.get(tasting) ?? 0) > this.#parts.time.steady();
+  }
+
+  #letGo(tasting: TastingId): void {
+    const now = this.#parts.time.steady();
+    for (const [each, until] of this.#left) if (until <= now) this.#left.delete(each);
+    this.#left.set(tasting, now + justFor);
+    this.owned.delete(tasting);
     this.#parts.unload(tasting);
   }
 
@@ -215,15 +233,12 @@ export class Claims {
    * has it. Should it be claimed here once more meanwhile, its epoch is another one, and it stays.
    */
   async releaseIdle(idleFor: number, conducted: (tasting: TastingId) => boolean): Promise<void> {
-    const { ask, time, lease, unload, writing } = this.#parts;
+    const { ask, time, lease, writing } = this.#parts;
     const idle = [...this.owned].filter(
       ([tasting, { usedAt }]) => time.steady() - usedAt > idleFor && !conducted(tasting) && !writing(tasting),
     );
     if (idle.length === 0) return;
-    for (const [tasting] of idle) {
-      this.owned.delete(tasting);
-      unload(tasting);
-    }
+    for (const [tasting] of idle) this.#letGo(tasting);
     this.figures.released += idle.length;
     await ask(
       `UPDATE heads h SET owner = NULL FROM unnest($2::text[], $3::bigint[]) AS d(tasting, epoch)
@@ -257,9 +272,11 @@ export class Claims {
 
   /** It is another's: nothing more is said of it here. */
   lose(tasting: TastingId): void {
-    if (!this.owned.delete(tasting)) return;
+    if (!this.owned.has(tasting)) return;
     this.figures.lost += 1;
+    // Its conductor asks what is owned no more.
+    this.owned.delete(tasting);
     this.#onLost(tasting);
-    this.#parts.unload(tasting);
+    this.#letGo(tasting);
   }
 }

@@ -7,6 +7,8 @@ export interface Cluster {
   claim(tasting: TastingId, refusing?: string): Promise<Whereabouts>;
   tastingOfKey(hash: string): Promise<TastingId | undefined>;
   tastingOfCode(code: string): Promise<TastingId | undefined>;
+  /** Whether this session was here until a moment ago. */
+  justLeft(tasting: TastingId): boolean;
   /** Whether this process may say anything of its sessions now. */
   holds(): boolean;
   /**

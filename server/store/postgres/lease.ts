@@ -37,7 +37,8 @@ export interface LeaseFigures {
 
 /**
  * The lease of this process: whatever names it as its owner is its own for as long as it is renewed. It is judged by the
- * machine's steady clock alone, from before each renewal was asked for, so that no wall clock and no pause can prolong it.
+ * machine's own clocks, from before each renewal was asked for: by the steady one, so that no pause and nobody who sets a clock
+ * can prolong it, and by the one on the wall where that has gone further, for the steady one stands still while a machine sleeps.
  */
 export class Lease {
   readonly process = randomUUID();
@@ -46,7 +47,8 @@ export class Lease {
   readonly #time: MachineTime;
   readonly #address: () => string;
   readonly #events: LeaseEvents;
-  #until = 0;
+  /** Where both clocks stood before the last renewal was asked for, and the database's when it was done. */
+  #renewed: { readonly steady: number; readonly wall: number; readonly database: number } | undefined;
   /** Since when it has been held without a gap. */
   #since = 0;
   #hungUp = true;
@@ -64,7 +66,13 @@ export class Lease {
 
   /** Whether this process may say anything about what it owns, now. */
   holds(): boolean {
-    return this.#time.steady() < this.#until;
+    return this.#sinceRenewal() < leaseHolds - stopsEarlier;
+  }
+
+  #sinceRenewal(): number {
+    if (this.#renewed === undefined) return Infinity;
+    const { steady, wall } = this.#renewed;
+    return Math.max(this.#time.steady() - steady, this.#time.wall() - wall);
   }
 
   /** Resolves when it holds again. Never resolves after the end. */
@@ -107,7 +115,7 @@ export class Lease {
   async end(): Promise<void> {
     this.#ended = true;
     this.#stopWaiting();
-    this.#until = 0;
+    this.#renewed = undefined;
     await this.#ask('DELETE FROM processes WHERE process = $1', [this.process]).catch(() => undefined);
   }
 
@@ -122,7 +130,7 @@ export class Lease {
       this.figures.failedRenewals += 1;
       // A database that is down is down for everybody: nobody takes over, and no device need be let go.
       if (isDown(error) || this.#hungUp) return;
-      if (this.#time.steady() > this.#until + hangsUpAfter) {
+      if (this.#sinceRenewal() > leaseHolds - stopsEarlier + hangsUpAfter) {
         this.#hungUp = true;
         this.#events.expired();
       }
@@ -145,9 +153,12 @@ export class Lease {
     this.#samples = [...this.#samples, { offset: row.now - (wall + took / 2), off: took / 2 }].slice(
       -samplesKept,
     );
+    // A machine that is put to sleep from outside may find both its clocks where they stood.
+    if (this.#renewed !== undefined && row.now - this.#renewed.database > leaseHolds)
+      this.#renewed = undefined;
     await this.#events.renewed();
     if (!this.holds()) this.#since = asked;
-    this.#until = asked + leaseHolds - stopsEarlier;
+    this.#renewed = { steady: asked, wall, database: row.now };
     this.#hungUp = false;
     this.figures.renewals += 1;
     const waiting = this.#waiting;

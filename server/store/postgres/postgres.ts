@@ -190,6 +190,7 @@ export function postgresStoreOn(
     claim: (tasting, refusing) => claims.claim(tasting, refusing),
     tastingOfKey: (hash) => tastingWhere('hash', 'keys', hash),
     tastingOfCode: (code) => tastingWhere('code', 'tastings', code),
+    justLeft: (tasting) => claims.justLeft(tasting),
     holds: () => lease.holds(),
     name: lease.process,
     draining: claims,
