@@ -12,9 +12,15 @@ interface Alarm {
 export class VirtualTime {
   /** Ms since the beginning; not a whole number. */
   now = 0;
+  readonly #turns: number;
   #asked = 0;
   /** A binary heap, the earliest at its root. */
   readonly #heap: Alarm[] = [];
+
+  /** @param turns of the event loop until all is settled: one for each time that what runs waits for the next itself */
+  constructor(turns = 1) {
+    this.#turns = turns;
+  }
 
   /** Runs `run` in `ms` from now; answers with what cancels it. */
   after = (ms: number, run: () => void): (() => void) => {
@@ -29,7 +35,7 @@ export class VirtualTime {
   /** Lets everything happen that is to happen within `ms`. */
   async pass(ms: number): Promise<void> {
     const end = this.now + ms;
-    await settled();
+    await this.#settled();
     for (;;) {
       const next = this.#heap[0];
       if (next === undefined || next.when > end) break;
@@ -37,9 +43,13 @@ export class VirtualTime {
       if (next.cancelled) continue;
       this.now = next.when;
       next.run();
-      await settled();
+      await this.#settled();
     }
     this.now = end;
+  }
+
+  async #settled(): Promise<void> {
+    for (let turn = 0; turn < this.#turns; turn += 1) await settled();
   }
 
   #push(alarm: Alarm): void {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { attackCluster } from '../attack/cluster/cluster.ts';
-import { faultsIn, type History } from '../attack/cluster/history.ts';
+import { faultsIn, type History } from '../attack/simulation/checks/seen.ts';
 import { EveningTold } from '../support/evening.ts';
 import { planOf } from '../support/plans.ts';
 

@@ -22,6 +22,6 @@ describe('an evening with faults of network, disk, process and clocks, simulated
   });
 
   it('keeps every rule with the seeds that once broke one', async () => {
-    for (const { seed, ops } of keptSeeds()) expect((await simulate(seed, ops)).faults).toEqual([]);
+    for (const { seed, ops } of keptSeeds(1)) expect((await simulate(seed, ops)).faults).toEqual([]);
   });
 });

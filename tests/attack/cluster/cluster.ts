@@ -7,7 +7,7 @@ import { type LossyLine, lossyLineTo } from '../../support/lossy-line.ts';
 import { type PostgresServer, startPostgres } from '../../support/postgres-server.ts';
 import { forgetFolder, temporaryFolder } from '../../support/server.ts';
 import { Chances } from '../chances.ts';
-import { faultsIn } from './history.ts';
+import { faultsIn } from '../simulation/checks/seen.ts';
 import { type Place, startIn } from './places.ts';
 import { Roamer } from './roamer.ts';
 

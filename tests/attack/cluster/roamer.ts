@@ -1,7 +1,7 @@
 import type { TastingId } from '../../../core/ids.ts';
 import { credentials, Device, newId } from '../../server/support/device.ts';
 import type { Chances } from '../chances.ts';
-import type { AskedTitle, History, SeenView } from './history.ts';
+import type { AskedTitle, History, SeenView } from '../simulation/checks/seen.ts';
 
 /** Ms without an answer after which a device asks again, on another line, as pages do. */
 const patience = 1500;

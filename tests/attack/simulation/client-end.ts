@@ -8,8 +8,8 @@ export interface Surroundings {
   readonly time: VirtualTime;
   readonly chances: Chances;
   readonly weather: Weather;
-  /** Undefined while no server runs. */
-  readonly server: () => Switchboard | undefined;
+  /** Undefined while no server runs. A promise where several do: who is asked may have to ask itself. */
+  readonly server: () => Switchboard | undefined | Promise<Switchboard | undefined>;
   /** Everything that this device is sent, and all that it is answered. */
   readonly onView: (event: string, payload: unknown) => void;
   readonly onAnswer: (event: string, payload: unknown, answer: unknown) => void;
@@ -95,11 +95,16 @@ export class ClientEnd {
     const board = server();
     const patience = weather.cut ? 5000 : 2 * chances.exponential(weather.delay) + 0.5;
     time.after(patience, () => {
-      this.#trying = false;
-      if (!this.#wanted) return;
-      if (weather.cut || board === undefined || !board.power.on) return this.#again('nobody answers');
-      this.#enter(board);
+      if (board instanceof Promise) void board.then((found) => this.#come(found));
+      else this.#come(board);
     });
+  }
+
+  #come(board: Switchboard | undefined): void {
+    this.#trying = false;
+    if (!this.#wanted) return;
+    if (this.#around.weather.cut || board === undefined || !board.power.on) this.#again('nobody answers');
+    else this.#enter(board);
   }
 
   #again(reason: string): void {
@@ -122,8 +127,12 @@ export class ClientEnd {
     );
     const admitted = board.admit(this.#auth, wire);
     if (!(admitted instanceof ServerEnd)) {
-      this.#wanted = false;
-      this.#tell('connect_error', Object.assign(new Error('refused'), { data: admitted }));
+      const { refused } = admitted;
+      if (refused === undefined) this.#again('elsewhere');
+      else {
+        this.#wanted = false;
+        this.#tell('connect_error', Object.assign(new Error('refused'), { data: refused }));
+      }
       return;
     }
     end = admitted;

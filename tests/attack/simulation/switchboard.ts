@@ -42,7 +42,7 @@ export class ServerEnd {
     return this.#board.to(room, this);
   }
   emit(event: string, payload: unknown): void {
-    if (!this.#board.power.on) return;
+    if (!this.#board.power.on || !this.#board.mayTell()) return;
     this.#wire.down({ event, payload });
     this.#board.overheard?.(this, event, payload);
   }
@@ -57,11 +57,16 @@ export class ServerEnd {
   }
 
   hears(event: string, payload: unknown, answer: (value: unknown) => void): void {
-    this.#receive([event, payload, answer]);
+    const told = (value: unknown): void => {
+      if (this.#board.mayTell()) answer(value);
+    };
+    this.#board.does(() => this.#receive([event, payload, told]));
   }
   /** @param reason as Socket.IO names it */
   gone(reason: string): void {
-    if (this.#board.forget(this)) this.#onDisconnect(reason);
+    this.#board.does(() => {
+      if (this.#board.forget(this)) this.#onDisconnect(reason);
+    });
   }
 }
 
@@ -72,6 +77,10 @@ export class Switchboard {
     adapter: { rooms: new Map<string, Set<string>>() },
     sockets: new Map<string, ServerEnd>(),
   };
+  /** Whether anything may be said now: where several processes serve, somebody else may conduct the evening. */
+  mayTell: () => boolean = () => true;
+  /** Runs what comes in, when the process runs. */
+  does: (run: () => void) => void = (run) => run();
   /** A planted fault that passes on what it hears. */
   overheard: ((by: ServerEnd, event: string, payload: unknown) => void) | undefined;
   #middleware: Middleware = (_, next) => next();
@@ -94,13 +103,13 @@ export class Switchboard {
     this.#welcome = welcome;
   }
 
-  /** Who comes in, or the refusal that the device is told. */
-  admit(auth: unknown, wire: Wire): ServerEnd | unknown {
+  /** Who comes in, or the refusal that the device is told: undefined where it is to come again. */
+  admit(auth: unknown, wire: Wire): ServerEnd | { readonly refused: unknown } {
     this.#count += 1;
     const end = new ServerEnd(this, `socket-${this.#count}`, auth, wire);
-    let refused: unknown;
+    let refused: { readonly refused: unknown } | undefined;
     this.#middleware(end, (error) => {
-      refused = error?.data;
+      if (error !== undefined) refused = { refused: error.data };
     });
     if (refused !== undefined) return refused;
     this.sockets.sockets.set(end.id, end);
@@ -110,6 +119,10 @@ export class Switchboard {
   /** After the device has been told that it is in. */
   welcome(end: ServerEnd): void {
     this.#welcome(end);
+  }
+
+  disconnectSockets(): void {
+    for (const end of [...this.connected]) end.disconnect();
   }
 
   to(rooms: string | readonly string[], except?: ServerEnd) {
@@ -123,6 +136,7 @@ export class Switchboard {
 
   in(room: string) {
     return {
+      emit: this.to(room).emit,
       socketsJoin: (other: string): void => {
         for (const end of [...this.#members(room)]) this.seat(end, other);
       },

@@ -7,8 +7,11 @@ export interface Weather {
   delay: number;
   /** Nothing gets through, and nobody is told. */
   cut: boolean;
-  /** Messages may come twice, and overtake each other: worse than any one connection of the real network. */
-  wild: boolean;
+  /**
+   * Messages may come twice, and overtake each other: worse than any one connection of the real network. `everything`: those
+   * too that rely on its order.
+   */
+  wild: boolean | 'everything';
 }
 
 export interface Packet {
@@ -60,7 +63,8 @@ export class Wire {
   }
 
   down(packet: Packet): void {
-    this.#carry('down', () => this.device.hears(packet), versioned.has(packet.event));
+    const mayStray = this.#weather.wild === 'everything' || versioned.has(packet.event);
+    this.#carry('down', () => this.device.hears(packet), mayStray);
   }
 
   /** One end lets go; the other hears of it as soon as a message could, or when its heartbeat fails. */
@@ -96,7 +100,7 @@ export class Wire {
       this.#lost();
       return;
     }
-    const strays = this.#weather.wild && mayStray;
+    const strays = this.#weather.wild !== false && mayStray;
     const end = way === 'up' ? 'server' : 'device';
     const deliver = (at: number): void => {
       this.#time.after(at - this.#time.now, () => {

@@ -1,7 +1,7 @@
-import type { SessionEvent } from '../../../core/session/event.ts';
-import { evolveAll } from '../../../core/session/evolve.ts';
-import { unopened } from '../../../core/session/state.ts';
-import { stageView } from '../../../core/session/views/stage.ts';
+import type { SessionEvent } from '../../../../core/session/event.ts';
+import { type Session, unopened } from '../../../../core/session/state.ts';
+import { stageView } from '../../../../core/session/views/stage.ts';
+import { standings } from './log.ts';
 
 /** A command as the device that sent it knows it: a title that nobody else gives. Times in ms of one clock. */
 export interface AskedTitle {
@@ -40,8 +40,9 @@ export function faultsIn({ asked, seen }: History, log: readonly SessionEvent[])
   }
   faults.push(...outOfOrder(asked));
   const known = new Map<number, string>();
+  const after = standings(log);
   const expected = (version: number): string => {
-    const made = known.get(version) ?? stageAt(log, version);
+    const made = known.get(version) ?? stageOf(after[version], version);
     known.set(version, made);
     return made;
   };
@@ -83,15 +84,14 @@ function outOfOrder(asked: readonly AskedTitle[]): string[] {
   return faults;
 }
 
-function stageAt(log: readonly SessionEvent[], version: number): string {
-  const session = evolveAll(unopened, log.slice(0, version));
-  return session.status === 'unopened'
+/** What everybody is shown of it, as text. */
+export const stageOf = (session: Session = unopened, version: number): string =>
+  session.status === 'unopened'
     ? 'nothing'
     : inOrder(JSON.parse(JSON.stringify(stageView(session, version))));
-}
 
 /** The same text for the same fields, in whatever order they came. */
-const inOrder = (value: unknown): string =>
+export const inOrder = (value: unknown): string =>
   JSON.stringify(value, (_, each: unknown) =>
     typeof each === 'object' && each !== null && !Array.isArray(each)
       ? Object.fromEntries(Object.entries(each).sort(([one], [other]) => (one < other ? -1 : 1)))
