@@ -34,7 +34,7 @@ export interface ClusterEvents {
   /** Whether it has to stay in memory here. */
   conducted(tasting: TastingId): boolean;
 }
-export type ClusterFigures = Record<
+type ClusterFigures = Record<
   | 'renewals'
   | 'failedRenewals'
   | 'commits'
