@@ -89,9 +89,9 @@ export async function spawnServer({
       return /:\/\/localhost:(\d+)\/host#key=([\w-]+)/.exec(output());
     },
     patience,
-  ).catch(async (error: unknown) => {
+  ).catch((error: Error) => {
     child.kill('SIGKILL');
-    throw error;
+    throw new Error(`${error.message} Until then it said: ${output() || 'nothing.'}`, { cause: error });
   });
   return {
     origin: `http://127.0.0.1:${address[1]}`,

@@ -16,7 +16,6 @@ export class Roamer {
   readonly #shown: object;
   readonly #chances: Chances;
   #device: Device | undefined;
-  #newest = 0;
   #ended = false;
 
   constructor(
@@ -84,9 +83,8 @@ export class Roamer {
     const device = new Device(origin, this.#shown);
     const see = (): void => {
       const view = device.last('stage');
-      // A follower keeps the newest and drops what is older [F2]; only what it shows is seen.
-      if (view === undefined || view.version < this.#newest) return;
-      this.#newest = view.version;
+      // As it came over the wire: a follower would drop what is older [F2], and hide an owner that says it.
+      if (view === undefined) return;
       this.seen.push({ device: this.name, view: JSON.parse(JSON.stringify(view)) as SeenView });
     };
     device.socket.on('stage', see);

@@ -33,6 +33,8 @@ export class SimulatedPostgres {
   readonly #arrays;
   readonly #prepared = new Map<string, Statement<[object]>>();
   #stands: (() => void)[] | undefined;
+  /** Commits that were done for one who was not the owner at that moment. */
+  stale = 0;
 
   /** @param bent what a planted fault makes of a statement */
   constructor(time: VirtualTime, chances: Chances, bent: (statement: string) => string) {
@@ -127,11 +129,19 @@ export class SimulatedPostgres {
       this.#db.pragma('defer_foreign_keys = ON');
       const bound = this.#arrays.bound(values);
       const [first = '', ...rest] = parts ?? [bent];
+      const isStale = parts !== undefined && this.#isStale(values);
       const rows = this.#run(first, bound);
       if (parts !== undefined && rows.length === 0) return [];
       for (const part of rest) this.#run(part, bound);
+      if (isStale) this.stale += 1;
       return rows;
     })();
+  }
+
+  /** Whether the head of this evening names another owner than this commit, or the same in another epoch. */
+  #isStale([tasting, owner, epoch]: readonly unknown[]): boolean {
+    const sql = 'SELECT 1 FROM heads WHERE tasting = $1 AND (owner IS NOT $2 OR epoch <> $3)';
+    return this.#run(sql, { p1: tasting, p2: owner, p3: epoch }).length > 0;
   }
 
   #run(text: string, bound: Readonly<Record<string, unknown>>): unknown[] {

@@ -97,6 +97,7 @@ export async function simulateProcesses(
   goesOn = false;
   await time.pass(11_000);
   const faults = places.flatMap(({ logged }) => logged);
+  if (database.stale > 0) faults.push(`${database.stale} commits of an owner of before were done.`);
   let [events, marks, views] = [0, 0, 0];
   for (const evening of evenings) {
     const { tasting, history, followers } = evening;
