@@ -1,3 +1,4 @@
+import { StoreFailure } from '../store.ts';
 import type { Connections } from './connections.ts';
 import { type PostgresMigration, postgresMigrations } from './migrations.ts';
 
@@ -17,9 +18,9 @@ export async function migratePostgres(
       "SELECT current_setting('server_version_num') AS version, pg_is_in_recovery() AS readonly",
     );
     if (Number(server?.version) < oldestServer)
-      throw new Error('This PostgreSQL is too old: Quietpour needs version 15 or later.');
+      throw new StoreFailure('This PostgreSQL is too old: Quietpour needs version 15 or later.');
     if (server?.readonly === true)
-      throw new Error(
+      throw new StoreFailure(
         'This PostgreSQL is a copy that may only be read: name the primary in QUIETPOUR_DATABASE_URL.',
       );
     await laidOnce(() =>
@@ -44,7 +45,7 @@ async function step(ask: Ask, known: readonly PostgresMigration[]): Promise<bool
     );
     const count = done?.count ?? 0;
     if ((done?.needs ?? 0) > known.length) {
-      throw new Error(
+      throw new StoreFailure(
         `The database was brought up to date by a newer Quietpour (it needs ${done?.needs} changes of its tables, this one knows ${known.length}): start that version instead.`,
       );
     }

@@ -9,7 +9,7 @@ import { type Slot, slotOf } from '../seals/key-slots.ts';
 import { masterKeyFrom } from '../seals/master-key.ts';
 import { fits, sealsWith } from '../seals/seals.ts';
 import { shelvesOf } from '../sqlite.ts';
-import type { Store } from '../store.ts';
+import { type Store, StoreFailure } from '../store.ts';
 import { Claims } from './claims.ts';
 import type { Cluster, ClusterEvents } from './cluster.ts';
 import { type Connections, connectTo } from './connections.ts';
@@ -52,7 +52,7 @@ export async function openPostgresStore(options: PostgresOptions): Promise<Postg
     await mustBeOfThisCluster(connections, options);
   } catch (error) {
     await connections.close().catch(() => undefined);
-    throw error instanceof Error && 'code' in error ? databaseFailure(error) : error;
+    throw databaseFailure(error);
   }
   const store = postgresStoreOn(connections, options);
   try {
@@ -76,7 +76,7 @@ async function mustBeOfThisCluster(
   await ask('INSERT INTO cluster (secrets) VALUES ($1) ON CONFLICT DO NOTHING', [secrets]);
   const [row] = await ask<{ secrets: string }>('SELECT secrets FROM cluster');
   if (row?.secrets === secrets) return;
-  throw new Error(
+  throw new StoreFailure(
     'The notes.key and house.key of this machine are not those of the others on this database: copy both files from one of them into the data folder.',
   );
 }
