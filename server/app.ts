@@ -28,7 +28,7 @@ import { type Log, stderrLog } from './log.ts';
 import { Metrics } from './ops/metrics.ts';
 import { startRetention } from './ops/retention.ts';
 import { startStoreCheck } from './ops/store-check.ts';
-import { FrontDoor } from './passing/front-door.ts';
+import { FrontDoor, movesIn } from './passing/front-door.ts';
 import { Heirs } from './passing/heirs.ts';
 import { peerRoute } from './passing/peer-route.ts';
 import { SharedGuesses } from './passing/shared-guesses.ts';
@@ -134,7 +134,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const guesses = new GuessThrottle(clock);
   const recaps = new RecapDesk();
   let stopping = false;
-  const peers = peersOf(houseKey);
+  const peers = peersOf(houseKey, cluster?.others.name);
   const frontDoor = cluster && new FrontDoor({ cluster: cluster.others, peers, log });
   const shared = cluster && new SharedGuesses(guesses, cluster.others.draining, peers);
   const heirs = cluster && new Heirs({ cluster: cluster.others, peers, conductors, log });
@@ -163,7 +163,10 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       ...(frontDoor &&
         heirs &&
         shared && {
-          passOn: [peerRoute(peers, { ...heirs.steps, guesses: shared.step }), frontDoor.route],
+          passOn: [
+            peerRoute(peers, { ...heirs.steps, ...movesIn(io), guesses: shared.step }),
+            frontDoor.route,
+          ],
         }),
     },
     recaps,
@@ -182,7 +185,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     clock,
     log,
     metrics,
-    ...(cluster && { justLeft: cluster.others.justLeft }),
+    ...(cluster && { justLeft: cluster.others.justLeft, passing: peers.passing }),
     onEntered: (request, tasting) => {
       const address = addressOf(request);
       knocks.giveBack(address);
@@ -227,7 +230,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const stop = async () => {
     stopping = true;
     await heirs?.handOver(cluster?.seenWithin ?? 0);
-    frontDoor?.close();
+    await frontDoor?.close();
     shared?.close();
     clearInterval(lifeSigns);
     clearInterval(houseWatch);

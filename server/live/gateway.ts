@@ -118,6 +118,8 @@ export interface GatewayParts {
   readonly metrics: Pick<Metrics, 'asked'>;
   /** Whether another process may have this evening since a moment ago: then nothing that is not here is refused for good. */
   readonly justLeft?: (tasting: TastingId) => boolean;
+  /** The process that passes this on. */
+  readonly passing?: (request: IncomingMessage) => string | undefined;
   /** Told of who has come in with a key that opens something, and into which evening. */
   readonly onEntered?: (request: IncomingMessage, tasting: TastingId) => void;
 }
@@ -151,7 +153,7 @@ export function openGateway(parts: GatewayParts): void {
     if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
       return holdBack(() => next(refused('too-fast')));
     parts.onEntered?.(socket.request, badge.tasting);
-    socket.data = badge;
+    socket.data = { ...badge, through: parts.passing?.(socket.request) };
     next();
   });
 

@@ -15,6 +15,8 @@ export interface Badge {
   readonly opens: boolean;
   /** The newest version that it had seen when it came. */
   readonly known: number;
+  /** The process that passes its line on; undefined where it came here by itself. */
+  readonly through?: string | undefined;
 }
 
 export type LiveServer = Server<ClientToServer, ServerToClient, Record<never, never>, Badge>;
@@ -45,6 +47,15 @@ export const everybodyAt = (tasting: TastingId): string => `${tasting}/all`;
 
 export function socketsIn(io: LiveServer, room: string): LiveSocket[] {
   return [...(io.sockets.adapter.rooms.get(room) ?? [])].flatMap((id) => io.sockets.sockets.get(id) ?? []);
+}
+
+/** Whoever comes through a process that ends is told to come anew at once. */
+export function letMove(io: LiveServer, through: string): void {
+  for (const socket of io.sockets.sockets.values()) {
+    if (socket.data.through !== through) continue;
+    socket.emit('moved');
+    socket.disconnect(true);
+  }
 }
 
 /** Says why before it hangs up. */

@@ -1,5 +1,6 @@
 import type { Server as HttpServer, IncomingMessage, ServerResponse } from 'node:http';
 import type { Duplex } from 'node:stream';
+import { setTimeout as wait } from 'node:timers/promises';
 import type { Request, RequestHandler } from 'express';
 import { z } from 'zod';
 import { type TastingId, tastingId } from '../../core/ids.ts';
@@ -8,10 +9,12 @@ import { hashOf } from '../access/keys.ts';
 import type { Peers } from '../access/peers.ts';
 import { reasonOf } from '../guard.ts';
 import { Refused } from '../http/answers.ts';
+import { type LiveServer, letMove } from '../live/rooms.ts';
 import type { Log } from '../log.ts';
 import type { Cluster } from '../store/postgres/cluster.ts';
 import { StoreFailure } from '../store/store.ts';
 import { passConnection, passRequest } from './pass-on.ts';
+import { askPeer, type PeerStep } from './peer-route.ts';
 
 export interface FrontDoorParts {
   readonly cluster: Cluster;
@@ -22,8 +25,10 @@ export interface FrontDoorParts {
 /** How often it is asked whether an evening whose connections are passed on has another owner; in ms. */
 const lookEvery = 1000;
 
-interface PassedOn {
-  readonly process: string;
+/** Ms for which those who are told to come anew have to go by themselves. */
+const goingTakes = 300;
+
+interface PassedOn extends Owner {
   readonly end: () => void;
 }
 
@@ -85,7 +90,7 @@ export class FrontDoor {
       };
       this.#route(tasting, passed, here, turnedAway, async (to) => {
         const { how, far } = await passConnection(request, socket, head, to, peers);
-        if (far !== undefined) this.#keep(tasting, { process: to.process, end: () => far.destroy() }, socket);
+        if (far !== undefined) this.#keep(tasting, { ...to, end: () => far.destroy() }, socket);
         return how;
       });
     });
@@ -105,9 +110,15 @@ export class FrontDoor {
     if (how === 'here') next();
   };
 
-  close(): void {
+  /** Those whose lines are passed on here hear of it from the owners, and come anew at once; then what is left is cut. */
+  async close(): Promise<void> {
+    const { peers, cluster } = this.#parts;
     clearInterval(this.#timer);
-    for (const all of this.#passed.values()) for (const each of all) each.end();
+    const passed = () => [...this.#passed.values()].flatMap((all) => [...all]);
+    const owners = new Set(passed().map(({ address }) => address));
+    await Promise.all([...owners].map((each) => askPeer(peers, each, 'moved', { through: cluster.name })));
+    for (let waited = 0; passed().length > 0 && waited < goingTakes; waited += 10) await wait(10);
+    for (const { end } of passed()) end();
   }
 
   #route(
@@ -177,6 +188,16 @@ export class FrontDoor {
       for (const { process, end } of all) if (owners.get(tasting) !== process) end();
   }
 }
+
+const moving = z.object({ through: z.string().max(40) });
+
+/** What a process that ends asks of the owners of what it passes on. */
+export const movesIn = (io: LiveServer): Readonly<Record<'moved', PeerStep>> => ({
+  moved: async (body) => {
+    letMove(io, moving.parse(body).through);
+    return true;
+  },
+});
 
 interface Owner {
   readonly address: string;

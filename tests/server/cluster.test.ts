@@ -145,11 +145,28 @@ describe('any device at any process', () => {
     expect(rows, 'one update').toEqual([{ epoch: '2' }]);
   });
 
+  it('comes anew at once when the process that passes it on ends, while its evening stays where it is', async () => {
+    const [one, other] = [await process(), await process()];
+    const { made, host, noor } = await one.house.evening();
+    const visitors = new House({ url: other.house.url, stop: async () => undefined });
+    const passed = await visitors.enter(credentials('guest', made.tasting, noor.key));
+    await passed.until('stage');
+    const heard: string[] = [];
+    passed.socket.on('moved', () => void heard.push('moved'));
+    await gone(other);
+    await expect.poll(() => passed.closed).toBe(true);
+    expect(heard).toEqual(['moved']);
+    expect(noor.closed).toBe(false);
+    expect(await host.host(advance)).toMatchObject({ ok: true });
+    expect(one.store.cluster.figures()).toMatchObject({ owned: 1, gaveAway: 0 });
+  });
+
   it('is asked for by a process of the cluster only, and stays where nobody can have it', async () => {
     const [one, other] = [await process(), await process()];
     const { made, host } = await one.house.evening();
-    for (const step of ['prepare', 'take']) {
-      const body = { tasting: made.tasting, from: one.store.cluster.name };
+    for (const step of ['prepare', 'take', 'moved']) {
+      const { name } = one.store.cluster;
+      const body = { tasting: made.tasting, from: name, through: name };
       expect((await other.house.ask('POST', `/api/peers/${step}`, { body })).status).toBe(404);
     }
     expect(await host.host(advance)).toMatchObject({ ok: true });
