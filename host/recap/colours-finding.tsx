@@ -1,17 +1,10 @@
 import type { ColoursResult } from '../../core/recap/page-counts.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { Swatch } from '../../shared/ui/swatch.tsx';
-import { Finding, limitsOf } from './finding.tsx';
-import type { Names } from './names.ts';
-
-interface ColoursFindingProps {
-  readonly result: ColoursResult;
-  readonly guests: number;
-  readonly names: Names;
-}
+import { Finding, type FindingOf, limitsOf } from './finding.tsx';
 
 /** The colours that were named, as a strip for each pour, and in words. */
-export function ColoursFinding({ result, guests, names }: ColoursFindingProps) {
+export function ColoursFinding({ result, guests, names }: FindingOf<ColoursResult>) {
   const { title, columns } = words.colours;
   if (result.outcome === 'none') {
     return <Finding title={title} said={words.colours.none} reckoned={limitsOf(result, guests)} />;

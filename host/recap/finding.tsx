@@ -2,6 +2,14 @@ import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { LimitCode } from '../../core/panel/recap/panel-result.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
+import type { Names } from './names.ts';
+
+/** What each finding of the panel is drawn from. */
+export interface FindingOf<Result> {
+  readonly result: Result;
+  readonly guests: number;
+  readonly names: Names;
+}
 
 interface FindingProps {
   readonly title: string;

@@ -3,19 +3,12 @@ import type { Liking } from '../../core/panel/liking.ts';
 import type { LikingResult } from '../../core/panel/recap/liking-recap.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { oneDecimal, twoDecimals } from './figures.ts';
-import { Finding, limitsOf } from './finding.tsx';
-import type { Names } from './names.ts';
+import { Finding, type FindingOf, limitsOf } from './finding.tsx';
 import { bestOf, reckonedOrder } from './order-finding.tsx';
 import { Rows } from './pictures/rows.tsx';
 
-interface LikingFindingProps {
-  readonly result: LikingResult<PourId>;
-  readonly guests: number;
-  readonly names: Names;
-}
-
 /** How well each pour was liked and how far opinions went apart. */
-export function LikingFinding({ result, guests, names }: LikingFindingProps) {
+export function LikingFinding({ result, guests, names }: FindingOf<LikingResult<PourId>>) {
   const { title, columns } = words.liking;
   if (result.outcome === 'none') {
     return <Finding title={title} said={words.liking.none} reckoned={limitsOf(result, guests)} />;

@@ -3,19 +3,17 @@ import type { OrderFigures } from '../../core/panel/recap/order-comparison.ts';
 import type { RankingResult } from '../../core/panel/recap/ranking-recap.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { chance, oneDecimal, twoDecimals } from './figures.ts';
-import { Finding, limitsOf } from './finding.tsx';
+import { Finding, type FindingOf, limitsOf } from './finding.tsx';
 import type { Names } from './names.ts';
 import { Rows } from './pictures/rows.tsx';
 
-interface OrderFindingProps {
-  readonly title: string;
-  readonly result: RankingResult<PourId>;
-  readonly guests: number;
-  readonly names: Names;
-}
-
 /** Which pour won, and how sure that is. */
-export function OrderFinding({ title, result, guests, names }: OrderFindingProps) {
+export function OrderFinding({
+  title,
+  result,
+  guests,
+  names,
+}: FindingOf<RankingResult<PourId>> & { readonly title: string }) {
   if (result.outcome === 'none') {
     return (
       <Finding title={title} said={words.ranking.none[result.reason]} reckoned={limitsOf(result, guests)} />

@@ -1,20 +1,13 @@
 import type { StructureResult } from '../../core/recap/page-counts.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { oneDecimal } from './figures.ts';
-import { Finding, limitsOf } from './finding.tsx';
-import type { Names } from './names.ts';
+import { Finding, type FindingOf, limitsOf } from './finding.tsx';
 import { Rows } from './pictures/rows.tsx';
-
-interface StructureFindingProps {
-  readonly result: StructureResult;
-  readonly guests: number;
-  readonly names: Names;
-}
 
 const atStep = (step: number): number => ((step - 1) / 4) * 88 + 6;
 
 /** How sweet, sour, bitter and full the room found each pour, and how far apart it was about that. */
-export function StructureFinding({ result, guests, names }: StructureFindingProps) {
+export function StructureFinding({ result, guests, names }: FindingOf<StructureResult>) {
   const { title, columns } = words.structure;
   if (result.outcome === 'none') {
     return <Finding title={title} said={words.structure.none} reckoned={limitsOf(result, guests)} />;

@@ -2,15 +2,8 @@ import type { PourId } from '../../core/ids.ts';
 import type { WordsResult } from '../../core/panel/recap/words-recap.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { chance, percent, twoDecimals } from './figures.ts';
-import { Finding, limitsOf } from './finding.tsx';
-import type { Names } from './names.ts';
+import { Finding, type FindingOf, limitsOf } from './finding.tsx';
 import { Rows } from './pictures/rows.tsx';
-
-interface WordsFindingProps {
-  readonly result: WordsResult<PourId>;
-  readonly guests: number;
-  readonly names: Names;
-}
 
 /** More than a handful nobody reads out. */
 const mostShown = 6;
@@ -18,7 +11,7 @@ const mostShown = 6;
 const telling = 0.05;
 
 /** Words that two guests or more had for the same pour, and whether words told the pours apart. */
-export function WordsFinding({ result, guests, names }: WordsFindingProps) {
+export function WordsFinding({ result, guests, names }: FindingOf<WordsResult<PourId>>) {
   const { title, columns } = words.words;
   if (result.outcome === 'none') {
     return <Finding title={title} said={words.words.none} reckoned={limitsOf(result, guests)} />;
