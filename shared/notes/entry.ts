@@ -44,25 +44,29 @@ export interface NoteValues extends Record<TextField, string>, Record<WordField,
 export type NoteField = keyof NoteValues;
 export type NoteValue = NoteValues[NoteField];
 
+/** What a field holds: written words, marks by their codes, a list of codes, or one answer. */
+type FieldShape = 'text' | 'marks' | 'list' | 'answer';
+
 /** In the order of the steps; a page reads in this order. */
-export const noteFields = [
-  'look',
-  'colour',
-  'nose',
-  'nose-words',
-  'palate',
-  'palate-words',
-  'structure',
-  'finish',
-  'finish-words',
-  'liking',
-  'place',
-  'odd-one-out',
-  'guess',
-  'review',
-  'feelings',
-  'thoughts',
-] as const satisfies readonly NoteField[];
+export const fieldShapes: Readonly<Record<NoteField, FieldShape>> = {
+  look: 'text',
+  colour: 'answer',
+  nose: 'text',
+  'nose-words': 'marks',
+  palate: 'text',
+  'palate-words': 'marks',
+  structure: 'marks',
+  finish: 'text',
+  'finish-words': 'marks',
+  liking: 'answer',
+  place: 'answer',
+  'odd-one-out': 'answer',
+  guess: 'marks',
+  review: 'marks',
+  feelings: 'list',
+  thoughts: 'text',
+};
+export const noteFields = Object.keys(fieldShapes) as readonly NoteField[];
 
 /** The longest text of one field, in UTF-16 units: at three bytes each it still fits one frame. */
 export const longestText = 4000;

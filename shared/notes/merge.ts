@@ -1,4 +1,4 @@
-import type { NoteField, NoteValue } from './entry.ts';
+import { fieldShapes, type NoteField, type NoteValue } from './entry.ts';
 
 /**
  * Two devices of one guest wrote into the same field without knowing of each other. No word may be lost and none
@@ -16,28 +16,17 @@ function mergeTexts(stored: string, offered: string): string {
 
 /** As `mergeTexts` for every kind of field: words and marks of both stand, and of a single answer the newer one. */
 export function mergeValues(field: NoteField, stored: NoteValue, offered: NoteValue): NoteValue {
-  switch (field) {
-    case 'look':
-    case 'nose':
-    case 'palate':
-    case 'finish':
-    case 'thoughts':
+  const shape = fieldShapes[field];
+  switch (shape) {
+    case 'text':
       return mergeTexts(stored as string, offered as string);
-    case 'nose-words':
-    case 'palate-words':
-    case 'finish-words':
-    case 'structure':
-    case 'guess':
-    case 'review':
+    case 'marks':
       return { ...(stored as Record<string, never>), ...(offered as Record<string, never>) };
-    case 'feelings':
+    case 'list':
       return [...new Set([...(stored as readonly string[]), ...(offered as readonly string[])])];
-    case 'colour':
-    case 'liking':
-    case 'place':
-    case 'odd-one-out':
+    case 'answer':
       return offered ?? stored;
     default:
-      return field satisfies never;
+      return shape satisfies never;
   }
 }

@@ -1,36 +1,10 @@
-import type { NoteField, NoteValue, NoteValues } from './entry.ts';
+import { fieldShapes, type NoteField, type NoteValue, type NoteValues } from './entry.ts';
+
+const blanks = { text: '', marks: {}, list: [], answer: null } as const;
 
 /** The value of a field that nobody has written in. */
-export function blankOf<Field extends NoteField>(field: Field): NoteValues[Field] {
-  return blank(field) as NoteValues[Field];
-}
-
-function blank(field: NoteField): NoteValue {
-  switch (field) {
-    case 'look':
-    case 'nose':
-    case 'palate':
-    case 'finish':
-    case 'thoughts':
-      return '';
-    case 'nose-words':
-    case 'palate-words':
-    case 'finish-words':
-    case 'structure':
-    case 'guess':
-    case 'review':
-      return {};
-    case 'feelings':
-      return [];
-    case 'colour':
-    case 'liking':
-    case 'place':
-    case 'odd-one-out':
-      return null;
-    default:
-      return field satisfies never;
-  }
-}
+export const blankOf = <Field extends NoteField>(field: Field): NoteValues[Field] =>
+  blanks[fieldShapes[field]] as NoteValue as NoteValues[Field];
 
 export function isBlank(value: NoteValue): boolean {
   if (value === null) return true;
@@ -53,9 +27,9 @@ const inOrder = (value: NoteValue): unknown =>
  * of words and marks those that are new or changed; of a single answer the new one. Blank where nothing was.
  */
 export function addedSince(field: NoteField, sealed: NoteValue, now: NoteValue): NoteValue {
-  if (sameValue(sealed, now)) return blank(field);
+  if (sameValue(sealed, now)) return blankOf(field);
   if (typeof sealed === 'string' && typeof now === 'string') {
-    if (sealed.includes(now)) return blank(field);
+    if (sealed.includes(now)) return blankOf(field);
     return now.startsWith(sealed) ? now.slice(sealed.length).trim() : now;
   }
   if (Array.isArray(sealed) && Array.isArray(now)) return now.filter((each) => !sealed.includes(each));
