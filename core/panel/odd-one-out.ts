@@ -17,27 +17,21 @@ export type DifferenceTestMethod =
   | 'paired-two-sided';
 
 /** The chance that a guess is right. */
-function chanceOfGuess(method: DifferenceTestMethod): number {
-  switch (method) {
-    case 'triangle':
-    case 'tetrad':
-    case '3-AFC':
-      return 1 / 3;
-    case 'duo-trio':
-    case '2-AFC':
-    case 'paired-one-sided':
-    case 'paired-two-sided':
-      return 1 / 2;
-    default:
-      return method satisfies never;
-  }
-}
+const chanceOfGuess: Readonly<Record<DifferenceTestMethod, number>> = {
+  triangle: 1 / 3,
+  tetrad: 1 / 3,
+  '3-AFC': 1 / 3,
+  'duo-trio': 1 / 2,
+  '2-AFC': 1 / 2,
+  'paired-one-sided': 1 / 2,
+  'paired-two-sided': 1 / 2,
+};
 
 const isCount = (value: number): boolean => Number.isSafeInteger(value) && value >= 0;
 
 /** P(as many right or more) by guessing; two-sided: twice the tail of the larger count, at most 1. */
 function guessingTail(method: DifferenceTestMethod, n: number, correct: number): number {
-  const chance = chanceOfGuess(method);
+  const chance = chanceOfGuess[method];
   if (method !== 'paired-two-sided') return binomialUpperTail(correct, n, chance);
   return Math.min(1, 2 * binomialUpperTail(Math.max(correct, n - correct), n, chance));
 }
@@ -98,7 +92,7 @@ export function differenceTest(
     method,
     n,
     correct,
-    expectedByGuessing: n * chanceOfGuess(method),
+    expectedByGuessing: n * chanceOfGuess[method],
     p,
     alpha,
     critical,
@@ -129,7 +123,7 @@ export function distinguishers(
   { confidence, sides }: { readonly confidence: number; readonly sides: 1 | 2 },
 ): Distinguishers | null {
   if (exactP(method, counts.n, counts.correct) === null) return null;
-  const chance = chanceOfGuess(method);
+  const chance = chanceOfGuess[method];
   const pc = counts.correct / counts.n;
   const proportion = (pc - chance) / (1 - chance);
   const standardError = Math.sqrt((pc * (1 - pc)) / counts.n) / (1 - chance);

@@ -13,21 +13,8 @@ export const TRIANGLE_ORDERS: readonly TriangleOrder[] = ['AAB', 'ABA', 'ABB', '
 const EVEN_RING: readonly TriangleOrder[] = ['AAB', 'BAB', 'BAA', 'BBA', 'ABA', 'ABB'];
 
 /** The place of the odd glass, counted from 0. */
-export function oddGlass(order: TriangleOrder): 0 | 1 | 2 {
-  switch (order) {
-    case 'BAA':
-    case 'ABB':
-      return 0;
-    case 'ABA':
-    case 'BAB':
-      return 1;
-    case 'AAB':
-    case 'BBA':
-      return 2;
-    default:
-      return order satisfies never;
-  }
-}
+export const oddGlass = (order: TriangleOrder): 0 | 1 | 2 => oddGlasses[order];
+const oddGlasses = { BAA: 0, ABB: 0, ABA: 1, BAB: 1, AAB: 2, BBA: 2 } as const;
 
 /**
  * One order per seat: every six seats share out the six orders by lot, and those left over get a stretch of the

@@ -127,23 +127,12 @@ interface OpenPartProps {
   readonly fixed: boolean;
 }
 
-function OpenPart(props: OpenPartProps) {
-  const { part, editor, stored } = props;
-  switch (part) {
-    case 'pours':
-      return <PoursPart editor={editor} tasting={stored.tasting} />;
-    case 'guests':
-    case 'evening':
-    case 'course':
-    case 'strength':
-    case 'shopping':
-    case 'table':
-    case 'before':
-    case 'copies':
-      return <FurtherPart {...props} part={part} />;
-    default:
-      return part satisfies never;
-  }
+function OpenPart({ part, ...props }: OpenPartProps) {
+  return part === 'pours' ? (
+    <PoursPart editor={props.editor} tasting={props.stored.tasting} />
+  ) : (
+    <FurtherPart {...props} part={part} />
+  );
 }
 
 type FurtherPartProps = OpenPartProps & { readonly part: Exclude<Part, 'pours'> };

@@ -17,21 +17,12 @@ export class SetAside extends StoreFailure {
   }
 }
 
-function sentenceOf({ kind, event }: TastingTrouble): string {
-  switch (kind) {
-    case 'plan-unreadable':
-      return 'The plan of this evening cannot be read.';
-    case 'event-unreadable':
-      return `Event ${event} of this evening cannot be read.`;
-    case 'event-altered':
-      return `Event ${event} of this evening is not as it was stored.`;
-    case 'event-missing':
-      return `Event ${event} of this evening is missing.`;
-    case 'log-damaged':
-      return 'The log of this evening lies on a damaged part of the disk.';
-    case 'faulty':
-      return 'The conductor of this evening failed twice.';
-    default:
-      return kind satisfies never;
-  }
-}
+const sentenceOf = ({ kind, event }: TastingTrouble): string =>
+  ({
+    'plan-unreadable': 'The plan of this evening cannot be read.',
+    'event-unreadable': `Event ${event} of this evening cannot be read.`,
+    'event-altered': `Event ${event} of this evening is not as it was stored.`,
+    'event-missing': `Event ${event} of this evening is missing.`,
+    'log-damaged': 'The log of this evening lies on a damaged part of the disk.',
+    faulty: 'The conductor of this evening failed twice.',
+  })[kind];

@@ -15,10 +15,10 @@ import type { PourReading } from './order-axes.ts';
 export const POINT = 1000;
 const LEAD = 100;
 const LINGERING_SHARE = 0.2;
-const NEIGHBOUR_SHARE = 0.8;
-const NEIGHBOUR_AFTER_BREAK_SHARE = 0.35;
+/** On top of it, by how near they stand. */
+const nearShares = { neighbour: 0.8, 'neighbour-after-break': 0.35, earlier: 0 } as const;
 
-export type Distance = 'neighbour' | 'neighbour-after-break' | 'earlier';
+export type Distance = keyof typeof nearShares;
 
 /** The difference between two pours on one axis: positive where the later one stands higher. */
 export interface AxisStep {
@@ -59,17 +59,7 @@ export function fullCarryOver(earlier: PourReading, later: PourReading): number 
 
 /** The share of a full carry-over that counts at a distance, in whole thousandths of a point. */
 export function carryOverAt(full: number, distance: Distance): number {
-  const lingering = Math.round(full * LINGERING_SHARE);
-  switch (distance) {
-    case 'earlier':
-      return lingering;
-    case 'neighbour':
-      return lingering + Math.round(full * NEIGHBOUR_SHARE);
-    case 'neighbour-after-break':
-      return lingering + Math.round(full * NEIGHBOUR_AFTER_BREAK_SHARE);
-    default:
-      return distance satisfies never;
-  }
+  return Math.round(full * LINGERING_SHARE) + Math.round(full * nearShares[distance]);
 }
 
 /** The costs of every ordered pair, row = earlier, column = later, flat, row by row. */

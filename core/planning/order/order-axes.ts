@@ -65,18 +65,11 @@ export interface ReadingOptions {
 const drinkLevels: Readonly<Record<Drink, number>> = { beer: 0, wine: 0.5, spirit: 1 };
 const drinkWeight = 20;
 
-function axesOf(drink: Drink): readonly Axis[] {
-  switch (drink) {
-    case 'spirit':
-      return spiritAxes;
-    case 'wine':
-      return wineAxes;
-    case 'beer':
-      return beerAxes;
-    default:
-      return drink satisfies never;
-  }
-}
+const axesOf: Readonly<Record<Drink, readonly Axis[]>> = {
+  spirit: spiritAxes,
+  wine: wineAxes,
+  beer: beerAxes,
+};
 
 /**
  * One clock for the whole lineup, the one that more pours have: years in cask and years of harvest cannot be
@@ -117,7 +110,7 @@ export function readAxes(pours: readonly PlannedPour[], options: ReadingOptions 
       group.map(({ pour }) => pour),
       options,
     );
-    for (const axis of axesOf(drink)) {
+    for (const axis of axesOf[drink]) {
       const told = group.map(({ pour, index }) => ({ pour, index, level: axis.level(pour, context) }));
       const known = told.flatMap(({ level }) => (level === undefined ? [] : [level]));
       if (known.length === 0) {

@@ -36,7 +36,7 @@ export type GuestPlacing =
   | { readonly status: 'placed'; readonly level: Level; readonly score: number }
   | { readonly status: 'too-few-answers'; readonly answered: number };
 
-export type CrowdNote =
+type CrowdNote =
   /** Some are new: the practice round with plain water is on, and steps are spoken in full. */
   | { readonly code: 'newcomers-among-them'; readonly guests: number }
   /** Some know much more than the evening assumes: offer them extra reading, not extra pours. */

@@ -1,4 +1,4 @@
-import type { CrowdAdvice, CrowdNote } from '../../../core/planning/theme/crowd.ts';
+import type { CrowdAdvice } from '../../../core/planning/theme/crowd.ts';
 import { words } from '../words.ts';
 
 /** What suits a room, and what is to be known of it. */
@@ -17,23 +17,9 @@ export function AdviceWords({ advice }: { readonly advice: CrowdAdvice }) {
       )}
       {advice.notes.map((note) => (
         <p key={note.code} class="soft">
-          {noteSentence(note)}
+          {'guests' in note ? said.notes[note.code](note.guests) : said.notes[note.code]()}
         </p>
       ))}
     </>
   );
-}
-
-function noteSentence(note: CrowdNote): string {
-  switch (note.code) {
-    case 'newcomers-among-them':
-    case 'devotees-among-them':
-    case 'not-placed':
-      return words.guests.notes[note.code](note.guests);
-    case 'wide-spread':
-    case 'mostly-unknown':
-      return words.guests.notes[note.code]();
-    default:
-      return note satisfies never;
-  }
 }
