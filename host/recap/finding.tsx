@@ -40,7 +40,7 @@ export function Finding({ title, said, children, table, reckoned }: FindingProps
         {reckoned.length > 0 && (
           <details data-print="open">
             <summary>{words.reckoned}</summary>
-            <ul class="marks reckoned">
+            <ul class="reckoned">
               {reckoned.map((sentence) => (
                 <li key={sentence}>{sentence}</li>
               ))}
