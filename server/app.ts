@@ -9,7 +9,7 @@ import { Allowances } from './access/allowances.ts';
 import { type CallSettings, callServersFor, noCallServers } from './access/call-servers.ts';
 import { GuessThrottle } from './access/guess-throttle.ts';
 import { Keyring } from './access/keys.ts';
-import { isStrangers } from './access/open-houses.ts';
+import { HouseOpenings, isStrangers } from './access/open-houses.ts';
 import { peersOf } from './access/peers.ts';
 import { externalAddresses } from './addresses.ts';
 import { type Chance, realChance } from './chance.ts';
@@ -31,7 +31,7 @@ import { startStoreCheck } from './ops/store-check.ts';
 import { FrontDoor, movesIn } from './passing/front-door.ts';
 import { Heirs } from './passing/heirs.ts';
 import { peerRoute } from './passing/peer-route.ts';
-import { SharedGuesses } from './passing/shared-guesses.ts';
+import { SharedCounts } from './passing/shared-counts.ts';
 import type { Cluster } from './store/postgres/cluster.ts';
 import type { Store } from './store/store.ts';
 
@@ -132,11 +132,16 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const guestOrigins = () => [...origins, ...externalAddresses().map((ip) => `${scheme}://${ip}:${port}`)];
   const metrics = new Metrics();
   const guesses = new GuessThrottle(clock);
+  const openings = new HouseOpenings(clock);
   const recaps = new RecapDesk();
   let stopping = false;
   const peers = peersOf(houseKey, cluster?.others.name);
   const frontDoor = cluster && new FrontDoor({ cluster: cluster.others, peers, log });
-  const shared = cluster && new SharedGuesses(guesses, cluster.others.draining, peers);
+  const shared =
+    cluster &&
+    Object.entries({ guesses, openings }).map(
+      ([name, counted]) => new SharedCounts(name, counted, cluster.others.draining, peers),
+    );
   const heirs = cluster && new Heirs({ cluster: cluster.others, peers, conductors, log });
   const site = createSite(
     {
@@ -159,12 +164,13 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       pages: options.pages ?? join(import.meta.dirname, '..', 'dist'),
       secure,
       openHouses: options.openHouses ?? false,
+      openings,
       ready: () => (stopping ? 'ending' : cluster?.others.holds() === false ? 'no' : 'yes'),
       ...(frontDoor &&
         heirs &&
         shared && {
           passOn: [
-            peerRoute(peers, { ...heirs.steps, ...movesIn(io), guesses: shared.step }),
+            peerRoute(peers, Object.assign({}, heirs.steps, movesIn(io), ...shared.map(({ step }) => step))),
             frontDoor.route,
           ],
         }),
@@ -231,7 +237,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     stopping = true;
     await heirs?.handOver(cluster?.seenWithin ?? 0);
     await frontDoor?.close();
-    shared?.close();
+    for (const each of shared ?? []) each.close();
     clearInterval(lifeSigns);
     clearInterval(houseWatch);
     endStoreCheck();

@@ -61,18 +61,18 @@ export class GuessThrottle {
   }
 
   /** @param tell where else wrong codes count as well */
-  onFailed(tell: (address: string) => void): void {
+  onCounted(tell: (address: string) => void): void {
     this.#tell = tell;
   }
 
   /** Counts a wrong code. */
   failed(address: string): void {
     this.#tell(address);
-    this.failedElsewhere(address);
+    this.countElsewhere(address);
   }
 
   /** Counts one that another process of the same cluster was asked for. */
-  failedElsewhere(address: string): void {
+  countElsewhere(address: string): void {
     this.#ofAddress.take(address);
     if (!this.#ofAll.take('')) this.#tooMany += 1;
   }

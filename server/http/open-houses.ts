@@ -4,9 +4,8 @@ import { houseId } from '../../core/ids.ts';
 import { durationMs, later } from '../../core/units.ts';
 import type { HouseOffer, OpenedHouse } from '../../shared/wire/http.ts';
 import { addressOf } from '../access/address.ts';
-import { Allowances } from '../access/allowances.ts';
 import { hashOf } from '../access/keys.ts';
-import { emptyHouseKept, openHouseLimits, openings } from '../access/open-houses.ts';
+import { emptyHouseKept, openHouseLimits } from '../access/open-houses.ts';
 import { Refused } from './answers.ts';
 import { parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
@@ -14,10 +13,8 @@ import type { HttpParts } from './parts.ts';
 const opening = z.strictObject({ language: z.string().regex(/^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/) });
 
 /** Where whoever runs the server allows it, a stranger makes a house of their own. */
-export function openHouseRoutes({ store, chance, clock, openHouses }: HttpParts): Router {
+export function openHouseRoutes({ store, chance, clock, openHouses, openings }: HttpParts): Router {
   const router = Router();
-  const fromAddress = new Allowances(clock, openings.address);
-  const fromAll = new Allowances(clock, openings.everywhere);
 
   router.get('/houses', (_request, response) => {
     const { evenings, seats } = openHouseLimits;
@@ -27,7 +24,7 @@ export function openHouseRoutes({ store, chance, clock, openHouses }: HttpParts)
   router.post('/houses', async (request, response) => {
     if (!openHouses) throw new Refused('wrong-role');
     const { language } = parsed(opening, request.body);
-    if (!fromAddress.take(addressOf(request)) || !fromAll.take('')) throw new Refused('too-many-houses');
+    if (!openings.take(addressOf(request))) throw new Refused('too-many-houses');
     const createdAt = clock.now();
     await store.houses.sweep(later(createdAt, durationMs(-emptyHouseKept)));
     const key = chance.key();

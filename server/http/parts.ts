@@ -2,6 +2,7 @@ import type { RequestHandler } from 'express';
 import type { CallSettings } from '../access/call-servers.ts';
 import type { GuessThrottle } from '../access/guess-throttle.ts';
 import type { Keyring } from '../access/keys.ts';
+import type { HouseOpenings } from '../access/open-houses.ts';
 import type { Chance } from '../chance.ts';
 import type { Clock } from '../clock.ts';
 import type { Conductors } from '../live/conductors.ts';
@@ -30,6 +31,7 @@ export interface HttpParts {
   readonly secure: boolean;
   /** Whether a stranger may make a house of their own. */
   readonly openHouses: boolean;
+  readonly openings: HouseOpenings;
   /** Among several processes: passes on what is another's. */
   readonly passOn?: RequestHandler[];
   /** Whether whoever balances between processes may send devices here; `ending` is for good, while those who are here stay. */

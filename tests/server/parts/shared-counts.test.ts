@@ -1,10 +1,11 @@
 import { createServer } from 'node:http';
 import express from 'express';
-import { afterEach, expect, it } from 'vitest';
+import { afterEach, expect, it, vi } from 'vitest';
 import { GuessThrottle } from '../../../server/access/guess-throttle.ts';
+import { HouseOpenings } from '../../../server/access/open-houses.ts';
 import { peersOf } from '../../../server/access/peers.ts';
 import { askPeer, peerRoute } from '../../../server/passing/peer-route.ts';
-import { SharedGuesses } from '../../../server/passing/shared-guesses.ts';
+import { SharedCounts } from '../../../server/passing/shared-counts.ts';
 import { ManualClock } from '../support/manual-clock.ts';
 
 const ends: (() => void)[] = [];
@@ -16,16 +17,22 @@ afterEach(() => {
 async function process(houseKey: string, others: { readonly address: string }[]) {
   const guesses = new GuessThrottle(new ManualClock());
   const peers = peersOf(houseKey);
-  const shared = new SharedGuesses(guesses, { others: async () => others as never }, peers);
-  const site = express().use('/api', express.json(), peerRoute(peers, { guesses: shared.step }));
+  const openings = new HouseOpenings(new ManualClock());
+  const counts = Object.entries({ guesses, openings }).map(
+    ([name, counted]) => new SharedCounts(name, counted, { others: async () => others as never }, peers),
+  );
+  const steps = Object.assign({}, ...counts.map(({ step }) => step));
+  const site = express().use('/api', express.json(), peerRoute(peers, steps));
   const http = createServer(site);
   await new Promise<void>((done) => http.listen(0, '127.0.0.1', done));
   ends.push(
     () => http.close(),
-    () => shared.close(),
+    () => {
+      for (const each of counts) each.close();
+    },
   );
   const at = http.address();
-  return { guesses, peers, address: `127.0.0.1:${typeof at === 'object' ? at?.port : 0}` };
+  return { guesses, openings, peers, address: `127.0.0.1:${typeof at === 'object' ? at?.port : 0}` };
 }
 /** Whether two look-ups from there come at once: the clock stands still. */
 async function atOnce({ guesses }: { readonly guesses: GuessThrottle }, from: string): Promise<boolean> {
@@ -42,6 +49,19 @@ it('wrong codes at one process slow the same address down at the others, and no 
   for (let wrong = 0; wrong < 101; wrong += 1) one.guesses.failed('203.0.113.9');
   await expect.poll(() => atOnce(other, '203.0.113.9'), { timeout: 10_000 }).toBe(false);
   expect(await atOnce(other, '203.0.113.10')).toBe(true);
+});
+
+it('houses that a stranger opens at one process count at the others, for the same address', async () => {
+  const others: { address: string }[] = [];
+  const one = await process('house', others);
+  const other = await process('house', []);
+  others.push({ address: other.address });
+  const told = vi.spyOn(other.openings, 'countElsewhere');
+  const opened = Array.from({ length: 11 }, () => one.openings.take('203.0.113.9'));
+  expect(opened).toEqual([...Array.from({ length: 10 }, () => true), false]);
+  await expect.poll(() => told.mock.calls.length).toBe(10);
+  expect(other.openings.take('203.0.113.9')).toBe(false);
+  expect(other.openings.take('203.0.113.10')).toBe(true);
 });
 
 it('are believed from a process of the cluster only, and from none that hands on what it was asked', async () => {
