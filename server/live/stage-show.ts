@@ -39,7 +39,7 @@ export class StageShow {
     this.#told = view;
     const followers = this.#io.to(followersOf(this.#tasting));
     if (change === undefined) followers.emit('stage', view);
-    else followers.emit('stage-change', change);
+    else followers.emit('news', change);
     this.#io.to(followersOfWholes(this.#tasting)).emit('stage', view);
     this.#io.to(followersOfBefore(this.#tasting)).emit('stage', stageOfBefore(view));
   }

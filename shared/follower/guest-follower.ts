@@ -76,7 +76,7 @@ export function followAsGuest(options: GuestFollowerOptions): GuestFollower {
     seat.value = null;
   });
   socket.on('stage', gate.receive);
-  socket.on('stage-change', gate.change);
+  socket.on('news', gate.change);
   socket.on('seat', (view) => {
     if (view.version >= (seat.peek()?.version ?? 0)) seat.value = view;
   });

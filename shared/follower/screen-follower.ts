@@ -46,7 +46,7 @@ export function followAsScreen(options: FollowerOptions): ScreenFollower {
   const guesses = followGuesses(socket);
   socket.on('rewound', gate.rewind);
   socket.on('stage', gate.receive);
-  socket.on('stage-change', gate.change);
+  socket.on('news', gate.change);
   return {
     link,
     clock,

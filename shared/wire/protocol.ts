@@ -23,14 +23,15 @@ import type { StageChange } from './stage-change.ts';
  *
  * 2: boards by what changed; the page says which version it knows, and follows a log that has lost its end (`rewound`).
  * 3: a host is told of the room and of its seats apart, of seats by what changed.
- * 4: the stage by what changed.
+ * 4: the stage by what changed. Such pages are told of it as a whole.
+ * 5: of each field of the stage only what is another in it, its clock from the moment of the cue.
  */
-export const protocolVersion = 4;
+export const protocolVersion = 5;
 
 /** Whole boards go only to pages of before, and so do whole views for hosts and what newer kinds of cues are shown as. */
 export const wholeBoardsUntil = 1;
 export const wholeHostViewsUntil = 2;
-export const wholeStagesUntil = 3;
+export const wholeStagesUntil = 4;
 /** From here on a page knows that an evening may be set aside. */
 export const setAsideFrom = 2;
 
@@ -170,7 +171,7 @@ export interface ServerToClient {
   moved: () => void;
   stage: (view: StageView) => void;
   /** What is new since the stage was told last on this line. */
-  'stage-change': (change: StageChange) => void;
+  news: (change: StageChange) => void;
   /** To screens that were let in, and to the host's small picture of them. */
   screen: (view: ScreenView) => void;
   seat: (view: SeatView) => void;

@@ -1,33 +1,36 @@
-import type { CueView, StageUnderWay, StageView } from './views.ts';
+import { type EpochMs, epochMs } from '../../core/units.ts';
+import { type News, newsBetween, withNews } from './news.ts';
+import type { StageUnderWay, StageView } from './views.ts';
 
-/** What is new of the stage, by field, and by field of its cue: what is absent is as it was told before. */
-export type StageChange = Partial<Omit<StageUnderWay, 'version' | 'cue'>> & {
-  readonly version: number;
-  readonly cue?: Partial<CueView>;
-};
+/** The version, when the cue takes effect, and what is new beside: its clock counts from that moment. */
+export type StageChange = readonly [version: number, at: EpochMs, news?: News];
 
 /** Undefined where only the whole view says it: before the first, and when the evening ends. */
 export function stageChangeBetween(from: StageView | undefined, to: StageView): StageChange | undefined {
   if (from?.status !== 'under-way' || to.status !== 'under-way') return undefined;
-  const { cue: before, ...was } = from;
-  const { cue: now, ...is } = to;
-  const [change, cue] = [newIn(was, is), newIn(before, now)];
-  if (change === undefined || cue === undefined) return undefined;
-  return { ...change, version: to.version, ...(Object.keys(cue).length > 0 && { cue }) };
+  const news = newsBetween(counted(from), counted(to));
+  // Fields that have gone are told with the whole view.
+  if (news !== undefined && !Array.isArray(news)) return undefined;
+  return news === undefined ? [to.version, to.takesEffectAt] : [to.version, to.takesEffectAt, news];
 }
 
 /** Of an evening under way: of no other there are changes. */
-export const withStageChange = (stage: StageView, change: StageChange): StageView => {
-  const was = stage as StageUnderWay;
-  return { ...was, ...change, cue: { ...was.cue, ...change.cue } };
-};
-
-/** The fields that are another; undefined where one has gone, which a message cannot say. */
-function newIn<Fields extends object>(from: Fields, to: Fields): Partial<Fields> | undefined {
-  const textOf = (fields: Fields, name: string): string | undefined =>
-    JSON.stringify(fields[name as keyof Fields]);
-  const names = [...new Set([...Object.keys(from), ...Object.keys(to)])];
-  const changed = names.filter((name) => textOf(from, name) !== textOf(to, name));
-  if (changed.some((name) => textOf(to, name) === undefined)) return undefined;
-  return Object.fromEntries(changed.map((name) => [name, to[name as keyof Fields]])) as Partial<Fields>;
+export function withStageChange(was: StageView, [version, takesEffectAt, news]: StageChange): StageView {
+  const before = counted(was as StageUnderWay);
+  const now = (news === undefined ? before : withNews(before, news)) as typeof before;
+  return { ...now, version, takesEffectAt, clock: shifted(now.clock, takesEffectAt) };
 }
+
+/** With its times from the moment at which the cue takes effect, so that most of them are as they were. */
+const counted = ({ version: _, takesEffectAt, clock, ...stage }: StageUnderWay) => ({
+  ...stage,
+  clock: shifted(clock, -takesEffectAt),
+});
+
+type Clock = StageUnderWay['clock'];
+const shifted = (clock: Clock, by: number): Clock => {
+  const startsAt = epochMs(clock.startsAt + by);
+  return clock.kind === 'running'
+    ? { ...clock, startsAt, endsAt: epochMs(clock.endsAt + by) }
+    : { ...clock, startsAt };
+};

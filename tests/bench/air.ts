@@ -45,7 +45,7 @@ export async function measureAir(): Promise<Figure[]> {
             sums.probes += 1;
           }
           if (probing.has(id)) sums.probeBytes += bytes;
-          else if (text.startsWith('2["stage')) sums.shown += bytes;
+          else if (/^2\["(stage|news)"/.test(text)) sums.shown += bytes;
           else sums.other += bytes;
         };
         socket.io.engine.on('packet', ({ type, data }: { type: string; data?: unknown }) => {

@@ -69,13 +69,13 @@ export async function takeSeats(port: number, evening: OpenEvening, count: numbe
 }
 
 /** The stage as one guest is told of it: whole on coming in, then what is new. */
-export const isStage = (text: string): boolean => /^42\["stage(-change)?"/.test(text);
+export const isStage = (text: string): boolean => /^42\["(stage|news)"/.test(text);
 export class ToldStage {
   #view: StageView | undefined;
 
   hear(text: string): void {
     if (!isStage(text)) return;
-    const [event, told] = JSON.parse(text.slice(2)) as ['stage', StageView] | ['stage-change', StageChange];
+    const [event, told] = JSON.parse(text.slice(2)) as ['stage', StageView] | ['news', StageChange];
     if (event === 'stage') this.#view = told;
     else if (this.#view !== undefined) this.#view = withStageChange(this.#view, told);
   }

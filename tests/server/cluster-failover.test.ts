@@ -129,16 +129,12 @@ describe('two machines whose clocks are 200 ms apart', () => {
     const spread = (moments: readonly number[]) => Math.max(...moments) - Math.min(...moments);
     const watched = (guest: Connection) => {
       let takesEffectAt = 0;
-      const hear = ({
-        takesEffectAt: moment = takesEffectAt,
-      }: {
-        readonly version: number;
-        readonly takesEffectAt?: number;
-      }): void => {
+      guest.socket.on('stage', (view) => {
+        if (view.status === 'under-way') takesEffectAt = view.takesEffectAt;
+      });
+      guest.socket.on('news', ([, moment]) => {
         takesEffectAt = moment;
-      };
-      guest.socket.on('stage', hear);
-      guest.socket.on('stage-change', hear);
+      });
       return Object.assign(guest, { turn: () => takesEffectAt });
     };
     /** Ms of the steady clock at which each device turns to the newest cue. */

@@ -55,7 +55,7 @@ describe('joining and following', () => {
     await host.host({ type: 'Advance', from: 'gathering' });
     await screen.until('stage', (view) => view.status === 'under-way' && view.cue.id === 'welcome');
     expect(new Set(screen.heard.map(({ event }) => event))).toEqual(
-      new Set(['stage', 'stage-change', 'screen', 'board', 'board-change']),
+      new Set(['stage', 'news', 'screen', 'board', 'board-change']),
     );
   });
 

@@ -75,29 +75,32 @@ describe('a page of before', () => {
     }
   });
 
-  it('that guests is told of the whole stage each time, a page of now of what is new', async () => {
-    const noor = await house.guest(made, 'Noor');
-    const before = await enter('guest', noor.key, 3);
-    for (const cue of ['one/first/look', 'one/first/nose']) {
-      await host.host({ type: 'JumpTo', cue });
-      for (const device of [noor, before])
-        await device.until('stage', (view) => view.status === 'under-way' && view.cue.id === cue);
-    }
-    expect(noor.last('stage')).toEqual(before.last('stage'));
-    const toldTo = (device: Device) =>
-      device.frames.flatMap((frame) => /^\d+\["(stage(?:-change)?)",(.*)\]$/.exec(frame)?.slice(1, 3) ?? []);
-    expect(toldTo(before)).not.toContain('stage-change');
-    // Between two steps of one glass hardly anything is new.
-    const [whole = '', change = ''] = [toldTo(before).at(-1), toldTo(noor).at(-1)];
-    expect(toldTo(noor).at(-2)).toBe('stage-change');
-    expect(change.length).toBeLessThan(whole.length / 3);
-    // Who comes in between is told of it whole, and then follows like all others.
-    const late = await enter('guest', noor.key);
-    await host.host({ type: 'Hold' });
-    for (const device of [noor, late])
-      await device.until('stage', (view) => view.status === 'under-way' && view.clock.kind === 'held');
-    expect(late.last('stage')).toEqual(noor.last('stage'));
-  });
+  it.each([3, 4])(
+    'of protocol %i is told of the whole stage each time, a page of now of what is new',
+    async (protocol) => {
+      const noor = await house.guest(made, 'Noor');
+      const before = await enter('guest', noor.key, protocol);
+      for (const cue of ['one/first/look', 'one/first/nose']) {
+        await host.host({ type: 'JumpTo', cue });
+        for (const device of [noor, before])
+          await device.until('stage', (view) => view.status === 'under-way' && view.cue.id === cue);
+      }
+      expect(noor.last('stage')).toEqual(before.last('stage'));
+      const toldTo = (device: Device) =>
+        device.frames.flatMap((frame) => /^\d+\["(stage|news)",(.*)\]$/.exec(frame)?.slice(1, 3) ?? []);
+      expect(toldTo(before)).not.toContain('news');
+      // Between two steps of one glass hardly anything is new.
+      const [whole = '', change = ''] = [toldTo(before).at(-1), toldTo(noor).at(-1)];
+      expect(toldTo(noor).at(-2)).toBe('news');
+      expect(change.length).toBeLessThan(whole.length / 5);
+      // Who comes in between is told of it whole, and then follows like all others.
+      const late = await enter('guest', noor.key);
+      await host.host({ type: 'Hold' });
+      for (const device of [noor, late])
+        await device.until('stage', (view) => view.status === 'under-way' && view.clock.kind === 'held');
+      expect(late.last('stage')).toEqual(noor.last('stage'));
+    },
+  );
 
   it('that hosts is told of the whole room in one, and a page of now of each seat that changes', async () => {
     const [noor] = [await house.guest(made, 'Noor'), await house.guest(made, 'Tomas')];

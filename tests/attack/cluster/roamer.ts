@@ -88,7 +88,7 @@ export class Roamer {
       this.seen.push({ device: this.name, view: JSON.parse(JSON.stringify(view)) as SeenView });
     };
     device.socket.on('stage', see);
-    device.socket.on('stage-change', see);
+    device.socket.on('news', see);
     const entered = await Promise.race([
       device.entered().catch(() => undefined),
       pause(patience).then(() => undefined),

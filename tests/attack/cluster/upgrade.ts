@@ -127,14 +127,16 @@ async function watched(
   const connection = connect('guest', { origin, tasting, key });
   const [seen, gaps, late]: [number[], number[], number[]] = [[], [], []];
   let known = 0;
-  const see = ({ version, takesEffectAt = known }: { version: number; takesEffectAt?: number }): void => {
+  const see = (version: number, takesEffectAt: number): void => {
     seen.push(version);
     if (takesEffectAt <= known) return;
     if (known > 0) late.push(Math.max(0, connection.clock.now() - takesEffectAt));
     known = takesEffectAt;
   };
-  connection.socket.on('stage', see);
-  connection.socket.on('stage-change', see);
+  connection.socket.on('stage', (view) =>
+    see(view.version, view.status === 'under-way' ? view.takesEffectAt : known),
+  );
+  connection.socket.on('news', ([version, takesEffectAt]) => see(version, takesEffectAt));
   let lost: number | undefined;
   connection.link.subscribe(({ status }) => {
     if (status === 'lost') lost ??= performance.now();

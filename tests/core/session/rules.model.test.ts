@@ -67,7 +67,7 @@ function checkStep(
     expect(hostSeats(after, known), 'seats').toEqual(hostSeats(after));
     // What a follower makes of what is new is what it would have been told as a whole.
     const [from, to] = [stageView(before, 1), stageView(after, 2)];
-    const change = overTheWire(stageChangeBetween(from, to)) ?? { version: 0 };
+    const change = overTheWire(stageChangeBetween(from, to)) ?? [0, epochMs(0)];
     expect(withStageChange(overTheWire(from), change), 'stage').toEqual(overTheWire(to));
   }
   const entered = events.filter((event) => event.type === 'CueEntered');

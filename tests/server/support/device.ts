@@ -56,7 +56,7 @@ export class Device {
         board = withChange(anew ? new Map() : board, change);
         this.heard.push({ event: 'board', view: boardOfParts(board, version) });
       }
-      if (event === 'stage-change') {
+      if (event === 'news') {
         const last = this.last('stage');
         if (last === undefined) throw new Error('A change of a stage that was never told.');
         this.heard.push({ event: 'stage', view: withStageChange(last, view as StageChange) });
