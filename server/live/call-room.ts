@@ -136,9 +136,12 @@ export class CallRoom {
       return refusal('wrong-key');
     }
     if (!this.#joins.take(place)) return refusal('too-fast');
-    const [before] = [...this.#members.values()].filter((member) => member.place === place);
-    if (before === undefined && this.#members.size >= mostPeers) return refusal('call-full');
-    if (before !== undefined && before !== known) this.#drop(before);
+    // Also what the same device was in the call as before: a screen may become the camera of the table.
+    const before = [...this.#members.values()].filter(
+      (member) => member.place === place || member.socket === socket,
+    );
+    if (before.length === 0 && this.#members.size >= mostPeers) return refusal('call-full');
+    for (const member of before) if (member !== known) this.#drop(member);
     known?.forget();
     const seat = badge.bearer.role === 'guest' ? badge.bearer.seat : null;
     const forget = () => undefined;

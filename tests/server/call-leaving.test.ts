@@ -81,6 +81,17 @@ describe('[V6] who goes', () => {
     expect(await signal(noor, 'tomas-phone')).toEqual({ ok: true });
   });
 
+  it('leaves nothing of itself behind when a device was first the television and then the camera at the table', async () => {
+    const tonight = await threeInCall();
+    const screen = await away.screenOf(tonight);
+    await join(screen, 'television');
+    await inCall(tonight.host, 'host-tablet', 'noor-phone', 'tomas-phone', 'television');
+    expect(await join(screen, 'room-camera', { as: 'room' })).toMatchObject({ ok: true });
+    await inCall(tonight.host, 'host-tablet', 'noor-phone', 'tomas-phone', 'room-camera');
+    await ask(screen, { type: 'Leave' });
+    await inCall(tonight.host, 'host-tablet', 'noor-phone', 'tomas-phone');
+  });
+
   it('takes the screens with them when the host takes those away', async () => {
     const tonight = await threeInCall();
     await join(await away.screenOf(tonight), 'television');
