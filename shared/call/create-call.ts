@@ -12,20 +12,17 @@ import {
 import { type PeerId, peerId } from '../../core/ids.ts';
 import { newCommandId } from '../seats/new-id.ts';
 import type { FailureCode } from '../wire/answer.ts';
-import type { CallAsk, CallPeer, CallShown, CallView } from '../wire/call.ts';
-import type { CallAnswer } from '../wire/protocol.ts';
+import type { CallPeer, CallShown, CallView } from '../wire/call.ts';
 import type { Call, CallEvening, CallPlace } from './call.ts';
+import { type CallAsked, callAsks } from './call-asks.ts';
 import type { LineMeasure, Received } from './call-media.ts';
 import { tooPoorForPictures } from './low-data.ts';
 import { createMesh, type Mesh } from './mesh.ts';
 import { createOwnMedia } from './own-media.ts';
 
-const answerWithin = 5000;
 /** Ms after a line has come back in which nobody is missed: others come back too, and their pictures go on [V6]. */
 const settling = 8000;
 const measureEvery = 2000;
-/** Ms until what must be known is said again. */
-const againAfter = 1000;
 /** Ms in which somebody who joins is let wait for their turn. */
 const longestJoining = 10_000;
 
@@ -79,26 +76,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     };
   });
 
-  const ask = async (
-    asked: CallAsk,
-  ): Promise<CallAnswer | { readonly ok: false; readonly code: 'no-answer' }> => {
-    const answer = await socket
-      .timeout(answerWithin)
-      .emitWithAck('call:ask', asked)
-      .catch(() => undefined);
-    return answer ?? { ok: false, code: 'no-answer' };
-  };
-
-  /** Asks until it is answered, also where too much was asked at once, as long as `wanted` and the line stands. */
-  const insist = async (asked: CallAsk, wanted: () => boolean): ReturnType<typeof ask> => {
-    for (;;) {
-      const answer = await ask(asked);
-      if (answer.ok || (answer.code !== 'too-fast' && answer.code !== 'no-answer')) return answer;
-      await new Promise((resolve) => setTimeout(resolve, againAfter));
-      if (!socket.connected || !wanted()) return answer;
-    }
-  };
-
+  const { ask, insist } = callAsks(socket);
   const end = (why: FailureCode | 'elsewhere' | 'sent-away' | null): void => {
     mesh?.close();
     unfollow();
@@ -128,19 +106,22 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     view.value = next;
     if (id === null) return;
     if (next.peers.some(({ peer }) => peer === id)) subscribe();
-    else if (settled) {
-      const same = (each: CallPeer) => each.role === role && each.seat === seat && role !== 'screen';
-      end(next.peers.some(same) ? 'elsewhere' : 'sent-away');
-    }
+    else if (settled) end(isElsewhere() ? 'elsewhere' : 'sent-away');
   };
-  const joinAs = (peer: PeerId, wanted: () => boolean): ReturnType<typeof ask> =>
+  /** Another device of the same seat, or another tablet of the host, has the place in the call. */
+  const isElsewhere = (): boolean =>
+    role !== 'screen' && others.peek().some((each) => each.role === role && each.seat === seat);
+  const joinAs = (peer: PeerId, wanted: () => boolean): Promise<CallAsked> =>
     insist({ type: 'Join', peer, as: role === 'room' ? 'room' : 'self', shown: shown.peek() }, wanted);
   /** Else the others would go on seeing this device in the call. Whoever joins anew takes the old place themselves. */
   const sayLeft = (): void => {
     if (place.peek().at === 'in') void insist({ type: 'Leave' }, () => place.peek().at === 'out');
   };
 
-  /** A line that has come back: who is in the call is told anew, and this device takes its own place again. */
+  /**
+   * A line that has come back: who is in the call is told anew, and this device takes its own place again, unless another one
+   * has it by now.
+   */
   const comeBack = (): void => {
     const id = own();
     if (id === null) return void insist({ type: 'Watch' }, () => place.peek().at === 'out');
@@ -150,7 +131,12 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       settled = true;
       hear(view.peek());
     }, settling);
-    void joinAs(id, () => own() === id).then((answer) => {
+    const isIn = (): boolean => own() === id;
+    const retaken = insist({ type: 'Watch' }, isIn).then((told) => {
+      if (told.ok && isIn() && isElsewhere()) end('elsewhere');
+      return told.ok && isIn() ? joinAs(id, isIn) : told;
+    });
+    void retaken.then((answer) => {
       if (!answer.ok && answer.code !== 'no-answer' && answer.code !== 'too-fast') end(answer.code);
       else mesh?.mend();
     });

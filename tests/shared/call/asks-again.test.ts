@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals-core';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { seatId } from '../../../core/ids.ts';
+import { peerId, seatId } from '../../../core/ids.ts';
 import type { CallEvening } from '../../../shared/call/call.ts';
 import { createCall } from '../../../shared/call/create-call.ts';
 import type { OwnMedia } from '../../../shared/call/own-media.ts';
@@ -109,12 +109,33 @@ describe('[V6] what the server refuses as too fast', () => {
     await call.join();
     for (const each of ['Join', 'Show'] as const) refuses.add(each);
     listeners.get('connect')?.();
+    await vi.advanceTimersByTimeAsync(0);
     const before = times('Join');
     await vi.advanceTimersByTimeAsync(2500);
     expect(times('Join')).toBe(before + 2);
     refuses.clear();
     await vi.advanceTimersByTimeAsync(30_000);
     expect(times('Join')).toBe(before + 3);
+    call.close();
+  });
+
+  it('does not take the call back from another device that has it by the time the line has come back', async () => {
+    const { call, times, listeners } = opened();
+    await call.join();
+    const before = times('Join');
+    const shown = { microphone: false, camera: false, voiceOnly: false };
+    const other = {
+      ...shown,
+      peer: peerId('peer-of-another-phone'),
+      role: 'guest',
+      seat,
+      name: 'Wren',
+    } as const;
+    listeners.get('connect')?.();
+    listeners.get('call')?.({ peers: [other] });
+    await vi.advanceTimersByTimeAsync(30_000);
+    expect(call.place.value).toEqual({ at: 'out', why: 'elsewhere' });
+    expect(times('Join')).toBe(before);
     call.close();
   });
 
