@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { callWords as words } from '../../shared/language/en/call.ts';
+import { cueWords as sheet } from '../../shared/language/en/cues.ts';
+import { atHome, join } from '../server/support/callers.ts';
 import { CallEvening, joins, turnOn } from './call-evening.ts';
 import { flowOf, flowWithin } from './call-media.ts';
 import type { Guest } from './guest.ts';
@@ -50,6 +52,40 @@ describe('the call at the table', () => {
     if (tile && square) expect(tile.x).toBeGreaterThan(square.x + square.width);
     await television.look('call-television');
     expect(await flowOf(page)).toMatchObject({ pictureBytesSent: 0, voicePacketsSent: 0 });
+    // Nobody can scroll there: words and faces stand on it whole, at the long scenes too, and for five more at home.
+    const below = () => page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    const { cues, house, made, conductor } = evening;
+    for (const [kind, verb] of [
+      ['practice', sheet.step.swirl.spirit.verb],
+      ['break', sheet.break.verb],
+      ['discussion', sheet.discussion.verb],
+    ] as const) {
+      const cue = cues.find((each) => each.kind === kind);
+      if (cue === undefined) throw new Error(`There is no ${kind}.`);
+      await evening.goTo(cue.id);
+      await television.heading(verb, 1).waitFor();
+      await television.photograph(`call-television-${kind}`);
+      expect({ kind, below: await below() }).toEqual({ kind, below: 0 });
+    }
+    for (let count = 0; count < 5; count += 1)
+      expect(
+        await join(await atHome(await house.guest(made, `Guest ${count}`)), `still-${count}`),
+      ).toMatchObject({
+        ok: true,
+      });
+    await page.locator('.screen-call .call-tile').nth(5).waitFor();
+    await conductor.host({ type: 'OpenDiscussion', pours: ['one'] });
+    await television.photograph('call-television-many');
+    expect(
+      await page
+        .locator('.screen-call .call-tile')
+        .evaluateAll((all) =>
+          all
+            .map((each) => each.getBoundingClientRect())
+            .filter(({ top, bottom }) => top < 0 || bottom > innerHeight),
+        ),
+    ).toEqual([]);
+    expect(await below()).toBe(0);
     expect(television.faults).toEqual([]);
     await television.leaves();
   });
