@@ -73,6 +73,16 @@ function InCall({ call }: CallPanelProps) {
           {said}
         </p>
       )}
+      {call.voiceOnly.value === 'poor-line' && (
+        <>
+          <p class="small call-warning" role="alert">
+            {words.poorLineHere}
+          </p>
+          <Button kind="quiet" onPress={() => call.wishVoiceOnly(false)}>
+            {words.pictures}
+          </Button>
+        </>
+      )}
     </>
   );
 }

@@ -159,6 +159,32 @@ describe('the call and its devices', () => {
     await hearsEachOther(host, person);
   });
 
+  it('says on the tablet too that a poor line carries voices only, and shows pictures again when asked', async () => {
+    const { page } = host;
+    const pictures = () => page.locator('.call-tiles video').count();
+    await turnOn(host, 'camera');
+    await expect.poll(pictures).toBe(1);
+    await page.evaluate(() => {
+      const ask = RTCPeerConnection.prototype.getStats;
+      const narrow = (stats: { readonly type: string }) =>
+        stats.type === 'candidate-pair' ? { ...stats, availableOutgoingBitrate: 90_000 } : stats;
+      RTCPeerConnection.prototype.getStats = async function getStats() {
+        return new Map([...(await ask.call(this)).entries()].map(([id, stats]) => [id, narrow(stats)]));
+      };
+      Object.assign(window, {
+        widen: () => Object.assign(RTCPeerConnection.prototype, { getStats: ask }),
+      });
+    });
+    await host.text(words.poorLineHere).waitFor();
+    await expect.poll(pictures).toBe(0);
+    await host.look('call-tablet-poor-line');
+    await page.evaluate(() => (window as unknown as { widen: () => void }).widen());
+    await host.button(words.pictures).click();
+    await expect.poll(pictures).toBe(1);
+    await expect.poll(() => host.text(words.poorLineHere).count()).toBe(0);
+    await hearsEachOther(host, lark.person);
+  });
+
   it('[V9] goes on when the host finishes the evening, and ends when its pages are left', async () => {
     const person = host;
     await evening.conductor.host({ type: 'Finish' });

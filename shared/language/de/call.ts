@@ -26,6 +26,8 @@ export const callWords: CallWords = {
   voiceOnly: 'Nur Ton',
   voiceOnlyHint: 'Keine Bilder: So trägt auch eine schwache Verbindung die Stimmen.',
   poorLine: 'Die Verbindung ist schwach, darum nur Ton. Unter „Mehr“ schaltest du die Bilder wieder ein.',
+  poorLineHere: 'Die Verbindung ist schwach, darum nur Ton.',
+  pictures: 'Bilder wieder zeigen',
   voiceNow: (name) => `Du hörst: ${name}`,
   lost: 'Verbindung weg',
   speaks: 'spricht',

@@ -24,6 +24,8 @@ export const callWords = {
   voiceOnly: 'Voice only',
   voiceOnlyHint: 'No pictures: a poor line then still carries the voices.',
   poorLine: 'The line is poor, so it is voices only. Turn pictures on again under “More”.',
+  poorLineHere: 'The line is poor, so it is voices only.',
+  pictures: 'Show pictures again',
   voiceNow: (name: string) => `You hear: ${name}`,
   lost: 'line lost',
   speaks: 'speaking',
