@@ -40,6 +40,7 @@ export class PeerLink {
   #ignoresOffer = false;
   #answerPending = false;
   #candidates: RTCIceCandidate[] = [];
+  #received: Promise<void> = Promise.resolve();
   #timers = new Set<ReturnType<typeof setTimeout>>();
 
   constructor(options: PeerLinkOptions) {
@@ -67,7 +68,14 @@ export class PeerLink {
     }
   }
 
-  async receive(signal: CallSignal): Promise<void> {
+  /** One after the other: while an offer is being answered the next one would be answered by an offer. */
+  receive(signal: CallSignal): Promise<void> {
+    const done = this.#received.then(() => this.#take(signal));
+    this.#received = done.catch(() => undefined);
+    return done;
+  }
+
+  async #take(signal: CallSignal): Promise<void> {
     const { pc } = this;
     if (signal.is === 'hello') {
       if (pc.remoteDescription !== null) this.#options.onStale(signal);

@@ -27,36 +27,37 @@ export interface Flow {
   readonly voicePacketsHeard: number;
 }
 
-/** What has gone over the lines of a page until now. */
-export const flowOf = (page: Page): Promise<Flow> =>
-  page.evaluate(async () => {
-    const { kept } = window as unknown as { kept: RTCPeerConnection[] };
-    const open = kept.filter(({ connectionState }) => connectionState === 'connected');
-    const flow = {
-      connected: open.length,
-      frames: 0,
-      energySent: 0,
-      voicePacketsSent: 0,
-      pictureBytesSent: 0,
-      energyHeard: 0,
-      voicePacketsHeard: 0,
-    };
-    for (const connection of open) {
-      for (const stats of (await connection.getStats()).values()) {
-        if (stats.type === 'media-source' && stats.kind === 'audio')
-          flow.energySent += stats.totalAudioEnergy ?? 0;
-        if (stats.type === 'outbound-rtp' && stats.kind === 'audio')
-          flow.voicePacketsSent += stats.packetsSent;
-        if (stats.type === 'outbound-rtp' && stats.kind === 'video') flow.pictureBytesSent += stats.bytesSent;
-        if (stats.type === 'inbound-rtp' && stats.kind === 'video') flow.frames += stats.framesDecoded ?? 0;
-        if (stats.type === 'inbound-rtp' && stats.kind === 'audio')
-          flow.energyHeard += stats.totalAudioEnergy ?? 0;
-        if (stats.type === 'inbound-rtp' && stats.kind === 'audio')
-          flow.voicePacketsHeard += stats.packetsReceived ?? 0;
-      }
+/** Runs in the page: what has gone over its lines until now. */
+export async function readFlow(): Promise<Flow> {
+  const { kept } = window as unknown as { kept: RTCPeerConnection[] };
+  const open = kept.filter(({ connectionState }) => connectionState === 'connected');
+  const flow = {
+    connected: open.length,
+    frames: 0,
+    energySent: 0,
+    voicePacketsSent: 0,
+    pictureBytesSent: 0,
+    energyHeard: 0,
+    voicePacketsHeard: 0,
+  };
+  for (const connection of open) {
+    for (const stats of (await connection.getStats()).values()) {
+      if (stats.type === 'media-source' && stats.kind === 'audio')
+        flow.energySent += stats.totalAudioEnergy ?? 0;
+      if (stats.type === 'outbound-rtp' && stats.kind === 'audio') flow.voicePacketsSent += stats.packetsSent;
+      if (stats.type === 'outbound-rtp' && stats.kind === 'video') flow.pictureBytesSent += stats.bytesSent;
+      if (stats.type === 'inbound-rtp' && stats.kind === 'video') flow.frames += stats.framesDecoded ?? 0;
+      if (stats.type === 'inbound-rtp' && stats.kind === 'audio')
+        flow.energyHeard += stats.totalAudioEnergy ?? 0;
+      if (stats.type === 'inbound-rtp' && stats.kind === 'audio')
+        flow.voicePacketsHeard += stats.packetsReceived ?? 0;
     }
-    return flow;
-  });
+  }
+  return flow;
+}
+
+/** What has gone over the lines of a page until now. */
+export const flowOf = (page: Page): Promise<Flow> => page.evaluate(readFlow);
 
 /** What goes over them within a time. */
 export async function flowWithin(page: Page, ms: number): Promise<Flow> {

@@ -7,6 +7,7 @@ import puppeteer, {
 import { findChromium } from '../support/browser.ts';
 import { momentNow } from '../support/moment.ts';
 import type { Device, Exposed, Sheet, Size } from './device.ts';
+import { inPage } from './in-page.ts';
 import { programOf } from './installed.ts';
 import { missingIn } from './told.ts';
 
@@ -15,23 +16,47 @@ interface PrintingDevice extends Device {
   print(sheet: Sheet): Promise<Buffer>;
 }
 
-/**
- * A Firefox of its own, spoken to by WebDriver BiDi.
- * @param world the environment of a display with a window for it; absent: it has none
- */
-export const openFirefox = (size: Size, dark = false, world?: NodeJS.ProcessEnv): Promise<PrintingDevice> =>
-  openDevice('firefox', size, {
-    ...(world === undefined ? {} : { headless: false, env: world }),
-    browser: 'firefox',
-    executablePath: programOf('firefox-esr|firefox') ?? '',
-    // The tree for assistive technology is the browser's, not the page's.
-    args: ['--remote-allow-system-access'],
-    extraPrefsFirefox: {
-      'intl.accept_languages': momentNow()?.locale ?? 'en-GB',
-      'layout.css.prefers-color-scheme.content-override': dark ? 0 : 1,
-      'media.autoplay.default': 0,
+interface FirefoxOptions {
+  /** The environment of a display with a window for it; absent: it has none. */
+  readonly world?: NodeJS.ProcessEnv;
+  /** A camera and a microphone that it makes up, which every page may use, and addresses that this machine alone knows. */
+  readonly fakeMedia?: boolean;
+  /** Runs in each page before its own scripts. */
+  readonly before?: () => void;
+}
+
+/** A Firefox of its own, spoken to by WebDriver BiDi. */
+export const openFirefox = (
+  size: Size,
+  dark = false,
+  { world, fakeMedia = false, before }: FirefoxOptions = {},
+): Promise<PrintingDevice> =>
+  openDevice(
+    'firefox',
+    size,
+    {
+      ...(world === undefined ? {} : { headless: false, env: world }),
+      browser: 'firefox',
+      executablePath: programOf('firefox-esr|firefox') ?? '',
+      // The tree for assistive technology is the browser's, not the page's.
+      args: ['--remote-allow-system-access'],
+      extraPrefsFirefox: {
+        'intl.accept_languages': momentNow()?.locale ?? 'en-GB',
+        'layout.css.prefers-color-scheme.content-override': dark ? 0 : 1,
+        'media.autoplay.default': 0,
+        ...(fakeMedia
+          ? {
+              'media.navigator.streams.fake': true,
+              'media.navigator.permission.disabled': true,
+              'media.peerconnection.ice.loopback': true,
+              // Names of the local network are not looked up in a test.
+              'media.peerconnection.ice.obfuscate_host_addresses': false,
+            }
+          : {}),
+      },
     },
-  });
+    before,
+  );
 
 /** A Chromium of its own, held in the same way. */
 export const openChromium = (size: Size, dark = false): Promise<Device> =>
@@ -48,11 +73,13 @@ async function openDevice(
   engine: 'chromium' | 'firefox',
   size: Size,
   launch: LaunchOptions,
+  before?: () => void,
 ): Promise<PrintingDevice> {
   const browser = await puppeteer.launch({ headless: true, ...launch });
   // The first tab of a window that nobody looks at never gets the focus.
   const page = await browser.newPage();
   await page.setViewport(size);
+  if (before !== undefined) await page.evaluateOnNewDocument(inPage(before));
   return {
     engine,
     open: async (address) => {

@@ -26,7 +26,7 @@ export async function keepWhatIsRead(): Promise<void> {
 
 async function readEvening(orca: Orca, role: 'guest' | 'host'): Promise<string> {
   const house = await House.open();
-  const device = await openFirefox({ width: 1000, height: 760 }, false, orca.world);
+  const device = await openFirefox({ width: 1000, height: 760 }, false, { world: orca.world });
   const lines: string[] = [];
   const note = async (moment: string): Promise<void> => {
     lines.push(`# ${moment}`, ...(await orca.said()), '');
