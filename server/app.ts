@@ -13,7 +13,7 @@ import { HouseOpenings, isStrangers } from './access/open-houses.ts';
 import { peersOf } from './access/peers.ts';
 import { externalAddresses } from './addresses.ts';
 import { type Chance, realChance } from './chance.ts';
-import { type Clock, wallClock } from './clock.ts';
+import { type Clock, steadyClock } from './clock.ts';
 import { guardedClock, reasonOf } from './guard.ts';
 import { RecapDesk } from './http/recap/recap-desk.ts';
 import { createSite } from './http/site.ts';
@@ -101,7 +101,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { store, origins = [], chance = realChance, cluster } = options;
   const log = options.log ?? stderrLog('warn');
   // Every alarm of the server goes through this clock, so that none can end the process.
-  const clock = guardedClock(options.clock ?? wallClock, (error) =>
+  const clock = guardedClock(options.clock ?? steadyClock(), (error) =>
     log.error({ reason: reasonOf(error) }, 'an alarm failed'),
   );
   const houseKey = options.houseKey ?? chance.key();

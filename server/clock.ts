@@ -77,6 +77,3 @@ export function steadyClock(time: MachineTime = machineTime, notBefore = 0): Clo
     notBefore: (moment) => steadyClock(time, moment),
   };
 }
-
-/** The machine's own. */
-export const wallClock: Clock = steadyClock();

@@ -39,6 +39,7 @@ export default defineConfig({
           root,
           maxWorkers,
           setupFiles,
+          globalSetup: ['tests/support/bundle-server.ts'],
           include: ['tests/server/**/*.test.ts'],
           testTimeout: longest,
           hookTimeout: longest,
@@ -52,6 +53,8 @@ export default defineConfig({
           name: 'e2e',
           root,
           maxWorkers,
+          // Files share what is loaded, and a browser; each opens its own pages and servers, and closes them.
+          isolate: false,
           setupFiles,
           globalSetup: ['tests/engines/install.ts'],
           include: ['tests/e2e/**/*.test.ts'],

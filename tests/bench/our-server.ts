@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 import { epochMs } from '../../core/units.ts';
 import { type RunningServer, startServer } from '../../server/app.ts';
-import { type Clock, wallClock } from '../../server/clock.ts';
+import { type Clock, steadyClock } from '../../server/clock.ts';
 import { openPostgresStore } from '../../server/store/postgres/postgres.ts';
 import { openSqliteStore } from '../../server/store/sqlite.ts';
 import { clockAhead } from '../support/clock-ahead.ts';
@@ -76,14 +76,14 @@ function watched() {
 answerParent(
   {
     async listen({ speed = 1, database }: { speed?: number; database?: string }) {
-      server = await start(speed === 1 ? wallClock : fastClock(speed), 0, database);
+      server = await start(speed === 1 ? steadyClock() : fastClock(speed), 0, database);
       return { port: server.port, houseKey };
     },
     /** Stops and starts again at the same address; the ms from opening the store until it listens. */
     async restart() {
       await server?.stop();
       const began = performance.now();
-      server = await start(wallClock, server?.port ?? 0);
+      server = await start(steadyClock(), server?.port ?? 0);
       return { ms: performance.now() - began };
     },
     fill: (wanted: { sessions: number; events: number }) => fillStore(openSqliteStore(file), wanted),

@@ -7,7 +7,7 @@ import { cueNow, type Session, unopened } from '../../core/session/state.ts';
 import { type Plan, planSchema } from '../../core/tasting.ts';
 import { durationMs, epochMs } from '../../core/units.ts';
 import { realChance } from '../../server/chance.ts';
-import { wallClock } from '../../server/clock.ts';
+import { steadyClock } from '../../server/clock.ts';
 import { Conductors } from '../../server/live/conductors.ts';
 import { createLiveServer } from '../../server/live/gateway.ts';
 import { stderrLog } from '../../server/log.ts';
@@ -51,7 +51,7 @@ export async function fillStore(
 export async function firstUses(store: Store): Promise<{ readonly waits: number[] }> {
   const conductors = new Conductors({
     store,
-    clock: wallClock,
+    clock: steadyClock(),
     io: createLiveServer([]),
     log: stderrLog('warn'),
     graces: { host: durationMs(30_000), seat: durationMs(15_000) },

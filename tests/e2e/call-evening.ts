@@ -8,7 +8,7 @@ import { callWords as words } from '../../shared/language/en/call.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { keepConnections } from './call-media.ts';
 import { Guest } from './guest.ts';
 import { Person } from './person.ts';
@@ -48,7 +48,7 @@ export class CallEvening {
     options: Partial<ServerOptions> = {},
     before: (person: Person) => Promise<void> = () => Promise.resolve(),
   ): Promise<CallEvening> {
-    const browser = await openBrowser({ fakeMedia: true });
+    const browser = await lendBrowser({ fakeMedia: true });
     const house = await House.open(options);
     const made = await house.plan(plan);
     const conductor = await house.host(made);

@@ -3,7 +3,7 @@ import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { PeerLink as Link } from '../../shared/call/peer-link.ts';
 import type { CallSignal } from '../../shared/wire/call.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 
 /** Two ends of one line of the call, as the mesh opens them, in a page of a real Chromium. */
 let browser: Browser;
@@ -18,7 +18,7 @@ beforeAll(async () => {
   });
   const [chunk] = [built].flat().flatMap((each) => ('output' in each ? each.output : []));
   if (chunk?.type !== 'chunk') throw new Error('The line was not built.');
-  browser = await openBrowser({ fakeMedia: true });
+  browser = await lendBrowser({ fakeMedia: true });
   page = await browser.newPage();
   await page.addScriptTag({ content: `${chunk.code};Object.assign(window, { callLink });` });
 });

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { epochMs } from '../../core/units.ts';
 import { callServersFor, turnCredential } from '../../server/access/call-servers.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { hasRelay, openRelay, type Relay } from '../support/relay.ts';
 
 /**
@@ -77,7 +77,7 @@ describe.runIf(hasRelay())('a call through a relay', () => {
   let servers: (changes?: { readonly secret?: string; readonly at?: number }) => readonly object[];
   beforeAll(async () => {
     relay = await openRelay(secret);
-    browser = await openBrowser();
+    browser = await lendBrowser();
     page = await browser.newPage();
     const turn = [`turn:127.0.0.1:${relay.port}?transport=udp`, `turn:127.0.0.1:${relay.port}?transport=tcp`];
     servers = (changes = {}) =>

@@ -8,13 +8,13 @@ import { planWords } from '../../shared/language/en/plan.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
 import { House, houseKey } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Person } from './person.ts';
 
 let browser: Browser;
 let house: House;
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
 });
 afterAll(async () => {

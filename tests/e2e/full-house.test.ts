@@ -5,7 +5,7 @@ import { cueWords } from '../../shared/language/en/cues.ts';
 import { guestWords } from '../../shared/language/en/guest.ts';
 import { hostWords as words } from '../../shared/language/en/host.ts';
 import { keepsakeWords } from '../../shared/language/en/keepsake.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { crowding } from './crowding.ts';
 import { type FullHouse, fillHouse, longNames } from './full-house.ts';
 import { Guest } from './guest.ts';
@@ -21,7 +21,7 @@ let host: Person;
 let guest: Guest;
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   full = await fillHouse();
   const { house, made } = full;
   host = await Person.arrives(browser, 'host', 'tablet');

@@ -11,7 +11,7 @@ import { storyWords } from '../../shared/language/en/host-story.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House, type Guest as StandIn } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
 import { Person } from './person.ts';
 
@@ -68,7 +68,7 @@ async function phoneOf(seat: StandIn | undefined, theme: 'light' | 'dark'): Prom
 }
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan(plan);
   await house.labelFirst(made, plan);

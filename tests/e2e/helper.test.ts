@@ -8,7 +8,7 @@ import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Person } from './person.ts';
 
 const { placeItems } = hostWords.doors;
@@ -40,7 +40,7 @@ describe('the page of a helper', () => {
   }
 
   beforeAll(async () => {
-    browser = await openBrowser();
+    browser = await lendBrowser();
     house = await House.open();
     made = await house.plan(
       aPlan({ blind: true, codes: { one: '731', two: '402', three: '566' }, guests: 2 }),

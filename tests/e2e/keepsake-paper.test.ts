@@ -5,7 +5,7 @@ import { epochMs } from '../../core/units.ts';
 import { keepsakeHtml } from '../../guest/keepsake/keepsake-html.ts';
 import type { Keepsake } from '../../shared/wire/http.ts';
 import { language, vocabularyOf } from '../shared/guest/keepsake-words.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { readPdf } from '../support/pdf.ts';
 
 /** An evening of sixteen pours with notes, stories and what a room of forty guessed of all six facts, as one saved page. */
@@ -67,7 +67,7 @@ const px = (mm: number): number => (mm * 96) / 25.4;
 let browser: Browser;
 let page: Page;
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   page = await browser.newPage();
   await page.setContent(keepsakeHtml(keepsake, vocabularyOf, language, new Map()));
 });

@@ -6,7 +6,7 @@ import { kitWords as words } from '../../shared/language/en/kit.ts';
 import { kitReportWords as reports } from '../../shared/language/en/kit-reports.ts';
 import { planWords } from '../../shared/language/en/plan.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { createTasting } from '../support/tasting.ts';
 import { Person } from './person.ts';
 import { Premises } from './premises.ts';
@@ -143,7 +143,7 @@ describe('a guest at home, before the evening', () => {
   });
 
   it('says of a camera that was refused how to allow it', async () => {
-    const strict = await openBrowser();
+    const strict = await lendBrowser();
     const dove = await Person.arrives(strict, 'Dove', 'phone');
     await dove.page.addInitScript(() => {
       MediaDevices.prototype.getUserMedia = () => Promise.reject(new DOMException('no', 'NotAllowedError'));

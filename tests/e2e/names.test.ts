@@ -17,7 +17,7 @@ import { screenWords } from '../../shared/language/en/screen.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House, type Guest as StandIn } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
 import { Person } from './person.ts';
 
@@ -49,7 +49,7 @@ let phone: Person;
 let screen: Person;
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan(plan);
   await house.labelFirst(made, plan);

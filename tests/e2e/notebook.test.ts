@@ -8,7 +8,7 @@ import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
 import { aNumber, like } from './like.ts';
 import { plan, tapped } from './notebook-plan.ts';
@@ -28,7 +28,7 @@ let colm: Guest;
 const both = () => [berit, colm];
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan(plan);
   await house.labelFirst(made, plan);

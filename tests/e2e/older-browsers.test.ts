@@ -11,7 +11,7 @@ import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
 import { aPlan } from '../server/support/plans.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { forgetNewerMethods, forgetOurLayout, refuseStorage } from '../support/older-browser.ts';
 import { seededRandom } from '../support/seeded-random.ts';
 import { Guest } from './guest.ts';
@@ -29,7 +29,7 @@ let made: CreatedTasting;
 let host: Device;
 
 beforeAll(async () => {
-  browser = await openBrowser({ before: forgetNewerMethods });
+  browser = await lendBrowser({ before: forgetNewerMethods });
   house = await House.open();
   made = await house.plan(aPlan());
   host = await house.host(made);
@@ -150,7 +150,7 @@ describe('a browser of 2021', () => {
 });
 
 it('leaves the sentence of its page standing in a browser from before', async () => {
-  const older = await openBrowser({ before: forgetOurLayout });
+  const older = await lendBrowser({ before: forgetOurLayout });
   for (const [address, words] of [
     [`/j/${made.code}`, 'guestTooOld'],
     ['/host', 'hostTooOld'],

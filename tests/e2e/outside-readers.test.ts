@@ -17,7 +17,7 @@ import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { plan, screenOf } from '../engines/evening.ts';
 import { hasPoppler } from '../engines/installed.ts';
 import { type Guest, House, houseKey } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { csvLines, htmlFaults, readByPoppler, throughPython } from '../support/outside-readers.ts';
 import { readPdf } from '../support/pdf.ts';
 import { Person } from './person.ts';
@@ -34,7 +34,7 @@ const tasted: string[] = [];
 const written = '=1+1, "wet", slate; and\nmore';
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan({ ...plan, remoteGuests: 2, startsAt: '2031-05-14T19:00:00Z' });
   host = await Person.arrives(browser, 'host', 'tablet');

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { type Line, layLine } from '../support/line.ts';
 import { forgetFolder, type SpawnedServer, spawnServer, temporaryFolder } from '../support/server.ts';
 
@@ -25,7 +25,7 @@ export class Premises {
     options: { readonly pageCache?: boolean; readonly fakeMedia?: boolean } = {},
   ): Promise<Premises> {
     const [room, wifi] = [await layLine(), await layLine()];
-    const premises = new Premises(await openBrowser(options), room, wifi, await temporaryFolder());
+    const premises = new Premises(await lendBrowser(options), room, wifi, await temporaryFolder());
     await premises.serve();
     return premises;
   }

@@ -5,14 +5,14 @@ import { hostWords } from '../../shared/language/en/host.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import type { RecapExport } from '../../shared/wire/http.ts';
 import { houseKey } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { type EveningBehind, playAnEvening } from './evening-behind.ts';
 import { Person, sizes } from './person.ts';
 
 let browser: Browser;
 let evening: EveningBehind;
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   evening = await playAnEvening();
 });
 afterAll(async () => {

@@ -11,7 +11,7 @@ import { notebookWords } from '../../shared/language/en/notebook.ts';
 import { resultWords as words } from '../../shared/language/en/result.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { House, type Guest as StandIn } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
 import { Person } from './person.ts';
 
@@ -40,7 +40,7 @@ const standIns: StandIn[] = [];
 const everywhere = () => [host, berit.person, colm.person, screen];
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan(plan);
   const opening = await house.host(made);

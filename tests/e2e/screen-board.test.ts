@@ -11,7 +11,7 @@ import { screenPages } from '../../shared/talk/screen-pages.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Device } from '../server/support/device.ts';
 import { type Guest, House } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { seededRandom } from '../support/seeded-random.ts';
 import { anything, like } from './like.ts';
 import { Person } from './person.ts';
@@ -47,7 +47,7 @@ let screen: Person;
 const guests: Guest[] = [];
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan(plan);
   await house.labelFirst(made, plan);

@@ -7,13 +7,13 @@ import { recapWords } from '../../shared/language/en/recap.ts';
 import { House } from '../server/support/house.ts';
 import { temporaryFolder } from '../server/support/process.ts';
 import { layStore, releases } from '../stored/releases.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { readPdf } from '../support/pdf.ts';
 import { Person } from './person.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
 });
 afterAll(() => browser?.close());
 

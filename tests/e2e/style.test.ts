@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { forgetFolder, type SpawnedServer, spawnServer, temporaryFolder } from '../support/server.ts';
 import { Person, sizes } from './person.ts';
 
@@ -9,7 +9,7 @@ let folder: string;
 let server: SpawnedServer;
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   folder = await temporaryFolder();
   server = await spawnServer({ folder, from: 'bundle' });
 });

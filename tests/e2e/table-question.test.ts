@@ -9,7 +9,7 @@ import type { CreatedTasting } from '../../shared/wire/http.ts';
 import type { Consents } from '../../shared/wire/sharing.ts';
 import type { Device } from '../server/support/device.ts';
 import { House } from '../server/support/house.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 import { Guest } from './guest.ts';
 import { plan } from './notebook-plan.ts';
 
@@ -39,7 +39,7 @@ let colm: Guest;
 const both = () => [berit, colm];
 
 beforeAll(async () => {
-  browser = await openBrowser();
+  browser = await lendBrowser();
   house = await House.open();
   made = await house.plan(plan);
   host = await house.host(made);

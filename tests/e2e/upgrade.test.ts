@@ -7,7 +7,7 @@ import { House } from '../server/support/house.ts';
 import { temporaryFolder } from '../server/support/process.ts';
 import type { StoredEvening } from '../stored/evenings.ts';
 import { layPages, layStore, releasesWithPages } from '../stored/releases.ts';
-import { openBrowser } from '../support/browser.ts';
+import { lendBrowser } from '../support/browser.ts';
 
 /** The last release whose pages are kept; its words stand here as they were, for they are in those pages. */
 const release = releasesWithPages().at(-1) ?? '';
@@ -34,7 +34,7 @@ beforeAll(async () => {
   evening = found;
   store = openSqliteStore(join(data.path, 'quietpour.db'));
   house = await House.open({ store, pages: pages.path });
-  browser = await openBrowser();
+  browser = await lendBrowser();
 });
 afterAll(async () => {
   await browser.close();

@@ -26,8 +26,8 @@ it('lets the server set alarms on its guarded clock only', () => {
   const wild = lines.filter(({ file, text }) => timers.test(text) && !own.some((each) => each.test(file)));
   expect(wild.map(({ at }) => at)).toEqual([]);
   const app = readFileSync(join(root, 'server/app.ts'), 'utf8');
-  expect(app.match(/wallClock/g)).toHaveLength(2);
-  expect(app).toMatch(/const clock = guardedClock\(options\.clock \?\? wallClock/);
+  expect(app.match(/steadyClock/g)).toHaveLength(2);
+  expect(app).toMatch(/const clock = guardedClock\(options\.clock \?\? steadyClock\(\)/);
 });
 
 it('lets nothing hear a device but through a guard', () => {

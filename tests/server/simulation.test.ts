@@ -7,7 +7,7 @@ const round = 100;
 const ops = 200;
 
 describe('an evening with faults of network, disk, process and clocks, simulated', () => {
-  it.each([1, 2, 3, 4, 5])('keeps every rule: round %i', async (part) => {
+  it.each([1, 2])('keeps every rule: round %i', async (part) => {
     const { broken, seeds, events, marks, boots } = await simulateMany((part - 1) * round + 1, round, ops);
     expect(broken.map(inWords)).toEqual([]);
     expect(seeds).toBe(round);

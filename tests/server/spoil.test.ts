@@ -3,7 +3,7 @@ import { createServer } from 'node:http';
 import { connect } from 'node:net';
 import { Server } from 'socket.io';
 import { describe, expect, it } from 'vitest';
-import { wallClock } from '../../server/clock.ts';
+import { steadyClock } from '../../server/clock.ts';
 import { createLiveServer } from '../../server/live/gateway.ts';
 import { type Line, LineGuard } from '../../server/live/line-guard.ts';
 import { spoil } from '../attack/spoil/attack.ts';
@@ -11,7 +11,7 @@ import { RawDevice } from '../attack/spoil/raw-device.ts';
 
 describe('bad guests of one evening', () => {
   it('hardly slow the tap of another, and shut out no code', async () => {
-    const findings = await spoil({ lasts: 3000, flood: 50, guessers: 40, kinds: ['flood', 'guessers'] });
+    const findings = await spoil({ lasts: 1500, flood: 50, guessers: 40, kinds: ['flood', 'guessers'] });
     expect(findings.flatMap(({ name, faults }) => faults.map((fault) => `${name}: ${fault}`))).toEqual([]);
     // The long run asks for a tenth; fifty sockets that were let flood made it hundreds of times slower.
     for (const { name, ratio } of findings) expect(ratio, name).toBeLessThan(10);
@@ -21,7 +21,7 @@ describe('bad guests of one evening', () => {
 describe('who knocks too often', () => {
   it('is refused only after a while, and may hang up meanwhile', async () => {
     const http = createServer();
-    createLiveServer([], { mayKnock: () => false, clock: wallClock }).attach(http);
+    createLiveServer([], { mayKnock: () => false, clock: steadyClock() }).attach(http);
     await new Promise<void>((listening) => http.listen(0, '127.0.0.1', listening));
     const address = http.address();
     const port = typeof address === 'object' ? (address?.port ?? 0) : 0;
@@ -43,7 +43,7 @@ describe('who reads nothing and answers pings', () => {
   it('is let go, and who reads is not', async () => {
     const http = createServer();
     const io = new Server(http, { perMessageDeflate: false });
-    const lines = new LineGuard(wallClock);
+    const lines = new LineGuard(steadyClock());
     io.engine.on('connection', (line: Line) => lines.watch(line));
     await new Promise<void>((listening) => http.listen(0, '127.0.0.1', listening));
     const address = http.address();

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { momentNow } from './moment.ts';
 import { shiftClock } from './shifted-clock.mjs';
 
@@ -49,24 +49,17 @@ function installOnDebian(): void {
   }
 }
 
-/**
- * Every page in it lives at the moment of this run: clock, zone and locale are those of the servers that the tests start,
- * unless a context asks for another locale.
- *
- * @param pageCache keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without
- * @param fakeMedia a camera that draws a clock and a microphone that beeps, which every page may use
- * @param before runs in each page before its own scripts
- */
-export async function openBrowser({
-  pageCache = false,
-  before,
-  fakeMedia = false,
-}: {
+interface BrowserOptions {
+  /** Keeps pages that are left as phones do, so that coming back wakes them; tests mostly do without. */
   readonly pageCache?: boolean;
-  readonly before?: () => void;
+  /** A camera that draws a clock and a microphone that beeps, which every page may use. */
   readonly fakeMedia?: boolean;
-} = {}): Promise<Browser> {
-  const browser = await chromium.launch({
+  /** Runs in each page before its own scripts. */
+  readonly before?: () => void;
+}
+
+function launch({ pageCache = false, fakeMedia = false }: BrowserOptions): Promise<Browser> {
+  return chromium.launch({
     ...(pageCache ? { ignoreDefaultArgs: ['--disable-back-forward-cache'] } : {}),
     executablePath: findChromium(),
     args: [
@@ -86,15 +79,49 @@ export async function openBrowser({
         : []),
     ],
   });
+}
+
+/** A browser of its own, which ends when it is closed. */
+export const openBrowser = async ({ before, ...kind }: BrowserOptions = {}): Promise<Browser> => {
+  const browser = await launch(kind);
+  return atTheMoment(browser, () => browser.close(), before);
+};
+
+/** Of each kind one for all files of tests that share this process: to start one takes a second and more. */
+const shared = new Map<string, Promise<Browser>>();
+
+/** The same, but to close it closes only what was opened in it: the browser itself serves the next file of tests. */
+export async function lendBrowser({ before, ...kind }: BrowserOptions = {}): Promise<Browser> {
+  const name = JSON.stringify(kind);
+  let browser = await shared.get(name);
+  if (browser?.isConnected() !== true) {
+    const launched = launch(kind);
+    shared.set(name, launched);
+    browser = await launched;
+  }
+  return atTheMoment(browser, () => Promise.resolve(), before);
+}
+
+/**
+ * Every page in it lives at the moment of this run: clock, zone and locale are those of the servers that the tests start,
+ * unless a context asks for another locale.
+ */
+function atTheMoment(browser: Browser, close: () => Promise<void>, before?: () => void): Browser {
   const moment = momentNow();
-  if (moment === undefined && before === undefined) return browser;
-  const newContext = browser.newContext.bind(browser);
-  browser.newContext = async (options) => {
+  const opened: BrowserContext[] = [];
+  const own = Object.create(browser) as Browser;
+  own.newContext = async (options) => {
     const here = moment === undefined ? {} : { locale: moment.locale, timezoneId: moment.zone };
-    const context = await newContext({ ...here, ...options });
+    const context = await browser.newContext({ ...here, ...options });
+    opened.push(context);
     if (moment !== undefined) await context.addInitScript(shiftClock, Number(process.env.CLOCK_SHIFT));
     if (before !== undefined) await context.addInitScript(before);
     return context;
   };
-  return browser;
+  own.newPage = async (options) => (await own.newContext(options)).newPage();
+  own.close = async () => {
+    for (const context of opened.splice(0)) await context.close();
+    await close();
+  };
+  return own;
 }

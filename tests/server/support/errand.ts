@@ -1,10 +1,11 @@
 import { spawn } from 'node:child_process';
+import { serverCode } from '../../support/server.ts';
 import type { Exit } from './process.ts';
 
 /** As `npm run backup`, `restore` and `house` do, from the sources. */
 export function errandIn(data: string, ...words: string[]): Promise<Exit> {
   const root = new URL('../../..', import.meta.url).pathname;
-  const child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts', ...words], {
+  const child = spawn(process.execPath, [...serverCode(), ...words], {
     cwd: root,
     env: { ...process.env, QUIETPOUR_DATA: data },
   });

@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { serverCode } from '../../support/server.ts';
 
 const root = new URL('../../..', import.meta.url).pathname;
 
@@ -20,7 +21,7 @@ export class ServerProcess {
 
   /** @param user other than the one who runs the tests, by number */
   constructor(data: string, environment: Record<string, string> = {}, user?: number) {
-    this.#child = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], {
+    this.#child = spawn(process.execPath, serverCode(), {
       cwd: root,
       env: { ...process.env, QUIETPOUR_DATA: data, PORT: '0', HOST: '127.0.0.1', ...environment },
       stdio: ['ignore', 'pipe', 'pipe'],
