@@ -9,36 +9,40 @@ export function keepFocus(root: HTMLElement): void {
   let held: readonly Element[] = [];
   /** How far below the beginning of the page what has the focus stood when last looked at, in px. */
   let stood = 0;
+  /** Whether it was in sight then; somebody may have moved the page on. A change above it may have moved the page already. */
+  let seen = false;
   let looking = false;
   root.addEventListener('focusin', ({ target }) => {
     held = target instanceof Element ? withAncestors(target, root) : [];
     stood = placeOf(held[0]);
+    // Wherever it stands, the browser brings it into sight.
+    seen = true;
   });
+  addEventListener('scroll', look, { passive: true });
   root.addEventListener('focusout', ({ target }) => {
     // Browsers say so too of what is just being taken out; only afterwards one knows who put the focus away.
     setTimeout(() => {
       if (target === held[0] && held[0] !== undefined && isThere(held[0])) held = [];
     });
   });
+  /** Once for each picture: asked after each change, the browser would lay the page out each time. */
+  function look(): void {
+    if (!looking) requestAnimationFrame(keepInSight);
+    looking = true;
+  }
   function keepInSight(): void {
     looking = false;
     const [now] = held;
     if (now === undefined || !isThere(now)) return;
-    const wasSeen = stood > scrollY && stood < scrollY + innerHeight;
     const stands = placeOf(now);
-    if (wasSeen && stands !== stood && now.matches(':focus-visible'))
-      now.scrollIntoView({ block: 'nearest' });
+    if (seen && stands !== stood && now.matches(':focus-visible')) now.scrollIntoView({ block: 'nearest' });
     stood = stands;
+    seen = stands > scrollY && stands < scrollY + innerHeight;
   }
   new MutationObserver(() => {
     const [lost] = held;
     if (lost === undefined) return;
-    if (isThere(lost)) {
-      // Once for each picture: asked after each change, the browser would lay the page out each time.
-      if (!looking) requestAnimationFrame(keepInSight);
-      looking = true;
-      return;
-    }
+    if (isThere(lost)) return look();
     const { activeElement } = document;
     if (activeElement !== null && activeElement !== document.body && activeElement !== lost) return;
     // A page that is still being fetched has no heading yet: it is asked again with the next change.
