@@ -65,7 +65,7 @@ export function ShareChoice({ item, drink, parts }: ShareChoiceProps) {
             {words.share.yours}
             <span class="visually-hidden"> ({item.title})</span>
           </summary>
-          <dl class="own-words">
+          <dl class="stack-tight own-words">
             {written.map(({ field, text }) => (
               <div key={field}>
                 <dt>{fieldNames[field]}</dt>

@@ -22,7 +22,7 @@ export function GuessTold({ pour, guess, truth, asked, drink }: GuessToldProps) 
   return (
     <section class="guess-told stack-tight">
       <h3>{words.told.title}</h3>
-      <dl class="guess-list">
+      <dl class="stack-tight">
         {near.map((each) => (
           <div key={each.fact}>
             <dt>{factName(each.fact, drink)}</dt>

@@ -49,7 +49,7 @@ function PourOnSheet({ pour, glass, name, facts, reading, fields, room }: PourIn
       {fields.length === 0 ? (
         <p class="soft">{homeWords.noNotes}</p>
       ) : (
-        <dl class="own-words">
+        <dl class="stack-tight own-words">
           {fields.map(({ field, text }) => (
             <div key={field}>
               <dt>{language.fields[field]}</dt>

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { requestServer } from '../../shared/page/server-request.ts';
 import { newCommandId, newSeatKey } from '../../shared/seats/new-id.ts';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import type { TakeSeatRequest } from '../../shared/wire/commands.ts';
@@ -71,10 +71,7 @@ export function SeatForm({ code, onTaken }: SeatFormProps) {
       <Choice
         legend={words.invitation.hand}
         across
-        options={[
-          { value: 'right', label: words.invitation.right },
-          { value: 'left', label: words.invitation.left },
-        ]}
+        options={optionsOf(['right', 'left'], words.invitation)}
         value={hand}
         onChoose={setHand}
       />

@@ -14,7 +14,7 @@ export function BothThemes({ title, show }: BothThemesProps) {
       <div class="style-pair">
         {(['linen', 'cellar'] as const).map((theme) => (
           <div key={theme} class="style-theme" data-theme={theme}>
-            <p class="style-theme-name">{words[theme]}</p>
+            <p class="small soft">{words[theme]}</p>
             {show()}
           </div>
         ))}

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import { setterOf } from '../../shared/page/signal-setter.ts';
-import { Choice } from '../../shared/ui/choice.tsx';
+import { Choice, optionsOf } from '../../shared/ui/choice.tsx';
 import { createStatus } from '../../shared/ui/status.ts';
 import { StatusBar } from '../../shared/ui/status-bar.tsx';
 import { applyTheme, readTheme, saveTheme, type ThemeChoice } from '../../shared/ui/theme.ts';
@@ -56,30 +56,21 @@ export function StylePage() {
             across
             value={hand.value}
             onChoose={setterOf(hand)}
-            options={[
-              { value: 'left', label: words.left },
-              { value: 'right', label: words.right },
-            ]}
+            options={optionsOf(['left', 'right'], words)}
           />
           <Choice
             legend={words.deviceLegend}
             across
             value={device.value}
             onChoose={setterOf(device)}
-            options={[
-              { value: 'guest', label: words.guest },
-              { value: 'host', label: words.host },
-            ]}
+            options={optionsOf(['guest', 'host'], words)}
           />
           <Choice
             legend={words.scriptLegend}
             across
             value={script.value}
             onChoose={setterOf(script)}
-            options={[
-              { value: 'ltr', label: words.ltr },
-              { value: 'rtl', label: words.rtl },
-            ]}
+            options={optionsOf(['ltr', 'rtl'], words)}
           />
         </div>
       </header>

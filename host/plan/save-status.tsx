@@ -7,7 +7,7 @@ export function SaveStatus({ editor }: { readonly editor: PlanEditor }) {
   const keeping = editor.draft.keeping.value;
   return (
     <output
-      class={keeping.is === 'failed' || keeping.is === 'elsewhere' ? 'keeping keeping-bad' : 'keeping'}
+      class={keeping.is === 'failed' || keeping.is === 'elsewhere' ? 'small keeping-bad' : 'small soft'}
       aria-live={keeping.is === 'failed' ? 'polite' : 'off'}
     >
       {wordsOf(keeping)}

@@ -31,7 +31,7 @@ export function RoomHead({ evening: { follower }, view, order, onOpen }: RoomHea
       <h1 class="room-title">{view.title === '' ? words.untitled : view.title}</h1>
       <p class="room-times">
         <span class="figures">{timeOfDay(now)}</span>
-        {view.pacing.by !== 'host' && <span class="room-paced">{words.room.pacedBy[view.pacing.by]}</span>}
+        {view.pacing.by !== 'host' && <span class="soft small">{words.room.pacedBy[view.pacing.by]}</span>}
       </p>
       <div class="room-end">
         <Button kind="quiet" onPress={() => onOpen({ shows: 'finish-by' })}>
