@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { PourBoard } from '../../shared/talk/pour-board.tsx';
 import { WhoSpeaks } from '../../shared/talk/speaking-turns.tsx';
 import type { BoardPour } from '../../shared/wire/board.ts';
-import type { PourId, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { PourId, SeatedViews, SeatView } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
 import { type BoardItem, boardItems } from './board-items.ts';
 import { CountedAnswers } from './counted-answers.tsx';
@@ -11,16 +11,11 @@ import { ShareChoice } from './share-choice.tsx';
 import { useHeldInPlace } from './use-held-in-place.ts';
 import { useVocabulary } from './use-vocabulary.ts';
 
-interface DiscussionProps {
-  readonly stage: StageUnderWay;
-  readonly own: SeatView;
-}
-
 /**
  * Before the talk opens: whose page it is. Once it is open: who speaks, and what people chose to put on the table. At
  * the end of the evening the same for all that was tasted.
  */
-export function Discussion({ stage, own }: DiscussionProps) {
+export function Discussion({ stage, own }: SeatedViews) {
   const { follower, asked } = useRoom();
   const choices = useHeldInPlace(asked.value.length === 0);
   const all = boardItems(stage, own.trials);

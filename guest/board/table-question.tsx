@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { textFields } from '../../shared/notes/entry.ts';
 import { type Consents, type PagePart, type PageSharing, sharings } from '../../shared/wire/sharing.ts';
-import type { PourId, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { PourId, SeatedViews } from '../../shared/wire/views.ts';
 import { words as consentWords } from '../consent/language.ts';
 import { useRoom } from '../room/room.ts';
 import { boardItems } from './board-items.ts';
@@ -12,19 +12,14 @@ import { ShareChoice } from './share-choice.tsx';
 /** It comes by itself: a tap within so many ms was meant for what stood there before. */
 const settleMs = 450;
 
-interface TableQuestionProps {
-  readonly stage: StageUnderWay;
-  readonly own: SeatView;
-}
-
 /** Asked once when a talk opens, before anything else on the screen: what of these glasses goes to the table [Q2]. */
-export function TableQuestion(props: TableQuestionProps) {
+export function TableQuestion(props: SeatedViews) {
   const { asked, lock } = useRoom();
   // Whoever types is asked when they have put the pen down [F5].
   return asked.value.length === 0 || lock.writing.value ? null : <Asked {...props} pours={asked.value} />;
 }
 
-function Asked({ stage, own, pours }: TableQuestionProps & { readonly pours: readonly PourId[] }) {
+function Asked({ stage, own, pours }: SeatedViews & { readonly pours: readonly PourId[] }) {
   const { follower, consent, status } = useRoom();
   const [finer, setFiner] = useState(false);
   const [settled, setSettled] = useState(false);

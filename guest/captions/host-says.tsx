@@ -3,7 +3,7 @@ import { captionWords as words } from '../../shared/language/en/captions.ts';
 import { say } from '../../shared/language/en/host-script.ts';
 import { sayOf } from '../../shared/language/host-script.ts';
 import { Button } from '../../shared/ui/button.tsx';
-import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { SeatedViews, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { deviceFlag } from '../page/device-storage.ts';
 import { drinkOf } from '../stage/cue-words.ts';
 
@@ -15,13 +15,8 @@ const turn = (to: boolean): void => {
   off.set(to);
 };
 
-interface HostSaysProps {
-  readonly stage: StageUnderWay;
-  readonly own: SeatView;
-}
-
 /** What stands on the host's tablet to be said, at the same cue: a bad line or a bad ear loses nothing. */
-export function HostSays({ stage, own }: HostSaysProps) {
+export function HostSays({ stage, own }: SeatedViews) {
   if (hidden.value)
     return (
       <Button kind="quiet" onPress={() => turn(false)}>

@@ -2,20 +2,15 @@ import { timeOfDay } from '../../shared/language/wall-clock.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { ready } from '../../shared/ui/strokes.ts';
-import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { SeatedViews } from '../../shared/wire/views.ts';
 import { locale, words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { cardName, glassOf, type ReachedGlass } from '../stage/reached-glasses.ts';
 
-interface BreakBodyProps {
-  readonly stage: StageUnderWay;
-  readonly own: SeatView;
-}
-
-const missedGlasses = ({ stage, own }: BreakBodyProps): ReachedGlass[] =>
+const missedGlasses = ({ stage, own }: SeatedViews): ReachedGlass[] =>
   own.missed.flatMap((pour) => glassOf(stage, pour) ?? []);
 
-export function BreakBody({ stage, own }: BreakBodyProps) {
+export function BreakBody({ stage, own }: SeatedViews) {
   const { clock } = stage;
   return (
     <div class="stack">
@@ -28,7 +23,7 @@ export function BreakBody({ stage, own }: BreakBodyProps) {
 }
 
 /** [F3] What a late guest has missed, with room to write, and a tick for each that has been caught up with. */
-function CatchUp({ stage, own }: BreakBodyProps) {
+function CatchUp({ stage, own }: SeatedViews) {
   const { ask, page } = useRoom();
   const missed = missedGlasses({ stage, own });
   if (missed.length === 0) return null;
@@ -67,7 +62,7 @@ function CatchUp({ stage, own }: BreakBodyProps) {
 }
 
 /** Outside the breaks a late guest is only told that nothing is lost. */
-export function MissedNotice({ stage, own }: BreakBodyProps) {
+export function MissedNotice({ stage, own }: SeatedViews) {
   const missed = missedGlasses({ stage, own });
   if (missed.length === 0) return null;
   return <p class="soft">{words.missed.notice(missed.map(({ position }) => words.glass.nth(position)))}</p>;

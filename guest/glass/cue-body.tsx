@@ -2,7 +2,7 @@ import { lazyComponent } from '../../shared/page/lazy-part.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
-import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { SeatedViews } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { LoadingLine } from '../page/loading-line.tsx';
 import { boardPart, notebookPart, seatPart } from '../parts/lazy-parts.ts';
@@ -11,13 +11,8 @@ import { BreakBody, MissedNotice } from './break-body.tsx';
 import { KitList } from './kit-list.tsx';
 import { StepBody } from './step-body.tsx';
 
-interface CueBodyProps {
-  readonly stage: StageUnderWay;
-  readonly own: SeatView;
-}
-
 /** What stands under the verb: the card, the field, the rules, the board. */
-export function CueBody({ stage, own }: CueBodyProps) {
+export function CueBody({ stage, own }: SeatedViews) {
   switch (stage.cue.kind) {
     case 'step':
     case 'practice':
@@ -59,7 +54,7 @@ export function CueBody({ stage, own }: CueBodyProps) {
   }
 }
 
-function Farewell({ stage, own }: CueBodyProps) {
+function Farewell({ stage, own }: SeatedViews) {
   const { page } = useRoom();
   return (
     <div class="stack">

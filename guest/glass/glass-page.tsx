@@ -4,7 +4,7 @@ import { GlassArc } from '../../shared/ui/glass-arc.tsx';
 import { Icon } from '../../shared/ui/icon.tsx';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
-import type { CueKind, SeatView, StageUnderWay } from '../../shared/wire/views.ts';
+import type { CueKind, SeatedViews, StageUnderWay } from '../../shared/wire/views.ts';
 import { captionsPart } from '../captions/captions-part.ts';
 import { useGuessing } from '../guess/guess-place.tsx';
 import { sheet, words } from '../language.ts';
@@ -22,13 +22,8 @@ import { SignalBar } from './signal-bar.tsx';
 import { StageTime } from './stage-time.tsx';
 import { useAnnouncedCue } from './use-announced-cue.ts';
 
-interface GlassPageProps {
-  readonly stage: StageUnderWay;
-  readonly own: SeatView;
-}
-
 /** The screen that is locked to the room: one glass, one verb, one line, the time, and a field when there is one. */
-export function GlassPage({ stage, own }: GlassPageProps) {
+export function GlassPage({ stage, own }: SeatedViews) {
   const { lock, asked } = useRoom();
   const { cue } = stage;
   const said = cueWordsFor(sheet, cue, drinkOf(stage));
@@ -109,7 +104,7 @@ function Place({ stage, mirrored, drawn }: PlaceProps) {
 }
 
 /** What the host has written for this moment, and what there is to be reminded of. */
-function Said({ stage, own }: GlassPageProps) {
+function Said({ stage, own }: SeatedViews) {
   const { follower } = useRoom();
   const now = useTick(follower.clock.now, { running: true, anchor: 0, period: 10_000 });
   const { cue, reminder } = stage;

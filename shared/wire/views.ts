@@ -1,3 +1,6 @@
+import type { SeatView } from '../../core/session/views/seat.ts';
+import type { StageUnderWay } from '../../core/session/views/stage.ts';
+
 /**
  * What guests' devices see, as types: the guest's app may not reach into core, and nothing of core reaches a phone.
  */
@@ -16,3 +19,9 @@ export type {
   StageView,
 } from '../../core/session/views/stage.ts';
 export type { Drink } from '../../core/tasting.ts';
+
+/** The stage, and what one seat alone is shown. */
+export interface SeatedViews {
+  readonly stage: StageUnderWay;
+  readonly own: SeatView;
+}
