@@ -1,5 +1,5 @@
+import { consentWords } from '../../shared/language/en/consents.ts';
 import { CountChoice } from '../consent/count-choice.tsx';
-import { words as consentWords } from '../consent/language.ts';
 import { useRoom } from '../room/room.ts';
 import type { BoardItem } from './board-items.ts';
 

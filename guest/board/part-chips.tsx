@@ -1,5 +1,5 @@
+import { consentWords } from '../../shared/language/en/consents.ts';
 import { type PagePart, pageParts } from '../../shared/wire/sharing.ts';
-import { words as consentWords } from '../consent/language.ts';
 import { words } from './language.ts';
 
 interface PartChipsProps {

@@ -1,9 +1,9 @@
+import { consentWords } from '../../shared/language/en/consents.ts';
 import { noteFields, textFields } from '../../shared/notes/entry.ts';
 import { pageInWords } from '../../shared/notes/in-words.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { type PagePart, type Sharing, sharings } from '../../shared/wire/sharing.ts';
 import type { Drink } from '../../shared/wire/views.ts';
-import { words as consentWords } from '../consent/language.ts';
 import { useRoom } from '../room/room.ts';
 import type { BoardItem } from './board-items.ts';
 import { fieldNames, words } from './language.ts';

@@ -1,8 +1,8 @@
 import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { consentWords } from '../../shared/language/en/consents.ts';
 import { textFields } from '../../shared/notes/entry.ts';
 import { type Consents, type PagePart, type PageSharing, sharings } from '../../shared/wire/sharing.ts';
 import type { PourId, SeatedViews } from '../../shared/wire/views.ts';
-import { words as consentWords } from '../consent/language.ts';
 import { useRoom } from '../room/room.ts';
 import { boardItems } from './board-items.ts';
 import { words } from './language.ts';

@@ -1,7 +1,7 @@
+import { consentWords as words } from '../../shared/language/en/consents.ts';
 import { type CountedAnswer, countings } from '../../shared/wire/sharing.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 
 interface CountChoiceProps {
   readonly about: CountedAnswer;

@@ -1,6 +1,6 @@
+import { beforeWords } from '../../shared/language/en/before.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { KitItem, SeatView } from '../../shared/wire/views.ts';
-import { beforeWords } from '../invitation/language.ts';
 import { words } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 

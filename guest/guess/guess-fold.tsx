@@ -1,9 +1,9 @@
 import { guessLine } from '../../shared/guess/guess-texts.ts';
+import { guessWords as words } from '../../shared/language/en/guess.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
 import { GuessForm } from './guess-form.tsx';
 import { GuessTold } from './guess-told.tsx';
-import { words } from './language.ts';
 
 interface GuessFoldProps {
   readonly pour: PourId;

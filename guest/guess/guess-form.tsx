@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { choiceText, factName } from '../../shared/guess/guess-texts.ts';
 import { countryName, regionName, styleName } from '../../shared/guess/trade-names.ts';
+import { guessWords as words } from '../../shared/language/en/guess.ts';
 import type { NoteValues } from '../../shared/notes/entry.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
@@ -9,7 +10,6 @@ import { minus, plus } from '../../shared/ui/strokes.ts';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { Drink, PourId, SeatView } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 
 interface GuessFormProps {
   readonly pour: PourId;

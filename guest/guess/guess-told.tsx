@@ -1,9 +1,9 @@
 import { besideTruth, factName, judged, nearnessText } from '../../shared/guess/guess-texts.ts';
+import { guessWords as words } from '../../shared/language/en/guess.ts';
 import type { NoteValues } from '../../shared/notes/entry.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import type { Drink, PourId, SeatView, StageView } from '../../shared/wire/views.ts';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 
 interface GuessToldProps {
   readonly pour: PourId;

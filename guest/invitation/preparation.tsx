@@ -1,8 +1,8 @@
+import { beforeWords } from '../../shared/language/en/before.ts';
 import type { Invitation } from '../../shared/wire/http.ts';
 import type { NamedPour } from '../../shared/wire/views.ts';
 import { words } from '../language.ts';
 import { PourFacts } from '../stage/pour-facts.tsx';
-import { beforeWords } from './language.ts';
 import { wallTimes } from './wall-times.ts';
 
 interface PreparationProps {

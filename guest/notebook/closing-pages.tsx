@@ -1,9 +1,9 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { textFields } from '../../shared/notes/entry.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
 import { GuessPlace } from '../guess/guess-place.tsx';
 import { closingText } from '../stage/word-sheets.ts';
 import { FeelingsPick, Prompts } from './feelings-pick.tsx';
-import { words } from './language.ts';
 import { LikingScale } from './liking-scale.tsx';
 import { NoteField } from './note-field.tsx';
 import { ReviewWalk } from './review-walk.tsx';

@@ -1,8 +1,8 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import type { Swatch } from '../../shared/words/swatches.ts';
 import type { WordSheet } from '../../shared/words/word-sheet.ts';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 
 interface ColourPickProps {
   readonly pour: PourId;

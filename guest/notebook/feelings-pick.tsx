@@ -1,7 +1,7 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { type ClosingText, closingPrompts, feelings } from '../../shared/words/closing.ts';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 
 interface ClosingProps {
   readonly pour: PourId;

@@ -1,7 +1,7 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { CountChoice } from '../consent/count-choice.tsx';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 
 /**
  * The 9-point liking scale (Peryam and Pilgrim, 1957) as one row, every point with its words as it was published: 9 is "like

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import type { NoteField as Field } from '../../shared/notes/entry.ts';
 import { pageInWords } from '../../shared/notes/in-words.ts';
 import { useLazyPart } from '../../shared/page/lazy-part.ts';
@@ -7,7 +8,6 @@ import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { closingText } from '../stage/word-sheets.ts';
 import { ReflectMarks } from './closing-pages.tsx';
-import { words } from './language.ts';
 import { NoteField } from './note-field.tsx';
 import { type OfPour, SenseMarks, useSheet } from './sense-marks.tsx';
 

@@ -1,10 +1,10 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import type { SeatView, StageUnderWay } from '../../shared/wire/views.ts';
 import { CountChoice } from '../consent/count-choice.tsx';
 import { useRoom } from '../room/room.ts';
 import { AllergenLine } from './allergen-line.tsx';
-import { words } from './language.ts';
 
 /**
  * Three glasses by their codes, in this seat's order; one must be picked, for a forced choice has no "no difference"

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { Button } from '../../shared/ui/button.tsx';
-import { words } from './language.ts';
 
 interface PalatePagesProps {
   readonly scales: ComponentChildren;

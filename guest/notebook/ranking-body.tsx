@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import {
   inserted,
   isTiedToAbove,
@@ -20,7 +21,6 @@ import { CountChoice } from '../consent/count-choice.tsx';
 import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
 import { cardName, glassOf } from '../stage/reached-glasses.ts';
-import { words } from './language.ts';
 
 /** The pours of this cue in the order of liking, moved by buttons or by hand; two may be equally good. */
 export function RankingBody({ stage }: { readonly stage: StageUnderWay }) {

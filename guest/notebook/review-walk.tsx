@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { wordsToReview } from '../../shared/notes/words-to-review.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import type { PourId } from '../../shared/wire/views.ts';
@@ -6,7 +7,6 @@ import { type ClosingText, reviewAnswers } from '../../shared/words/closing.ts';
 import { textOf, type WordSheet } from '../../shared/words/word-sheet.ts';
 import { words as pageWords } from '../language.ts';
 import { useRoom } from '../room/room.ts';
-import { words } from './language.ts';
 import { senseOf } from './word-senses.ts';
 
 interface ReviewWalkProps {

@@ -1,10 +1,10 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { type LazyPart, useLazyPart } from '../../shared/page/lazy-part.ts';
 import type { PourId, Sense, StageView } from '../../shared/wire/views.ts';
 import { inTerms, type WordSheet } from '../../shared/words/word-sheet.ts';
 import { glassOf } from '../stage/reached-glasses.ts';
 import { wordSheets } from '../stage/word-sheets.ts';
 import { ColourPick } from './colour-pick.tsx';
-import { words } from './language.ts';
 import { LikingScale } from './liking-scale.tsx';
 import { PalatePages } from './palate-pages.tsx';
 import { StructureMarks } from './structure-marks.tsx';

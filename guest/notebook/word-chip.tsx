@@ -1,6 +1,6 @@
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { type Strength, strengths } from '../../shared/words/closing.ts';
 import { closingText } from '../stage/word-sheets.ts';
-import { words } from './language.ts';
 
 interface WordChipProps {
   readonly text: string;

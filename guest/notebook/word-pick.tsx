@@ -1,11 +1,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import { mostMarks, type WordField, type WordMarks } from '../../shared/notes/entry.ts';
 import type { PourId } from '../../shared/wire/views.ts';
 import { tapAgain } from '../../shared/words/closing.ts';
 import { codeFor, textOf, type WordSheet, wordKey } from '../../shared/words/word-sheet.ts';
 import { useRoom } from '../room/room.ts';
 import { closingText } from '../stage/word-sheets.ts';
-import { words } from './language.ts';
 import { WordChip } from './word-chip.tsx';
 import { WordSearch } from './word-search.tsx';
 import { senseOf } from './word-senses.ts';

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
+import { notebookWords as words } from '../../shared/language/en/notebook.ts';
 import type { WordField, WordMarks } from '../../shared/notes/entry.ts';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import { searchWords } from '../../shared/words/search.ts';
 import { codeFor, findable, textOf, type WordSheet, wordKey } from '../../shared/words/word-sheet.ts';
-import { words } from './language.ts';
 import { useWritingLock } from './use-writing-lock.ts';
 import { senseOf } from './word-senses.ts';
 

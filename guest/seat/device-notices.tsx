@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
+import { seatWords } from '../../shared/language/en/seat.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import type { DeviceSeen, DevicesView } from '../../shared/wire/devices.ts';
 import { useRoom } from '../room/room.ts';
-import { seatWords } from './language.ts';
 import { useNewWords } from './seat-devices.tsx';
 
 const words = seatWords.devices;

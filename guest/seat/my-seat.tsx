@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { seatWords } from '../../shared/language/en/seat.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Choice } from '../../shared/ui/choice.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
@@ -13,7 +14,6 @@ import { useRoom } from '../room/room.ts';
 import { soundOn, tryChime, turnSound } from '../sound/chime.ts';
 import { promptsSpoken, turnPrompts } from '../sound/spoken-prompt.ts';
 import { Cautions } from './cautions.tsx';
-import { seatWords } from './language.ts';
 import { OtherDevice } from './other-device.tsx';
 import { SeatDevices } from './seat-devices.tsx';
 import { nameError } from './seat-form.tsx';

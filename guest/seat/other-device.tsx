@@ -1,7 +1,7 @@
+import { seatWords as words } from '../../shared/language/en/seat.ts';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { OwnLinkField } from '../room/own-link-field.tsx';
 import { useRoom } from '../room/room.ts';
-import { seatWords as words } from './language.ts';
 
 export function OtherDevice() {
   const { deviceKeeps } = useRoom();

@@ -1,9 +1,9 @@
+import { seatWords } from '../../shared/language/en/seat.ts';
 import { timeOfDay } from '../../shared/language/wall-clock.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import type { DeviceSeen, DevicesView } from '../../shared/wire/devices.ts';
 import { locale } from '../language.ts';
 import { useRoom } from '../room/room.ts';
-import { seatWords } from './language.ts';
 
 const words = seatWords.devices;
 

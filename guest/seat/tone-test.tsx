@@ -1,6 +1,6 @@
+import { seatWords } from '../../shared/language/en/seat.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { soundOn, tryChime } from '../sound/chime.ts';
-import { seatWords } from './language.ts';
 
 /** While the room gathers a tone does not disturb, and whoever hears none learns it before they wait for it. */
 export function ToneTest() {

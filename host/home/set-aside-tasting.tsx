@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
+import { setAsideWords as words } from '../../shared/language/en/set-aside.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Dialog } from '../../shared/ui/dialog.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { ListedTasting, StoredPart, TastingTrouble } from '../../shared/wire/http.ts';
 import type { AppContext } from '../app-context.ts';
-import { setAsideWords as words } from '../evening/set-aside-words.ts';
 import { words as hostWords, sentenceFor } from '../language.ts';
 import { saveAsFile } from '../save-as-file.ts';
 
