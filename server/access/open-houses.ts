@@ -58,7 +58,7 @@ export async function isStrangers(
   tasting: TastingId,
 ): Promise<boolean> {
   try {
-    const house = tastings.find(tasting)?.house;
+    const house = tastings.houseOf(tasting);
     return house !== undefined && (await houses.find(house))?.open !== false;
   } catch {
     return true;

@@ -99,6 +99,8 @@ export interface TastingShelf {
   find(tasting: TastingId): TastingRow | undefined;
   /** Whether there is such a tasting and it is this house's, whether or not it can be read; undefined: the first house. */
   isOf(tasting: TastingId, house: HouseId | undefined): boolean;
+  /** Whose it is; undefined: the first house's. Its plan is not read, for every device that comes in is asked about. */
+  houseOf(tasting: TastingId): HouseId | undefined;
   /** Whatever house it is of: no two have the same code. */
   findByCode(code: string): Promise<TastingRow | undefined>;
   /** Those that can be read, newest first. */

@@ -6,7 +6,7 @@ import type { RowDigests } from './row-digests.ts';
 import { SetAside } from './set-aside.ts';
 import { StoreFailure, type TastingRow, type TastingShelf } from './store.ts';
 import type { Summaries } from './summaries.ts';
-import { fromRow, orThrow, type Row, unreadable } from './tasting-row.ts';
+import { fromRow, houseIn, orThrow, type Row, unreadable } from './tasting-row.ts';
 import { isDamage, type Writer } from './writer.ts';
 
 interface Listed {
@@ -84,6 +84,7 @@ export function tastingShelf(
       const read = orNothing(() => houseOf.get(tasting));
       return read === undefined ? summaries.isOf(tasting, house) : read.house === (house ?? null);
     },
+    houseOf: (tasting) => houseIn(houseOf.get(tasting)).house,
     async findByCode(code) {
       const tasting = byCode.get(code);
       return tasting === undefined ? undefined : find(tastingId(tasting));
