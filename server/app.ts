@@ -284,9 +284,13 @@ function listen(http: HttpServer, port: number, host: string | undefined): Promi
 
 function tracked(http: HttpServer): Set<Duplex> {
   const open = new Set<Duplex>();
+  // One for all of them: a closure for each would stand for as long as its line does.
+  function closed(this: Duplex): void {
+    open.delete(this);
+  }
   http.on('connection', (socket) => {
     open.add(socket);
-    socket.once('close', () => open.delete(socket));
+    socket.on('close', closed);
   });
   return open;
 }

@@ -3,19 +3,19 @@ import type { Clock } from './clock.ts';
 export type OnFault = (error: unknown) => void;
 
 /**
- * The same function, but nothing that goes wrong in it, at once or later, leaves it: `onFault` is told instead. Every
- * handler of a socket and every alarm runs in one, so that none can end the process.
+ * The same function, but nothing that goes wrong in it, at once or later, leaves it: `onFault` is told instead, with the same
+ * `this`. Every handler of a socket and every alarm runs in one, so that none can end the process.
  */
-export function guarded<Args extends readonly unknown[]>(
-  run: (...args: Args) => unknown,
-  onFault: OnFault,
-): (...args: Args) => void {
-  return (...args) => {
+export function guarded<This, Args extends readonly unknown[]>(
+  run: (this: This, ...args: Args) => unknown,
+  onFault: (this: This, error: unknown) => void,
+): (this: This, ...args: Args) => void {
+  return function (this: This, ...args) {
     try {
-      const running = run(...args);
-      if (running instanceof Promise) running.catch(onFault);
+      const running = run.call(this, ...args);
+      if (running instanceof Promise) running.catch((error: unknown) => onFault.call(this, error));
     } catch (error) {
-      onFault(error);
+      onFault.call(this, error);
     }
   };
 }

@@ -16,11 +16,11 @@ import { StoreFailure } from '../store/store.ts';
 import type { Conductor } from './conductor.ts';
 import type { Conductors } from './conductors.ts';
 import { broadcastFlat } from './flat-broadcast.ts';
-import { emptyRequest } from './forgotten-request.ts';
+import { forgetRequest } from './forgotten-request.ts';
 import { admit } from './handshake.ts';
 import type { LineGuard } from './line-guard.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
-import { type Badge, type LiveServer, type LiveSocket, letGo } from './rooms.ts';
+import { type Badge, type LiveServer, type LiveSocket, letGo, seatRoom, socketsIn } from './rooms.ts';
 import { SeatDevices } from './seat-devices.ts';
 
 /**
@@ -135,6 +135,8 @@ export function openGateway(parts: GatewayParts): void {
   const devices = new SeatDevices(clock, ({ data: { tasting, bearer, hash } }) =>
     bearer.role === 'guest' ? conductors.of(tasting)?.devices.opens(bearer.seat, hash) === true : false,
   );
+  /** At whom a device has arrived, who may have been read again since. */
+  const arrivedAt = new WeakMap<LiveSocket, Conductor>();
 
   // A store that does not answer is found out by what comes next.
   io.use((socket, next) => {
@@ -157,50 +159,51 @@ export function openGateway(parts: GatewayParts): void {
     next();
   });
 
+  // One function for all devices: a closure for each would stand for the whole evening.
+  const hear = guarded(receive, unheard);
+  const left = guarded(function (this: LiveSocket, reason: string) {
+    const conductor = arrivedAt.get(this);
+    conductor?.publisher.call.left(this, reason.startsWith('server'));
+    conductor?.presence.left(this.id);
+  }, notServed);
+  const faulty = guarded(function (this: LiveSocket, { name }: Error) {
+    log.debug({ tasting: this.data.tasting, reason: name }, 'socket error');
+  }, unheard);
+  const welcome = guarded(function (this: LiveSocket, conductor: Conductor) {
+    const { tasting, bearer, known } = this.data;
+    if (bearer.role === 'guest') {
+      const surplus = devices.arrived(this, socketsIn(io, seatRoom(tasting, bearer.seat)));
+      if (surplus !== undefined) letGo(surplus, 'too-many-devices');
+    }
+    conductor.presence.arrived(this.id, bearer);
+    conductor.publisher.welcome(this, conductor.lostEnd.heard(bearer, known, conductor.standing.version));
+    if (bearer.role === 'host' || bearer.role === 'helper') conductor.pouring.show(this);
+    if (conductor.lostEnd.missing > 0) conductor.publisher.showLostEnd(conductor.lostEnd.missing);
+  }, notServed);
+
   io.on(
     'connection',
     guarded((socket: LiveSocket) => {
       const conductor = conductors.of(socket.data.tasting);
       if (conductor === undefined) return void socket.disconnect(true);
-      welcome(socket, conductor);
+      arrivedAt.set(socket, conductor);
+      forgetRequest(socket);
+      // Nobody is spoken to by the id of a line, for which Socket.IO keeps a room each.
+      void socket.leave(socket.id);
+      socket.on('disconnect', left);
+      socket.on('error', faulty);
+      socket.use((packet) => hear(socket, packet));
+      welcome.call(socket, conductor);
     }, unheard),
   );
 
-  function welcome(socket: LiveSocket, conductor: Conductor): void {
-    const { tasting, bearer, known } = socket.data;
-    forgetRequest(socket);
-    // A store that does not answer is asked again when the device comes back.
-    const onFault = (error: unknown) => {
-      if (error instanceof StoreFailure) log.error({ tasting, reason: error.message }, 'not welcomed');
-      else conductors.failed(conductor, error);
-      socket.disconnect(true);
-    };
-    const left = (reason: string) => {
-      devices.left(seatOf(socket.data), socket);
-      conductor.publisher.call.left(socket, reason.startsWith('server'));
-      conductor.presence.left(socket.id);
-    };
-    const faulty = (error: Error) => log.debug({ tasting, reason: error.name }, 'socket error');
-    socket.on('disconnect', guarded(left, onFault));
-    socket.on('error', guarded(faulty, unheard));
-    socket.use(guarded((packet: readonly unknown[]) => receive(socket, packet), unheard));
-    guarded(() => {
-      if (bearer.role === 'guest') {
-        const surplus = devices.arrived(seatOf(socket.data), socket);
-        if (surplus !== undefined) letGo(surplus, 'too-many-devices');
-      }
-      conductor.presence.arrived(socket.id, bearer);
-      conductor.publisher.welcome(socket, conductor.lostEnd.heard(bearer, known, conductor.standing.version));
-      if (bearer.role === 'host' || bearer.role === 'helper') conductor.pouring.show(socket);
-      if (conductor.lostEnd.missing > 0) conductor.publisher.showLostEnd(conductor.lostEnd.missing);
-    }, onFault)();
-  }
-
-  /** Who this is has been settled: what it came with, some 2 kB a guest, is not kept for the evening. */
-  function forgetRequest(socket: LiveSocket): void {
-    if (socket.conn?.transport?.name === 'websocket') emptyRequest(socket.request);
-    Reflect.set(socket.conn ?? {}, 'request', undefined);
-    Reflect.set(socket, 'handshake', undefined);
+  /** A store that does not answer is asked again when the device comes back. */
+  function notServed(this: LiveSocket, error: unknown): void {
+    const conductor = arrivedAt.get(this);
+    if (error instanceof StoreFailure)
+      log.error({ tasting: this.data.tasting, reason: error.message }, 'not welcomed');
+    else if (conductor !== undefined) conductors.failed(conductor, error);
+    this.disconnect(true);
   }
 
   async function receive(socket: LiveSocket, packet: readonly unknown[]): Promise<void> {

@@ -8,9 +8,20 @@ export interface Line {
     /** Of a WebSocket; a poll has none that lasts. */
     readonly socket?: { readonly bufferedAmount: number; terminate(): void };
   };
-  on(event: 'packetCreate' | 'packet', heard: (packet: { readonly data?: string | Buffer }) => void): unknown;
-  on(event: 'flush', heard: () => void): unknown;
+  on(event: 'packetCreate' | 'packet', heard: (this: Line, packet: Packet) => void): unknown;
+  on(event: 'flush', heard: (this: Line) => void): unknown;
   close(discard: boolean): unknown;
+}
+
+interface Packet {
+  readonly data?: string | Buffer;
+}
+
+interface Watched {
+  /** What has not been handed to the network yet, in UTF-16 units: what waits is JSON, mostly of one byte each. */
+  behind: number;
+  largest: number;
+  holder: string;
 }
 
 /** Bytes that may wait for a reader that does not read, besides one message that is larger by itself. */
@@ -29,7 +40,7 @@ const frames: Pace = { perSecond: 40, burst: 400 };
  */
 export class LineGuard {
   readonly #frames: Allowances;
-  readonly #holders = new WeakMap<object, string>();
+  readonly #lines = new WeakMap<Line, Watched>();
 
   constructor(clock: Clock) {
     this.#frames = new Allowances(clock, frames);
@@ -37,32 +48,45 @@ export class LineGuard {
 
   /** Whose frames are counted together with those of this line: else each new line would begin with a full allowance. */
   heldBy(line: object, holder: string): void {
-    this.#holders.set(line, holder);
+    const watched = this.#lines.get(line as Line);
+    if (watched !== undefined) watched.holder = holder;
   }
 
   watch(line: Line): void {
-    /** What has not been handed to the network yet, in UTF-16 units: what waits is JSON, mostly of one byte each. */
-    let behind = 0;
-    let largest = 0;
-    const hangUp = (): void => {
-      line.close(true);
-      // A polite goodbye would wait behind what nobody reads.
-      line.transport.socket?.terminate();
-    };
-    line.on('packetCreate', ({ data }) => {
-      const length = data?.length ?? 0;
-      behind += length;
-      const waiting = behind + (line.transport.socket?.bufferedAmount ?? 0);
-      // A table that talks is more than a megabyte in one message: who is still taking that in is no slow reader.
-      largest = waiting === length ? length : Math.max(largest, length);
-      if (waiting > mostWaiting + largest) hangUp();
-    });
-    line.on('flush', () => {
-      behind = 0;
-    });
-    line.on('packet', ({ data }) => {
-      const holder = this.#holders.get(line) ?? line.id;
-      if (!this.#frames.take(holder, 1 + Math.floor((data?.length ?? 0) / 1024))) hangUp();
-    });
+    this.#lines.set(line, { behind: 0, largest: 0, holder: line.id });
+    line.on('packetCreate', this.#written);
+    line.on('flush', this.#flushed);
+    line.on('packet', this.#came);
   }
+
+  // Listeners are called with the line as `this`: one for all lines, where a closure for each would stand as long as it does.
+  readonly #written = ((guard: LineGuard) =>
+    function (this: Line, { data }: Packet): void {
+      const watched = guard.#lines.get(this);
+      if (watched === undefined) return;
+      const length = data?.length ?? 0;
+      watched.behind += length;
+      const waiting = watched.behind + (this.transport.socket?.bufferedAmount ?? 0);
+      // A table that talks is more than a megabyte in one message: who is still taking that in is no slow reader.
+      watched.largest = waiting === length ? length : Math.max(watched.largest, length);
+      if (waiting > mostWaiting + watched.largest) hangUp(this);
+    })(this);
+
+  readonly #flushed = ((guard: LineGuard) =>
+    function (this: Line): void {
+      const watched = guard.#lines.get(this);
+      if (watched !== undefined) watched.behind = 0;
+    })(this);
+
+  readonly #came = ((guard: LineGuard) =>
+    function (this: Line, { data }: Packet): void {
+      const holder = guard.#lines.get(this)?.holder ?? this.id;
+      if (!guard.#frames.take(holder, 1 + Math.floor((data?.length ?? 0) / 1024))) hangUp(this);
+    })(this);
+}
+
+function hangUp(line: Line): void {
+  line.close(true);
+  // A polite goodbye would wait behind what nobody reads.
+  line.transport.socket?.terminate();
 }

@@ -12,33 +12,29 @@ const mostDevices = 5;
  * somebody else never takes the line of the guest's own phone [S4].
  */
 export class SeatDevices {
-  readonly #clock: Clock;
   readonly #opens: (socket: LiveSocket) => boolean;
-  readonly #heardAt = new Map<string, Map<LiveSocket, EpochMs>>();
+  readonly #heard: (this: object) => void;
+  /** By connection. */
+  readonly #heardAt = new WeakMap<object, EpochMs>();
 
   /** @param opens whether this device has the notes of its seat by now */
   constructor(clock: Clock, opens: (socket: LiveSocket) => boolean) {
-    this.#clock = clock;
+    const heardAt = this.#heardAt;
     this.#opens = opens;
+    this.#heard = function (this: object) {
+      heardAt.set(this, clock.now());
+    };
   }
 
-  /** @returns the device that has to go, if there are too many now */
-  arrived(seat: string, socket: LiveSocket): LiveSocket | undefined {
-    const devices = this.#heardAt.get(seat) ?? new Map<LiveSocket, EpochMs>();
-    this.#heardAt.set(seat, devices);
-    const alike = [...devices].filter(([other]) => this.#opens(other) === this.#opens(socket));
-    const silent = alike.length < mostDevices ? undefined : alike.sort(([, a], [, b]) => a - b)[0]?.[0];
-    if (silent !== undefined) devices.delete(silent);
-    devices.set(socket, this.#clock.now());
-    socket.conn.on('packet', () => {
-      if (devices.has(socket)) devices.set(socket, this.#clock.now());
-    });
-    return silent;
-  }
-
-  left(seat: string, socket: LiveSocket): void {
-    const devices = this.#heardAt.get(seat);
-    devices?.delete(socket);
-    if (devices?.size === 0) this.#heardAt.delete(seat);
+  /**
+   * @param others the devices that the seat has
+   * @returns the one of them that has to go, if there are too many now
+   */
+  arrived(socket: LiveSocket, others: readonly LiveSocket[]): LiveSocket | undefined {
+    this.#heard.call(socket.conn);
+    socket.conn.on('packet', this.#heard);
+    const alike = others.filter((other) => this.#opens(other) === this.#opens(socket));
+    const heardAt = ({ conn }: LiveSocket): number => this.#heardAt.get(conn) ?? 0;
+    return alike.length < mostDevices ? undefined : alike.sort((a, b) => heardAt(a) - heardAt(b))[0];
   }
 }

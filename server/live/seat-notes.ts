@@ -4,7 +4,7 @@ import { asideOf, type Store } from '../store/store.ts';
 import type { DeviceDesk } from './device-desk.ts';
 import type { NotesChange } from './note-desk.ts';
 import { notebookView } from './notes.ts';
-import { type LiveServer, type LiveSocket, letGo, notesRoom, seatRoom } from './rooms.ts';
+import { type LiveServer, type LiveSocket, letGo, notesRoom, seatRoom, socketsIn } from './rooms.ts';
 
 export interface SeatNotesParts {
   readonly io: LiveServer;
@@ -37,9 +37,9 @@ export class SeatNotes {
     const { io, devices } = this.#parts;
     if (socket === undefined) io.to(this.#roomOf(seat)).emit('notebook', this.#notebook(seat, seat));
     for (const each of socket === undefined ? this.#socketsOf(seat) : [socket]) {
-      const notebook = this.#notebookOf(each, seat);
-      if (socket !== undefined || notebook !== seat) each.emit('notebook', this.#notebook(seat, notebook));
       const view = devices.view(seat, each.data.hash);
+      const notebook = view?.opens ? seat : asideOf(seat, view?.own ?? deviceId(each.data.hash));
+      if (socket !== undefined || notebook !== seat) each.emit('notebook', this.#notebook(seat, notebook));
       if (view !== undefined) each.emit('devices', view);
     }
   }
@@ -48,12 +48,13 @@ export class SeatNotes {
   notesChanged({ seat, notebook, from }: NotesPlace, { entry }: NotesChange): void {
     const { io, tasting, store } = this.#parts;
     const room = this.#roomOf(notebook);
-    const here = io.sockets.adapter.rooms.get(room);
-    // Whoever wrote may be gone by the time that it is stored.
-    if (from !== undefined && (here?.size ?? 0) === (here?.has(from.id) === true ? 1 : 0)) return;
+    const others = from && socketsIn(io, room).filter((each) => each !== from);
+    if (others?.length === 0) return;
     const consents = store.notebooks.consents(tasting, notebook);
     const entries = entry === undefined ? [] : [entry];
-    (from ?? io).to(room).emit('notebook', notebookView({ seat, entries, consents }));
+    const view = notebookView({ seat, entries, consents });
+    if (others === undefined) io.to(room).emit('notebook', view);
+    else for (const each of others) each.emit('notebook', view);
   }
 
   /**
@@ -93,8 +94,6 @@ export class SeatNotes {
   }
 
   #socketsOf(seat: SeatId): LiveSocket[] {
-    const { io, tasting } = this.#parts;
-    const ids = io.sockets.adapter.rooms.get(seatRoom(tasting, seat)) ?? [];
-    return [...ids].flatMap((id) => io.sockets.sockets.get(id) ?? []);
+    return socketsIn(this.#parts.io, seatRoom(this.#parts.tasting, seat));
   }
 }

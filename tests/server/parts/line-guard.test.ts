@@ -15,7 +15,7 @@ function aLine(clock = new ManualClock(), guard = new LineGuard(clock)) {
   const line = {
     id: 'line',
     transport: { socket },
-    on: (event: string, run: (packet: { data?: string }) => void) => heard.set(event, run),
+    on: (event: string, run: (packet: { data?: string }) => void) => heard.set(event, run.bind(line)),
     close: () => undefined,
   };
   guard.watch(line as unknown as Line);
