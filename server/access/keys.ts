@@ -47,14 +47,18 @@ export class Keyring {
   /**
    * To be awaited before `identify` wherever somebody comes in: what opens nothing here may be the key of another house, which
    * the store is asked for each time, so that a key that was withdrawn opens nothing from then on.
+   * @returns what `identify` would
    */
-  async learn(key: unknown): Promise<void> {
-    if (typeof key !== 'string' || key.length === 0 || key.length > longestKey) return;
+  async learn(key: unknown): Promise<Identity | undefined> {
+    if (typeof key !== 'string' || key.length === 0 || key.length > longestKey) return undefined;
     const hash = hashOf(key);
-    if (timingSafeEqual(Buffer.from(hash, 'hex'), this.#house) || this.#valid(hash) !== undefined) return;
+    if (timingSafeEqual(Buffer.from(hash, 'hex'), this.#house)) return this.#asHouse(hash);
+    const own = this.#valid(hash);
+    if (own !== undefined) return own;
     const found = await this.#store.houses.ofKey(hash);
     if (found === undefined) this.#others.delete(hash);
     else this.#others.set(hash, found.house);
+    return found && this.#asHouse(hash, found.house);
   }
 
   /** Whether the key of a house that was shown here does not stand any more; from here on it opens nothing. */

@@ -18,6 +18,7 @@ import type { Conductors } from './conductors.ts';
 import { broadcastFlat } from './flat-broadcast.ts';
 import { forgetRequest } from './forgotten-request.ts';
 import { admit } from './handshake.ts';
+import { joinGreeting, joinOpening } from './joined-writes.ts';
 import type { LineGuard } from './line-guard.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
 import { type Badge, type LiveServer, type LiveSocket, letGo, seatRoom, socketsIn } from './rooms.ts';
@@ -68,8 +69,10 @@ export function createLiveServer(
     allowRequest: (request, answer) => {
       const { origin, host } = request.headers;
       if (!originAllowed(origin, host, origins)) answer('foreign-origin' satisfies RefusalCode, false);
-      else if (holdBack === undefined || knocking?.mayKnock(request)) answer(null, true);
-      else {
+      else if (holdBack === undefined || knocking?.mayKnock(request)) {
+        joinOpening(request);
+        answer(null, true);
+      } else {
         // Who hangs up meanwhile must not end the process: nobody else listens to the line of an upgrade.
         request.socket.on('error', guarded(ignored, ignored));
         holdBack(() => answer('too-fast' satisfies RefusalCode, false));
@@ -138,26 +141,32 @@ export function openGateway(parts: GatewayParts): void {
   /** At whom a device has arrived, who may have been read again since. */
   const arrivedAt = new WeakMap<LiveSocket, Conductor>();
 
-  // A store that does not answer is found out by what comes next.
-  io.use((socket, next) => {
-    void keyring.learn(socket.handshake.auth.key).then(
-      () => next(),
-      () => next(),
-    );
-  });
   io.use((socket, next) => {
     const { auth } = socket.handshake;
-    const badge = tried(auth.protocol, () => admit(auth, keyring, conductors));
-    // Without a code the device comes again.
-    if (typeof badge === 'string')
-      return next(parts.justLeft?.(auth.tasting) ? new Error('elsewhere') : refused(badge));
-    parts.lines.heldBy(socket.conn, holderOf(badge));
-    if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
-      return holdBack(() => next(refused('too-fast')));
-    parts.onEntered?.(socket.request, badge.tasting);
-    socket.data = { ...badge, through: parts.passing?.(socket.request) };
-    next();
+    const badge = keyring.learn(auth.key).then((identity) => admit(auth, identity, conductors));
+    badge
+      .catch((error: unknown) => notRead(error, auth.protocol))
+      .then((is) => enter(socket, is, next))
+      .catch(unheard);
   });
+
+  function enter(socket: LiveSocket, badge: Badge | RefusalCode, next: (error?: Error) => void): void {
+    if (typeof badge === 'string') {
+      // Without a code the device comes again.
+      const { tasting } = socket.handshake.auth;
+      next(parts.justLeft?.(tasting) ? new Error('elsewhere') : refused(badge));
+    } else {
+      parts.lines.heldBy(socket.conn, holderOf(badge));
+      if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
+        holdBack(() => next(refused('too-fast')));
+      else {
+        parts.onEntered?.(socket.request, badge.tasting);
+        socket.data = { ...badge, through: parts.passing?.(socket.request) };
+        joinGreeting(socket.conn as unknown as Parameters<typeof joinGreeting>[0]);
+        next();
+      }
+    }
+  }
 
   // One function for all devices: a closure for each would stand for the whole evening.
   const hear = guarded(receive, unheard);
@@ -249,16 +258,9 @@ export function openGateway(parts: GatewayParts): void {
   }
 
   /** A session that cannot be read is refused like one that cannot be written. */
-  function tried<Result>(protocol: unknown, run: () => Result): Result | RefusalCode {
-    try {
-      return run();
-    } catch (error) {
-      log.error(
-        { reason: error instanceof Error ? error.message : 'unknown' },
-        'a session could not be read',
-      );
-      return codeOf(error, protocol);
-    }
+  function notRead(error: unknown, protocol: unknown): RefusalCode {
+    log.error({ reason: error instanceof Error ? error.message : 'unknown' }, 'a session could not be read');
+    return codeOf(error, protocol);
   }
 }
 

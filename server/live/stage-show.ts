@@ -20,6 +20,8 @@ export class StageShow {
   readonly #tasting: TastingId;
   #made: { readonly of: Standing; readonly view: StageView | undefined } | undefined;
   #said: string;
+  /** What was sent last, so that a crowd that comes in compares no words. */
+  #sent: Standing | undefined;
   /** What all who follow have been told; undefined before the first. */
   #told: StageView | undefined;
 
@@ -31,6 +33,8 @@ export class StageShow {
   }
 
   send(now: Standing): void {
+    if (now === this.#sent) return;
+    this.#sent = now;
     const view = this.#view(now);
     const text = said(view);
     if (text === this.#said || view === undefined) return;

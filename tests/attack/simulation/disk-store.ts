@@ -43,6 +43,7 @@ export function diskStore(
       find: (tasting) => (tasting === disk.tasting ? row : undefined),
       findByCode: async (code) => (code === row.code ? row : undefined),
       isOf: (tasting, house) => tasting === disk.tasting && house === undefined,
+      houseOf: () => undefined,
       list: async () => [row],
       latest: async () => [row],
       ids: async () => [disk.tasting],
