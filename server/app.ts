@@ -108,7 +108,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const http = options.tls === undefined ? createHttpServer() : createHttpsServer({ ...options.tls });
   const knocks = new Allowances(clock, fruitless);
   const mayKnock = (request: IncomingMessage) => knocks.take(addressOf(request));
-  const io = createLiveServer(origins, { mayKnock, clock }, cluster?.others.holds);
+  const io = createLiveServer(origins, { mayKnock, clock }, cluster?.others);
   const graces = {
     host: durationMs(options.hostGrace ?? 30_000),
     seat: durationMs(options.seatGrace ?? 15_000),

@@ -1,4 +1,5 @@
 import type { Socket as TcpSocket } from 'node:net';
+import type { Mouth } from './mouth.ts';
 import type { LiveServer } from './rooms.ts';
 
 /** What is used of Socket.IO's own adapter: who is in which room, and its usual broadcast. */
@@ -91,9 +92,9 @@ export function textFrame(text: string): Buffer {
  * What goes to a room is encoded and framed once, and written to each idle connection as it is. Socket.IO frames once
  * too, but makes a packet, some nine events and a corked pair of writes for each guest.
  *
- * @param mayTell false while another process may have what is conducted here: then nothing is said
+ * @param mouth where another process may have what is conducted here: what may not be said yet waits
  */
-export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => true): Deliveries {
+export function broadcastFlat(io: LiveServer, mouth?: Mouth): Deliveries {
   const deliveries = { flat: 0, usual: 0 };
   const Usual = io.of('/').adapter.constructor as unknown as AdapterClass;
   class FlatAdapter extends Usual {
@@ -114,7 +115,24 @@ export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => tru
     }
 
     override broadcast(packet: { nsp?: string }, options: BroadcastOptions): void {
-      if (!mayTell()) return;
+      if (mouth === undefined || mouth.open) {
+        this.#broadcast(packet, options);
+        return;
+      }
+      // Whoever comes meanwhile is told all of it.
+      const rooms = this.#reached(options);
+      if (rooms.size > 0) mouth.say(() => this.#broadcast(packet, { ...options, rooms, except: new Set() }));
+    }
+
+    #reached({ rooms, except = new Set() }: BroadcastOptions): ReadonlySet<string> {
+      const idsIn = (names: ReadonlySet<string>) =>
+        [...names].flatMap((room) => [...(this.rooms.get(room) ?? [])]);
+      const not = new Set(idsIn(except));
+      const all = rooms.size === 0 ? [...this.sids.keys()] : idsIn(rooms);
+      return new Set(all.filter((id) => !not.has(id)));
+    }
+
+    #broadcast(packet: { nsp?: string }, options: BroadcastOptions): void {
       const [room = ''] = options.rooms;
       const text = this.#plainText(packet, options);
       if (text === undefined) super.broadcast(packet, options);
@@ -144,7 +162,7 @@ export function broadcastFlat(io: LiveServer, mayTell: () => boolean = () => tru
     }
 
     showLife(room: string, quietFor: number): void {
-      if (!this.rooms.has(room) || !mayTell()) return;
+      if (!this.rooms.has(room) || mouth?.open === false) return;
       const row = this.#row(room);
       if (performance.now() - row.toldAt < quietFor) return;
       row.toldAt = performance.now();

@@ -20,6 +20,7 @@ import { forgetRequest } from './forgotten-request.ts';
 import { admit } from './handshake.ts';
 import { joinGreeting, joinOpening } from './joined-writes.ts';
 import type { LineGuard } from './line-guard.ts';
+import { type Leave, Mouth } from './mouth.ts';
 import { type Answer, answerTo, isKnown } from './requests.ts';
 import { type Badge, type LiveServer, type LiveSocket, letGo, seatRoom, socketsIn } from './rooms.ts';
 import { SeatDevices } from './seat-devices.ts';
@@ -50,11 +51,7 @@ export interface Knocking {
 }
 
 /** Not yet attached to a server. Without `knocking` everybody may try to come in. */
-export function createLiveServer(
-  origins: readonly string[],
-  knocking?: Knocking,
-  mayTell?: () => boolean,
-): LiveServer {
+export function createLiveServer(origins: readonly string[], knocking?: Knocking, leave?: Leave): LiveServer {
   const holdBack = knocking && holdingBack(knocking.clock);
   const io: LiveServer = new Server({
     serveClient: false,
@@ -79,8 +76,9 @@ export function createLiveServer(
       }
     },
   });
-  broadcastFlat(io, mayTell);
-  if (mayTell !== undefined) io.use(silentUnless(mayTell));
+  const mouth = leave && new Mouth(leave, () => io.disconnectSockets(true));
+  broadcastFlat(io, mouth);
+  if (mouth !== undefined) io.use(speakingThrough(mouth));
   return io;
 }
 
@@ -100,14 +98,12 @@ function holdingBack(clock: Clock): (refuse: () => void) => void {
 const ignored = (): void => undefined;
 
 /** What is sent to one device by itself, answers too, while somebody else may conduct the evening. */
-const silentUnless =
-  (mayTell: () => boolean) =>
+const speakingThrough =
+  (mouth: Mouth) =>
   (socket: LiveSocket, next: () => void): void => {
     const send = socket as unknown as { packet: (...sent: readonly unknown[]) => void };
     const usual = send.packet.bind(socket);
-    send.packet = (...sent) => {
-      if (mayTell()) usual(...sent);
-    };
+    send.packet = (...sent) => mouth.say(() => usual(...sent));
     next();
   };
 

@@ -11,6 +11,8 @@ export interface Cluster {
   justLeft(tasting: TastingId): boolean;
   /** Whether this process may say anything of its sessions now. */
   holds(): boolean;
+  /** Resolves once it may. */
+  held(): Promise<void>;
   /**
    * Takes part from now on: `address` is where other processes reach this one (host:port). `lost` sessions are another's,
    * `taken` ones came here because their owner is gone, and `expired` is the lease for so long that another may have all.

@@ -192,6 +192,7 @@ export function postgresStoreOn(
     tastingOfCode: (code) => tastingWhere('code', 'tastings', code),
     justLeft: (tasting) => claims.justLeft(tasting),
     holds: () => lease.holds(),
+    held: () => lease.held(),
     name: lease.process,
     draining: claims,
     join(where, events) {

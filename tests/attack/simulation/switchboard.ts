@@ -42,9 +42,11 @@ export class ServerEnd {
     return this.#board.to(room, this);
   }
   emit(event: string, payload: unknown): void {
-    if (!this.#board.power.on || !this.#board.mayTell()) return;
-    this.#wire.down({ event, payload });
-    this.#board.overheard?.(this, event, payload);
+    this.#board.say(() => {
+      if (!this.#board.power.on) return;
+      this.#wire.down({ event, payload });
+      this.#board.overheard?.(this, event, payload);
+    });
   }
   disconnect(): void {
     this.gone('server namespace disconnect');
@@ -58,7 +60,7 @@ export class ServerEnd {
 
   hears(event: string, payload: unknown, answer: (value: unknown) => void): void {
     const told = (value: unknown): void => {
-      if (this.#board.mayTell()) answer(value);
+      this.#board.say(() => answer(value));
     };
     this.#board.does(() => this.#receive([event, payload, told]));
   }
@@ -77,8 +79,8 @@ export class Switchboard {
     adapter: { rooms: new Map<string, Set<string>>() },
     sockets: new Map<string, ServerEnd>(),
   };
-  /** Whether anything may be said now: where several processes serve, somebody else may conduct the evening. */
-  mayTell: () => boolean = () => true;
+  /** Says something, now or when it may be said. */
+  say: (run: () => void) => void = (run) => run();
   /** Runs what comes in, when the process runs. */
   does: (run: () => void) => void = (run) => run();
   /** A planted fault that passes on what it hears. */

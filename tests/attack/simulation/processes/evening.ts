@@ -137,7 +137,7 @@ export class Evening {
   #hears(follower: Follower, event: string, payload: unknown): void {
     const { stage } = follower;
     if (event === 'stage') follower.stage = payload as StageView;
-    else if (event === 'stage-change' && stage !== undefined)
+    else if (event === 'news' && stage !== undefined)
       follower.stage = withStageChange(stage, payload as StageChange);
     else return;
     this.history.seen.push({ device: follower.name, view: follower.stage });

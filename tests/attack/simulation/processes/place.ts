@@ -4,6 +4,7 @@ import { Keyring } from '../../../../server/access/keys.ts';
 import { type Clock, steadyClock } from '../../../../server/clock.ts';
 import { Conductors } from '../../../../server/live/conductors.ts';
 import { openGateway } from '../../../../server/live/gateway.ts';
+import { Mouth } from '../../../../server/live/mouth.ts';
 import type { Log } from '../../../../server/log.ts';
 import type { Connections } from '../../../../server/store/postgres/connections.ts';
 import { type PostgresStore, postgresStoreOn } from '../../../../server/store/postgres/postgres.ts';
@@ -77,7 +78,8 @@ export class Place {
     const { cluster } = store;
     const clock = steadyClock({ steady: machine.steady, after: machine.after, wall: () => cluster.wall() });
     const board = new Switchboard(machine);
-    board.mayTell = cluster.holds;
+    const mouth = new Mouth(cluster, () => board.disconnectSockets());
+    board.say = (run) => mouth.say(run);
     board.does = (run) => machine.does(run);
     const conductors = this.#conductors(store, clock, board);
     this.#life = { machine, board, store, conductors, address };

@@ -124,14 +124,15 @@ export class SimulatedPostgres {
   #carriedOut(text: string, values: readonly unknown[]): unknown[] {
     const bent = this.#bent(text);
     const parts = partsOfCommit(bent);
+    const bound = this.#arrays.bound(values);
+    if (parts === undefined) return this.#run(bent, bound);
     return this.#db.transaction(() => {
       // PostgreSQL looks at what hangs on what when the whole statement is done.
       this.#db.pragma('defer_foreign_keys = ON');
-      const bound = this.#arrays.bound(values);
-      const [first = '', ...rest] = parts ?? [bent];
-      const isStale = parts !== undefined && this.#isStale(values);
+      const [first = '', ...rest] = parts;
+      const isStale = this.#isStale(values);
       const rows = this.#run(first, bound);
-      if (parts !== undefined && rows.length === 0) return [];
+      if (rows.length === 0) return [];
       for (const part of rest) this.#run(part, bound);
       if (isStale) this.stale += 1;
       return rows;
