@@ -1,6 +1,7 @@
 // German, not yet reviewed by a native speaker.
 import { countingIn } from '../counting.ts';
 import type { PaperWords } from '../en/paper.ts';
+import { hostWords } from './host.ts';
 
 const several = countingIn('de');
 
@@ -73,7 +74,7 @@ export const paperWords: PaperWords = {
     date: 'Datum',
     each: 'Eines für jeden Platz',
     eachHint: 'Aus: eines zum Kopieren.',
-    fields: { look: 'Aussehen', nose: 'Nase', palate: 'Gaumen', finish: 'Abgang', thoughts: 'Gedanken' },
+    fields: hostWords.board.fields,
     liking: 'Wie sehr es mir gefällt',
     likingScale: [
       '1 missfällt außerordentlich',

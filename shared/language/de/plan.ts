@@ -1,6 +1,7 @@
 // German, not yet reviewed by a native speaker.
 import { countingIn } from '../counting.ts';
 import type { PlanWords } from '../en/plan.ts';
+import { hostWords } from './host.ts';
 import { planBefore } from './plan-before.ts';
 import { planFigures } from './plan-figures.ts';
 import { planLineup } from './plan-lineup.ts';
@@ -192,17 +193,9 @@ export const planWords: PlanWords = {
           ? `${hours}\u00a0h`
           : `${hours}\u00a0h ${minutes}\u00a0min`,
     stretches: {
+      ...hostWords.cue.kinds,
       gathering: 'Gäste kommen an',
-      welcome: 'Begrüßung',
-      'ground-rules': 'Regeln',
       practice: 'Üben mit Wasser',
-      break: 'Pause',
-      ranking: 'Rangfolge',
-      'odd-one-out': 'Das abweichende Glas finden',
-      discussion: 'Gespräch',
-      result: 'Ergebnis',
-      reveal: 'Namen',
-      farewell: 'Abschied',
     },
     finishBy: 'Bis zu einer Zeit fertig sein',
     finishAt: 'Alle können gehen um',

@@ -1,4 +1,4 @@
-import type { TextField } from '../../notes/entry.ts';
+import { hostWords } from './host.ts';
 
 const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -69,13 +69,7 @@ export const paperWords = {
     date: 'Date',
     each: 'One for each place',
     eachHint: 'Off: one to copy.',
-    fields: {
-      look: 'Look',
-      nose: 'Nose',
-      palate: 'Palate',
-      finish: 'Finish',
-      thoughts: 'Thoughts',
-    } satisfies Record<TextField, string>,
+    fields: hostWords.board.fields,
     liking: 'How much I like it',
     likingScale: ['1 dislike extremely', '', '', '', '5 neither', '', '', '', '9 like extremely'],
     quiet:

@@ -1,3 +1,4 @@
+import { hostWords } from './host.ts';
 import { planBefore } from './plan-before.ts';
 import { planFigures } from './plan-figures.ts';
 import { planLineup } from './plan-lineup.ts';
@@ -185,17 +186,9 @@ export const planWords = {
           ? `${hours}\u00a0h`
           : `${hours}\u00a0h ${minutes}\u00a0min`,
     stretches: {
+      ...hostWords.cue.kinds,
       gathering: 'Guests arrive',
-      welcome: 'Welcome',
-      'ground-rules': 'Ground rules',
       practice: 'Practice with water',
-      break: 'Break',
-      ranking: 'Ranking',
-      'odd-one-out': 'Find the odd one',
-      discussion: 'Talk',
-      result: 'Result',
-      reveal: 'Names',
-      farewell: 'Goodbye',
     },
     finishBy: 'Finish by a time',
     finishAt: 'Everybody can leave at',
