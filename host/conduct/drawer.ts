@@ -36,3 +36,11 @@ export interface DrawerProps {
   readonly onOpen: OpenDrawer;
   readonly onClose: () => void;
 }
+
+/** What a button in a drawer does: the drawer is put away first. */
+export function putAway(onClose: () => void, act: () => void): () => void {
+  return () => {
+    onClose();
+    act();
+  };
+}

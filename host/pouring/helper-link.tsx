@@ -28,15 +28,11 @@ export function HelperLink({ evening, onClose }: HelpersPhoneProps) {
     <Dialog
       title={words.helper}
       onClose={onClose}
+      close={hostWords.close}
       actions={
-        <>
-          <Button kind="quiet" busy={ending.value} onPress={() => void end()}>
-            {words.helps.endAll}
-          </Button>
-          <Button kind="primary" onPress={onClose}>
-            {hostWords.close}
-          </Button>
-        </>
+        <Button kind="quiet" busy={ending.value} onPress={() => void end()}>
+          {words.helps.endAll}
+        </Button>
       }
     >
       <IssuedLink

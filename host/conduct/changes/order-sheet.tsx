@@ -10,7 +10,7 @@ import { down, up } from '../../../shared/ui/strokes.ts';
 import { CoveredName } from '../../evening/covered-name.tsx';
 import { codeOf, isCovered } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 
 const said = changesWords.order;
 
@@ -33,13 +33,7 @@ export function OrderSheet({ view, actions, onClose }: DrawerProps) {
           <Button kind="quiet" onPress={onClose}>
             {words.cancel}
           </Button>
-          <Button
-            kind="primary"
-            onPress={() => {
-              onClose();
-              actions.reorder(order, coming, said.done);
-            }}
-          >
+          <Button kind="primary" onPress={putAway(onClose, () => actions.reorder(order, coming, said.done))}>
             {said.go}
           </Button>
         </>

@@ -5,7 +5,7 @@ import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { words } from '../../language.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 
 /** A title that was mistyped, while everybody looks at it. */
 export function TitleSheet({ view, actions, onClose }: DrawerProps) {
@@ -20,10 +20,7 @@ export function TitleSheet({ view, actions, onClose }: DrawerProps) {
         <Button
           kind="primary"
           disabled={wanted === '' || wanted === view.title}
-          onPress={() => {
-            onClose();
-            actions.mendTitle(wanted, view.title, said.heading.done);
-          }}
+          onPress={putAway(onClose, () => actions.mendTitle(wanted, view.title, said.heading.done))}
         >
           {said.mend.go}
         </Button>

@@ -1,5 +1,4 @@
 import { useLazyPart } from '../../../shared/page/lazy-part.ts';
-import { Button } from '../../../shared/ui/button.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { words } from '../../language.ts';
 import { changesPart } from '../changes/changes-part.ts';
@@ -14,7 +13,7 @@ export function ChangesDrawer({ change, ...props }: ChangesDrawerProps) {
   const part = useLazyPart(changesPart);
   if (part === undefined) {
     return (
-      <Dialog title={words.glasses.title} onClose={props.onClose} actions={<Close onClose={props.onClose} />}>
+      <Dialog title={words.glasses.title} onClose={props.onClose} close={words.close}>
         <p>{changesPart.failing.value ? words.noAnswer : words.loading}</p>
       </Dialog>
     );
@@ -34,9 +33,3 @@ export function ChangesDrawer({ change, ...props }: ChangesDrawerProps) {
       return change satisfies never;
   }
 }
-
-const Close = ({ onClose }: Pick<DrawerProps, 'onClose'>) => (
-  <Button kind="primary" onPress={onClose}>
-    {words.close}
-  </Button>
-);

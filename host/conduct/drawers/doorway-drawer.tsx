@@ -1,5 +1,4 @@
 import { useLazyPart } from '../../../shared/page/lazy-part.ts';
-import { Button } from '../../../shared/ui/button.tsx';
 import { Choice } from '../../../shared/ui/choice.tsx';
 import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { hostLink } from '../../access/key-link.ts';
@@ -19,15 +18,7 @@ export function DoorwayDrawer({ evening, view, order, actions, onClose }: Drawer
   const cue = order.find(({ id }) => id === view.cue);
   const desk = useLazyPart(storyPart)?.storyPages;
   return (
-    <Dialog
-      title={words.doorway.title}
-      onClose={onClose}
-      actions={
-        <Button kind="primary" onPress={onClose}>
-          {words.close}
-        </Button>
-      }
-    >
+    <Dialog title={words.doorway.title} onClose={onClose} close={words.close}>
       <JoinCode stored={stored} />
       <Choice
         legend={words.doorway.legend}

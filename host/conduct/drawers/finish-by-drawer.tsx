@@ -5,7 +5,7 @@ import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { TextField } from '../../../shared/ui/text-field.tsx';
 import { useTick } from '../../../shared/ui/use-tick.ts';
 import { timeOfDay, words } from '../../language.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 import { endRange } from '../pace/end-range.ts';
 import { aheadOf, timetableOf } from '../pace/timetable.ts';
 import { nearestAt, onThisDevice, type Preview, previewOf, roundedUp } from '../pace/wished-end.ts';
@@ -52,23 +52,13 @@ export function FinishByDrawer({ evening, view, order, actions, onClose }: Drawe
           {view.wishedEnd !== null && (
             <Button
               kind="quiet"
-              onPress={() => {
-                onClose();
-                actions.just({ type: 'WishEnd', endsAt: null });
-              }}
+              onPress={putAway(onClose, () => actions.just({ type: 'WishEnd', endsAt: null }))}
             >
               {said.forget}
             </Button>
           )}
           {view.fitted && (
-            <Button
-              onPress={() => {
-                onClose();
-                actions.just({ type: 'UndoFit' });
-              }}
-            >
-              {said.undo}
-            </Button>
+            <Button onPress={putAway(onClose, () => actions.just({ type: 'UndoFit' }))}>{said.undo}</Button>
           )}
           <Button kind={primary === undefined ? 'primary' : 'plain'} onPress={onClose}>
             {words.close}

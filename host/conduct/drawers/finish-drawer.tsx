@@ -6,7 +6,7 @@ import { Switch } from '../../../shared/ui/switch.tsx';
 import { placesOf } from '../../evening/cue-words.ts';
 import { shownName } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 import { unopenedDiscussions } from './unopened-discussions.ts';
 
 /** The end is asked about, and with it what the table talked about without anybody opening the talk. */
@@ -30,10 +30,7 @@ export function FinishDrawer({ view, order, actions, onClose }: DrawerProps) {
       close={words.finish.stay}
       actions={
         <Button
-          onPress={() => {
-            onClose();
-            actions.finish(silent.filter(({ on }) => on).map(({ id }) => id));
-          }}
+          onPress={putAway(onClose, () => actions.finish(silent.filter(({ on }) => on).map(({ id }) => id)))}
         >
           {words.finish.go}
         </Button>

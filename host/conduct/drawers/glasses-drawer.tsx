@@ -9,7 +9,7 @@ import { placesOf } from '../../evening/cue-words.ts';
 import { codeOf, isCovered, shownName } from '../../evening/names-cover.ts';
 import { words } from '../../language.ts';
 import type { HostActions } from '../actions/host-actions.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 
 /** What cannot be taken back is asked twice: sealing the notes of a glass, telling its name. */
 interface Sure {
@@ -32,16 +32,7 @@ export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerP
         title={asked.title}
         onClose={back}
         close={words.cancel}
-        actions={
-          <Button
-            onPress={() => {
-              onClose();
-              confirmed(asked, actions);
-            }}
-          >
-            {doesOf(asked)}
-          </Button>
-        }
+        actions={<Button onPress={putAway(onClose, () => confirmed(asked, actions))}>{doesOf(asked)}</Button>}
       >
         <p>{words.glasses.sure[asked.about]}</p>
       </Dialog>
@@ -106,10 +97,7 @@ export function GlassesDrawer({ view, order, actions, onOpen, onClose }: DrawerP
                   else sure.value = { about, title: shownName(pour, view.blind), pours: [pour.id] };
                 }}
                 onChange={(shows) => onOpen({ shows, pour: pour.id })}
-                onDrop={() => {
-                  onClose();
-                  actions.drop(pour, shownName(pour, view.blind), at);
-                }}
+                onDrop={putAway(onClose, () => actions.drop(pour, shownName(pour, view.blind), at))}
               />
             </div>
           </li>

@@ -8,7 +8,7 @@ import { Dialog } from '../../../shared/ui/dialog.tsx';
 import { nameOf, whereOf } from '../../evening/cue-words.ts';
 import { words } from '../../language.ts';
 import { changesPart } from '../changes/changes-part.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 import { hearers } from '../now/hearers.ts';
 
 interface JumpDrawerProps extends DrawerProps {
@@ -28,12 +28,7 @@ export function JumpDrawer({ cue, ...props }: JumpDrawerProps) {
       onClose={onClose}
       close={words.room.jump.stay}
       actions={
-        <Button
-          onPress={() => {
-            onClose();
-            actions.jump(target, name, view.cue);
-          }}
-        >
+        <Button onPress={putAway(onClose, () => actions.jump(target, name, view.cue))}>
           {words.room.jump.go}
         </Button>
       }

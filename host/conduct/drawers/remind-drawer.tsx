@@ -5,7 +5,7 @@ import { Icon } from '../../../shared/ui/icon.tsx';
 import { water } from '../../../shared/ui/notice-strokes.ts';
 import { clock, quiet, spit } from '../../../shared/ui/strokes.ts';
 import { words } from '../../language.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 
 const reminders: readonly (readonly [ReminderKind, string])[] = [
   ['water', water],
@@ -24,13 +24,7 @@ export function RemindDrawer({ actions, onClose }: DrawerProps) {
       <p class="soft">{words.remind.lead}</p>
       <div class="row-of-three">
         {reminders.map(([kind, icon]) => (
-          <Button
-            key={kind}
-            onPress={() => {
-              onClose();
-              actions.remind(kind);
-            }}
-          >
+          <Button key={kind} onPress={putAway(onClose, () => actions.remind(kind))}>
             <Icon of={icon} />
             {words.remind[kind]}
           </Button>

@@ -5,7 +5,7 @@ import { seatLink } from '../../access/key-link.ts';
 import { IssuedLink } from '../../evening/issued-link.tsx';
 import { kitWords, stateWords } from '../../evening/seat-tile.tsx';
 import { words } from '../../language.ts';
-import type { DrawerProps } from '../drawer.ts';
+import { type DrawerProps, putAway } from '../drawer.ts';
 import { reachableOrigin } from './doorway-drawer.tsx';
 
 interface SeatDrawerProps extends DrawerProps {
@@ -17,10 +17,6 @@ export function SeatDrawer({ seat: id, evening, table, actions, onOpen, onClose 
   const found = [...table.asking, ...table.others].find(({ seat }) => seat.id === id);
   if (found === undefined) return null;
   const { seat, state } = found;
-  const close = (act: () => void) => () => {
-    onClose();
-    act();
-  };
   return (
     <Dialog
       title={seat.name}
@@ -28,16 +24,16 @@ export function SeatDrawer({ seat: id, evening, table, actions, onOpen, onClose 
       close={words.close}
       actions={
         <>
-          <Button kind="danger" onPress={close(() => actions.removeSeat(id, seat.name))}>
+          <Button kind="danger" onPress={putAway(onClose, () => actions.removeSeat(id, seat.name))}>
             {words.table.remove}
           </Button>
           {state === 'at-door' && (
-            <Button onPress={close(() => actions.just({ type: 'AdmitSeat', seat: id }))}>
+            <Button onPress={putAway(onClose, () => actions.just({ type: 'AdmitSeat', seat: id }))}>
               {words.table.letIn}
             </Button>
           )}
           {seat.signal !== null && (
-            <Button onPress={close(() => actions.just({ type: 'AnswerSeat', seat: id }))}>
+            <Button onPress={putAway(onClose, () => actions.just({ type: 'AnswerSeat', seat: id }))}>
               {words.table.answer}
             </Button>
           )}
