@@ -108,21 +108,26 @@ function OutOfCall({ call, own, away }: StripProps) {
       {(why !== null || others.length > 0) && (
         <p class="small soft" role={why === null ? undefined : 'alert'}>
           {why ?? words.inCall(others.map(nameOfPeer))}
-          {link !== null && (
-            <>
-              {' '}
-              <a href={link} target="_blank" rel="noreferrer noopener">
-                {words.other}
-              </a>
-            </>
-          )}
+          <OtherCall link={link} />
         </p>
       )}
     </aside>
   );
 }
 
+/** Whose words end with the other call, where the plan has one. */
+const OtherCall = ({ link }: { readonly link: string | null }) =>
+  link !== null && (
+    <>
+      {' '}
+      <a href={link} target="_blank" rel="noreferrer noopener">
+        {words.other}
+      </a>
+    </>
+  );
+
 function InCall({ call, away }: StripProps) {
+  const { stage } = useRoom().follower;
   const speaking = useSpeaking(call);
   const [more, setMore] = useState(false);
   const others = call.others.value;
@@ -130,7 +135,9 @@ function InCall({ call, away }: StripProps) {
   const { camera: wished, mayPress, pictures } = call.gates.value;
   const films = wished && call.voiceOnly.value === 'no';
   const own = call.media.tracks.value.camera;
-  const trouble = troubleSentence(call.media.troubles.value);
+  const troubles = call.media.troubles.value;
+  const trouble = troubleSentence(troubles);
+  const overHttp = troubles.camera === 'needs-https' || troubles.microphone === 'needs-https';
   const said = trouble ?? (call.voiceOnly.value === 'poor-line' ? words.poorLine : null);
   return (
     <aside class="call-strip" aria-label={words.title} data-pictures={pictures}>
@@ -171,6 +178,7 @@ function InCall({ call, away }: StripProps) {
       {said !== null && (
         <p class="call-trouble small" role="alert">
           {said}
+          <OtherCall link={overHttp ? (stage.value?.callLink ?? null) : null} />
         </p>
       )}
       {more && <CallSheet call={call} onClose={() => setMore(false)} />}

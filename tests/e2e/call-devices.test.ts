@@ -159,6 +159,28 @@ describe('the call and its devices', () => {
     await hearsEachOther(host, person);
   });
 
+  it('says over http that browsers give no camera there, and offers the other call', async () => {
+    // A browser takes http on this machine for safe; elsewhere it does not, and then looks like this to a page.
+    const rook = await evening.guest('Rook', 'phone', (person) =>
+      person.page.addInitScript(() => {
+        Object.defineProperty(window, 'isSecureContext', { value: false });
+        Object.defineProperty(navigator, 'mediaDevices', { value: undefined });
+      }),
+    );
+    const { person } = rook;
+    everybody.push(person);
+    await joins(person);
+    await person.button(words.camera.closed).click();
+    const said = person.page.locator('.call-trouble');
+    await said.getByText(words.troubles['needs-https']).waitFor();
+    await said.getByRole('link', { name: words.other }).waitFor();
+    await person.look('call-phone-http');
+    await person.button(words.more).click();
+    await person.button(words.leave).click();
+    await person.button(words.join).waitFor();
+    await person.leaves();
+  });
+
   it('says on the tablet too that a poor line carries voices only, and shows pictures again when asked', async () => {
     const { page } = host;
     const pictures = () => page.locator('.call-tiles video').count();

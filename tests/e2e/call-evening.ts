@@ -81,9 +81,14 @@ export class CallEvening {
     return person;
   }
 
-  async guest(name: string, size: 'phone' | 'small' = 'phone'): Promise<Guest> {
+  async guest(
+    name: string,
+    size: 'phone' | 'small' = 'phone',
+    before: (person: Person) => Promise<unknown> = () => Promise.resolve(),
+  ): Promise<Guest> {
     const guest = await Guest.arrives(this.browser, name, 'light', size);
     await this.#prepares(guest.person);
+    await before(guest.person);
     await guest.person.page.goto(`${this.house.url}/j/${this.made.code}`);
     await guest.sitsDown({ atHome: true });
     await guest.readsCautions();

@@ -37,7 +37,7 @@ export const callWords: CallWords = {
   asRoom: 'Den Gästen zu Hause den Tisch zeigen',
   asRoomHint: 'Dieses Gerät wird die Kamera am Tisch, statt Fernseher zu sein.',
   privacy:
-    'Bild und Ton gehen verschlüsselt von Gerät zu Gerät. Nichts wird aufgenommen. Eine Pause schaltet alles aus.',
+    'Bild und Ton gehen verschlüsselt von Gerät zu Gerät; die Geräte erfahren dabei die Internetadresse voneinander. Nichts wird aufgenommen. Eine Pause schaltet alles aus.',
   other: 'Anderer Anruf',
   tryLater: 'Der Anruf ist gerade nicht erreichbar; versuch es gleich noch einmal.',
   bring: 'Anruf hierher holen',

@@ -35,7 +35,7 @@ export const callWords = {
   asRoom: 'Show the table to those at home',
   asRoomHint: 'This device becomes the camera at the table instead of the television.',
   privacy:
-    'Pictures and voices go encrypted from device to device. Nothing is recorded. A break turns everything off.',
+    'Pictures and voices go encrypted from device to device, so the devices learn each other’s internet address. Nothing is recorded. A break turns everything off.',
   other: 'Other call',
   tryLater: 'The call cannot be reached now; try again in a moment.',
   bring: 'Bring the call here',
