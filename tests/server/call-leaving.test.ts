@@ -81,7 +81,7 @@ describe('[V6] who goes', () => {
     expect(await signal(noor, 'tomas-phone')).toEqual({ ok: true });
   });
 
-  it('leaves nothing of itself behind when a device was first the television and then the camera at the table', async () => {
+  it('[V7] leaves nothing of itself behind when a device was first the television and then the camera at the table', async () => {
     const tonight = await threeInCall();
     const screen = await away.screenOf(tonight);
     await join(screen, 'television');

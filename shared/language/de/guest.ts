@@ -86,7 +86,7 @@ export const guestWords: GuestWords = {
     waterDue: 'Es ist eine Weile her: Trink etwas Wasser.',
     staysOn: 'Stell den Bildschirm auf „immer an“, wenn du kannst. Schläft er ein, geht nichts verloren.',
     breakUntil: (clock) => `Weiter geht es gegen ${clock}.`,
-    callLink: 'Videoanruf',
+    callLink: 'Anderer Anruf',
     waitingRoom: 'Dein Gastgeber lässt dich gleich ein. Lass diese Seite offen.',
     left: 'Du hast den Tisch verlassen. Deine Notizen bleiben.',
     comeBack: 'Möchtest du zurück? Sag es deinem Gastgeber.',

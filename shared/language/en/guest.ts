@@ -82,7 +82,7 @@ export const guestWords = {
     waterDue: 'It has been a while: drink some water.',
     staysOn: 'Set this screen to stay on if you can. If it sleeps, nothing is lost.',
     breakUntil: (clock: string) => `We start again at about ${clock}.`,
-    callLink: 'Video call',
+    callLink: 'Other call',
     waitingRoom: 'Your host will let you in. Keep this page open.',
     left: 'You have left the table. Your notes are safe.',
     comeBack: 'To come back, please tell your host.',

@@ -119,7 +119,7 @@ describe('[V6] what the server refuses as too fast', () => {
     call.close();
   });
 
-  it('does not take the call back from another device that has it by the time the line has come back', async () => {
+  it('[V7] does not take the call back from another device that has it by the time the line has come back', async () => {
     const { call, times, listeners } = opened();
     await call.join();
     const before = times('Join');
