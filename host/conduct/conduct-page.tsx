@@ -44,7 +44,6 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
   );
   const cue = order.find(({ id }) => id === view.cue);
   const step = primaryAction(view, cue);
-  const waiting = commands.waiting.value;
   const settling = useSettling([view.cue, view.toTell[0]].join(' '));
   const table = tableOf(view, follower.presence.value);
   const name = cue === undefined ? '' : nameOf(cue, view.pours);
@@ -54,7 +53,7 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
     if (drawer.peek() !== null) return;
     switch (ask) {
       case 'next':
-        return settling ? undefined : actions.takeStep(step);
+        return settling() ? undefined : actions.takeStep(step);
       case 'back':
         return view.previous === null ? undefined : actions.back(view.cue);
       case 'hold':
@@ -108,7 +107,7 @@ export function ConductPage({ evening, view, order }: ConductPageProps) {
         view={view}
         order={order}
         step={step}
-        waiting={waiting}
+        waiting={commands.waiting}
         settling={settling}
         actions={actions}
       />

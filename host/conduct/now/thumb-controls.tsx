@@ -1,3 +1,4 @@
+import type { ReadonlySignal } from '@preact/signals';
 import type { PourId } from '../../../core/ids.ts';
 import type { Cue } from '../../../core/running-order/cue.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
@@ -14,17 +15,19 @@ interface ThumbControlsProps {
   readonly view: HostUnderWay;
   readonly order: readonly Cue[];
   readonly step: PrimaryAction;
-  readonly waiting: ReadonlySet<SentHostCommand['type']>;
-  /** The cue has only just changed under the thumb. */
-  readonly settling: boolean;
+  /** What waits for its answer. */
+  readonly waiting: ReadonlySignal<ReadonlySet<SentHostCommand['type']>>;
+  /** Whether the cue has only just changed under the thumb. */
+  readonly settling: () => boolean;
   readonly actions: HostActions;
 }
 
 /** Under the thumb: the one big button, and beside it the three small ones that are pressed without looking. */
-export function ThumbControls({ view, order, step, waiting, settling, actions }: ThumbControlsProps) {
+export function ThumbControls({ view, order, step, settling, actions, ...props }: ThumbControlsProps) {
+  const waiting = props.waiting.value;
   const held = view.clock.kind === 'held';
   const stepping =
-    settling ||
+    settling() ||
     (['Advance', 'OpenDiscussion', 'TellResult', 'Reveal'] as const).some((type) => waiting.has(type));
   return (
     <footer class="room-thumb thumb-bar">

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { wallTimeIn } from '../../../core/planning/invitation/invitation-time.ts';
 import { epochMs } from '../../../core/units.ts';
 import { dayAndTime, figuresOfDay, timeOfDay } from '../../../shared/language/wall-clock.ts';
@@ -41,6 +41,14 @@ describe('a time of day', () => {
     for (const locale of ['en-GB', 'de', 'cs', 'es', 'fi'])
       expect(new Set(column(locale).map(({ length }) => length))).toEqual(new Set([5]));
     expect(column('en-US').every((figures) => /^(1[0-2]|[1-9]):[03]8$/.test(figures))).toBe(true);
+  });
+
+  it('makes no writer of its own for each of the many times of a running order', () => {
+    figuresOfDay(at('01:08'), 'en-GB');
+    const made = vi.spyOn(Intl, 'DateTimeFormat');
+    for (let minute = 0; minute < 90; minute += 1) figuresOfDay(at('01:08') + minute * 60_000, 'en-GB');
+    expect(made).not.toHaveBeenCalled();
+    made.mockRestore();
   });
 
   it('is the same beside a day, and in an invitation', () => {
