@@ -4,7 +4,7 @@ import type { TastingId } from '../../core/ids.ts';
 import { durationMs, later } from '../../core/units.ts';
 import { largestFrame, type RefusalCode, setAsideFrom } from '../../shared/wire/protocol.ts';
 import { Allowances, type Pace } from '../access/allowances.ts';
-import type { Keyring } from '../access/keys.ts';
+import type { Identity, Keyring } from '../access/keys.ts';
 import { originAllowed } from '../access/origin.ts';
 import type { Clock } from '../clock.ts';
 import { guarded, reasonOf } from '../guard.ts';
@@ -137,32 +137,34 @@ export function openGateway(parts: GatewayParts): void {
   /** At whom a device has arrived, who may have been read again since. */
   const arrivedAt = new WeakMap<LiveSocket, Conductor>();
 
+  /** Whose key was shown, from one look to the next. */
+  const learned = new WeakMap<LiveSocket, Identity>();
+
+  // A store that does not answer is found out by what comes next.
+  io.use((socket, next) => {
+    keyring
+      .learn(socket.handshake.auth.key)
+      .then((identity) => void (identity && learned.set(socket, identity)))
+      .then(
+        () => next(),
+        () => next(),
+      );
+  });
   io.use((socket, next) => {
     const { auth } = socket.handshake;
-    const badge = keyring.learn(auth.key).then((identity) => admit(auth, identity, conductors));
-    badge
-      .catch((error: unknown) => notRead(error, auth.protocol))
-      .then((is) => enter(socket, is, next))
-      .catch(unheard);
+    const identify = (key: string) => learned.get(socket) ?? keyring.identify(key);
+    const badge = tried(auth.protocol, () => admit(auth, identify, conductors));
+    // Without a code the device comes again.
+    if (typeof badge === 'string')
+      return next(parts.justLeft?.(auth.tasting) ? new Error('elsewhere') : refused(badge));
+    parts.lines.heldBy(socket.conn, holderOf(badge));
+    if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
+      return holdBack(() => next(refused('too-fast')));
+    parts.onEntered?.(socket.request, badge.tasting);
+    socket.data = { ...badge, through: parts.passing?.(socket.request) };
+    joinGreeting(socket.conn as unknown as Parameters<typeof joinGreeting>[0]);
+    next();
   });
-
-  function enter(socket: LiveSocket, badge: Badge | RefusalCode, next: (error?: Error) => void): void {
-    if (typeof badge === 'string') {
-      // Without a code the device comes again.
-      const { tasting } = socket.handshake.auth;
-      next(parts.justLeft?.(tasting) ? new Error('elsewhere') : refused(badge));
-    } else {
-      parts.lines.heldBy(socket.conn, holderOf(badge));
-      if (badge.bearer.role === 'guest' && !seatsArriving.take(holderOf(badge)))
-        holdBack(() => next(refused('too-fast')));
-      else {
-        parts.onEntered?.(socket.request, badge.tasting);
-        socket.data = { ...badge, through: parts.passing?.(socket.request) };
-        joinGreeting(socket.conn as unknown as Parameters<typeof joinGreeting>[0]);
-        next();
-      }
-    }
-  }
 
   // One function for all devices: a closure for each would stand for the whole evening.
   const hear = guarded(receive, unheard);
@@ -254,9 +256,16 @@ export function openGateway(parts: GatewayParts): void {
   }
 
   /** A session that cannot be read is refused like one that cannot be written. */
-  function notRead(error: unknown, protocol: unknown): RefusalCode {
-    log.error({ reason: error instanceof Error ? error.message : 'unknown' }, 'a session could not be read');
-    return codeOf(error, protocol);
+  function tried<Result>(protocol: unknown, run: () => Result): Result | RefusalCode {
+    try {
+      return run();
+    } catch (error) {
+      log.error(
+        { reason: error instanceof Error ? error.message : 'unknown' },
+        'a session could not be read',
+      );
+      return codeOf(error, protocol);
+    }
   }
 }
 

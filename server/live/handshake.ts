@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { tastingId } from '../../core/ids.ts';
 import { oldestProtocol, protocolVersion, type RefusalCode } from '../../shared/wire/protocol.ts';
-import { type Identity, mayHost } from '../access/keys.ts';
+import { type Identity, type Keyring, mayHost } from '../access/keys.ts';
 import type { Conductors } from './conductors.ts';
 import type { Badge } from './rooms.ts';
 
@@ -19,13 +19,10 @@ const credentialsSchema = z.strictObject({
   known: z.number().int().min(0).max(10_000_000).optional(),
 });
 
-/**
- * Who stands at the door with these credentials, or why they may not come in.
- * @param identity whose key it is that they show
- */
+/** Who stands at the door with these credentials, or why they may not come in. */
 export function admit(
   shown: unknown,
-  identity: Identity | undefined,
+  identify: Keyring['identify'],
   conductors: Conductors,
 ): Badge | RefusalCode {
   const protocol = protocolSchema.safeParse(shown);
@@ -34,7 +31,8 @@ export function admit(
   if (spoken < oldestProtocol || spoken > protocolVersion) return 'wrong-protocol';
   const credentials = credentialsSchema.safeParse(shown);
   if (!credentials.success) return 'malformed';
-  const { role, tasting, known = 0 } = credentials.data;
+  const { role, tasting, key, known = 0 } = credentials.data;
+  const identity = identify(key);
   // Without a key that opens something nobody learns which tastings exist.
   if (identity === undefined || !isFor(identity, tasting)) return 'wrong-key';
   // The same for another house's as for one that never was.
