@@ -19,6 +19,9 @@ export interface Surroundings {
 
 type Handler = (...values: readonly unknown[]) => void;
 
+/** Ms after which whoever waits at the door of a process that has died comes again. */
+const longestAtDoor = 5000;
+
 /** Stands where socket.io's client stands: connects again by itself, unless one of the two sides meant to part. */
 export class ClientEnd {
   connected = false;
@@ -101,18 +104,19 @@ export class ClientEnd {
   }
 
   #come(board: Switchboard | undefined): void {
-    this.#trying = false;
-    if (!this.#wanted) return;
-    if (this.#around.weather.cut || board === undefined || !board.power.on) this.#again('nobody answers');
-    else this.#enter(board);
+    if (!this.#wanted) this.#trying = false;
+    else if (this.#around.weather.cut || board === undefined || !board.power.on)
+      this.#again('nobody answers');
+    else void this.#enter(board);
   }
 
   #again(reason: string): void {
+    this.#trying = false;
     this.#tell('connect_error', new Error(reason));
     this.#try(this.#around.chances.between(400, 4000));
   }
 
-  #enter(board: Switchboard): void {
+  async #enter(board: Switchboard): Promise<void> {
     const { time, chances, weather } = this.#around;
     let end: ServerEnd | undefined;
     const wire: Wire = new Wire(
@@ -125,16 +129,26 @@ export class ClientEnd {
         closed: (reason) => end?.gone(reason),
       },
     );
-    const admitted = board.admit(this.#auth, wire);
+    const asked = board.admit(this.#auth, wire);
+    const late = new Promise<undefined>((tell) => time.after(longestAtDoor, () => tell(undefined)));
+    const admitted = await Promise.race([asked, late]);
+    if (!this.#wanted || admitted === undefined || !board.power.on) {
+      void asked.then((it) => it instanceof ServerEnd && it.gone('transport close'));
+      if (this.#wanted) this.#again('nobody answers');
+      else this.#trying = false;
+      return;
+    }
     if (!(admitted instanceof ServerEnd)) {
       const { refused } = admitted;
       if (refused === undefined) this.#again('elsewhere');
       else {
+        this.#trying = false;
         this.#wanted = false;
         this.#tell('connect_error', Object.assign(new Error('refused'), { data: refused }));
       }
       return;
     }
+    this.#trying = false;
     end = admitted;
     this.#wire = wire;
     wire.down({ event: 'connect', payload: undefined });

@@ -106,14 +106,11 @@ export class Switchboard {
   }
 
   /** Who comes in, or the refusal that the device is told: undefined where it is to come again. */
-  admit(auth: unknown, wire: Wire): ServerEnd | { readonly refused: unknown } {
+  async admit(auth: unknown, wire: Wire): Promise<ServerEnd | { readonly refused: unknown }> {
     this.#count += 1;
     const end = new ServerEnd(this, `socket-${this.#count}`, auth, wire);
-    let refused: { readonly refused: unknown } | undefined;
-    this.#middleware(end, (error) => {
-      if (error !== undefined) refused = { refused: error.data };
-    });
-    if (refused !== undefined) return refused;
+    const error = await new Promise<Parameters<Next>[0]>((told) => this.#middleware(end, told));
+    if (error !== undefined) return { refused: error.data };
     this.sockets.sockets.set(end.id, end);
     return end;
   }
