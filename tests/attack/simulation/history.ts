@@ -1,6 +1,7 @@
 import type { SeatId } from '../../../core/ids.ts';
 import type { Command } from '../../../core/session/command.ts';
 import type { Disk } from './disk.ts';
+import { inOrder } from './in-order.ts';
 
 /** What one host or guest asked for, by the id under which the server answers it. */
 export type Asked = Extract<Command, { by: 'host' | 'guest' }>['ask'];
@@ -73,7 +74,7 @@ export class History {
     if (version < before) this.fault('F2', `${page} went back in ${stream} from ${before} to ${version}.`);
     this.#shown.set(key, version);
     if (stream !== 'stage') return;
-    const text = JSON.stringify(whole);
+    const text = inOrder(whole);
     const known = this.stages.get(version);
     if (known !== undefined && known !== text)
       this.fault('F2', `Followers do not agree on version ${version} of the stage.`);

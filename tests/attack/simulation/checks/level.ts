@@ -8,6 +8,7 @@ import { unnamedKey } from '../../../../server/live/unnamed-pages.ts';
 import type { Store } from '../../../../server/store/store.ts';
 import type { BoardPour } from '../../../../shared/wire/board.ts';
 import type { History } from '../history.ts';
+import { inOrder } from '../in-order.ts';
 import type { GuestDevice, HostDevice } from '../people.ts';
 import { expect } from './log.ts';
 
@@ -16,7 +17,7 @@ export function checkStages(history: History, after: readonly Session[]): void {
   for (const [version, shown] of history.stages) {
     const session = after[version];
     const right = session !== undefined && session.status !== 'unopened' ? stageView(session, version) : null;
-    expect(history, 'F2', JSON.stringify(right) === shown, `Version ${version} was shown as it never was.`);
+    expect(history, 'F2', inOrder(right) === shown, `Version ${version} was shown as it never was.`);
   }
 }
 
@@ -52,7 +53,7 @@ export function checkLevel(
 
 /** Without the number of events behind it, which may be older where nothing changed for this view. */
 const plain = (view: unknown): string =>
-  JSON.stringify(view, (key, value: unknown) => (key === 'version' ? undefined : value));
+  inOrder(JSON.parse(JSON.stringify(view, (key, value: unknown) => (key === 'version' ? undefined : value))));
 
 /** Pages without a name lie where a lot has put them [Q9]. */
 const inAnyLots = (pours: readonly BoardPour[]): BoardPour[] =>

@@ -1,6 +1,7 @@
 import type { SessionEvent } from '../../../../core/session/event.ts';
 import { type Session, unopened } from '../../../../core/session/state.ts';
 import { stageView } from '../../../../core/session/views/stage.ts';
+import { inOrder } from '../in-order.ts';
 import { standings } from './log.ts';
 
 /** A command as the device that sent it knows it: a title that nobody else gives. Times in ms of one clock. */
@@ -89,11 +90,3 @@ export const stageOf = (session: Session = unopened, version: number): string =>
   session.status === 'unopened'
     ? 'nothing'
     : inOrder(JSON.parse(JSON.stringify(stageView(session, version))));
-
-/** The same text for the same fields, in whatever order they came. */
-export const inOrder = (value: unknown): string =>
-  JSON.stringify(value, (_, each: unknown) =>
-    typeof each === 'object' && each !== null && !Array.isArray(each)
-      ? Object.fromEntries(Object.entries(each).sort(([one], [other]) => (one < other ? -1 : 1)))
-      : each,
-  );
