@@ -18,7 +18,8 @@ export function stageChangeBetween(from: StageView | undefined, to: StageView): 
 export function withStageChange(was: StageView, [version, takesEffectAt, news]: StageChange): StageView {
   const before = counted(was as StageUnderWay);
   const now = (news === undefined ? before : withNews(before, news)) as typeof before;
-  return { ...now, version, takesEffectAt, clock: shifted(now.clock, takesEffectAt) };
+  // Its fields stand in the order in which the whole view has them: what is compared by its text is the same text.
+  return { ...was, ...now, version, takesEffectAt, clock: shifted(now.clock, takesEffectAt) };
 }
 
 /** With its times from the moment at which the cue takes effect, so that most of them are as they were. */
