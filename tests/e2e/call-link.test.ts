@@ -98,6 +98,32 @@ describe('a line between two devices', () => {
       });
   });
 
+  it('answers an offer that was said twice, and makes none of its own out of it', async () => {
+    const said = await page.evaluate(async () => {
+      const { PeerLink } = (window as unknown as { callLink: { PeerLink: typeof Link } }).callLink;
+      const open = (first: boolean, send: (signal: CallSignal) => void): Link =>
+        new PeerLink({
+          first,
+          servers: [],
+          send,
+          onTrack: () => undefined,
+          onState: () => undefined,
+          onStale: () => undefined,
+        });
+      let one: Link | undefined;
+      const offer = await new Promise<CallSignal>((tell) => {
+        one = open(true, (signal) => signal.is === 'offer' && tell(signal));
+      });
+      const answers: string[] = [];
+      const other = open(false, (signal) => answers.push(signal.is));
+      await Promise.all([other.receive(offer), other.receive(offer)]);
+      const { signalingState } = other.pc;
+      for (const each of [one, other]) each?.close();
+      return { signalingState, answers: answers.filter((is) => is !== 'candidates') };
+    });
+    expect(said).toEqual({ signalingState: 'stable', answers: ['answer', 'answer'] });
+  });
+
   it('comes about although the first offers, answers or candidates are lost', async () => {
     const seen = await page.evaluate(async () => {
       const { PeerLink } = (window as unknown as { callLink: { PeerLink: typeof Link } }).callLink;
