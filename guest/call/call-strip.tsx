@@ -44,10 +44,12 @@ export function CallStrip({ own }: { readonly own: SeatView }) {
             own={own}
             away={{ said: words.whole, press: () => room.remember({ callOnly: false }) }}
           />
+          {place.at === 'in' && <CallTrouble call={call} />}
         </div>
       ) : (
         <div class={dark ? 'call-place call-unseen' : 'call-place'}>
           <Shown call={call} own={own} away={{ said: words.hide, press: () => setHidden(true) }} />
+          {place.at === 'in' && <CallTrouble call={call} />}
         </div>
       )}
     </>
@@ -127,7 +129,6 @@ const OtherCall = ({ link }: { readonly link: string | null }) =>
   );
 
 function InCall({ call, away }: StripProps) {
-  const { stage } = useRoom().follower;
   const speaking = useSpeaking(call);
   const [more, setMore] = useState(false);
   const others = call.others.value;
@@ -135,10 +136,6 @@ function InCall({ call, away }: StripProps) {
   const { camera: wished, mayPress, pictures } = call.gates.value;
   const films = wished && call.voiceOnly.value === 'no';
   const own = call.media.tracks.value.camera;
-  const troubles = call.media.troubles.value;
-  const trouble = troubleSentence(troubles);
-  const overHttp = troubles.camera === 'needs-https' || troubles.microphone === 'needs-https';
-  const said = trouble ?? (call.voiceOnly.value === 'poor-line' ? words.poorLine : null);
   return (
     <aside class="call-strip" aria-label={words.title} data-pictures={pictures}>
       {pictures === 'shown' ? (
@@ -175,13 +172,33 @@ function InCall({ call, away }: StripProps) {
           {words.more}
         </Button>
       </div>
-      {said !== null && (
-        <p class="call-trouble small" role="alert">
+      {more && <CallSheet call={call} onClose={() => setMore(false)} />}
+    </aside>
+  );
+}
+
+/** What is wrong, below the pictures and over nothing, until it is put right or away. */
+function CallTrouble({ call }: { readonly call: Call }) {
+  const { stage } = useRoom().follower;
+  const troubles = call.media.troubles.value;
+  const poorLine = call.voiceOnly.value === 'poor-line';
+  const said = troubleSentence(troubles) ?? (poorLine ? words.poorLine : null);
+  const overHttp = troubles.camera === 'needs-https' || troubles.microphone === 'needs-https';
+  const putAway = () => {
+    call.media.forgetTroubles();
+    if (poorLine) call.wishVoiceOnly(true);
+  };
+  return (
+    said !== null && (
+      <div class="call-trouble small">
+        <p role="alert">
           {said}
           <OtherCall link={overHttp ? (stage.value?.callLink ?? null) : null} />
         </p>
-      )}
-      {more && <CallSheet call={call} onClose={() => setMore(false)} />}
-    </aside>
+        <Button kind="quiet" onPress={putAway}>
+          {words.done}
+        </Button>
+      </div>
+    )
   );
 }

@@ -9,6 +9,8 @@ export interface OwnMedia {
   readonly troubles: ReadonlySignal<Readonly<Record<Device, MediaTrouble | null>>>;
   /** @returns whether it is here */
   open(device: Device): Promise<boolean>;
+  /** Its owner has read what was wrong. */
+  forgetTroubles(): void;
   /** Lets go of it, so that its light goes out. */
   release(device: Device): void;
   close(): void;
@@ -96,6 +98,9 @@ export function createOwnMedia(
       return under.finally(() => {
         delete asking[device];
       });
+    },
+    forgetTroubles() {
+      troubles.value = { microphone: null, camera: null };
     },
     release,
     close() {

@@ -175,6 +175,15 @@ describe('the call and its devices', () => {
     await said.getByText(words.troubles['needs-https']).waitFor();
     await said.getByRole('link', { name: words.other }).waitFor();
     await person.look('call-phone-http');
+    // It stands over nothing, can be put away, and is said again to who taps again.
+    const [sentence, verb] = await Promise.all(
+      [said, person.page.locator('.room h1').first()].map((each) => each.boundingBox()),
+    );
+    expect((sentence?.y ?? 0) + (sentence?.height ?? 0)).toBeLessThanOrEqual(verb?.y ?? 0);
+    await said.getByRole('button', { name: words.done }).click();
+    await said.waitFor({ state: 'detached' });
+    await person.button(words.camera.closed).click();
+    await said.waitFor();
     await person.button(words.more).click();
     await person.button(words.leave).click();
     await person.button(words.join).waitFor();

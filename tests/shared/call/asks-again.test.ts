@@ -17,6 +17,7 @@ const noMedia: OwnMedia = {
   tracks: signal({ microphone: null, camera: null }),
   troubles: signal({ microphone: null, camera: null }),
   open: () => Promise.resolve(false),
+  forgetTroubles: () => undefined,
   release: () => undefined,
   close: () => undefined,
 };
