@@ -2,14 +2,17 @@ import type { After } from './timer.ts';
 
 /**
  * When a device probes the server's clock: in quick succession after connecting and after waking, so that the first
- * change of cue is near; spread over the minute that follows, so that the mean is good on a poor network; and from then
- * on so rarely that it costs next to nothing, but often enough to learn how fast the two clocks part.
+ * change of cue is near; spread over the minute that follows, so that the mean is good on a poor network; then as
+ * often as is needed to learn how fast the two clocks part; and once that is known so rarely that it costs next to nothing.
  */
 const quickOnes = 8;
 const quickEvery = 150;
 const spreadOnes = 40;
 const spreadEvery = 1500;
-const forTheClock = 15_000;
+/** Ms from the beginning in which the drift is learned. */
+const driftFor = 360_000;
+const driftEvery = 15_000;
+const laterEvery = 30_000;
 /**
  * Ms in which nothing came, whatever it was, after which the line is asked whether it lives. While a cue runs a line that
  * has died must be noticed sooner: there the server says a little before that time that it lives.
@@ -46,6 +49,7 @@ export function createProbing({ probe, cueRuns, onSilence, now, after }: Probing
   let chain = 0;
   let signs = 0;
   let heardAt = 0;
+  let startedAt = 0;
   let cancel: () => void = () => undefined;
 
   const heard = (): void => {
@@ -57,6 +61,7 @@ export function createProbing({ probe, cueRuns, onSilence, now, after }: Probing
   function dueAt(count: number, answeredAt: number): number {
     if (count < quickOnes) return answeredAt + quickEvery;
     if (count < quickOnes + spreadOnes) return answeredAt + spreadEvery;
+    const forTheClock = answeredAt - startedAt < driftFor ? driftEvery : laterEvery;
     return Math.min(answeredAt + forTheClock, heardAt + (cueRuns() ? quietWhileRunning : quiet));
   }
 
@@ -88,6 +93,7 @@ export function createProbing({ probe, cueRuns, onSilence, now, after }: Probing
   return {
     start(firstWithin) {
       stop();
+      startedAt = now();
       void once(chain, 1, firstWithin);
     },
     heard,

@@ -29,7 +29,7 @@ const sleepTolerance = 300;
 
 /** How many samples tell the offset and the drift, and for how long, in ms. */
 const samplesKept = 64;
-const keptFor = 960_000;
+const keptFor = 1_920_000;
 /** How many of the latest, of the last so many ms, tell what the network is like now: a stall is soon forgotten. */
 export const samplesOfNow = 16;
 const nowFor = 90_000;
