@@ -53,11 +53,12 @@ export class DeviceDesk {
   }
 
   view(seat: SeatId, hash: string): DevicesView | undefined {
-    const own = this.#keyOf(seat, hash)?.device;
+    const keys = this.#keysOf(seat);
+    const own = keys.find((key) => key.hash === hash)?.device;
     if (own === undefined) return undefined;
     const { tasting, store, clock } = this.#parts;
     const words = store.devices.words(tasting, seat);
-    const seen = this.#keysOf(seat).map(({ device }) => device);
+    const seen = keys.map(({ device }) => device);
     return {
       own: own.id,
       opens: own.opens,
