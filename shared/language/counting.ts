@@ -7,3 +7,7 @@ export function countingIn(locale: string): (count: number, one: string, many: s
   const plural = new Intl.PluralRules(locale);
   return (count, one, many) => `${numbers.format(count)} ${plural.select(count) === 'one' ? one : many}`;
 }
+
+/** The same where the number is written as it is and one stands alone, as in English. */
+export const several = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;

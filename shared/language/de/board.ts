@@ -2,7 +2,7 @@
 import { countingIn } from '../counting.ts';
 import type { BoardWords } from '../en/board.ts';
 
-const counted = countingIn('de');
+const several = countingIn('de');
 
 export const boardWords: BoardWords = {
   title: 'Auf dem Tisch',
@@ -20,8 +20,8 @@ export const boardWords: BoardWords = {
   words: {
     title: 'Genannte Wörter',
     hint: 'Nur, was vor dem Gespräch notiert war.',
-    by: (word, people) => `${word}: ${counted(people, 'Person', 'Personen')}`,
-    more: (count) => `und ${counted(count, 'weiteres Wort', 'weitere Wörter')} von je einer Person`,
+    by: (word, people) => `${word}: ${several(people, 'Person', 'Personen')}`,
+    more: (count) => `und ${several(count, 'weiteres Wort', 'weitere Wörter')} von je einer Person`,
   },
   colours: {
     title: 'Farben',
@@ -43,9 +43,9 @@ export const boardWords: BoardWords = {
     hint: 'Ausgelost. Niemand muss sprechen.',
     each: (seconds) =>
       seconds < 90
-        ? `Je etwa ${counted(seconds, 'Sekunde', 'Sekunden')}.`
-        : `Je etwa ${counted(Math.round(seconds / 60), 'Minute', 'Minuten')}.`,
-    rounds: (pours) => `Einmal für jedes von ${counted(pours, 'Glas', 'Gläsern')}.`,
+        ? `Je etwa ${several(seconds, 'Sekunde', 'Sekunden')}.`
+        : `Je etwa ${several(Math.round(seconds / 60), 'Minute', 'Minuten')}.`,
+    rounds: (pours) => `Einmal für jedes von ${several(pours, 'Glas', 'Gläsern')}.`,
     now: 'etwa jetzt',
     everybody: (guests) => `Alle ${guests} in dieser Reihenfolge`,
   },

@@ -2,7 +2,7 @@
 import { countingIn } from '../counting.ts';
 import type { GuestWords } from '../en/guest.ts';
 
-const counted = countingIn('de');
+const several = countingIn('de');
 
 const list = (parts: readonly string[]): string =>
   new Intl.ListFormat('de', { style: 'long', type: 'conjunction' }).format(parts);
@@ -71,7 +71,7 @@ export const guestWords: GuestWords = {
     coded: (code) => `Nr. ${code}`,
     arc: (current, total) =>
       current === null
-        ? `Dein Platz: ${counted(total, 'Glas', 'Gläser')}`
+        ? `Dein Platz: ${several(total, 'Glas', 'Gläser')}`
         : `Dein Platz: Glas ${current} von ${total} ist in deiner Hand`,
     timeLabel: 'Zeit für diesen Schritt',
     time: { running: 'übrig', held: 'von deinem Gastgeber angehalten', over: 'Zeit um, aber keine Eile' },
@@ -138,8 +138,8 @@ export const guestWords: GuestWords = {
     cue: (parts) => parts.map((part) => (/[.?!]$/.test(part) ? part : `${part}.`)).join(' '),
     start: (seconds) =>
       seconds >= 90
-        ? `${counted(Math.round(seconds / 60), 'Minute', 'Minuten')}.`
-        : `${counted(seconds, 'Sekunde', 'Sekunden')}.`,
+        ? `${several(Math.round(seconds / 60), 'Minute', 'Minuten')}.`
+        : `${several(seconds, 'Sekunde', 'Sekunden')}.`,
     marks: {
       60: 'Noch eine Minute.',
       20: 'Noch zwanzig Sekunden.',
@@ -164,7 +164,7 @@ export const guestWords: GuestWords = {
     onPhone: 'Auf diesem Handy, noch nicht gespeichert',
     waiting: 'Noch nicht gespeichert: Lass diese Seite offen',
     tooLong: (over) =>
-      `Um ${counted(over, 'Zeichen', 'Zeichen')} zu lang. Bitte kürze es; es bleibt auf diesem Handy.`,
+      `Um ${several(over, 'Zeichen', 'Zeichen')} zu lang. Bitte kürze es; es bleibt auf diesem Handy.`,
     refused: (why) => `Nicht gespeichert; es bleibt auf diesem Handy. ${why}`,
     later: 'Das Gespräch hat begonnen: Neues wird als später ergänzt gekennzeichnet.',
   },
@@ -188,7 +188,7 @@ export const guestWords: GuestWords = {
   },
 
   pour: {
-    years: (years) => `${counted(years, 'Jahr', 'Jahre')} alt`,
+    years: (years) => `${several(years, 'Jahr', 'Jahre')} alt`,
     abv: (abv) => `${new Intl.NumberFormat('de', { maximumFractionDigits: 1 }).format(abv)}\u00a0%\u00a0vol`,
     more: 'Mehr darüber',
     labels: {

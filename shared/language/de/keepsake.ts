@@ -2,7 +2,7 @@
 import { countingIn } from '../counting.ts';
 import type { KeepsakeWords } from '../en/keepsake.ts';
 
-const counted = countingIn('de');
+const several = countingIn('de');
 
 export const keepsakeWords: KeepsakeWords = {
   title: 'Dein Abend',
@@ -72,9 +72,9 @@ export const keepsakeWords: KeepsakeWords = {
     noneHint: 'Sobald du mit diesem Handy an einer Verkostung teilgenommen hast, steht sie hier.',
     untitled: 'Eine Verkostung',
     unreachable: 'gerade nicht erreichbar',
-    glasses: (count) => counted(count, 'Glas mit Notizen', 'Gläser mit Notizen'),
-    words: (count) => counted(count, 'verschiedenes Wort', 'verschiedene Wörter'),
-    perGlass: (count) => `${counted(count, 'Wort', 'Wörter')} je Glas`,
+    glasses: (count) => several(count, 'Glas mit Notizen', 'Gläser mit Notizen'),
+    words: (count) => several(count, 'verschiedenes Wort', 'verschiedene Wörter'),
+    perGlass: (count) => `${several(count, 'Wort', 'Wörter')} je Glas`,
     fresh: (count) => `davon ${count} neu für dich`,
     odd: (right, of) => `abweichendes Glas gefunden: ${right} von ${of}`,
     best: (name) => `am liebsten: ${name}`,

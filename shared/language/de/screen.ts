@@ -2,7 +2,7 @@
 import { countingIn } from '../counting.ts';
 import type { ScreenWords } from '../en/screen.ts';
 
-const counted = countingIn('de');
+const several = countingIn('de');
 
 export const screenWords: ScreenWords = {
   page: 'Bildschirm für den Raum · Quietpour',
@@ -52,7 +52,7 @@ export const screenWords: ScreenWords = {
     coded: (code) => `Nr. ${code}`,
     arc: (current, total) =>
       current === null
-        ? counted(total, 'Glas', 'Gläser')
+        ? several(total, 'Glas', 'Gläser')
         : `Alle haben Glas ${current} von ${total} in der Hand`,
   },
   time: {
@@ -76,17 +76,17 @@ export const screenWords: ScreenWords = {
     closed: 'Stifte weg. Gleich eröffnet euer Gastgeber das Gespräch.',
     title: 'Auf dem Tisch',
     none: 'Noch hat niemand etwas geteilt. Das entscheidet ihr selbst, jeder Gast auf dem eigenen Handy.',
-    said: (people) => counted(people, 'Person', 'Personen'),
+    said: (people) => several(people, 'Person', 'Personen'),
     remote: 'zu Hause',
     unnamed: 'ohne Namen',
     later: 'später ergänzt',
     structure: 'Wie viel wovon?',
-    step: (step, people) => `${step}: ${counted(people, 'Person', 'Personen')}`,
+    step: (step, people) => `${step}: ${several(people, 'Person', 'Personen')}`,
     places: 'Rangfolge, das beste Glas oben',
     place: (place) => `Platz ${place}`,
     turn: (now, then) => `Jetzt etwa: ${now}. Dann ${then}.`,
     found: (right, of) => `${right} von ${of} haben es gefunden`,
-    guessed: (guesses) => `${counted(guesses, 'Mal', 'Mal')} geraten`,
+    guessed: (guesses) => `${several(guesses, 'Mal', 'Mal')} geraten`,
   },
   reveal: {
     soon: 'Jetzt kommen die Namen.',

@@ -1,7 +1,5 @@
 import type { Sharing } from '../../wire/sharing.ts';
-
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${many}`;
+import { several } from '../counting.ts';
 
 /** What stands on the table once a talk is open, on guests' and the host's screens. Another language is one more file of this shape. */
 export const boardWords = {
@@ -20,8 +18,8 @@ export const boardWords = {
   words: {
     title: 'Words that came up',
     hint: 'Only what people wrote before the talk.',
-    by: (word: string, people: number) => `${word}: ${counted(people, 'person', 'people')}`,
-    more: (count: number) => `and ${counted(count, 'more word', 'more words')} from one person each`,
+    by: (word: string, people: number) => `${word}: ${several(people, 'person', 'people')}`,
+    more: (count: number) => `and ${several(count, 'more word', 'more words')} from one person each`,
   },
   colours: {
     title: 'Colours',
@@ -43,9 +41,9 @@ export const boardWords = {
     hint: 'The order is random. Nobody has to speak.',
     each: (seconds: number) =>
       seconds < 90
-        ? `About ${counted(seconds, 'second', 'seconds')} each.`
-        : `About ${counted(Math.round(seconds / 60), 'minute', 'minutes')} each.`,
-    rounds: (pours: number) => `Once for each of ${counted(pours, 'glass', 'glasses')}.`,
+        ? `About ${several(seconds, 'second', 'seconds')} each.`
+        : `About ${several(Math.round(seconds / 60), 'minute', 'minutes')} each.`,
+    rounds: (pours: number) => `Once for each of ${several(pours, 'glass', 'glasses')}.`,
     now: 'about now',
     everybody: (guests: number) => `All ${guests}, in this order`,
   },

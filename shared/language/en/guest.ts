@@ -1,7 +1,6 @@
-/** Everything else that a guest's screen says. Another language is one more file of this shape. */
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${many}`;
+import { several } from '../counting.ts';
 
+/** Everything else that a guest's screen says. Another language is one more file of this shape. */
 const list = (parts: readonly string[]): string =>
   new Intl.ListFormat('en', { style: 'long', type: 'conjunction' }).format(parts);
 
@@ -67,7 +66,7 @@ export const guestWords = {
     coded: (code: string) => `No. ${code}`,
     arc: (current: number | null, total: number) =>
       current === null
-        ? `Your place: ${counted(total, 'glass', 'glasses')}`
+        ? `Your place: ${several(total, 'glass', 'glasses')}`
         : `Your place: glass ${current} of ${total} is in your hand`,
     timeLabel: 'Time for this step',
     time: { running: 'left', held: 'on hold', over: 'time is up, but no hurry' },
@@ -136,8 +135,8 @@ export const guestWords = {
       parts.map((part) => (/[.?!]$/.test(part) ? part : `${part}.`)).join(' '),
     start: (seconds: number) =>
       seconds >= 90
-        ? `${counted(Math.round(seconds / 60), 'minute', 'minutes')}.`
-        : `${counted(seconds, 'second', 'seconds')}.`,
+        ? `${several(Math.round(seconds / 60), 'minute', 'minutes')}.`
+        : `${several(seconds, 'second', 'seconds')}.`,
     marks: {
       60: 'One minute left.',
       20: 'Twenty seconds left.',
@@ -162,7 +161,7 @@ export const guestWords = {
     onPhone: 'On this phone, not saved yet',
     waiting: 'Not saved yet: keep this page open',
     tooLong: (over: number) =>
-      `Too long to save by ${counted(over, 'character', 'characters')}. Please shorten it; it stays on this phone.`,
+      `Too long to save by ${several(over, 'character', 'characters')}. Please shorten it; it stays on this phone.`,
     refused: (why: string) => `Not saved; it stays on this phone. ${why}`,
     later: 'The talk has started: anything you add now is marked as added later.',
   },
@@ -186,7 +185,7 @@ export const guestWords = {
   },
 
   pour: {
-    years: (years: number) => `${counted(years, 'year', 'years')} old`,
+    years: (years: number) => `${several(years, 'year', 'years')} old`,
     abv: (abv: number) =>
       `${new Intl.NumberFormat('en', { maximumFractionDigits: 1 }).format(abv)}\u00a0%\u00a0vol`,
     more: 'More about it',

@@ -1,5 +1,4 @@
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
+import { several } from '../counting.ts';
 /** The host's list of evenings, in English. Another language is one more file of this type. */
 export const hostHome = {
   title: 'Your evenings',

@@ -1,6 +1,4 @@
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${many}`;
-
+import { several } from '../counting.ts';
 /** What the host tells of a pour, and what the room's screens are given to. Another language is one more file of this shape. */
 export const storyWords = {
   card: {
@@ -9,7 +7,7 @@ export const storyWords = {
     hold: 'Hold to look',
     covered: (glass: string) => `${glass}: the name is still secret. Hold the button down to see the card.`,
     photo: (name: string) => `The label of ${name}`,
-    years: (years: number) => `${counted(years, 'year', 'years')} old`,
+    years: (years: number) => `${several(years, 'year', 'years')} old`,
     abv: (abv: number) =>
       `${new Intl.NumberFormat('en', { maximumFractionDigits: 1 }).format(abv)}\u00a0%\u00a0vol`,
     price: 'Price',

@@ -1,8 +1,7 @@
 import type { KitItem } from '../../../core/session/state.ts';
+import { several } from '../counting.ts';
 
 const list = new Intl.ListFormat('en', { type: 'conjunction' });
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** The host's words for the table and for what stands in the drawers of the conducting page. */
 export const hostAtTable = {

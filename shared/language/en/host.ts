@@ -2,11 +2,10 @@ import type { CueKind, Move, Pass, Sense, Step } from '../../../core/running-ord
 import type { ReminderKind } from '../../../core/session/state.ts';
 import type { TextField } from '../../notes/entry.ts';
 import type { Dismissal } from '../../wire/protocol.ts';
+import { several } from '../counting.ts';
 import { hostHome } from './host-home.ts';
 import { hostPace } from './host-pace.ts';
 import { hostAtTable } from './host-table.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** Every word of the host's app, in English. Another language is one more file of this type. */
 export const hostWords = {

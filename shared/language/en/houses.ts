@@ -1,5 +1,4 @@
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
+import { several } from '../counting.ts';
 /** Where whoever opens the page may make a house of their own. */
 export const houseWords = {
   none: 'No link yet?',

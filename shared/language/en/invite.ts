@@ -1,6 +1,5 @@
 import type { InvitationWords } from '../../../core/planning/invitation/invitation.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { several } from '../counting.ts';
 
 /** The invitation as guests read it, in English. */
 export const invitationWords: InvitationWords = {

@@ -1,6 +1,4 @@
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${many}`;
-
+import { several } from '../counting.ts';
 /** What a guest takes home, and their evenings side by side. Another language is one more file of this shape. */
 export const keepsakeWords = {
   title: 'Your evening',
@@ -69,9 +67,9 @@ export const keepsakeWords = {
     noneHint: 'Once you have joined a tasting with this phone, it appears here.',
     untitled: 'A tasting',
     unreachable: 'cannot be reached right now',
-    glasses: (count: number) => counted(count, 'glass with notes', 'glasses with notes'),
-    words: (count: number) => counted(count, 'different word', 'different words'),
-    perGlass: (count: number) => `${counted(count, 'word', 'words')} a glass`,
+    glasses: (count: number) => several(count, 'glass with notes', 'glasses with notes'),
+    words: (count: number) => several(count, 'different word', 'different words'),
+    perGlass: (count: number) => `${several(count, 'word', 'words')} a glass`,
     fresh: (count: number) => `${count} of them new to you`,
     odd: (right: number, of: number) => `odd one found: ${right} of ${of}`,
     best: (name: string) => `liked best: ${name}`,

@@ -1,6 +1,5 @@
+import { several } from '../counting.ts';
 import { hostWords } from './host.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** The words on paper and around it, in English. */
 export const paperWords = {

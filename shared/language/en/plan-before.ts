@@ -1,7 +1,6 @@
 import type { DrynessTerm } from '../../../core/planning/order/mark-steps.ts';
 import type { OrderLimit } from '../../../core/planning/serving/serving-orders.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { several } from '../counting.ts';
 
 /** What the drawn orders cannot keep level, in a host's words. `least` and `most`: how often a pour has one position. */
 function limitSentence(limit: OrderLimit, least: number, most: number): string {

@@ -1,8 +1,7 @@
 import type { FigureUnit, StepCode, StepInputs } from '../../../core/planning/figures/reckoning.ts';
 import type { TableSupplies } from '../../../core/planning/shopping/table-supplies.ts';
+import { several } from '../counting.ts';
 import { oneStandard, standards } from './standard-drinks.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** Units as they stand after a number; money is written by the page, which knows the currency. */
 const units: Record<FigureUnit, string> = {

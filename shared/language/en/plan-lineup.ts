@@ -4,11 +4,10 @@ import type { LabelClash } from '../../../core/planning/order/label-clashes.ts';
 import type { CellNote, CellProblem } from '../../../core/planning/pour-list/cell-reading.ts';
 import type { ThemeCheck } from '../../../core/planning/theme/theme.ts';
 import type { Drink } from '../../../core/tasting.ts';
+import { several } from '../counting.ts';
 import { planList } from './plan-list.ts';
 
 const conjunction = new Intl.ListFormat('en', { type: 'conjunction' });
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** What there is more or less of along each axis. */
 const axes: Record<AxisCode, { readonly more: string; readonly less: string; readonly noun: string }> = {

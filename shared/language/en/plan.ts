@@ -1,11 +1,10 @@
+import { several } from '../counting.ts';
 import { hostWords } from './host.ts';
 import { planBefore } from './plan-before.ts';
 import { planFigures } from './plan-figures.ts';
 import { planLineup } from './plan-lineup.ts';
 import { planPours } from './plan-pours.ts';
 import { planRehearsal } from './plan-rehearsal.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
 /** Every word of the plan page, in English. Another language is one more file of this type. */
 export const planWords = {

@@ -1,6 +1,5 @@
 import type { PouringStep } from '../../../core/planning/serving/pouring.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { several } from '../counting.ts';
 
 /** The words of pouring, in English. */
 export const pouringWords = {

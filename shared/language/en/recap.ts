@@ -4,8 +4,7 @@ import type { LimitCode } from '../../../core/panel/recap/panel-result.ts';
 import type { WordsResult } from '../../../core/panel/recap/words-recap.ts';
 import type { Timing } from '../../../core/recap/timing.ts';
 import type { PartKind } from '../../../core/running-order/cue-traits.ts';
-
-const several = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+import { several } from '../counting.ts';
 
 const small = 'Nobody One Two Three Four Five Six Seven Eight Nine Ten Eleven Twelve'.split(' ');
 const people = (count: number): string =>

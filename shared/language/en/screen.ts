@@ -1,7 +1,5 @@
+import { several } from '../counting.ts';
 /** What the screen for the whole room says beside the cue's own words. Another language is one more file of this shape. */
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count} ${many}`;
-
 export const screenWords = {
   page: 'Room screen · Quietpour',
   door: {
@@ -50,7 +48,7 @@ export const screenWords = {
     coded: (code: string) => `No. ${code}`,
     arc: (current: number | null, total: number) =>
       current === null
-        ? counted(total, 'glass', 'glasses')
+        ? several(total, 'glass', 'glasses')
         : `Glass ${current} of ${total} is in everybody’s hand`,
   },
   time: {
@@ -70,17 +68,17 @@ export const screenWords = {
     closed: 'Pens down. Your host opens the talk in a moment.',
     title: 'On the table',
     none: 'Nobody has shared yet. You decide, each on your own phone.',
-    said: (people: number) => counted(people, 'person', 'people'),
+    said: (people: number) => several(people, 'person', 'people'),
     remote: 'at home',
     unnamed: 'without a name',
     later: 'added later',
     structure: 'How much of each',
-    step: (step: string, people: number) => `${step}: ${counted(people, 'person', 'people')}`,
+    step: (step: string, people: number) => `${step}: ${several(people, 'person', 'people')}`,
     places: 'Ranking, best on top',
     place: (place: number) => `Place ${place}`,
     turn: (now: string, then: string) => `About now: ${now}. Then ${then}.`,
     found: (right: number, of: number) => `${right} of ${of} found it`,
-    guessed: (guesses: number) => counted(guesses, 'guess', 'guesses'),
+    guessed: (guesses: number) => several(guesses, 'guess', 'guesses'),
   },
   reveal: {
     soon: 'And now the names.',
