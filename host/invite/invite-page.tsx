@@ -96,18 +96,11 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
             ref={field}
             dir="auto"
             value={text}
-            onInput={(event) => {
-              edit(event.currentTarget.value);
-            }}
+            onInput={(event) => edit(event.currentTarget.value)}
           />
           <div class="thumb-bar">
             {text !== written && (
-              <Button
-                kind="quiet"
-                onPress={() => {
-                  edit(written);
-                }}
-              >
+              <Button kind="quiet" onPress={() => edit(written)}>
                 {inviteWords.fresh}
               </Button>
             )}

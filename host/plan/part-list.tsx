@@ -30,7 +30,7 @@ export function PartList({ plan, part, tasting }: PartListProps) {
             <li key={each}>
               <button
                 type="button"
-                class="rail-part"
+                class="bare rail-part"
                 aria-current={each === part ? 'true' : undefined}
                 onClick={() => goTo({ page: 'plan', tasting, part: each })}
               >

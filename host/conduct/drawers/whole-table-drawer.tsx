@@ -11,7 +11,11 @@ export function WholeTableDrawer({ table, actions, onOpen, onClose }: DrawerProp
       <ul class="tiles">
         {[...table.asking, ...table.others].map((seat) => (
           <li key={seat.seat.id}>
-            <button type="button" class="tile" onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}>
+            <button
+              type="button"
+              class="bare tile"
+              onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}
+            >
               <SeatTile seat={seat} />
             </button>
           </li>

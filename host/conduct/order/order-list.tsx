@@ -95,7 +95,7 @@ export function OrderList({ view, order, now, onOpen }: OrderListProps) {
 }
 
 const rowClass = (current: boolean, passed: boolean): string =>
-  `order-row${current ? ' order-current' : ''}${passed ? ' order-passed' : ''}`;
+  ['bare', 'order-row', current && 'order-current', passed && 'order-passed'].filter(Boolean).join(' ');
 
 function nameFor(stretch: Stretch, { pours, blind }: Pick<HostUnderWay, 'pours' | 'blind'>): string {
   switch (stretch.of) {

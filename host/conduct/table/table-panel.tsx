@@ -189,7 +189,11 @@ function Tiles({ seats: all, slim, saying, onOpen }: TilesProps) {
           {slim ? (
             <SeatTile seat={seat} slim said={saying?.(seat)} />
           ) : (
-            <button type="button" class="tile" onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}>
+            <button
+              type="button"
+              class="bare tile"
+              onClick={() => onOpen({ shows: 'seat', seat: seat.seat.id })}
+            >
               <SeatTile seat={seat} said={saying?.(seat)} />
             </button>
           )}
@@ -211,7 +215,7 @@ function Asks({ seat, onOpen, actions }: AsksProps) {
   const atDoor = seat.state === 'at-door';
   return (
     <li class="asks">
-      <button type="button" class="tile" onClick={() => onOpen({ shows: 'seat', seat: id })}>
+      <button type="button" class="bare tile" onClick={() => onOpen({ shows: 'seat', seat: id })}>
         <SeatTile seat={seat} />
       </button>
       <Button

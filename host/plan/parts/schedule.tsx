@@ -35,7 +35,7 @@ export function Schedule({ editor }: { readonly editor: PlanEditor }) {
               <li key={each.key}>
                 <button
                   type="button"
-                  class={`schedule-line schedule-${each.what}`}
+                  class={`bare schedule-line schedule-${each.what}`}
                   title={said.stepsOf(name)}
                   onClick={() => setOpened(each.key)}
                 >
