@@ -14,3 +14,9 @@ export interface AppContext {
   /** To be called when a key turns out to be wrong: the page asks for the link again. */
   readonly askForLink: () => void;
 }
+
+/** What a page of one tasting is given that does not follow its room. */
+export interface TastingPageProps {
+  readonly tasting: TastingId;
+  readonly app: AppContext;
+}

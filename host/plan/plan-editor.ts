@@ -2,7 +2,8 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Plan } from '../../core/tasting.ts';
 import type { Status } from '../../shared/ui/status.ts';
 import type { HttpAnswer } from '../../shared/wire/answer.ts';
-import type { Opening } from '../../shared/wire/http.ts';
+import type { Opening, StoredPlan } from '../../shared/wire/http.ts';
+import type { HostApi } from '../api.ts';
 import type { Draft } from './draft.ts';
 import { withDraws } from './drawn-codes.ts';
 import { words } from './words.ts';
@@ -18,6 +19,13 @@ export interface PlanEditor {
   readonly draw: () => void;
   /** Changes the plan, says so, and offers a way back: `back` undoes just this change on the plan as it is then. */
   readonly change: (said: string, change: (plan: Plan) => Plan, back?: (plan: Plan) => Plan) => void;
+}
+
+/** What a part works with that asks the server too. */
+export interface StoredPlanEditor {
+  readonly editor: PlanEditor;
+  readonly stored: StoredPlan;
+  readonly api: HostApi;
 }
 
 export function planEditorOf(

@@ -5,8 +5,6 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, next as nextStroke } from '../../shared/ui/strokes.ts';
-import type { StoredPlan } from '../../shared/wire/http.ts';
-import type { HostApi } from '../api.ts';
 import { words as appWords } from '../language.ts';
 import { goTo, hrefOf } from '../route.ts';
 import { settled } from './draft.ts';
@@ -14,14 +12,11 @@ import { furtherPart } from './further-part.ts';
 import { PartList } from './part-list.tsx';
 import { type Part, parts } from './part-summaries.ts';
 import { PoursPart } from './parts/pours-part.tsx';
-import type { PlanEditor } from './plan-editor.ts';
+import type { PlanEditor, StoredPlanEditor } from './plan-editor.ts';
 import { SaveStatus } from './save-status.tsx';
 import { words } from './words.ts';
 
-interface PlanLayoutProps {
-  readonly editor: PlanEditor;
-  readonly stored: StoredPlan;
-  readonly api: HostApi;
+interface PlanLayoutProps extends StoredPlanEditor {
   /** The part that the address names. */
   readonly part: string | undefined;
 }
@@ -118,11 +113,8 @@ export function PlanLayout({ editor, stored, api, part: named }: PlanLayoutProps
   );
 }
 
-interface OpenPartProps {
+interface OpenPartProps extends StoredPlanEditor {
   readonly part: Part;
-  readonly editor: PlanEditor;
-  readonly stored: StoredPlan;
-  readonly api: HostApi;
   /** The doors have been opened: the plan can be read and copied, and not changed. */
   readonly fixed: boolean;
 }

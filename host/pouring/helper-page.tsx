@@ -1,6 +1,6 @@
 import { nanoid } from 'nanoid';
 import { useEffect, useMemo } from 'preact/hooks';
-import { commandId, type PourId, type TastingId } from '../../core/ids.ts';
+import { commandId, type PourId } from '../../core/ids.ts';
 import type { GridRow } from '../../core/planning/serving/pouring-grid.ts';
 import { followAsHelper, type HelperFollower } from '../../shared/follower/helper-follower.ts';
 import { watchForWake } from '../../shared/follower/wake-watch.ts';
@@ -10,7 +10,7 @@ import { Notice } from '../../shared/ui/notice.tsx';
 import { Switch } from '../../shared/ui/switch.tsx';
 import { keepAwake } from '../../shared/ui/wake-lock.ts';
 import type { Call, HelperView } from '../../shared/wire/helper.ts';
-import type { AppContext } from '../app-context.ts';
+import type { AppContext, TastingPageProps } from '../app-context.ts';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
 import { coverNames, isCovered, namesCovered } from '../evening/names-cover.ts';
 import { PlaceItems } from '../evening/place-items.tsx';
@@ -22,13 +22,8 @@ import { PouringTable } from './pouring-table.tsx';
 
 const words = pouringWords.helps;
 
-interface HelperPageProps {
-  readonly tasting: TastingId;
-  readonly app: AppContext;
-}
-
 /** A helper's phone: the calls, the glasses to pour, and what lies on each place. Nothing else is sent to it [S6]. */
-export function HelperPage({ tasting, app }: HelperPageProps) {
+export function HelperPage({ tasting, app }: TastingPageProps) {
   const key = app.keys.helperKeyFor(tasting) ?? '';
   const follower = useMemo(
     () => followAsHelper({ tasting, key, newId: () => commandId(nanoid()) }),

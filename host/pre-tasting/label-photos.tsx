@@ -12,7 +12,7 @@ import { LabelThumb } from '../plan/pours/label-thumb.tsx';
 import { words } from '../plan/words.ts';
 import { smallerPhoto } from './photo-resize.ts';
 
-interface LabelPhotosProps {
+export interface LabelPhotosProps {
   readonly editor: PlanEditor;
   readonly app: AppContext;
   readonly tasting: TastingId;

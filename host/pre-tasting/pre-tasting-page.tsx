@@ -10,7 +10,7 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { back, next } from '../../shared/ui/strokes.ts';
 import type { StoredPlan } from '../../shared/wire/http.ts';
-import type { AppContext } from '../app-context.ts';
+import type { AppContext, TastingPageProps } from '../app-context.ts';
 import { SelectField } from '../plan/fields/select-field.tsx';
 import type { PlanEditor } from '../plan/plan-editor.ts';
 import { PlanLoader } from '../plan/plan-loader.tsx';
@@ -21,13 +21,8 @@ import { hrefOf } from '../route.ts';
 import { PhoneLink } from './phone-link.tsx';
 import { isTasted, TastedPour } from './tasted-pour.tsx';
 
-interface PreTastingPageProps {
-  readonly tasting: TastingId;
-  readonly app: AppContext;
-}
-
 /** The host tastes every pour before anybody else does: label photos, marks, strength and a line, on a phone. */
-export function PreTastingPage({ tasting, app }: PreTastingPageProps) {
+export function PreTastingPage({ tasting, app }: TastingPageProps) {
   return (
     <PlanLoader tasting={tasting} app={app}>
       {({ editor, stored }) => (

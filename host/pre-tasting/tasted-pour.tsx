@@ -1,16 +1,13 @@
-import type { PhotoId, TastingId } from '../../core/ids.ts';
 import { drynessTerm, powerStep } from '../../core/planning/order/mark-steps.ts';
 import type { Pour } from '../../core/tasting.ts';
 import { TextArea } from '../../shared/ui/text-area.tsx';
-import type { AppContext } from '../app-context.ts';
 import { PourNumber } from '../plan/fields/pour-number.tsx';
 import { StrengthField } from '../plan/fields/strength-field.tsx';
 import { missingOf, orderOf } from '../plan/figures/order.ts';
-import type { PlanEditor } from '../plan/plan-editor.ts';
 import { withFact, withMark } from '../plan/pour-edits.ts';
 import { DrinkFacts } from '../plan/pours/drink-facts.tsx';
 import { words } from '../plan/words.ts';
-import { LabelPhotos } from './label-photos.tsx';
+import { LabelPhotos, type LabelPhotosProps } from './label-photos.tsx';
 import { MarkSlider } from './mark-slider.tsx';
 
 /** What a mark means on its scale. */
@@ -23,15 +20,8 @@ const stepsOf = {
 export const isTasted = ({ marks, abv }: Pour): boolean =>
   marks?.pungency !== undefined && marks.dryness !== undefined && abv !== undefined;
 
-interface TastedPourProps {
-  readonly editor: PlanEditor;
-  readonly app: AppContext;
-  readonly tasting: TastingId;
-  readonly pour: Pour;
-  readonly onSetAside: (photo: PhotoId) => void;
-}
-
-export function TastedPour({ editor, app, tasting, pour, onSetAside }: TastedPourProps) {
+export function TastedPour(props: LabelPhotosProps) {
+  const { editor, pour } = props;
   const said = words.ahead;
   const set = <Key extends keyof Pour>(key: Key, value: Pour[Key] | undefined): void =>
     editor.edit((now) => withFact(now, pour.id, key, value));
@@ -39,7 +29,7 @@ export function TastedPour({ editor, app, tasting, pour, onSetAside }: TastedPou
   return (
     <>
       <h2 class="ahead-name">{pour.name}</h2>
-      <LabelPhotos editor={editor} app={app} tasting={tasting} pour={pour} onSetAside={onSetAside} />
+      <LabelPhotos {...props} />
       <section class="stack" aria-labelledby="marks">
         <h3 id="marks">{said.marks}</h3>
         {(['pungency', 'dryness'] as const).map((axis) => (

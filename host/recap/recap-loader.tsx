@@ -1,24 +1,18 @@
 import { useCallback, useState } from 'preact/hooks';
-import type { TastingId } from '../../core/ids.ts';
 import type { EveningRecap } from '../../core/recap/evening-recap.ts';
 import { recapWords as words } from '../../shared/language/en/recap.ts';
 import { EmptyState } from '../../shared/ui/empty-state.tsx';
 import type { FailureCode } from '../../shared/wire/answer.ts';
 import { loadWords } from '../../shared/words/load-words.ts';
-import type { AppContext } from '../app-context.ts';
+import type { TastingPageProps } from '../app-context.ts';
 import { words as hostWords, sentenceFor } from '../language.ts';
 import { LoadedPage } from '../loaded-page.tsx';
 import { hrefOf } from '../route.ts';
 import { namesOf, type Sheets } from './names.ts';
 import { RecapPage } from './recap-page.tsx';
 
-interface RecapLoaderProps {
-  readonly tasting: TastingId;
-  readonly app: AppContext;
-}
-
 /** Where the recap stands in the host's app: fetched once, for an evening that is over does not move. */
-export function RecapLoader({ tasting, app }: RecapLoaderProps) {
+export function RecapLoader({ tasting, app }: TastingPageProps) {
   const [gone, setGone] = useState(false);
   const ask = useCallback(async () => {
     const answer = await app.api.recap(tasting);

@@ -1,15 +1,9 @@
-import type { StageUnderWay } from '../../../shared/wire/views.ts';
 import { timeOfDay, words } from '../language.ts';
 import { CueHint, CueVerb } from './cue-line.tsx';
-import { SceneTime } from './scene-time.tsx';
-
-interface RestSceneProps {
-  readonly stage: StageUnderWay;
-  readonly now: () => number;
-}
+import { SceneTime, type SceneTimeProps } from './scene-time.tsx';
 
 /** Water or a break: the countdown is what people look up for. */
-export function RestScene({ stage, now }: RestSceneProps) {
+export function RestScene({ stage, now }: SceneTimeProps) {
   const { clock, cue } = stage;
   return (
     <div class="scene scene-rest">

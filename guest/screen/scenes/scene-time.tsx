@@ -4,7 +4,7 @@ import type { StageUnderWay } from '../../../shared/wire/views.ts';
 import { timeOf } from '../../stage/cue-time.ts';
 import { words } from '../language.ts';
 
-interface SceneTimeProps {
+export interface SceneTimeProps {
   readonly stage: StageUnderWay;
   readonly now: () => number;
 }

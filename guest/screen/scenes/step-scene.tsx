@@ -4,15 +4,10 @@ import { cardName, glassOf, lastGlass } from '../../stage/reached-glasses.ts';
 import { guestWords, words } from '../language.ts';
 import { CueHint, CueVerb } from './cue-line.tsx';
 import { ReminderLine } from './reminder-line.tsx';
-import { SceneTime } from './scene-time.tsx';
-
-interface StepSceneProps {
-  readonly stage: StageUnderWay;
-  readonly now: () => number;
-}
+import { SceneTime, type SceneTimeProps } from './scene-time.tsx';
 
 /** A step with a glass in hand: the arc with the glass raised, the verb, the time, and one line. */
-export function StepScene({ stage, now }: StepSceneProps) {
+export function StepScene({ stage, now }: SceneTimeProps) {
   const { kind, step } = stage.cue;
   const placed = kind === 'step' && stage.glasses.length > 0;
   return (

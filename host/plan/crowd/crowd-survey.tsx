@@ -2,27 +2,20 @@ import { useEffect, useState } from 'preact/hooks';
 import { allergenWords } from '../../../shared/language/en/allergens.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { QrCode } from '../../../shared/ui/qr-code.tsx';
-import type { CrowdView, StoredPlan } from '../../../shared/wire/http.ts';
-import type { HostApi } from '../../api.ts';
+import type { CrowdView } from '../../../shared/wire/http.ts';
 import { guestAddresses } from '../../evening/guest-addresses.ts';
 import { Fold } from '../fields/fold.tsx';
 import { SharedLink } from '../fields/shared-link.tsx';
-import type { PlanEditor } from '../plan-editor.ts';
+import type { PlanEditor, StoredPlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 import { AdviceWords } from './advice-words.tsx';
 import { SpreadBars } from './spread-bars.tsx';
-
-interface CrowdSurveyProps {
-  readonly editor: PlanEditor;
-  readonly stored: StoredPlan;
-  readonly api: HostApi;
-}
 
 /** How often a page that is looked at asks whether more guests have answered. */
 const lookMs = 15_000;
 
 /** The survey's link to send, and what has come of it. */
-export function CrowdSurvey({ editor, stored, api }: CrowdSurveyProps) {
+export function CrowdSurvey({ editor, stored, api }: StoredPlanEditor) {
   const said = words.survey;
   const plan = editor.draft.plan.value;
   const { tasting } = stored;

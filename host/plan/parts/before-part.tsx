@@ -2,20 +2,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { type PreparationStep, preparationSteps } from '../../../core/tasting.ts';
 import { beforeEveningWords as said } from '../../../shared/language/en/before-evening.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
-import type { StoredPlan } from '../../../shared/wire/http.ts';
-import type { HostApi } from '../../api.ts';
 import { KitReports } from '../../evening/kit-reports.tsx';
 import { hrefOf, type Route } from '../../route.ts';
-import type { PlanEditor } from '../plan-editor.ts';
-
-interface BeforePartProps {
-  readonly editor: PlanEditor;
-  readonly stored: StoredPlan;
-  readonly api: HostApi;
-}
+import type { StoredPlanEditor } from '../plan-editor.ts';
 
 /** Everything before the evening in order of time, each with its way there and whether it is done. */
-export function BeforePart({ editor, stored, api }: BeforePartProps) {
+export function BeforePart({ editor, stored, api }: StoredPlanEditor) {
   const { tasting } = stored;
   const plan = editor.draft.plan.value;
   // Vials are filled for guests at home only.

@@ -5,22 +5,14 @@ import { type Level, limits, termsOf, usualFlights } from '../../../core/tasting
 import { Button } from '../../../shared/ui/button.tsx';
 import { Choice, optionsOf } from '../../../shared/ui/choice.tsx';
 import { Switch } from '../../../shared/ui/switch.tsx';
-import type { StoredPlan } from '../../../shared/wire/http.ts';
-import type { HostApi } from '../../api.ts';
 import { AdviceWords } from '../crowd/advice-words.tsx';
 import { CrowdSurvey } from '../crowd/crowd-survey.tsx';
 import { Fold } from '../fields/fold.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import type { PlanEditor } from '../plan-editor.ts';
+import type { PlanEditor, StoredPlanEditor } from '../plan-editor.ts';
 import { words } from '../words.ts';
 
-interface GuestsPartProps {
-  readonly editor: PlanEditor;
-  readonly stored: StoredPlan;
-  readonly api: HostApi;
-}
-
-export function GuestsPart({ editor, stored, api }: GuestsPartProps) {
+export function GuestsPart({ editor, stored, api }: StoredPlanEditor) {
   const plan = editor.draft.plan.value;
   const said = words.guests;
   // It shows nothing of the plan: what is typed above does not concern it.
