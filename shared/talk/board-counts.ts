@@ -1,7 +1,14 @@
+import type { BoardWords } from '../language/en/board.ts';
 import type { NoteField, NoteValues, OddPick, WordField } from '../notes/entry.ts';
 import { wordFields } from '../notes/entry.ts';
 import type { BoardNote } from '../wire/board.ts';
 import { wordKey } from '../words/word-sheet.ts';
+
+/** What a page counts, and the words in which it tells of it. */
+export interface TalkNotes {
+  readonly notes: readonly BoardNote[];
+  readonly words: BoardWords;
+}
 
 /** Something that several people named, with everybody who did. */
 export interface Named {

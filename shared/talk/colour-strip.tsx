@@ -1,16 +1,8 @@
-import type { BoardWords } from '../language/en/board.ts';
-import type { BoardNote } from '../wire/board.ts';
 import type { WordSheet } from '../words/word-sheet.ts';
-import { coloursSeen } from './board-counts.ts';
-
-interface ColourStripProps {
-  readonly notes: readonly BoardNote[];
-  readonly sheet: WordSheet;
-  readonly words: BoardWords;
-}
+import { coloursSeen, type TalkNotes } from './board-counts.ts';
 
 /** The colours that people chose as one strip on white, from light to dark, as wide as they are many; and in words. */
-export function ColourStrip({ notes, sheet, words }: ColourStripProps) {
+export function ColourStrip({ notes, sheet, words }: TalkNotes & { readonly sheet: WordSheet }) {
   const seen = coloursSeen(notes, sheet.board.swatches).flatMap(({ code, by }) => {
     const swatch = sheet.board.swatches.find(({ word }) => word === code);
     return swatch === undefined ? [] : [{ swatch, people: by.length }];

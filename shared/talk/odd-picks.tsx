@@ -1,14 +1,7 @@
-import type { BoardWords } from '../language/en/board.ts';
-import type { BoardNote } from '../wire/board.ts';
-import { oddPicks } from './board-counts.ts';
-
-interface OddPicksProps {
-  readonly notes: readonly BoardNote[];
-  readonly words: BoardWords;
-}
+import { oddPicks, type TalkNotes } from './board-counts.ts';
 
 /** Who picked which of the three glasses, and who was right. */
-export function OddPicks({ notes, words }: OddPicksProps) {
+export function OddPicks({ notes, words }: TalkNotes) {
   const picks = oddPicks(notes);
   if (picks.length === 0) return null;
   const right = picks.filter((each) => each.right).length;

@@ -1,14 +1,7 @@
-import type { BoardWords } from '../language/en/board.ts';
-import type { BoardNote } from '../wire/board.ts';
-import { placesGiven } from './board-counts.ts';
-
-interface PlacesGivenProps {
-  readonly notes: readonly BoardNote[];
-  readonly words: BoardWords;
-}
+import { placesGiven, type TalkNotes } from './board-counts.ts';
 
 /** Who put this pour where in their order. */
-export function PlacesGiven({ notes, words }: PlacesGivenProps) {
+export function PlacesGiven({ notes, words }: TalkNotes) {
   const placed = placesGiven(notes);
   if (placed.length === 0) return null;
   return (

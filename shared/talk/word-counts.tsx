@@ -1,19 +1,11 @@
-import type { BoardWords } from '../language/en/board.ts';
-import type { BoardNote } from '../wire/board.ts';
 import { textOf, type WordSheet } from '../words/word-sheet.ts';
-import { wordsThatCameUp } from './board-counts.ts';
-
-interface WordCountsProps {
-  readonly notes: readonly BoardNote[];
-  readonly sheet: WordSheet;
-  readonly words: BoardWords;
-}
+import { type TalkNotes, wordsThatCameUp } from './board-counts.ts';
 
 /** Words of single people are listed up to here; the rest is a number. */
 const mostSingle = 12;
 
 /** Words by how many people put them down, each as a row of glasses' worth: a bar, a word and a figure. */
-export function WordCounts({ notes, sheet, words }: WordCountsProps) {
+export function WordCounts({ notes, sheet, words }: TalkNotes & { readonly sheet: WordSheet }) {
   const found = wordsThatCameUp(notes);
   if (found.length === 0) return null;
   const several = found.filter(({ by }) => by.length > 1);
