@@ -136,7 +136,8 @@ export function diskStore(
     },
     devices: {
       pepper: Buffer.alloc(32),
-      of: () => [],
+      of: (_, seat) =>
+        [...disk.keys.values()].flatMap((key) => (key.role === 'seat' && key.seat === seat ? [key] : [])),
       exchange: never,
       end: never,
       letIn: never,
