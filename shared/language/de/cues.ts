@@ -13,7 +13,7 @@ export const cueWords: CueWordSheet = {
   discussion: { verb: 'Gespräch', hint: 'Sag es mit deinen Worten, oder hör einfach zu.' },
   result: { verb: 'Ergebnis', hint: 'Was der Raum von diesen Gläsern hält.' },
   reveal: { verb: 'Namen', hint: 'Das hattest du im Glas.' },
-  farewell: { verb: 'Abschied', hint: 'Trink ein Glas Wasser, und lass das Auto stehen.' },
+  farewell: { verb: 'Abschied', hint: 'Trink ein Glas Wasser, und setz dich heute nicht mehr ans Steuer.' },
   practice: {
     swirl: { verb: 'Schwenken', hint: 'Nur Wasser. Lass den Fuß auf dem Tisch und zieh kleine Kreise.' },
     look: { verb: 'Schauen', hint: 'Nur Wasser. Halt es etwas schräg vor diese weiße Karte.' },

@@ -19,7 +19,7 @@ export const cueWords = {
   discussion: { verb: 'Talk', hint: 'Say it in your own words, or just listen.' },
   result: { verb: 'Result', hint: 'What the room made of these glasses.' },
   reveal: { verb: 'Names', hint: 'This is what you tasted.' },
-  farewell: { verb: 'Goodbye', hint: 'Drink a glass of water, and leave the car where it is.' },
+  farewell: { verb: 'Goodbye', hint: 'Drink a glass of water, and do not drive tonight.' },
   practice: {
     swirl: { verb: 'Swirl', hint: 'Only water. Keep the foot on the table and draw small circles.' },
     look: { verb: 'Look', hint: 'Only water. Hold it against this white card, a little tilted.' },

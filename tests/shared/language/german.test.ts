@@ -36,7 +36,7 @@ describe('German cautions', () => {
   it('let nobody drive at the end', () => {
     expect(guestWords.keepsake.care).toMatch(/Wasser.*fahren, der nicht verkostet hat.*morgen früh/);
     expect(screenWords.goodbye.care).toMatch(/fahren, der nicht verkostet hat.*morgen früh/);
-    expect(cueWords.farewell.hint).toMatch(/ohne selbst zu fahren/);
+    expect(cueWords.farewell.hint).toMatch(/nicht mehr ans Steuer/);
     expect(beforeWords.care).toMatch(/fährt niemand/);
   });
 
