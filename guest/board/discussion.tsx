@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { PourBoard } from '../../shared/talk/pour-board.tsx';
+import { turnsClock } from '../../shared/talk/speaking-order.ts';
 import { WhoSpeaks } from '../../shared/talk/speaking-turns.tsx';
 import type { BoardPour } from '../../shared/wire/board.ts';
 import type { PourId, SeatedViews, SeatView } from '../../shared/wire/views.ts';
@@ -39,7 +40,7 @@ export function Discussion({ stage, own }: SeatedViews) {
         <WhoSpeaks
           table={view?.table ?? []}
           open={view?.pours ?? []}
-          clock={stage.cue.kind === 'discussion' ? stage.clock : null}
+          clock={turnsClock(stage.cue, stage.clock)}
           now={follower.clock.now}
           own={own.seat}
           words={words}

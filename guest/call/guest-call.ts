@@ -3,6 +3,7 @@ import type { OpenCall } from '../../shared/call/call-panel.tsx';
 import { createCall } from '../../shared/call/create-call.ts';
 import { followTurns } from '../../shared/call/turn.ts';
 import type { GuestFollower } from '../../shared/follower/guest-follower.ts';
+import { turnsClock } from '../../shared/talk/speaking-order.ts';
 import type { SeatView } from '../../shared/wire/views.ts';
 
 /** The call as a phone at home is in it. It goes by the room's cue, also while somebody still writes at an older one [F5]. */
@@ -12,7 +13,7 @@ export function openGuestCall(follower: GuestFollower, seat: SeatView['seat']): 
     board,
     () => {
       const now = stage.peek();
-      return now?.status === 'under-way' && now.cue.kind === 'discussion' ? now.clock : null;
+      return now?.status === 'under-way' ? turnsClock(now.cue, now.clock) : null;
     },
     clock.now,
   );

@@ -2,13 +2,12 @@ import type { ComponentChild } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { ToldGuesses } from '../../shared/follower/guesses.ts';
 import { pageByItself, pageShown, type ScreenPage, screenPages } from '../../shared/talk/screen-pages.ts';
-import { talkNow, talkTime } from '../../shared/talk/speaking-order.ts';
+import { turnNow, turnsClock } from '../../shared/talk/speaking-order.ts';
 import { useTick } from '../../shared/ui/use-tick.ts';
 import type { BoardView } from '../../shared/wire/board.ts';
 import type { StageUnderWay } from '../../shared/wire/views.ts';
 import { BoardOnScreen } from './board/board-scene.tsx';
 import { PersonOnScreen } from './board/person-scene.tsx';
-import { SpeakingTurn } from './board/speaking-turn.tsx';
 import { words } from './language.ts';
 import { namedPours } from './revealed-glasses.ts';
 import { GuessesOnScreen } from './scenes/guesses-scene.tsx';
@@ -33,24 +32,30 @@ export function PagesScene({ stage, board, chosen, guesses, now }: PagesScenePro
     results: stage.results,
     guesses,
   });
-  const talk = board === null ? null : talkNow(board.pours);
-  const time = talk === null || stage.cue.kind !== 'discussion' ? null : talkTime(talk, stage.clock);
-  const moment = useTick(now, { running: time !== null, anchor: time?.until ?? 0, period: 5000 });
+  const clock = turnsClock(stage.cue, stage.clock);
+  const anchor = clock?.kind === 'running' ? clock.endsAt : null;
+  const moment = useTick(now, { running: anchor !== null, anchor: anchor ?? 0, period: 5000 });
+  const turn = turnNow(board, clock, moment);
   const last = useRef<string | null>(null);
-  const itself = pageByItself(pages, { ...stage, board }, moment);
+  const itself = pageByItself(pages, { ...stage, turn });
   // Nobody's turn goes on while the clock is held: whoever spoke is still speaking.
   const held = stage.clock.kind === 'held' ? (pages.find(({ id }) => id === last.current) ?? itself) : itself;
   last.current = held?.id ?? null;
   const page = pageShown(pages, chosen, held);
-  const turn = board === null ? null : <SpeakingTurn stage={stage} board={board} now={now} />;
-  if (page !== null) return <Page stage={stage} page={page} turn={turn} />;
+  // As on everybody's phone; nothing rings, and nobody is cut off.
+  const speaker = turn && (
+    <p class="board-speaker" dir="auto">
+      {words.talk.turn(turn.speaking.name, turn.next.name)}
+    </p>
+  );
+  if (page !== null) return <Page stage={stage} page={page} turn={speaker} />;
   return stage.cue.kind === 'reveal' ? (
     <NamesToCome stage={stage} />
   ) : (
     <div class="scene scene-word">
       <h1 class="scene-verb">{words.talk.title}</h1>
       <p class="scene-hint">{words.talk.none}</p>
-      {turn}
+      {speaker}
     </div>
   );
 }

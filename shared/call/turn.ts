@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
 import type { SeatId } from '../../core/ids.ts';
 import type { ClockView } from '../../core/session/views/stage.ts';
-import { speakersNow, talkNow, talkTime } from '../talk/speaking-order.ts';
+import { turnNow } from '../talk/speaking-order.ts';
 import type { BoardView } from '../wire/board.ts';
 
 /** Ms between two looks at the clock: a turn is tens of seconds long. */
@@ -12,11 +12,7 @@ export interface Turns {
   close(): void;
 }
 
-/**
- * Whose turn it is to speak, as every screen draws it from the board by itself.
- *
- * @param clock of the cue where that is a discussion, else null
- */
+/** @param clock see `turnsClock` */
 export function followTurns(
   board: ReadonlySignal<BoardView | null>,
   clock: () => ClockView | null,
@@ -24,16 +20,9 @@ export function followTurns(
 ): Turns {
   const turn = signal<SeatId | null>(null);
   const look = (): void => {
-    turn.value = turnNow(board.peek(), clock(), now());
+    turn.value = turnNow(board.peek(), clock(), now())?.speaking.seat ?? null;
   };
   const looking = setInterval(look, lookEvery);
   look();
   return { turn, close: () => clearInterval(looking) };
-}
-
-function turnNow(board: BoardView | null, clock: ClockView | null, now: number): SeatId | null {
-  const talk = board === null ? null : talkNow(board.pours);
-  const time = talk === null ? null : talkTime(talk, clock);
-  if (board === null || talk === null || time === null) return null;
-  return speakersNow(board.table, talk, time, now)?.speaking.seat ?? null;
 }

@@ -1,11 +1,10 @@
-import type { ClockView } from '../../core/session/views/stage.ts';
 import type { ToldGuesses } from '../follower/guesses.ts';
 import type { BoardNote, BoardPour, BoardView } from '../wire/board.ts';
 import type { RoomGuesses } from '../wire/guesses.ts';
 import type { CueKind, PourId, ToldResult } from '../wire/views.ts';
 import { type BoardPage, boardPages } from './board-pages.ts';
 import { hasSenses } from './sense-lines.ts';
-import { speakersNow, talkNow, talkTime } from './speaking-order.ts';
+import type { Turn } from './speaking-order.ts';
 
 /** One thing that the room's screens can be given to. Its id is all that the host's tablet says of it. */
 export interface ScreenPage {
@@ -131,9 +130,8 @@ const personPages = (open: readonly BoardPour[]): ScreenPage[] =>
 /** What a screen needs besides, to choose by itself. */
 export interface ScreenMoment {
   readonly cue: { readonly id: string; readonly kind: CueKind };
-  readonly clock: ClockView;
   readonly justTold: readonly PourId[];
-  readonly board: BoardView | null;
+  readonly turn: Turn | null;
 }
 
 /**
@@ -143,8 +141,7 @@ export interface ScreenMoment {
  */
 export function pageByItself(
   pages: readonly ScreenPage[],
-  { cue, clock, justTold, board }: ScreenMoment,
-  now: number,
+  { cue, justTold, turn }: ScreenMoment,
 ): ScreenPage | null {
   const own = pages.find(({ shows }) => shows.is === 'result' && shows.told.cue === cue.id);
   if (own !== undefined) return own;
@@ -154,16 +151,11 @@ export function pageByItself(
     const [only] = last.length === 1 || cards.length === 1 ? [last[0] ?? cards[0]] : [];
     return only ?? pages.find(({ shows }) => shows.is === 'names') ?? null;
   }
-  const talk = cue.kind === 'discussion' && board !== null ? talkNow(board.pours) : null;
-  const time = talk === null ? null : talkTime(talk, clock);
-  const turn =
-    talk === null || time === null || board === null ? null : speakersNow(board.table, talk, time, now);
   const shared = pages.filter(({ shows }) => shows.is === 'board' || shows.is === 'person');
-  if (turn === null || talk === null) return shared[0] ?? null;
-  const pour = talk.glasses[turn.round];
+  const ofGlass = (page: ScreenPage): boolean => page.pour === turn?.glass;
   return (
-    pages.find((page) => page.seat === turn.speaking.seat && page.pour === pour) ??
-    shared.find((page) => page.pour === pour) ??
+    pages.find((page) => page.seat === turn?.speaking.seat && ofGlass(page)) ??
+    shared.find(ofGlass) ??
     shared[0] ??
     null
   );

@@ -1,5 +1,6 @@
+import type { ShownTraits } from '../../core/running-order/cue-traits.ts';
 import type { ClockView } from '../../core/session/views/stage.ts';
-import type { BoardPour, BoardSpeaker } from '../wire/board.ts';
+import type { BoardPour, BoardSpeaker, BoardView } from '../wire/board.ts';
 
 /**
  * Who speaks when, everybody once. Drawn by lot from what every screen knows, so that all of them draw the same
@@ -54,24 +55,28 @@ export function talkNow(open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[]): 
     : { seed: `${openedAt}/${first}`, pours: latest.length, glasses: latest, openedAt };
 }
 
+export interface Turn {
+  readonly speaking: BoardSpeaker;
+  readonly next: BoardSpeaker;
+  /** What this round of the talk is about. */
+  readonly glass: BoardPour['pour'];
+}
+
 /**
- * Whose turn it is about now and who is next, as the drawn order has it, and in which round, from 0; null where there is no
+ * Whose turn it is about now and who is next, as every screen draws it from the board by itself; null where there is no
  * turn to be had.
+ *
+ * @param clock see `turnsClock`
  */
-export function speakersNow(
-  table: readonly BoardSpeaker[],
-  talk: TalkNow,
-  time: TalkTime,
-  now: number,
-): { readonly speaking: BoardSpeaker; readonly next: BoardSpeaker; readonly round: number } | null {
-  if (table.length < 2 || now >= time.until) return null;
-  const order = speakingOrder(table, talk.seed);
+export function turnNow(board: BoardView | null, clock: ClockView | null, now: number): Turn | null {
+  const talk = board && talkNow(board.pours);
+  const time = talk && talkTime(talk, clock);
+  if (!time || board.table.length < 2 || now >= time.until) return null;
+  const order = speakingOrder(board.table, talk.seed);
   const passed = turnsPassed(now, time, order.length, talk.pours);
-  const turn = passed % order.length;
-  const [speaking, next] = [order[turn], order[(turn + 1) % order.length]];
-  return speaking === undefined || next === undefined
-    ? null
-    : { speaking, next, round: Math.floor(passed / order.length) };
+  const [speaking, next] = [order[passed % order.length], order[(passed + 1) % order.length]];
+  const glass = talk.glasses[Math.floor(passed / order.length)];
+  return speaking && next && glass ? { speaking, next, glass } : null;
 }
 
 /** What the talk's clock says, in epoch ms. */
@@ -80,7 +85,13 @@ export interface TalkTime {
   readonly until: number;
 }
 
-/** From the opening of the talk to the end of its cue; null while the host holds the clock, and at no discussion. */
+/** The clock by which people take turns: they share out the time of a talk that has one; null at every other cue. */
+export const turnsClock = (
+  { call, timed }: Pick<ShownTraits, 'call' | 'timed'>,
+  clock: ClockView,
+): ClockView | null => (call === 'turns' && timed ? clock : null);
+
+/** From the opening of the talk to the end of its cue; null while the host holds the clock, and where nobody takes turns. */
 export const talkTime = ({ openedAt }: TalkNow, clock: ClockView | null): TalkTime | null =>
   clock?.kind === 'running' ? { from: Math.max(clock.startsAt, openedAt), until: clock.endsAt } : null;
 

@@ -9,7 +9,7 @@ interface WhoSpeaksProps {
   readonly table: readonly BoardSpeaker[];
   /** All whose board is open, in any order. */
   readonly open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[];
-  /** Of the cue, where that is a discussion: a break gives nobody a turn. */
+  /** See `turnsClock`: a break gives nobody a turn. */
   readonly clock: ClockView | null;
   /** The server's time. Keep it the same function between renders. */
   readonly now: () => number;

@@ -4,6 +4,7 @@ import { createCall } from '../../../shared/call/create-call.ts';
 import { createOwnMedia } from '../../../shared/call/own-media.ts';
 import { followTurns } from '../../../shared/call/turn.ts';
 import type { ScreenFollower } from '../../../shared/follower/screen-follower.ts';
+import { turnsClock } from '../../../shared/talk/speaking-order.ts';
 
 /** The call as a device of the room is in it: as a television, or as the camera at the table. */
 export function openScreenCall(follower: ScreenFollower, role: 'screen' | 'room'): OpenCall {
@@ -12,7 +13,7 @@ export function openScreenCall(follower: ScreenFollower, role: 'screen' | 'room'
     board,
     () => {
       const now = stage.peek();
-      return now?.status === 'under-way' && now.cue.kind === 'discussion' ? now.clock : null;
+      return now?.status === 'under-way' ? turnsClock(now.cue, now.clock) : null;
     },
     clock.now,
   );

@@ -4,6 +4,7 @@ import type { OpenCall } from '../../../shared/call/call-panel.tsx';
 import { createCall } from '../../../shared/call/create-call.ts';
 import { followTurns } from '../../../shared/call/turn.ts';
 import type { HostFollower } from '../../../shared/follower/host-follower.ts';
+import { turnsClock } from '../../../shared/talk/speaking-order.ts';
 
 /** The call as the host's tablet is in it: by the cue that shows, as every other device. */
 export function openHostCall({ socket, view, runningOrder, board, clock }: HostFollower): OpenCall {
@@ -16,8 +17,8 @@ export function openHostCall({ socket, view, runningOrder, board, clock }: HostF
   const turns = followTurns(
     board,
     () => {
-      const now = view.peek();
-      return now?.status === 'under-way' && cueNow.peek()?.kind === 'discussion' ? now.clock : null;
+      const [now, cue] = [view.peek(), cueNow.peek()];
+      return now?.status === 'under-way' && cue ? turnsClock(traitsOf(cue), now.clock) : null;
     },
     clock.now,
   );

@@ -1,8 +1,10 @@
 import { type Cue, pourOf } from '../../../core/running-order/cue.ts';
+import { traitsOf } from '../../../core/running-order/cue-traits.ts';
 import type { HostPour, HostUnderWay } from '../../../core/session/views/host.ts';
 import { say } from '../../../shared/language/en/host-script.ts';
 import { sayOf } from '../../../shared/language/host-script.ts';
 import { lazyComponent, useLazyPart } from '../../../shared/page/lazy-part.ts';
+import { turnsClock } from '../../../shared/talk/speaking-order.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { DrainingGlass } from '../../../shared/ui/draining-glass.tsx';
 import type { CueTime } from '../../../shared/ui/time-left.ts';
@@ -94,7 +96,7 @@ export function NowPanel({ evening, view, cue, order, step, table, actions }: No
           blind={view.blind}
           trials={view.trials}
           terms={view.terms}
-          clock={cue.kind === 'discussion' ? view.clock : null}
+          clock={turnsClock(traitsOf(cue), view.clock)}
           now={evening.follower.clock.now}
         />
       )}

@@ -1,11 +1,13 @@
 import { type ComponentChildren, toChildArray } from 'preact';
 import type { SeatId } from '../../../core/ids.ts';
 import { type Cue, poursOf } from '../../../core/running-order/cue.ts';
+import { traitsOf } from '../../../core/running-order/cue-traits.ts';
 import type { ScreenShows } from '../../../core/session/state.ts';
 import type { HostUnderWay } from '../../../core/session/views/host.ts';
 import { boardWords } from '../../../shared/language/en/board.ts';
 import { type StoryWords, storyWords } from '../../../shared/language/en/host-story.ts';
 import { pageByItself, pageShown, type ScreenPage, screenPages } from '../../../shared/talk/screen-pages.ts';
+import { turnNow, turnsClock } from '../../../shared/talk/speaking-order.ts';
 import { Button } from '../../../shared/ui/button.tsx';
 import { Icon } from '../../../shared/ui/icon.tsx';
 import { back, next } from '../../../shared/ui/strokes.ts';
@@ -28,7 +30,8 @@ interface ScreenDeskProps {
 export function ScreenDesk({ evening, view, cue, actions }: ScreenDeskProps) {
   const { follower } = evening;
   const board = follower.board.value;
-  const moment = useTick(follower.clock.now, { running: cue.kind === 'discussion', anchor: 0, period: 5000 });
+  const clock = turnsClock(traitsOf(cue), view.clock);
+  const moment = useTick(follower.clock.now, { running: clock !== null, anchor: 0, period: 5000 });
   const pages = screenPages({
     cue: { kind: cue.kind, pours: poursOf(cue) },
     named: namedPours(view),
@@ -36,7 +39,7 @@ export function ScreenDesk({ evening, view, cue, actions }: ScreenDeskProps) {
     results: view.results,
     guesses: follower.guesses.value,
   });
-  const itself = pageByItself(pages, { ...view, cue, board }, moment);
+  const itself = pageByItself(pages, { ...view, cue, turn: turnNow(board, clock, moment) });
   const { screen } = view;
   const chosen = screen.is === 'page' ? pages.find(({ id }) => id === screen.page) : undefined;
   const shown = screen.is === 'dark' ? null : pageShown(pages, chosen?.id ?? null, itself);

@@ -5,11 +5,11 @@ import { durationMs, epochMs } from '../../../core/units.ts';
 import { coloursSeen, oddPicks, placesGiven, wordsThatCameUp } from '../../../shared/talk/board-counts.ts';
 import {
   shareOf,
-  speakersNow,
   speakingOrder,
   talkNow,
   talkTime,
   turnAt,
+  turnNow,
 } from '../../../shared/talk/speaking-order.ts';
 import type { BoardEntry, BoardNote, BoardSpeaker } from '../../../shared/wire/board.ts';
 import { spiritSwatches } from '../../../shared/words/swatches.ts';
@@ -99,11 +99,16 @@ describe('the talk that is on', () => {
     if (time === null) throw new Error('It runs.');
     expect(time).toEqual({ from: 1000, until: 121_000 });
     const table = ['ann', 'bo'].map((name) => speaker(name));
-    const [first, second] = speakingOrder(table, talk.seed);
-    expect(speakersNow(table, talk, time, 2000)).toEqual({ speaking: first, next: second, round: 0 });
-    expect(speakersNow(table, talk, time, 62_000)).toEqual({ speaking: second, next: first, round: 0 });
-    expect(speakersNow(table, talk, time, 121_000)).toBeNull();
-    expect(speakersNow(table.slice(1), talk, time, 2000)).toBeNull();
+    const ash = { pour: pourId('ash'), drink: 'wine', sealedAt: epochMs(1000), notes: [] } as const;
+    const board = { version: 1, table, pours: [ash] };
+    const [first, second] = speakingOrder(table, '1000/ash');
+    expect(turnNow(board, clock, 2000)).toEqual({ speaking: first, next: second, glass: ash.pour });
+    expect(turnNow(board, clock, 62_000)).toEqual({ speaking: second, next: first, glass: ash.pour });
+    expect(turnNow(board, clock, 121_000)).toBeNull();
+    expect(turnNow({ ...board, table: table.slice(1) }, clock, 2000)).toBeNull();
+    expect(turnNow(board, null, 2000)).toBeNull();
+    expect(turnNow({ ...board, pours: [] }, clock, 2000)).toBeNull();
+    expect(turnNow(null, clock, 2000)).toBeNull();
     expect(talkTime(talk, { kind: 'held', startsAt: epochMs(0), remaining: durationMs(1) })).toBeNull();
     expect(talkTime(talk, null)).toBeNull();
   });
