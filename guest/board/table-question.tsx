@@ -12,7 +12,7 @@ import { ShareChoice } from './share-choice.tsx';
 /** It comes by itself: a tap within so many ms was meant for what stood there before. */
 const settleMs = 450;
 
-/** Asked once when a talk opens, before anything else on the screen: what of these glasses goes to the table [Q2]. */
+/** Asked once when a talk opens, in the talk before anything else on the screen: what of these glasses goes to the table [Q2]. */
 export function TableQuestion(props: SeatedViews) {
   const { asked, lock } = useRoom();
   // Whoever types is asked when they have put the pen down [F5].

@@ -33,6 +33,9 @@ export function GlassPage({ stage, own }: SeatedViews) {
   useAnnouncedCue(stage, said);
   const scene = sceneOf(stage);
   useDarkFrame(scene === 'nose');
+  // Left unanswered in the talk, it stands before no verb that comes after it.
+  const questionFirst = cue.kind === 'discussion';
+  const question = stage.openBoards.length > 0 && <TableQuestion stage={stage} own={own} />;
   return (
     <div
       class={`room scene-${scene}`}
@@ -47,7 +50,7 @@ export function GlassPage({ stage, own }: SeatedViews) {
         <Place stage={stage} mirrored={own.leftHanded} drawn={scene === 'plain' && !lock.writing.value} />
       </header>
       <main class="room-main" key={cue.id}>
-        {stage.openBoards.length > 0 && <TableQuestion stage={stage} own={own} />}
+        {questionFirst && question}
         <div class="moment">
           <h1 class="verb" tabIndex={-1} ref={heading}>
             <Icon of={cueIcon(cue)} />
@@ -56,6 +59,7 @@ export function GlassPage({ stage, own }: SeatedViews) {
           <StageTime stage={stage} />
           <p class="hint">{said.hint}</p>
         </div>
+        {!questionFirst && question}
         {mayRead.includes(cue.kind) && <FirstWords />}
         <Said stage={stage} own={own} />
         <CueBody stage={stage} own={own} />

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { callWords as words } from '../../shared/language/en/call.ts';
+import { consentWords } from '../../shared/language/en/consents.ts';
 import { cueWords as sheet } from '../../shared/language/en/cues.ts';
 import { atHome, join } from '../server/support/callers.ts';
 import { CallEvening, joins, turnOn } from './call-evening.ts';
@@ -108,5 +109,43 @@ describe('the call at the table', () => {
     await expect.poll(() => Date.now()).toBeGreaterThan(moment + 300);
     expect(await flowWithin(camera.page, 500)).toMatchObject({ energySent: 0, voicePacketsSent: 0 });
     expect([...camera.faults, ...person.faults]).toEqual([]);
+  });
+
+  it('shows the verb of what follows a talk first, above the question that was left unanswered in it', async () => {
+    const { cues, conductor } = evening;
+    const { page } = lark.person;
+    await page.setViewportSize({ width: 360, height: 640 });
+    const talk = cues.find((cue) => cue.kind === 'discussion');
+    if (talk?.kind !== 'discussion') throw new Error('There is no talk.');
+    const { pours } = talk;
+    await evening.goTo(talk.id);
+    await conductor.host({ type: 'OpenDiscussion', pours });
+    const question = page.getByRole('region', { name: consentWords.question(pours.length) });
+    await question.waitFor();
+    expect(await page.locator('main > :first-child').getAttribute('class')).toBe('table-question');
+    const offer = page.locator('.table-offer').first();
+    for (const kind of ['reveal', 'break', 'farewell'] as const) {
+      const cue = cues.slice(cues.indexOf(talk)).find((each) => each.kind === kind);
+      if (cue === undefined) throw new Error(`There is no ${kind}.`);
+      // A keyboard that stood on the question goes to the verb with the cue.
+      await offer.focus();
+      await evening.goTo(cue.id);
+      await lark.person.heading(sheet[kind].verb, 1).waitFor();
+      await question.waitFor();
+      const [strip, hint, asked, foot] = await Promise.all(
+        ['.call-strip', '.hint', '.table-question', '.room-foot'].map((each) =>
+          page.locator(each).boundingBox(),
+        ),
+      );
+      if (!strip || !hint || !asked || !foot) throw new Error(`Something of ${kind} is not there.`);
+      expect(hint.y).toBeGreaterThanOrEqual(strip.y + strip.height);
+      expect(hint.y + hint.height).toBeLessThanOrEqual(foot.y);
+      expect(asked.y).toBeGreaterThanOrEqual(hint.y + hint.height);
+      expect(await page.locator('h1').evaluate((verb) => verb === document.activeElement)).toBe(true);
+      await lark.person.look(`call-phone-asked-${kind}`);
+    }
+    await offer.click();
+    await question.waitFor({ state: 'detached' });
+    expect(lark.person.faults).toEqual([]);
   });
 });
