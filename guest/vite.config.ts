@@ -8,10 +8,10 @@ import { oneLanguage, pageAndLanguage } from '../shared/build/one-language.ts';
 const root = import.meta.dirname;
 
 /**
- * Pages beside the guests' own, by the first half of `--mode`: the survey and the kit page before the evening, the room screen, and the developers' page of
+ * Pages beside the guests' own, by the first half of `--mode`: the survey and the check of devices before the evening, the room screen, and the developers' page of
  * parts.
  */
-const beside = ['survey', 'kit', 'screen', 'style'];
+const beside = ['survey', 'device-check', 'screen', 'style'];
 
 /**
  * Each page is built apart: built together they would share chunks, and a guest's phone would ask for two scripts where

@@ -3,6 +3,7 @@ import type { EveningRecap } from '../core/recap/evening-recap.ts';
 import type { Plan } from '../core/tasting.ts';
 import { requestServer, type ServerRequest } from '../shared/page/server-request.ts';
 import type { HttpAnswer } from '../shared/wire/answer.ts';
+import type { DeviceReports } from '../shared/wire/device-check.ts';
 import type {
   CreatedTasting,
   CreateTasting,
@@ -17,7 +18,6 @@ import type {
   StoredPlan,
   TastingPage,
 } from '../shared/wire/http.ts';
-import type { KitReports } from '../shared/wire/kit-try.ts';
 import type { HostKeys } from './access/host-keys.ts';
 
 /** The host's side of what goes over HTTP. Never throws: a failure is an answer too. */
@@ -50,7 +50,7 @@ export function createHostApi(keys: Pick<HostKeys, 'house' | 'keyFor'>) {
     savePlan: (tasting: TastingId, body: SavePlan) =>
       ask<{ readonly revision: number }>(tasting, '/plan', { method: 'PUT', body }),
     crowd: (tasting: TastingId) => ask<CrowdView>(tasting, '/crowd'),
-    kits: (tasting: TastingId) => ask<KitReports>(tasting, '/kits'),
+    deviceReports: (tasting: TastingId) => ask<DeviceReports>(tasting, '/kits'),
     keepPhoto: (tasting: TastingId, body: Blob) => ask<KeptPhoto>(tasting, '/photos', { body }),
     dropPhoto: (tasting: TastingId, photo: PhotoId) =>
       ask<null>(tasting, `/photos/${photo}`, { method: 'DELETE' }),

@@ -17,7 +17,7 @@ const config: KnipConfig = {
     '{host,guest,server}/vite.config.ts!',
     'host/main.tsx!',
     'guest/main.tsx!',
-    'guest/{kit,screen,survey,style}/main.tsx!',
+    'guest/{device-check,screen,survey,style}/main.tsx!',
     'guest/worker/main.ts!',
     // Imported from `en`, and put in their place for the other languages by the build.
     'shared/language/*/*.ts!',

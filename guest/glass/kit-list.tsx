@@ -25,7 +25,7 @@ export function KitList({ own }: { readonly own: SeatView }) {
       {code !== null && (
         // The evening stays where it is.
         <a class="button" href={`/kit/${encodeURIComponent(code)}`} target="_blank" rel="noreferrer">
-          {beforeWords.tryKit}
+          {beforeWords.tryDevices}
         </a>
       )}
     </section>

@@ -51,7 +51,7 @@ export function Preparation({ invitation, code, locale }: PreparationProps) {
             ))}
           </ul>
           <a class="button" href={`/kit/${encodeURIComponent(code)}`}>
-            {said.tryKit}
+            {said.tryDevices}
           </a>
           {callLink !== null && (
             <a class="button" href={callLink} target="_blank" rel="noreferrer noopener">

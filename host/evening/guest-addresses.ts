@@ -12,7 +12,7 @@ export function guestAddresses(
     /** The questions before the evening. */
     survey: `${origin}/survey/${linkCode}`,
     /** Camera, sound and line, tried at home. */
-    kit: `${origin}/kit/${linkCode}`,
+    deviceCheck: `${origin}/kit/${linkCode}`,
     /** As it is read out and typed. */
     spoken: origin.replace(/^https?:\/\//, ''),
   }));

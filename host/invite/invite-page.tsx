@@ -25,8 +25,8 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   const link = address?.link ?? window.location.origin;
   const unreached = whyUnreached(addressReach(link), plan.remoteGuests > 0);
   const kind = useSignal<'table' | 'home'>(plan.guests === 0 && plan.remoteGuests > 0 ? 'home' : 'table');
-  const kit = kind.value === 'home' ? address?.kit : undefined;
-  const way = useMemo(() => ({ link, code, kit }), [link, code, kit]);
+  const deviceCheck = kind.value === 'home' ? address?.deviceCheck : undefined;
+  const way = useMemo(() => ({ link, code, deviceCheck }), [link, code, deviceCheck]);
   const written = useMemo(() => invitationText(plan, way, invitation), [plan, way]);
   /** What the host made of each kind. */
   const edited = useSignal<{ readonly table?: string; readonly home?: string }>({});
@@ -50,12 +50,12 @@ export function InvitePage({ evening }: { readonly evening: EveningContext }) {
   };
   const save = (): void => {
     // Of its own, so that a calendar with both keeps both.
-    const uid = kit === undefined ? `${tasting}@quietpour` : `${tasting}-home@quietpour`;
+    const uid = deviceCheck === undefined ? `${tasting}@quietpour` : `${tasting}-home@quietpour`;
     const made = { uid, revision, now: epochMs(Date.now()) };
     const file = invitationFile(plan, way, invitation, made);
     if (file === undefined) return;
     const title = plan.title === '' ? invitationWords.untitled : plan.title;
-    const name = kit === undefined ? title : `${title}, ${inviteWords.homeFile}`;
+    const name = deviceCheck === undefined ? title : `${title}, ${inviteWords.homeFile}`;
     saveAsFile(`${name}.ics`, 'text/calendar', file);
   };
 

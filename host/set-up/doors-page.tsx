@@ -1,9 +1,9 @@
 import { Button } from '../../shared/ui/button.tsx';
 import { wakeLockWorks } from '../../shared/ui/wake-lock.ts';
 import { ConnectionStatus } from '../evening/connection-status.tsx';
+import { DeviceReports } from '../evening/device-reports.tsx';
 import type { EveningContext } from '../evening/evening-context.ts';
 import { JoinCode } from '../evening/join-code.tsx';
-import { KitReports } from '../evening/kit-reports.tsx';
 import { RoomScreens } from '../evening/room-screens.tsx';
 import { homeWords, SeatTile } from '../evening/seat-tile.tsx';
 import { tableOf } from '../evening/table.ts';
@@ -72,7 +72,7 @@ export function DoorsPage({ evening }: { readonly evening: EveningContext }) {
             </ul>
           )}
           {stored.plan.remoteGuests > 0 && (
-            <KitReports
+            <DeviceReports
               api={evening.app.api}
               tasting={stored.tasting}
               expected={stored.plan.remoteGuests}

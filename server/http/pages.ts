@@ -10,7 +10,7 @@ const notBuilt =
 /** What stands beside the guests' app, each a page of its own so that none weighs on another; by where its address begins. */
 const besideTheGuests: ReadonlyMap<string, string> = new Map([
   ['survey', 'survey.html'],
-  ['kit', 'kit.html'],
+  ['kit', 'device-check.html'],
   ['screen', 'screen.html'],
   ['style', 'style.html'],
 ]);

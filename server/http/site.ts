@@ -1,10 +1,10 @@
 import express, { type Express } from 'express';
 import { answerErrors, sendRefusal } from './answers.ts';
 import { learnKey } from './asking.ts';
+import { deviceReportRoutes } from './device-reports.ts';
 import { deviceRoutes } from './devices.ts';
 import { keepsakeRoutes } from './keepsake.ts';
 import { keyRoutes } from './keys.ts';
-import { kitRoutes } from './kits.ts';
 import { countAnswers, metricsRoute } from './metrics.ts';
 import { openHouseRoutes } from './open-houses.ts';
 import { pageRoutes } from './pages.ts';
@@ -55,7 +55,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
     openHouseRoutes(parts),
     photoRoutes(parts),
     surveyRoutes(parts, rowFor),
-    kitRoutes(parts, rowFor),
+    deviceReportRoutes(parts, rowFor),
     screenRoutes(parts, rowFor),
     recapRoutes(parts, recaps),
   );

@@ -13,7 +13,10 @@ const languages = readdirSync(join(root, 'shared/language'), { withFileTypes: tr
   .map(({ name }) => name);
 const pagesOf = (language) => [
   { house: 'host', mode: `host.${language}` },
-  ...['guest', 'survey', 'kit', 'screen'].map((page) => ({ house: 'guest', mode: `${page}.${language}` })),
+  ...['guest', 'survey', 'device-check', 'screen'].map((page) => ({
+    house: 'guest',
+    mode: `${page}.${language}`,
+  })),
 ];
 
 const { module: assets } = await runnerImport(join(import.meta.dirname, 'built-assets.ts'), {

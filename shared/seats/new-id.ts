@@ -7,5 +7,5 @@ export const newCommandId = (): CommandId => commandId(nanoid());
 /** 32 characters of 64: 192 bits. Whoever holds it holds the seat. */
 export const newSeatKey = (): string => nanoid(32);
 
-/** Who answers a survey, or tells of their kit: made on the device anew for each, so that neither leads to the other or to a seat. */
+/** Who answers a survey, or tells of their devices: made on the device anew for each, so that neither leads to the other or to a seat. */
 export const newRespondent = (): string => nanoid(24);

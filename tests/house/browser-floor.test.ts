@@ -57,7 +57,7 @@ describe('the oldest browsers that we serve', () => {
     ['host', 'host.en'],
     ['guest', 'guest.en'],
     ['guest', 'survey.en'],
-    ['guest', 'kit.en'],
+    ['guest', 'device-check.en'],
     ['guest', 'screen.en'],
   ] as const)('have all that the pages of %s, built as %s, ask for', async (house, mode) => {
     expect(await newerIn(house, mode, phones)).toEqual([]);

@@ -83,7 +83,7 @@ async function openAnEvening(origin: string, houseKey: string): Promise<Readonly
     'guest-room': sits(made, guest.key),
     'guest-guess': sits(later.made, later.guest.key),
     'guest-call': sits(later.made, atHome),
-    'guest-kit': { url: `${origin}/kit/${made.code}` },
+    'guest-device-check': { url: `${origin}/kit/${made.code}` },
     'guest-survey': { url: `${origin}/survey/${made.code}` },
     'room-screen': { url: `${origin}/screen` },
     'host-home': { url: `${origin}/host#key=${houseKey}` },

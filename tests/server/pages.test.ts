@@ -16,7 +16,7 @@ beforeAll(async () => {
     writeFileSync(join(folder.path, app, 'de', 'index.html'), `<title>${app}, deutsch</title>`);
     writeFileSync(join(folder.path, app, 'assets', 'page-1a2b3c.js'), `// ${app}`);
   }
-  for (const page of ['survey', 'kit', 'style', 'screen']) {
+  for (const page of ['survey', 'device-check', 'style', 'screen']) {
     writeFileSync(join(folder.path, 'guest', 'en', `${page}.html`), `<title>${page}</title>`);
   }
   const packed = join(folder.path, 'guest', 'assets', 'packed-4d5e6f.js');
@@ -51,7 +51,7 @@ describe('pages', () => {
     for (const [path, title] of [
       ['/survey/ABC123', 'survey'],
       ['/survey', 'survey'],
-      ['/kit/ABC123', 'kit'],
+      ['/kit/ABC123', 'device-check'],
       ['/style', 'style'],
       ['/screen', 'screen'],
       ['/screen/ABC123', 'screen'],

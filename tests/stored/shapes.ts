@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { planSchema } from '../../core/tasting.ts';
 import { migrate } from '../../server/store/migrate.ts';
 import { storedAnswerSchema } from '../../server/store/stored-answer.ts';
+import { storedDeviceReportsSchema } from '../../server/store/stored-device-reports.ts';
 import { storedEventSchema } from '../../server/store/stored-event.ts';
-import { storedKitsSchema } from '../../server/store/stored-kits.ts';
 import { storedNoteSchemas } from '../../server/store/stored-note.ts';
 import { storedPouringSchema } from '../../server/store/stored-pouring.ts';
 import { surveyAnswersSchema } from '../../server/store/stored-survey.ts';
@@ -18,7 +18,7 @@ export function storedShapes(): string {
     answer: storedAnswerSchema,
     pouring: storedPouringSchema,
     survey: surveyAnswersSchema,
-    kits: storedKitsSchema,
+    kits: storedDeviceReportsSchema,
     consents: keptConsentsSchema,
     ...Object.fromEntries([...storedNoteSchemas].map(([field, schema]) => [`note ${field}`, schema])),
   };

@@ -10,7 +10,7 @@ export interface WayIn {
   readonly link: string;
   readonly code: string;
   /** The page on which camera and sound are tried: given for whoever joins from home, and then all is written for there. */
-  readonly kit?: string | undefined;
+  readonly deviceCheck?: string | undefined;
 }
 
 /** Everything that a person reads; the words are a language's own. */
@@ -44,7 +44,7 @@ export interface InvitationWords {
   readonly home: {
     readonly place: string;
     readonly ownCall: string;
-    readonly tryKit: (link: string) => string;
+    readonly tryDevices: (link: string) => string;
     /** With how many vials come. */
     readonly vials: (vials: number) => string;
     readonly readyTitle: string;
@@ -76,14 +76,20 @@ export function invitationText(plan: Plan, way: WayIn, words: InvitationWords): 
         ? [words.dateToCome]
         : [
             words.when(wallTimeIn(startsAt, plan.timeZone, words.language)),
-            ...(way.kit === undefined ? [] : [words.otherZone(wallTimeIn(startsAt, 'UTC', words.language))]),
+            ...(way.deviceCheck === undefined
+              ? []
+              : [words.otherZone(wallTimeIn(startsAt, 'UTC', words.language))]),
           ]),
       ...(plan.pours.length === 0 ? [] : [lengthIn(plan, words)]),
-      ...(way.kit === undefined ? [plan.place === '' ? '' : words.where(plan.place)] : callOf(plan, words)),
+      ...(way.deviceCheck === undefined
+        ? [plan.place === '' ? '' : words.where(plan.place)]
+        : callOf(plan, words)),
     ]),
     whatIsPoured(plan, words),
     words.way(way),
-    ...(way.kit === undefined ? [listed(words.bringTitle, words.bring)] : atHome(plan, way.kit, words)),
+    ...(way.deviceCheck === undefined
+      ? [listed(words.bringTitle, words.bring)]
+      : atHome(plan, way.deviceCheck, words)),
     listed(words.rulesTitle, words.rules),
     careOf(plan, way, words),
     plan.hostName === '' ? '' : words.sign(plan.hostName),
@@ -107,11 +113,13 @@ export function invitationFile(
     startsAt,
     lasts: plannedLength(plan),
     title: titleOf(plan, words),
-    place: way.kit === undefined ? plan.place : words.home.place,
+    place: way.deviceCheck === undefined ? plan.place : words.home.place,
     description: lines([
       plan.welcome,
       words.way(way),
-      ...(way.kit === undefined ? [] : [...callOf(plan, words), ...atHome(plan, way.kit, words)]),
+      ...(way.deviceCheck === undefined
+        ? []
+        : [...callOf(plan, words), ...atHome(plan, way.deviceCheck, words)]),
       careOf(plan, way, words),
     ]),
     link: way.link,
@@ -135,10 +143,10 @@ const callOf = (plan: Plan, words: InvitationWords): string[] => [
 ];
 
 /** What lies there on the evening, and what is tried before. */
-function atHome(plan: Plan, kit: string, { home }: InvitationWords): string[] {
+function atHome(plan: Plan, deviceCheck: string, { home }: InvitationWords): string[] {
   const vials = plan.pours.length + plan.trials.length * vialsOfTrial;
   return [
-    home.tryKit(kit),
+    home.tryDevices(deviceCheck),
     listed(home.readyTitle, [...(vials === 0 ? [] : [home.vials(vials)]), ...home.ready]),
   ];
 }
@@ -158,8 +166,8 @@ function whatIsPoured(plan: Plan, words: InvitationWords): string {
 }
 
 /** The usual cautions; local law where the country is not known. */
-function careOf(plan: Plan, { kit }: WayIn, words: InvitationWords): string {
-  const { care, allergens } = kit === undefined ? words : words.home;
+function careOf(plan: Plan, { deviceCheck }: WayIn, words: InvitationWords): string {
+  const { care, allergens } = deviceCheck === undefined ? words : words.home;
   if (withoutAlcohol(plan)) return `${words.withoutAlcohol} ${allergens}`;
   const age = isAgeCountry(plan.lawOf) ? words.age(ageToAsk(plan.lawOf).age) : words.ageByLaw;
   return listed(words.careTitle, [...care, allergens, age]);

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { type PreparationStep, preparationSteps } from '../../../core/tasting.ts';
 import { beforeEveningWords as said } from '../../../shared/language/en/before-evening.ts';
 import { Switch } from '../../../shared/ui/switch.tsx';
-import { KitReports } from '../../evening/kit-reports.tsx';
+import { DeviceReports } from '../../evening/device-reports.tsx';
 import { hrefOf, type Route } from '../../route.ts';
 import type { StoredPlanEditor } from '../plan-editor.ts';
 
@@ -66,7 +66,9 @@ export function BeforePart({ editor, stored, api }: StoredPlanEditor) {
           );
         })}
       </ol>
-      {plan.remoteGuests > 0 && <KitReports api={api} tasting={tasting} expected={plan.remoteGuests} early />}
+      {plan.remoteGuests > 0 && (
+        <DeviceReports api={api} tasting={tasting} expected={plan.remoteGuests} early />
+      )}
     </>
   );
 }

@@ -11,5 +11,5 @@ export const beforeWords: BeforeWords = {
   noPours: 'Die Liste folgt.',
   care: 'Iss, bevor du kommst, und plane deinen Heimweg: Nach einer Verkostung fährt niemand selbst.',
   atHome: 'Leg dir zu Hause bereit',
-  tryKit: 'Kamera und Ton ausprobieren',
+  tryDevices: 'Kamera und Ton ausprobieren',
 };

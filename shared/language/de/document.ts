@@ -11,9 +11,9 @@ export const documentWords: DocumentWords = {
     'Wenn hier nichts weiter erscheint, ist dieser Browser zu alt für diese Fragen. Nimm bitte einen neueren, oder sag einfach, wie viel du schon verkostet hast.',
   surveyNoScript:
     'Diese Seite braucht JavaScript, um ihre Fragen zu stellen. Schalte es bitte ein, oder sag einfach, wie viel du schon verkostet hast.',
-  kitTooOld:
+  devicesTooOld:
     'Wenn hier sonst nichts erscheint, ist dieser Browser zu alt, um Kamera und Ton auszuprobieren. Nimm bitte einen neueren.',
-  kitNoScript: 'Diese Seite braucht JavaScript, um Kamera und Ton auszuprobieren. Schalte es bitte ein.',
+  devicesNoScript: 'Diese Seite braucht JavaScript, um Kamera und Ton auszuprobieren. Schalte es bitte ein.',
   screenTooOld:
     'Einen Moment. Wenn hier nichts weiter erscheint, ist der Browser dieses Bildschirms zu alt: Schließ einen Laptop an, oder es geht auch ohne.',
   screenNoScript: 'Diese Seite zeigt dem Raum den Abend und braucht JavaScript.',

@@ -64,7 +64,7 @@ export const invitationWords: InvitationWords = {
   home: {
     place: 'Zu Hause, über die Seite für Gäste',
     ownCall: 'Wo: zu Hause. Ihr seht und hört den Tisch auf derselben Seite wie alles andere.',
-    tryKit: (link) =>
+    tryDevices: (link) =>
       `Probiert vor dem Abend Kamera und Ton mit dem Handy aus, das ihr nehmt: ${link} Es dauert eine halbe Minute.`,
     vials: (vials) =>
       `${several(vials, 'Fläschchen', 'Fläschchen')}, die vorher zu euch kommen und nur Nummern tragen: Lagert sie aufrecht, kühl und dunkel, und öffnet jedes erst, wenn sein Glas an der Reihe ist`,

@@ -9,7 +9,7 @@ export const beforeWords = {
   noPours: 'The list will follow.',
   care: 'Eat before you come, and arrange your way home: nobody drives after a tasting.',
   atHome: 'At home, have these ready',
-  tryKit: 'Try camera and sound',
+  tryDevices: 'Try camera and sound',
 };
 
 export type BeforeWords = typeof beforeWords;

@@ -9,8 +9,8 @@ export interface DocumentWords {
   readonly guestNoScript: string;
   readonly surveyTooOld: string;
   readonly surveyNoScript: string;
-  readonly kitTooOld: string;
-  readonly kitNoScript: string;
+  readonly devicesTooOld: string;
+  readonly devicesNoScript: string;
   readonly screenTooOld: string;
   readonly screenNoScript: string;
   readonly styleNoScript: string;
@@ -29,9 +29,9 @@ export const documentWords: DocumentWords = {
     'If nothing else appears here, this browser is too old for these questions. Please use a newer one, or tell your host how used you are to tasting.',
   surveyNoScript:
     'This page needs JavaScript to ask its questions. Please turn it on, or tell your host how used you are to tasting.',
-  kitTooOld:
+  devicesTooOld:
     'If nothing else appears here, this browser is too old to try camera and sound. Please use a newer one.',
-  kitNoScript: 'This page needs JavaScript to try camera and sound. Please turn it on.',
+  devicesNoScript: 'This page needs JavaScript to try camera and sound. Please turn it on.',
   screenTooOld:
     'One moment. If nothing else appears here, this screen’s browser is too old: connect a laptop, or do without it.',
   screenNoScript: 'This page shows the evening to the room and needs JavaScript.',

@@ -55,7 +55,7 @@ export const invitationWords: InvitationWords = {
   home: {
     place: 'At home, over the guests’ page',
     ownCall: 'Where: at home. You see and hear the table on the same page as everything else.',
-    tryKit: (link) =>
+    tryDevices: (link) =>
       `Before the evening, try camera and sound with the phone that you will use: ${link} It takes half a minute.`,
     vials: (vials) =>
       `your ${several(vials, 'vial', 'vials')}, sent ahead, with numbers only: keep them upright, cool and in the dark, and open each one when its glass comes`,

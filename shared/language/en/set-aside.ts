@@ -31,7 +31,7 @@ export const setAsideWords = {
   parts: {
     plan: 'the plan',
     'pour-run': 'what has been poured',
-    kits: 'who has tried their kit at home',
+    kits: 'who has tried camera and sound at home',
     survey: 'an answer to your questions',
     links: 'a link to it',
     list: 'what this list says of it',

@@ -38,7 +38,7 @@ export async function openScene(): Promise<Scene> {
   for (const app of ['guest', 'host']) {
     mkdirSync(join(pages, app, 'assets'), { recursive: true });
     mkdirSync(join(pages, app, 'en'));
-    for (const page of ['index.html', 'kit.html'])
+    for (const page of ['index.html', 'device-check.html'])
       writeFileSync(join(pages, app, 'en', page), '<!doctype html><title>page</title>');
   }
   for (const place of [folder.path, pages]) writeFileSync(join(place, 'house.key'), outsideThePages);

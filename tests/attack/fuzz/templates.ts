@@ -80,7 +80,10 @@ const callAsks: readonly [object, ...object[]] = [
   { type: 'Leave' },
 ];
 
-const kit = { id: 'kit-of-mallory-000001', told: { name: 'M', tried: { camera: 'works', line: 'voice' } } };
+const report = {
+  id: 'kit-of-mallory-000001',
+  told: { name: 'M', tried: { camera: 'works', line: 'voice' } },
+};
 
 export function message(nasty: Nasty, seats: readonly string[]): Message {
   const good = nasty.pick<() => Message>([
@@ -153,8 +156,8 @@ export function request(nasty: Nasty, { tastings, keys, plan }: Targets): Reques
     ['POST', `/api/tastings/${tasting}/screens/1`, { admit: true }],
     ['DELETE', `/api/tastings/${tasting}/screens`, undefined],
     ['PUT', '/api/invitations/WRONG1/survey', { answers: [] }],
-    ['PUT', '/api/invitations/WRONG1/kit', kit],
-    ['PUT', `/api/invitations/${encodeURIComponent(wellFormed(nasty.text()))}/kit`, kit],
+    ['PUT', '/api/invitations/WRONG1/kit', report],
+    ['PUT', `/api/invitations/${encodeURIComponent(wellFormed(nasty.text()))}/kit`, report],
     ['GET', `/api/tastings/${tasting}/${nasty.pick(['kits', 'call-servers'])}`, undefined],
     [nasty.pick(['POST', 'POST', 'GET', 'DELETE']), '/api/line', 'a line'],
     ['GET', `/kit/${encodeURIComponent(wellFormed(nasty.text()))}`, undefined],

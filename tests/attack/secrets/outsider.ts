@@ -78,11 +78,11 @@ async function play(writes: boolean, plant: (store: Store) => Store) {
     });
     await enter('other guest', 'guest', seatKey('other'));
     await enter('guest at home', 'guest', seatKey('at-home'));
-    const kit = (id: string, name: string) =>
+    const report = (id: string, name: string) =>
       house.ask('PUT', `/api/invitations/${made.code}/kit`, {
         body: { id, told: { name, tried: { camera: 'works', line: 'voice' } } },
       });
-    await kit('kit-of-a-guest-at-home-1', 'Lark');
+    await report('kit-of-a-guest-at-home-1', 'Lark');
     const rounds = [...fields, 'again'];
     for (const [round, field] of rounds.entries()) {
       const value = `${canary} ${'x'.repeat(17 * round)}`;

@@ -212,13 +212,13 @@ describe('the invitation', () => {
     }
   });
 
-  const fromHome = { ...way, kit: 'https://tasting.example/kit/ABC234' };
+  const fromHome = { ...way, deviceCheck: 'https://tasting.example/kit/ABC234' };
   const home = invitationText(plan, fromHome, invitationWords);
 
   it('is of another kind for home: when on every clock, the call, the page to try it, the vials and what to have ready', () => {
     const told =
       'Maren|12 March 2027|18:30 UTC|https://call.example/room|6 vials|numbers only|a cup to spit into|white sheet|eat before|Do not drive|21 years|pregnant|medicines';
-    for (const part of [way.link, way.code, fromHome.kit, ...told.split('|')])
+    for (const part of [way.link, way.code, fromHome.deviceCheck, ...told.split('|')])
       expect(home, part).toContain(part);
     // Who is at home needs no word of the way there, and who comes none of vials and calls.
     for (const part of ['The old ferry house', 'before you come', 'paper for you', 'way home'])
@@ -250,7 +250,7 @@ describe('the invitation', () => {
     const { event: found } = read(file);
     expect(found.uid).toBe(uid);
     expect(found.location).toBe(invitationWords.home.place);
-    for (const part of [fromHome.kit, '6 vials', 'call.example', way.link])
+    for (const part of [fromHome.deviceCheck, '6 vials', 'call.example', way.link])
       expect(found.description).toContain(part);
     const table = read(fileFor(plan)).event;
     expect(table.location).toBe('The old ferry house');

@@ -1,13 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../server/store/store.ts';
+import type { DeviceReports, DeviceResults } from '../../shared/wire/device-check.ts';
 import type { Invitation, IssuedKey } from '../../shared/wire/http.ts';
-import type { KitReports, KitTry } from '../../shared/wire/kit-try.ts';
 import { memoryStore } from '../support/memory-store.ts';
 import { aKey, House } from './support/house.ts';
 import { ManualClock } from './support/manual-clock.ts';
 import { aPlan } from './support/plans.ts';
 
-const whole: KitTry = { camera: 'works', microphone: 'works', loudspeaker: 'works', line: 'works' };
+const whole: DeviceResults = { camera: 'works', microphone: 'works', loudspeaker: 'works', line: 'works' };
 const idOf = (guest: number) => `kit-of-a-guest-${String(guest).padStart(8, '0')}`;
 let house: House;
 let store: Store;
@@ -25,9 +25,9 @@ const tells = (code: string, guest: number, told: object | null, from = '203.0.1
     headers: { 'x-forwarded-for': from },
   });
 const seen = async (tasting: string, key: string) =>
-  (await house.ask<KitReports>('GET', `/api/tastings/${tasting}/kits`, { key })).body;
+  (await house.ask<DeviceReports>('GET', `/api/tastings/${tasting}/kits`, { key })).body;
 
-describe('a kit that was tried at home', () => {
+describe('camera and sound that were tried at home', () => {
   it('is told to the host with its name, in place of what was told before, until it is taken back', async () => {
     const { code, tasting, hostKey } = await house.plan(aPlan({ remoteGuests: 2 }));
     expect((await seen(tasting, hostKey)).kits).toEqual([]);

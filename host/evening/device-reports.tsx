@@ -1,14 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { TastingId } from '../../core/ids.ts';
-import { kitReportWords as words } from '../../shared/language/en/kit-reports.ts';
-import { type KitTry, kitIsReady, type KitReports as Reports } from '../../shared/wire/kit-try.ts';
+import { deviceReportWords as words } from '../../shared/language/en/device-reports.ts';
+import {
+  type DeviceResults,
+  devicesAreReady,
+  type DeviceReports as Reports,
+} from '../../shared/wire/device-check.ts';
 import type { HostApi } from '../api.ts';
 
-/** Guests try their kit while the host looks on; ms. */
+/** Guests try their devices while the host looks on; ms. */
 const lookAgainEvery = 15_000;
 
-interface KitReportsProps {
-  readonly api: Pick<HostApi, 'kits'>;
+interface DeviceReportsProps {
+  readonly api: Pick<HostApi, 'deviceReports'>;
   readonly tasting: TastingId;
   /** How many taste along at home. */
   readonly expected: number;
@@ -17,13 +21,13 @@ interface KitReportsProps {
 }
 
 /** Who at home has tried camera, sound and line, how that went, and how far the call reaches. */
-export function KitReports({ api, tasting, expected, early }: KitReportsProps) {
+export function DeviceReports({ api, tasting, expected, early }: DeviceReportsProps) {
   const [reports, setReports] = useState<Reports>();
   useEffect(() => {
     let gone = false;
     const look = (): void => {
       if (document.visibilityState !== 'hidden')
-        void api.kits(tasting).then((answer) => {
+        void api.deviceReports(tasting).then((answer) => {
           if (!gone && answer.ok) setReports(answer.body);
         });
     };
@@ -35,24 +39,24 @@ export function KitReports({ api, tasting, expected, early }: KitReportsProps) {
     };
   }, [api, tasting]);
   if (reports === undefined) return null;
-  const { kits, reach } = reports;
+  const { kits: told, reach } = reports;
   return (
-    <section aria-labelledby="kits">
-      <h3 id="kits">{words.title}</h3>
-      {kits.length === 0 ? (
+    <section aria-labelledby="device-reports">
+      <h3 id="device-reports">{words.title}</h3>
+      {told.length === 0 ? (
         <p class="soft">{words.none}</p>
       ) : (
         <>
           <p class="figures">
             {words.count(
-              kits.filter(({ tried }) => kitIsReady(tried)).length,
-              Math.max(expected, kits.length),
+              told.filter(({ tried }) => devicesAreReady(tried)).length,
+              Math.max(expected, told.length),
             )}
           </p>
           <ul class="plain-list">
-            {kits.map(({ name, tried, at }) => (
+            {told.map(({ name, tried, at }) => (
               <li key={`${at} ${name}`}>
-                <bdi>{name}</bdi>: {kitWords(tried)}
+                <bdi>{name}</bdi>: {deviceWords(tried)}
               </li>
             ))}
           </ul>
@@ -64,8 +68,8 @@ export function KitReports({ api, tasting, expected, early }: KitReportsProps) {
 }
 
 /** Ready, or all that is amiss. */
-export function kitWords(tried: KitTry): string {
-  if (kitIsReady(tried)) return tried.line === 'voice' ? words.voiceOnly : words.ready;
+export function deviceWords(tried: DeviceResults): string {
+  if (devicesAreReady(tried)) return tried.line === 'voice' ? words.voiceOnly : words.ready;
   const parts = ['camera', 'microphone', 'loudspeaker', 'line'] as const;
   return parts
     .flatMap((part) => {

@@ -1,5 +1,5 @@
 /** The page on which a guest at home tries camera, sound and line before the evening. In English. */
-export const kitWords = {
+export const deviceCheckWords = {
   language: 'en',
   title: (tasting: string) =>
     tasting === '' ? 'Try camera and sound' : `Try camera and sound for “${tasting}”`,
@@ -70,4 +70,4 @@ export const kitWords = {
   whenAndWhere: 'When and where',
   finished: 'This tasting is over, so there is nothing to try any more.',
 };
-export type KitWords = typeof kitWords;
+export type DeviceCheckWords = typeof deviceCheckWords;

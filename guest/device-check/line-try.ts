@@ -1,4 +1,4 @@
-import type { KitTry } from '../../shared/wire/kit-try.ts';
+import type { DeviceResults } from '../../shared/wire/device-check.ts';
 
 /** How a line did: ms to the server and back, kbit/s towards it. */
 export interface LineFigures {
@@ -14,7 +14,7 @@ const enough = { pictures: 600, voice: 150 } as const;
 /** Ms there and back beyond which two people speak into each other's words (ITU-T G.114: 400 ms one way at the most). */
 const tooLate = 800;
 
-export const judgeLine = ({ roundTrip, upward }: LineFigures): Exclude<KitTry['line'], undefined> => {
+export const judgeLine = ({ roundTrip, upward }: LineFigures): Exclude<DeviceResults['line'], undefined> => {
   if (upward < enough.voice || roundTrip > tooLate) return 'slow';
   return upward < enough.pictures ? 'voice' : 'works';
 };

@@ -1,7 +1,7 @@
 import { type DeviceStorage, keepJson, keptJson } from '../../shared/page/device-storage.ts';
 
 /** What this device remembers of having told a host, so that telling again takes the place of the word before. */
-export interface KeptKit {
+export interface KeptReport {
   readonly id: string;
   readonly name: string;
   readonly told: boolean;
@@ -10,7 +10,7 @@ export interface KeptKit {
 const shelf = (code: string): string => `quietpour.kit.${code}`;
 
 /** Undefined where nothing is kept, or something that is none of this. */
-export function readKit(code: string, storage?: () => DeviceStorage): KeptKit | undefined {
+export function readReport(code: string, storage?: () => DeviceStorage): KeptReport | undefined {
   const kept = keptJson(shelf(code), storage);
   if (typeof kept !== 'object' || kept === null) return undefined;
   const { id, name, told } = kept as Record<string, unknown>;
@@ -19,5 +19,5 @@ export function readKit(code: string, storage?: () => DeviceStorage): KeptKit | 
   return { id, name, told: told === true };
 }
 
-export const keepKit = (code: string, kit: KeptKit, storage?: () => DeviceStorage): boolean =>
-  keepJson(shelf(code), kit, storage);
+export const keepReport = (code: string, report: KeptReport, storage?: () => DeviceStorage): boolean =>
+  keepJson(shelf(code), report, storage);

@@ -1,7 +1,7 @@
 // German, not yet reviewed by a native speaker.
-import type { KitReportWords } from '../en/kit-reports.ts';
+import type { DeviceReportWords } from '../en/device-reports.ts';
 
-export const kitReportWords: KitReportWords = {
+export const deviceReportWords: DeviceReportWords = {
   title: 'Kamera und Ton zu Hause',
   none: 'Zu Hause hat noch niemand Kamera und Ton ausprobiert. Der Link zu dieser Seite steht in der Einladung.',
   count: (ready, expected) => `${ready} von ${expected} bereit`,

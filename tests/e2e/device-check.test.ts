@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoEvening } from '../../shared/demo/evening.ts';
 import { beforeWords } from '../../shared/language/en/before.ts';
 import { beforeEveningWords } from '../../shared/language/en/before-evening.ts';
-import { kitWords as words } from '../../shared/language/en/kit.ts';
-import { kitReportWords as reports } from '../../shared/language/en/kit-reports.ts';
+import { deviceCheckWords as words } from '../../shared/language/en/device-check.ts';
+import { deviceReportWords as reports } from '../../shared/language/en/device-reports.ts';
 import { planWords } from '../../shared/language/en/plan.ts';
 import type { CreatedTasting } from '../../shared/wire/http.ts';
 import { lendBrowser } from '../support/browser.ts';
@@ -25,7 +25,7 @@ beforeAll(async () => {
 });
 afterAll(() => premises?.close());
 
-const kitPage = (origin = premises.room.origin) => `${origin}/kit/${made.code}`;
+const checkPage = (origin = premises.room.origin) => `${origin}/kit/${made.code}`;
 
 async function host(page: string): Promise<Person> {
   const person = await Person.arrives(premises.browser, 'Maren', 'tablet');
@@ -35,7 +35,7 @@ async function host(page: string): Promise<Person> {
   return person;
 }
 
-/** A part of the kit, and the sentence that says how it went. */
+/** A part of the check, and the sentence that says how it went. */
 const part = (person: Person, name: keyof typeof words.parts) =>
   person.page
     .getByRole('listitem')
@@ -52,9 +52,9 @@ describe('a guest at home, before the evening', () => {
   it('comes there from the invitation, tries all four, tells the host, and takes it back', async () => {
     const lark = await Person.arrives(premises.browser, 'Lark', 'phone');
     await lark.page.goto(`${premises.room.origin}/j/${made.code}`);
-    await lark.page.getByRole('link', { name: beforeWords.tryKit }).click();
+    await lark.page.getByRole('link', { name: beforeWords.tryDevices }).click();
     await lark.page.getByRole('heading', { level: 1, name: words.title(demoEvening.title ?? '') }).waitFor();
-    await lark.look('kit', { whole: true });
+    await lark.look('device-check', { whole: true });
     await lark.button(words.begin).click();
     await lark.text(words.camera.works).waitFor();
     await lark.text(words.microphone.works).waitFor();
@@ -69,7 +69,7 @@ describe('a guest at home, before the evening', () => {
       [390, 844],
     ] as const) {
       await lark.page.setViewportSize({ width, height });
-      await lark.look(`kit-tried-${width}x${height}`, { whole: true });
+      await lark.look(`device-check-tried-${width}x${height}`, { whole: true });
     }
     // One tap lets go of both.
     expect(await live(lark)).toEqual(['live', 'live']);
@@ -86,7 +86,7 @@ describe('a guest at home, before the evening', () => {
     await maren.page.getByRole('heading', { name: reports.title }).waitFor();
     await maren.text(reports.count(1, 2)).waitFor();
     await maren.text(new RegExp(`Lark.*${reports.ready}`)).waitFor();
-    await maren.look('doors-kits');
+    await maren.look('doors-device-reports');
     await maren.page.goto(`${premises.room.origin}/host#/t/${made.tasting}/plan`);
     await maren
       .button(new RegExp(`^${planWords.parts.before}`))
@@ -94,7 +94,7 @@ describe('a guest at home, before the evening', () => {
       .click();
     await maren.text(reports.count(1, 2)).waitFor();
     await maren.text(beforeEveningWords.steps.vials.hint).waitFor();
-    await maren.look('before-kits', { whole: true });
+    await maren.look('before-device-reports', { whole: true });
 
     // A page that was loaded anew still knows what it told, and can take it back.
     await lark.page.reload();
@@ -108,7 +108,7 @@ describe('a guest at home, before the evening', () => {
 
   it('lets go of camera and microphone when it is left', async () => {
     const wren = await Person.arrives(premises.browser, 'Wren', 'phone');
-    await wren.page.goto(kitPage());
+    await wren.page.goto(checkPage());
     await wren.button(words.begin).click();
     await wren.text(words.camera.works).waitFor();
     await wren.page.evaluate(() => {
@@ -131,14 +131,14 @@ describe('a guest at home, before the evening', () => {
       Object.defineProperty(window, 'isSecureContext', { value: false });
       Object.defineProperty(navigator, 'mediaDevices', { value: undefined });
     });
-    await rook.page.goto(kitPage());
+    await rook.page.goto(checkPage());
     await rook.text(words.plainHttp).waitFor();
     await rook.page.getByRole('link', { name: words.callLink }).waitFor();
     await rook.button(words.begin).click();
     await rook.text(words.line.works).or(rook.text(words.line.voice)).waitFor();
     expect(await part(rook, 'camera').textContent()).toBe(words.untried);
     await rook.page.setViewportSize({ width: 360, height: 640 });
-    await rook.look('kit-plain-http-360x640', { whole: true });
+    await rook.look('device-check-plain-http-360x640', { whole: true });
     expect(rook.faults).toEqual([]);
   });
 
@@ -148,7 +148,7 @@ describe('a guest at home, before the evening', () => {
     await dove.page.addInitScript(() => {
       MediaDevices.prototype.getUserMedia = () => Promise.reject(new DOMException('no', 'NotAllowedError'));
     });
-    await dove.page.goto(kitPage());
+    await dove.page.goto(checkPage());
     await dove.button(words.begin).click();
     await dove.text(words.camera.refused).waitFor();
     await dove.text(words.microphone.refused).waitFor();

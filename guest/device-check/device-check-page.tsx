@@ -7,14 +7,14 @@ import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
 import { PageTitle } from '../page/page-title.tsx';
-import { KitTrial } from './kit-trial.tsx';
+import { DeviceCheck } from './device-check.tsx';
 import { doorWords, refusalSentence, words } from './language.ts';
 import { TellHost } from './tell-host.tsx';
 
 const codeHere = (): string => tidyCode(decodeURI(window.location.pathname).split('/')[2] ?? '');
 
 /** Before the evening, for whoever joins from home: does what the call needs work on this device? */
-export function KitPage() {
+export function DeviceCheckPage() {
   const code = useMemo(codeHere, []);
   const ask = useCallback(
     () =>
@@ -36,7 +36,7 @@ export function KitPage() {
         <Notice kind="info">{words.finished}</Notice>
       </main>
     ) : (
-      <Kit code={code} invitation={now.body} />
+      <Check code={code} invitation={now.body} />
     );
   return (
     <main class="page">
@@ -57,7 +57,7 @@ export function KitPage() {
   );
 }
 
-function Kit({ code, invitation }: { readonly code: string; readonly invitation: Invitation }) {
+function Check({ code, invitation }: { readonly code: string; readonly invitation: Invitation }) {
   return (
     <main class="page">
       <header class="stack-tight">
@@ -65,7 +65,9 @@ function Kit({ code, invitation }: { readonly code: string; readonly invitation:
         <p class="lead">{words.lead}</p>
         <p class="soft small">{words.private}</p>
       </header>
-      <KitTrial callLink={invitation.callLink}>{(tried) => <TellHost code={code} tried={tried} />}</KitTrial>
+      <DeviceCheck callLink={invitation.callLink}>
+        {(tried) => <TellHost code={code} tried={tried} />}
+      </DeviceCheck>
       <p class="soft small">{words.reach[invitation.callReach]}</p>
       <a class="button button-quiet" href={`/j/${encodeURIComponent(code)}`}>
         {words.whenAndWhere}

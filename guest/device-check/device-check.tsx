@@ -5,17 +5,17 @@ import { Icon } from '../../shared/ui/icon.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { caution } from '../../shared/ui/notice-strokes.ts';
 import { ready } from '../../shared/ui/strokes.ts';
-import type { KitTry } from '../../shared/wire/kit-try.ts';
+import type { DeviceResults } from '../../shared/wire/device-check.ts';
 import { tryChime, turnSound } from '../sound/chime.ts';
 import { words } from './language.ts';
 import { judgeLine, type LineFigures, tryLine } from './line-try.ts';
 import { closeMedia, openMedia } from './media-try.ts';
 import { useLoudness } from './use-loudness.ts';
 
-interface KitTrialProps {
+interface DeviceCheckProps {
   readonly callLink: string | null;
   /** What comes below as soon as something has been tried. */
-  readonly children: (tried: KitTry) => ComponentChildren;
+  readonly children: (tried: DeviceResults) => ComponentChildren;
 }
 
 type Stage = 'not-begun' | 'asking' | 'on' | 'off';
@@ -24,12 +24,12 @@ const mediaDevices = (): MediaDevices | undefined =>
   window.isSecureContext ? (navigator.mediaDevices as MediaDevices | undefined) : undefined;
 
 /** The four parts one below the other. Everything is let go by one tap, when the page is left, and when it is out of sight. */
-export function KitTrial({ callLink, children }: KitTrialProps) {
+export function DeviceCheck({ callLink, children }: DeviceCheckProps) {
   const [stage, setStage] = useState<Stage>('not-begun');
-  const [tried, setTried] = useState<KitTry>({});
+  const [tried, setTried] = useState<DeviceResults>({});
   const [figures, setFigures] = useState<LineFigures>();
   const [stream, setStream] = useState<MediaStream>();
-  const learn = (more: KitTry): void => setTried((now) => ({ ...now, ...more }));
+  const learn = (more: DeviceResults): void => setTried((now) => ({ ...now, ...more }));
   const loudness = useLoudness(stream, (heard) => learn({ microphone: heard ? 'works' : 'silent' }));
 
   useEffect(() => {
@@ -88,7 +88,7 @@ export function KitTrial({ callLink, children }: KitTrialProps) {
         </Button>
       ) : (
         <>
-          <ul class="plain-list kit-parts">
+          <ul class="plain-list device-parts">
             <Part name="camera" went={tried.camera} said={stage === 'asking' ? words.asking : undefined}>
               {stream !== undefined && tried.camera === 'works' && <OwnPicture stream={stream} />}
             </Part>
@@ -98,7 +98,7 @@ export function KitTrial({ callLink, children }: KitTrialProps) {
               said={stage === 'asking' ? words.asking : hearing ? words.speak : undefined}
             >
               {loudness !== undefined && (
-                <meter class="kit-level" aria-label={words.level} min={0} max={1} value={loudness} />
+                <meter class="device-level" aria-label={words.level} min={0} max={1} value={loudness} />
               )}
             </Part>
             <Part name="loudspeaker" went={tried.loudspeaker} said={words.tone}>
@@ -148,19 +148,19 @@ const lineWords = ({ roundTrip, upward }: LineFigures): string =>
     new Intl.NumberFormat(words.language, { maximumSignificantDigits: 2 }).format(upward / 1000),
   );
 
-interface PartProps<Name extends keyof KitTry> {
+interface PartProps<Name extends keyof DeviceResults> {
   readonly name: Name;
-  readonly went: KitTry[Name];
+  readonly went: DeviceResults[Name];
   /** While it is not known how it went. */
   readonly said: string | undefined;
   readonly children?: ComponentChildren;
 }
 
-function Part<Name extends keyof KitTry>({ name, went, said, children }: PartProps<Name>) {
+function Part<Name extends keyof DeviceResults>({ name, went, said, children }: PartProps<Name>) {
   const sentences: Readonly<Record<string, string>> = words[name];
   const fine = went === 'works' || went === 'voice';
   return (
-    <li class="kit-part">
+    <li class="device-part">
       <h2>
         {went !== undefined && <Icon of={fine ? ready : caution} />}
         {words.parts[name]}
@@ -176,5 +176,5 @@ function OwnPicture({ stream }: { readonly stream: MediaStream }) {
   useEffect(() => {
     if (picture.current !== null) picture.current.srcObject = stream;
   }, [stream]);
-  return <video class="kit-picture" ref={picture} aria-label={words.picture} autoplay playsInline muted />;
+  return <video class="device-picture" ref={picture} aria-label={words.picture} autoplay playsInline muted />;
 }

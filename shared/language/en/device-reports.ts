@@ -1,5 +1,5 @@
-/** What the host reads of the kits that were tried at home: camera, sound and line. */
-export const kitReportWords = {
+/** What the host reads of the devices that were tried at home: camera, sound and line. */
+export const deviceReportWords = {
   title: 'Camera and sound at home',
   none: 'Nobody at home has tried camera and sound yet. The link to that page is in the invitation.',
   count: (ready: number, expected: number) => `${ready} of ${expected} ready`,
@@ -31,4 +31,4 @@ export const kitReportWords = {
       'The evening’s own call goes from device to device, and through your relay where a network lets nothing else through.',
   },
 };
-export type KitReportWords = typeof kitReportWords;
+export type DeviceReportWords = typeof deviceReportWords;

@@ -1,11 +1,11 @@
 import { troubleOf } from '../../shared/call/media-trouble.ts';
-import type { DeviceTry } from '../../shared/wire/kit-try.ts';
+import type { DeviceResult } from '../../shared/wire/device-check.ts';
 
 type Devices = Pick<MediaDevices, 'getUserMedia'>;
 
 export interface MediaTry {
-  readonly camera: DeviceTry;
-  readonly microphone: DeviceTry;
+  readonly camera: DeviceResult;
+  readonly microphone: DeviceResult;
   /** What of them came, for as long as the page tries it; undefined where neither did. */
   readonly stream: MediaStream | undefined;
 }
@@ -29,7 +29,7 @@ export async function openMedia(devices: Devices): Promise<MediaTry> {
 async function openOne(
   devices: Devices,
   wanted: MediaStreamConstraints,
-): Promise<readonly [DeviceTry, MediaStream | undefined]> {
+): Promise<readonly [DeviceResult, MediaStream | undefined]> {
   try {
     return ['works', await devices.getUserMedia(wanted)];
   } catch (error) {
@@ -38,7 +38,7 @@ async function openOne(
 }
 
 /** What is none of the usual reasons looks to its owner like a no. */
-export function whyNot(error: unknown): Exclude<DeviceTry, 'works'> {
+export function whyNot(error: unknown): Exclude<DeviceResult, 'works'> {
   const trouble = troubleOf(error);
   return trouble === 'failed' ? 'refused' : trouble;
 }

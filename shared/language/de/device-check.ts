@@ -1,7 +1,7 @@
 // German, not yet reviewed by a native speaker.
-import type { KitWords } from '../en/kit.ts';
+import type { DeviceCheckWords } from '../en/device-check.ts';
 
-export const kitWords: KitWords = {
+export const deviceCheckWords: DeviceCheckWords = {
   language: 'de',
   title: (tasting) =>
     tasting === '' ? 'Kamera und Ton ausprobieren' : `Kamera und Ton für „${tasting}“ ausprobieren`,

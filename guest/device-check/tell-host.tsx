@@ -4,9 +4,9 @@ import { newRespondent } from '../../shared/seats/new-id.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
-import type { KitReport, KitTry } from '../../shared/wire/kit-try.ts';
-import { type KeptKit, keepKit, readKit } from './kit-storage.ts';
+import type { DeviceReport, DeviceResults } from '../../shared/wire/device-check.ts';
 import { refusalSentence, words } from './language.ts';
+import { type KeptReport, keepReport, readReport } from './report-storage.ts';
 
 type Said =
   | { readonly is: 'nothing' | 'told' | 'taken-back' }
@@ -14,30 +14,30 @@ type Said =
 
 interface TellHostProps {
   readonly code: string;
-  readonly tried: KitTry;
+  readonly tried: DeviceResults;
 }
 
 /** How it went goes to the host by a tap of the guest and by nothing else, and can be taken back. */
 export function TellHost({ code, tried }: TellHostProps) {
-  const [kit, setKit] = useState<KeptKit>(
-    () => readKit(code) ?? { id: newRespondent(), name: '', told: false },
+  const [report, setReport] = useState<KeptReport>(
+    () => readReport(code) ?? { id: newRespondent(), name: '', told: false },
   );
   const [said, setSaid] = useState<Said>({ is: 'nothing' });
   const [busy, setBusy] = useState(false);
-  const send = async (told: KitReport['told']): Promise<void> => {
+  const send = async (told: DeviceReport['told']): Promise<void> => {
     setBusy(true);
-    const body: KitReport = { id: kit.id, told };
+    const body: DeviceReport = { id: report.id, told };
     const path = `/api/invitations/${encodeURIComponent(code)}/kit`;
     const answer = await requestServer<null>(path, { method: 'PUT', body });
     setBusy(false);
     if (!answer.ok) return setSaid({ is: 'problem', why: refusalSentence(answer.code) });
-    const next = { ...kit, told: told !== null };
-    setKit(next);
-    keepKit(code, next);
+    const next = { ...report, told: told !== null };
+    setReport(next);
+    keepReport(code, next);
     setSaid({ is: told === null ? 'taken-back' : 'told' });
   };
   const tell = (): void => {
-    const name = kit.name.trim();
+    const name = report.name.trim();
     if (name === '') setSaid({ is: 'problem', why: words.noName });
     else void send({ name, tried });
   };
@@ -48,10 +48,10 @@ export function TellHost({ code, tried }: TellHostProps) {
       <TextField
         label={words.name}
         hint={words.nameHint}
-        value={kit.name}
+        value={report.name}
         autocomplete="given-name"
         maxLength={60}
-        onInput={(name) => setKit({ ...kit, name })}
+        onInput={(name) => setReport({ ...report, name })}
       />
       <div role="status">
         {said.is === 'told' && <Notice kind="info">{words.told}</Notice>}
@@ -59,9 +59,9 @@ export function TellHost({ code, tried }: TellHostProps) {
         {said.is === 'problem' && <Notice kind="caution">{said.why}</Notice>}
       </div>
       <Button kind="primary" size="big" busy={busy} onPress={tell}>
-        {kit.told ? words.sendAgain : words.send}
+        {report.told ? words.sendAgain : words.send}
       </Button>
-      {kit.told && (
+      {report.told && (
         <Button kind="quiet" busy={busy} onPress={() => void send(null)}>
           {words.takeBack}
         </Button>

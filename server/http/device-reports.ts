@@ -2,24 +2,24 @@ import { Router } from 'express';
 import { z } from 'zod';
 import type { TastingId } from '../../core/ids.ts';
 import { nameSchema } from '../../shared/wire/commands.ts';
-import type { KitReport, KitReports } from '../../shared/wire/kit-try.ts';
+import type { DeviceReport, DeviceReports } from '../../shared/wire/device-check.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';
 import { callReach } from '../access/call-servers.ts';
 import type { Store } from '../store/store.ts';
-import { kitTrySchema, storedKitsSchema } from '../store/stored-kits.ts';
+import { deviceResultsSchema, storedDeviceReportsSchema } from '../store/stored-device-reports.ts';
 import { Refused } from './answers.ts';
 import { hostedTasting, parsed } from './asking.ts';
 import type { HttpParts } from './parts.ts';
 import type { RowFor } from './row-for-code.ts';
 
-const reportSchema: z.ZodType<KitReport> = z.strictObject({
+const reportSchema: z.ZodType<DeviceReport> = z.strictObject({
   id: z.string().regex(/^[A-Za-z0-9_-]{20,40}$/),
-  told: z.strictObject({ name: nameSchema, tried: kitTrySchema }).nullable(),
+  told: z.strictObject({ name: nameSchema, tried: deviceResultsSchema }).nullable(),
 });
 
 /** More than a mesh can seat many times over; beyond them the oldest gives way. */
-const mostKits = 60;
+const mostReports = 60;
 /** Of one household, whose members try again and again. */
 const reportsFrom = { perSecond: 1 / 60, burst: 20 };
 /** Bytes that try a line upwards, in one request and from one address. */
@@ -30,7 +30,10 @@ const triesFrom = { perSecond: 0.2, burst: 24 };
  * Before the evening a guest at home tries camera, microphone, loudspeaker and line, and tells the host how they did. It goes
  * to the host alone; no other guest, helper or screen learns who tried what.
  */
-export function kitRoutes({ store, keyring, clock, callServers }: HttpParts, rowFor: RowFor): Router {
+export function deviceReportRoutes(
+  { store, keyring, clock, callServers }: HttpParts,
+  rowFor: RowFor,
+): Router {
   const reporting = new Allowances(clock, reportsFrom);
   const trying = new Allowances(clock, triesFrom);
   const router = Router();
@@ -39,8 +42,8 @@ export function kitRoutes({ store, keyring, clock, callServers }: HttpParts, row
     const report = parsed(reportSchema, request.body);
     const { tasting } = await rowFor(String(request.params.code), request);
     if (!reporting.take(`${tasting} ${addressOf(request)}`)) throw new Refused('too-fast');
-    await change(store, tasting, (kits) => [
-      ...kits.filter(({ id }) => id !== report.id),
+    await change(store, tasting, (reports) => [
+      ...reports.filter(({ id }) => id !== report.id),
       ...(report.told === null ? [] : [{ id: report.id, ...report.told, at: clock.now() }]),
     ]);
     response.status(204).end();
@@ -48,8 +51,8 @@ export function kitRoutes({ store, keyring, clock, callServers }: HttpParts, row
 
   router.get('/tastings/:tasting/kits', (request, response) => {
     const tasting = hostedTasting(request, keyring);
-    const kits = read(store, tasting).kits.map(({ name, tried, at }) => ({ name, tried, at }));
-    response.json({ kits: kits.reverse(), reach: callReach(callServers) } satisfies KitReports);
+    const kits = read(store, tasting).reports.map(({ name, tried, at }) => ({ name, tried, at }));
+    response.json({ kits: kits.reverse(), reach: callReach(callServers) } satisfies DeviceReports);
   });
 
   /** Counts to nobody: what is sent is let fall as it comes, and the device takes the time. */
@@ -65,19 +68,22 @@ export function kitRoutes({ store, keyring, clock, callServers }: HttpParts, row
   return router;
 }
 
-type Kits = z.infer<typeof storedKitsSchema>;
+type Reports = z.infer<typeof storedDeviceReportsSchema>;
 
-/** Where it cannot be read it counts as empty: a kit is tried again in half a minute. */
-function read(store: Store, tasting: TastingId): { readonly kits: Kits; readonly revision: number } {
+/** Where it cannot be read it counts as empty: devices are tried again in half a minute. */
+function read(store: Store, tasting: TastingId): { readonly reports: Reports; readonly revision: number } {
   const stored = store.documents.read(tasting, 'kits');
-  return { kits: storedKitsSchema.safeParse(stored?.body).data ?? [], revision: stored?.revision ?? 0 };
+  return {
+    reports: storedDeviceReportsSchema.safeParse(stored?.body).data ?? [],
+    revision: stored?.revision ?? 0,
+  };
 }
 
 /** Two who report at once do not lose each other's word. */
-async function change(store: Store, tasting: TastingId, next: (kits: Kits) => Kits): Promise<void> {
+async function change(store: Store, tasting: TastingId, next: (reports: Reports) => Reports): Promise<void> {
   for (let tries = 0; tries < 10; tries += 1) {
-    const { kits, revision } = read(store, tasting);
-    const saved = await store.documents.save(tasting, 'kits', next(kits).slice(-mostKits), revision);
+    const { reports, revision } = read(store, tasting);
+    const saved = await store.documents.save(tasting, 'kits', next(reports).slice(-mostReports), revision);
     if (saved !== undefined) return;
   }
   throw new Refused('not-stored');

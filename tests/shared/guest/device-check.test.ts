@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { keepKit, readKit } from '../../../guest/kit/kit-storage.ts';
-import { judgeLine, tryLine } from '../../../guest/kit/line-try.ts';
-import { openMedia, whyNot } from '../../../guest/kit/media-try.ts';
-import { barOf, decibelsOf } from '../../../guest/kit/use-loudness.ts';
-import { kitWords } from '../../../host/evening/kit-reports.tsx';
-import { kitReportWords } from '../../../shared/language/en/kit-reports.ts';
-import { kitIsReady } from '../../../shared/wire/kit-try.ts';
+import { judgeLine, tryLine } from '../../../guest/device-check/line-try.ts';
+import { openMedia, whyNot } from '../../../guest/device-check/media-try.ts';
+import { keepReport, readReport } from '../../../guest/device-check/report-storage.ts';
+import { barOf, decibelsOf } from '../../../guest/device-check/use-loudness.ts';
+import { deviceWords } from '../../../host/evening/device-reports.tsx';
+import { deviceReportWords } from '../../../shared/language/en/device-reports.ts';
+import { devicesAreReady } from '../../../shared/wire/device-check.ts';
 
 const failure = (name: string) => Object.assign(new Error(name), { name });
 
@@ -94,19 +94,19 @@ describe('a line', () => {
   });
 });
 
-describe('a kit in the host’s words', () => {
+describe('a report in the host’s words', () => {
   const whole = { camera: 'works', microphone: 'works', loudspeaker: 'works', line: 'works' } as const;
   it('is ready with every part tried, or says each that is amiss', () => {
-    expect(kitIsReady(whole)).toBe(true);
-    expect(kitWords(whole)).toBe(kitReportWords.ready);
-    expect(kitWords({ ...whole, line: 'voice' })).toBe(kitReportWords.voiceOnly);
-    expect(kitIsReady({})).toBe(false);
-    expect(kitWords({ ...whole, camera: 'taken', line: 'slow' })).toBe(
-      `${kitReportWords.amiss.camera.taken}, ${kitReportWords.amiss.line.slow}`,
+    expect(devicesAreReady(whole)).toBe(true);
+    expect(deviceWords(whole)).toBe(deviceReportWords.ready);
+    expect(deviceWords({ ...whole, line: 'voice' })).toBe(deviceReportWords.voiceOnly);
+    expect(devicesAreReady({})).toBe(false);
+    expect(deviceWords({ ...whole, camera: 'taken', line: 'slow' })).toBe(
+      `${deviceReportWords.amiss.camera.taken}, ${deviceReportWords.amiss.line.slow}`,
     );
     const { loudspeaker: _, ...untried } = whole;
-    expect(kitIsReady(untried)).toBe(false);
-    expect(kitWords(untried)).toBe(kitReportWords.untried.loudspeaker);
+    expect(devicesAreReady(untried)).toBe(false);
+    expect(deviceWords(untried)).toBe(deviceReportWords.untried.loudspeaker);
   });
 });
 
@@ -118,10 +118,10 @@ describe('what a phone remembers of it', () => {
       setItem: (name: string, text: string) => void shelves.set(name, text),
     });
     const kit = { id: 'kit-of-a-guest-00000001', name: 'Lark', told: true };
-    expect(keepKit('ABC123', kit, device)).toBe(true);
-    expect(readKit('ABC123', device)).toEqual(kit);
-    expect(readKit('ABC124', device)).toBeUndefined();
+    expect(keepReport('ABC123', kit, device)).toBe(true);
+    expect(readReport('ABC123', device)).toEqual(kit);
+    expect(readReport('ABC124', device)).toBeUndefined();
     shelves.set('quietpour.kit.ABC124', '{"id":"x","name":3}');
-    expect(readKit('ABC124', device)).toBeUndefined();
+    expect(readReport('ABC124', device)).toBeUndefined();
   });
 });
