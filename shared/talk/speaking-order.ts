@@ -33,6 +33,8 @@ function lotOf(text: string): number {
   return (hash ^ (hash >>> 16)) >>> 0;
 }
 
+export type OpenBoard = Pick<BoardPour, 'pour' | 'sealedAt'>;
+
 /** What a talk is about, as every screen works it out by itself. */
 export interface TalkNow {
   readonly seed: string;
@@ -46,7 +48,7 @@ export interface TalkNow {
  * Boards of earlier talks may still be open: the talk is about those that were opened last. Screens list pours in
  * orders of their own, so the seed must not hang on which comes first. Null while nothing is open.
  */
-export function talkNow(open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[]): TalkNow | null {
+export function talkNow(open: readonly OpenBoard[]): TalkNow | null {
   const openedAt = Math.max(...open.map(({ sealedAt }) => sealedAt));
   const latest = open.filter(({ sealedAt }) => sealedAt === openedAt).map(({ pour }) => pour);
   const [first] = latest.toSorted();
@@ -68,7 +70,11 @@ export interface Turn {
  *
  * @param clock see `turnsClock`
  */
-export function turnNow(board: BoardView | null, clock: ClockView | null, now: number): Turn | null {
+export function turnNow(
+  board: { readonly table: BoardView['table']; readonly pours: readonly OpenBoard[] } | null,
+  clock: ClockView | null,
+  now: number,
+): Turn | null {
   const talk = board && talkNow(board.pours);
   const time = talk && talkTime(talk, clock);
   if (!time || board.table.length < 2 || now >= time.until) return null;
@@ -96,14 +102,11 @@ export const talkTime = ({ openedAt }: TalkNow, clock: ClockView | null): TalkTi
   clock?.kind === 'running' ? { from: Math.max(clock.startsAt, openedAt), until: clock.endsAt } : null;
 
 /**
- * Whose turn it would be if all had the same share of the time, as an index; the last one's when it is over. For a
- * talk about several pours the order is gone through once for each.
+ * How many turns are over if all have the same share of the time; the last one never is. For a talk about several pours
+ * the order is gone through once for each.
  */
-export const turnAt = (now: number, time: TalkTime, speakers: number, rounds = 1): number =>
-  speakers < 1 ? -1 : turnsPassed(now, time, speakers, rounds) % speakers;
-
-function turnsPassed(now: number, { from, until }: TalkTime, speakers: number, rounds: number): number {
-  const turns = speakers * Math.max(1, rounds);
+export function turnsPassed(now: number, { from, until }: TalkTime, speakers: number, rounds = 1): number {
+  const turns = speakers * rounds;
   const share = (until - from) / turns;
   const turn = share > 0 ? Math.floor((now - from) / share) : turns - 1;
   return Math.min(Math.max(turn, 0), turns - 1);
@@ -111,6 +114,6 @@ function turnsPassed(now: number, { from, until }: TalkTime, speakers: number, r
 
 /** Seconds for each, rounded down to what people can feel; at least ten. */
 export function shareOf({ from, until }: TalkTime, speakers: number, rounds = 1): number {
-  const seconds = (until - from) / 1000 / Math.max(1, speakers * rounds);
+  const seconds = (until - from) / 1000 / (speakers * rounds);
   return Math.max(10, Math.floor(seconds / 5) * 5);
 }

@@ -2,13 +2,13 @@ import type { SeatId } from '../../core/ids.ts';
 import type { ClockView } from '../../core/session/views/stage.ts';
 import type { BoardWords } from '../language/en/board.ts';
 import { useTick } from '../ui/use-tick.ts';
-import type { BoardPour, BoardSpeaker } from '../wire/board.ts';
-import { shareOf, speakingOrder, talkNow, talkTime, turnAt } from './speaking-order.ts';
+import type { BoardSpeaker } from '../wire/board.ts';
+import { type OpenBoard, shareOf, speakingOrder, talkNow, talkTime, turnNow } from './speaking-order.ts';
 
 interface WhoSpeaksProps {
   readonly table: readonly BoardSpeaker[];
   /** All whose board is open, in any order. */
-  readonly open: readonly Pick<BoardPour, 'pour' | 'sealedAt'>[];
+  readonly open: readonly OpenBoard[];
   /** See `turnsClock`: a break gives nobody a turn. */
   readonly clock: ClockView | null;
   /** The server's time. Keep it the same function between renders. */
@@ -30,11 +30,16 @@ export function WhoSpeaks({ table, open, clock, now, own, words, level }: WhoSpe
   const time = talk === null ? null : talkTime(talk, clock);
   const moment = useTick(now, { running: time !== null, anchor: time?.until ?? 0, period: 5000 });
   if (talk === null || table.length < 2) return null;
-  const order = speakingOrder(table, talk.seed);
-  const running = time !== null && moment < time.until;
-  const turn = running ? turnAt(moment, time, order.length, talk.pours) : -1;
-  const speakers = order.map((speaker, index) => ({ ...speaker, place: index + 1, speaks: index === turn }));
-  const next = Math.max(0, turn);
+  const turn = turnNow({ table, pours: open }, clock, moment);
+  const speakers = speakingOrder(table, talk.seed).map((speaker, index) => ({
+    ...speaker,
+    place: index + 1,
+    speaks: speaker.seat === turn?.speaking.seat,
+  }));
+  const next = Math.max(
+    0,
+    speakers.findIndex(({ speaks }) => speaks),
+  );
   const long = speakers.length > mostAtOnce;
   const soon = long
     ? speakers.filter(({ seat }, index) => seat === own || (index >= next && index < next + soonest))
@@ -51,7 +56,7 @@ export function WhoSpeaks({ table, open, clock, now, own, words, level }: WhoSpe
       )}
       <p class="soft small">
         {words.speaking.hint}
-        {running && ` ${words.speaking.each(shareOf(time, order.length, talk.pours))}`}
+        {turn && time && ` ${words.speaking.each(shareOf(time, table.length, talk.pours))}`}
         {talk.pours > 1 && ` ${words.speaking.rounds(talk.pours)}`}
       </p>
     </section>

@@ -8,8 +8,8 @@ import {
   speakingOrder,
   talkNow,
   talkTime,
-  turnAt,
   turnNow,
+  turnsPassed,
 } from '../../../shared/talk/speaking-order.ts';
 import type { BoardEntry, BoardNote, BoardSpeaker } from '../../../shared/wire/board.ts';
 import { spiritSwatches } from '../../../shared/words/swatches.ts';
@@ -68,18 +68,18 @@ describe('the speaking order', () => {
 describe('the clock of the talk', () => {
   const time = { from: 1000, until: 1000 + 240_000 };
   it('gives all the same share, goes through the order for each pour, and waits at the end', () => {
-    expect(turnAt(0, time, 4)).toBe(0);
-    expect(turnAt(1000 + 59_999, time, 4)).toBe(0);
-    expect(turnAt(1000 + 60_000, time, 4)).toBe(1);
-    expect(turnAt(1000 + 130_000, time, 4, 2)).toBe(0);
-    expect(turnAt(9_999_999, time, 4, 2)).toBe(3);
+    expect(turnsPassed(0, time, 4)).toBe(0);
+    expect(turnsPassed(1000 + 59_999, time, 4)).toBe(0);
+    expect(turnsPassed(1000 + 60_000, time, 4)).toBe(1);
+    expect(turnsPassed(1000 + 130_000, time, 4, 2)).toBe(4);
+    expect(turnsPassed(9_999_999, time, 4, 2)).toBe(7);
     expect(shareOf(time, 4)).toBe(60);
     expect(shareOf(time, 7)).toBe(30);
     expect(shareOf(time, 200)).toBe(10);
   });
   it('bears an empty table and a talk without time', () => {
-    expect(turnAt(0, time, 0)).toBe(-1);
-    expect(turnAt(5, { from: 5, until: 5 }, 3)).toBe(2);
+    expect(turnsPassed(0, time, 0)).toBe(-1);
+    expect(turnsPassed(5, { from: 5, until: 5 }, 3)).toBe(2);
   });
 });
 
