@@ -96,8 +96,10 @@ describe('the evening’s call', () => {
   });
 
   it('[V1] lets no sound out of a guest’s microphone in silence, and the host’s stays', async () => {
+    const tops = new Set<number | undefined>();
     for (const id of silentCues) {
       await leadTo(id);
+      tops.add((await lark.person.page.locator('.room').boundingBox())?.y);
       // What was open is closed when the cue shows; what was on the way then has arrived.
       await lark.person.page.waitForTimeout(300);
       const [ofLark, ofWren, ofHost] = await Promise.all(
@@ -113,6 +115,8 @@ describe('the evening’s call', () => {
         await host.person.look('call-tablet-silence');
       }
     }
+    // [V2] A white card has come and gone meanwhile, and moved nothing.
+    expect([...tops]).toEqual([expect.any(Number)]);
   });
 
   it('[V2] makes every picture dark while eyes are closed, and brings them back', async () => {
