@@ -14,6 +14,7 @@ export function whyOut(place: CallPlace): string | null {
   if (place.at !== 'out' || place.why === null) return null;
   if (place.why === 'elsewhere') return callWords.elsewhere;
   if (place.why === 'sent-away') return callWords.sentAway;
+  if (place.why === 'no-webrtc') return callWords.noWebrtc;
   return (callRefusals as Readonly<Record<string, string | undefined>>)[place.why] ?? callWords.tryLater;
 }
 

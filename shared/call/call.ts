@@ -20,8 +20,11 @@ export interface CallEvening {
   readonly raised: ReadonlySignal<ReadonlySet<SeatId>>;
 }
 
+/** Why a device is not in the call; `no-webrtc`: its browser has no way to be. */
+export type WhyOut = FailureCode | 'elsewhere' | 'sent-away' | 'no-webrtc';
+
 export type CallPlace =
-  | { readonly at: 'out'; readonly why: FailureCode | 'elsewhere' | 'sent-away' | null }
+  | { readonly at: 'out'; readonly why: WhyOut | null }
   | { readonly at: 'joining' }
   | { readonly at: 'in'; readonly own: PeerId };
 

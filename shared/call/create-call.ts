@@ -11,9 +11,8 @@ import {
 } from '../../core/call/call-gates.ts';
 import { type PeerId, peerId } from '../../core/ids.ts';
 import { newCommandId } from '../seats/new-id.ts';
-import type { FailureCode } from '../wire/answer.ts';
 import type { CallPeer, CallShown, CallView } from '../wire/call.ts';
-import type { Call, CallEvening, CallPlace } from './call.ts';
+import type { Call, CallEvening, CallPlace, WhyOut } from './call.ts';
 import { type CallAsked, callAsks } from './call-asks.ts';
 import type { LineMeasure, Received } from './call-media.ts';
 import { tooPoorForPictures } from './low-data.ts';
@@ -77,7 +76,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
   });
 
   const { ask, insist } = callAsks(socket);
-  const end = (why: FailureCode | 'elsewhere' | 'sent-away' | null): void => {
+  const end = (why: WhyOut | null): void => {
     mesh?.close();
     unfollow();
     mesh = null;
@@ -223,6 +222,11 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     loudness: (peer) => mesh?.loudness(peer) ?? 0,
     async join() {
       if (place.peek().at !== 'out') return;
+      // Nobody is to see somebody come who can neither send nor hear.
+      if (!('RTCPeerConnection' in globalThis)) {
+        place.value = { at: 'out', why: 'no-webrtc' };
+        return;
+      }
       place.value = { at: 'joining' };
       const id = peerId(newCommandId());
       const until = performance.now() + longestJoining;

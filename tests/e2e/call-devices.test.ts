@@ -190,6 +190,29 @@ describe('the call and its devices', () => {
     await person.leaves();
   });
 
+  it('says in a browser without WebRTC that it cannot take part, leads to the other call, and all else goes on', async () => {
+    // As in WebKitGTK; W3C, WebRTC 1.0, section 4.4.2 names what a page looks for.
+    const tern = await evening.guest('Tern', 'small', (each) =>
+      each.page.addInitScript(() => Reflect.deleteProperty(window, 'RTCPeerConnection')),
+    );
+    const { person } = tern;
+    everybody.push(person);
+    await person.button(words.join).click();
+    const strip = person.page.getByRole('complementary', { name: words.title });
+    await strip.getByRole('alert').getByText(words.noWebrtc).waitFor();
+    const other = strip.getByRole('link', { name: words.other });
+    expect(await other.getAttribute('href')).toBe('https://call.example/six-lanterns');
+    await person.look('call-phone-no-webrtc');
+    // Nobody sees them come, and their evening is like everybody's.
+    expect(await host.page.locator('.call-tile', { hasText: 'Tern' }).count()).toBe(0);
+    await person.button(guestWords.signals.needsHost).click();
+    await person.page.getByRole('button', { name: guestWords.signals.needsHost, pressed: true }).waitFor();
+    await person.button(guestWords.signals.needsHost).click();
+    await person.button(words.hide).click();
+    await strip.getByRole('alert').waitFor({ state: 'detached' });
+    await person.leaves();
+  });
+
   it('says on the tablet too that a poor line carries voices only, and shows pictures again when asked', async () => {
     const { page } = host;
     const pictures = () => page.locator('.call-tiles video').count();

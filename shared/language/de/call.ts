@@ -45,6 +45,7 @@ export const callWords: CallWords = {
   whole: 'Ganzer Abend',
   elsewhere: 'Der Anruf läuft auf deinem anderen Gerät weiter.',
   sentAway: 'Du bist nicht mehr im Anruf.',
+  noWebrtc: 'Dieser Browser kann am Anruf nicht teilnehmen; nimm einen anderen.',
   troubles: {
     'needs-https': 'Browser geben Kamera und Mikrofon nur über https frei; nimm den anderen Anruf.',
     refused: 'Im Browser steht ein Nein; erlaube es in den Einstellungen dieser Seite und tippe noch einmal.',

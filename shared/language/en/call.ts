@@ -43,6 +43,7 @@ export const callWords = {
   whole: 'Whole evening',
   elsewhere: 'The call goes on on your other device.',
   sentAway: 'You are not in the call any more.',
+  noWebrtc: 'This browser cannot take part in the call; use another one.',
   troubles: {
     'needs-https': 'Browsers give camera and microphone over https only; use the other call.',
     refused: 'The browser was told no; allow it in the settings of this page, then tap again.',

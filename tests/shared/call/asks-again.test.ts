@@ -8,9 +8,12 @@ import type { CallAsk, CallView } from '../../../shared/wire/call.ts';
 
 beforeEach(() => {
   vi.useFakeTimers();
+  // Nobody else is here, so that no line is laid.
+  vi.stubGlobal('RTCPeerConnection', class {});
 });
 afterEach(() => {
   vi.useRealTimers();
+  vi.unstubAllGlobals();
 });
 
 const noMedia: OwnMedia = {
