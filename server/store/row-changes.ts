@@ -34,29 +34,35 @@ type Tried<Table extends KeptTable> =
 export function changesIn<Table extends KeptTable>(db: Database, tables: readonly Table[]): Changes<Table> {
   let seen: RowChange<Table>[] | undefined;
   for (const table of tables) watch(db, table, (change) => void seen?.push(change));
+  const [begin, takeBack] = [db.prepare('BEGIN'), db.prepare('ROLLBACK')];
+  const [beginOne, takeBackOne, endOne] = [
+    db.prepare('SAVEPOINT one'),
+    db.prepare('ROLLBACK TO one'),
+    db.prepare('RELEASE one'),
+  ];
   return {
     tried(writes) {
       const all: Tried<Table>[] = [];
-      db.exec('BEGIN');
+      begin.run();
       try {
         for (const write of writes) {
           seen = [];
-          db.exec('SAVEPOINT one');
+          beginOne.run();
           try {
             write();
             all.push({ changes: merged(seen) });
           } catch (error) {
             // A file that may not grow takes back what came before as well.
             if (!db.inTransaction) return writes.map(() => ({ failed: error }));
-            db.exec('ROLLBACK TO one');
+            takeBackOne.run();
             all.push({ failed: error });
           }
-          db.exec('RELEASE one');
+          endOne.run();
         }
         return all;
       } finally {
         seen = undefined;
-        if (db.inTransaction) db.exec('ROLLBACK');
+        if (db.inTransaction) takeBack.run();
       }
     },
   };

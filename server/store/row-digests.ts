@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import type { StoredPart } from '../../shared/wire/http.ts';
@@ -106,12 +106,11 @@ export const isAsWritten = (row: DigestedRow): boolean => row.digest === null ||
  * does not count, so that one which is added later changes no digest; bytes count in Base64.
  */
 export function digestOf(row: DigestedRow): string {
-  const said = Object.entries(row)
-    .filter(([column, value]) => column !== 'digest' && value !== null)
-    .map(([column, value]) => [
-      column,
-      value instanceof Uint8Array ? Buffer.from(value).toString('base64') : value,
-    ])
-    .sort(([one], [other]) => (String(one) < String(other) ? -1 : 1));
-  return createHash('sha256').update(JSON.stringify(said)).digest('hex').slice(0, 32);
+  const said: [string, unknown][] = [];
+  for (const column of Object.keys(row).sort()) {
+    const value = row[column];
+    if (column === 'digest' || value === null) continue;
+    said.push([column, value instanceof Uint8Array ? Buffer.from(value).toString('base64') : value]);
+  }
+  return hash('sha256', JSON.stringify(said), 'hex').slice(0, 32);
 }

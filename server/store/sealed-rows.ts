@@ -19,10 +19,15 @@ export const undated = { sealed_value: null, revision: 1, saved_at: 0 } as const
 
 /** Writes a row in the place of one with the same key, inside a write of somebody else's. */
 export function puttingSealed(db: Database): (row: SealedRow) => void {
-  const upsert = db.prepare<[SealedRow & { readonly digest: string }]>(
+  // By place: to find each value by its name costs more than to write it.
+  const upsert = db.prepare<[...(string | Buffer | null | number)[]]>(
     'INSERT OR REPLACE INTO sealed_notes' +
       ' (tasting, notebook, pour, field, value, sealed_value, revision, saved_at, digest)' +
-      ' VALUES (@tasting, @notebook, @pour, @field, @value, @sealed_value, @revision, @saved_at, @digest)',
+      ' VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)',
   );
-  return (row) => void upsert.run({ ...row, digest: digestOf({ ...row }) });
+  return (row) => {
+    const { tasting, notebook, pour, field, value, sealed_value, revision, saved_at } = row;
+    const digest = digestOf({ tasting, notebook, pour, field, value, sealed_value, revision, saved_at });
+    upsert.run(tasting, notebook, pour, field, value, sealed_value, revision, saved_at, digest);
+  };
 }
