@@ -6,6 +6,7 @@ import { applying } from '../row-changes.ts';
 import { packInto } from '../seals/packed-keys.ts';
 import { cutLog } from '../writer.ts';
 import { tablesIn } from './kept-tables.ts';
+import { makeRoom } from './log-room.ts';
 import type { Asked, Done, SlotWrite, Task, ThreadGiven } from './task.ts';
 
 /**
@@ -22,6 +23,8 @@ const apply = applying(db, tablesIn(db));
 const slots = openSync(given.slots, 'r+');
 const forgettings = forgettingsIn(given.forgotten);
 
+let roomy = false;
+
 function keep(writes: readonly SlotWrite[]): void {
   if (writes.length === 0) return;
   for (const [at, bytes] of writes) writeSync(slots, bytes, 0, bytes.length, at * bytes.length);
@@ -36,6 +39,7 @@ function carryOut(task: Task): unknown {
     case 'forget':
       return forgettings.add(task.forgotten);
     case 'cut':
+      roomy = false;
       return cutLog(db);
     case 'copy':
       return db.backup(task.to);
@@ -56,4 +60,6 @@ parentPort?.on('message', async ({ id, task }: Asked) => {
     done = { id, failed: { code, message: error instanceof Error ? error.message : 'unknown' } };
   }
   parentPort?.postMessage(done);
+  // It is answered: nobody waits for this.
+  if (!roomy && task.do !== 'close') roomy = makeRoom(`${given.file}-wal`);
 });

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import SqliteDatabase from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -142,6 +142,40 @@ describe('a file that a thread writes', () => {
     const kept = new SqliteDatabase(copy);
     expect(kept.prepare('SELECT slot FROM packed_keys').pluck().all()).toEqual([whole]);
     kept.close();
+  });
+
+  it('has room in its log before it is needed, also after it was cut, and a fall reads no more out of it', async () => {
+    const store = opened();
+    await store.tastings.create(row);
+    const log = () => readFileSync(`${file}-wal`);
+    let version = 0;
+    /** Room is made between commits, a step at a time. */
+    const filled = async () => {
+      const most = version + 100;
+      for (; log().length < 4_120_000 && version < most; version += 1) await append(store, version);
+      return log().length;
+    };
+    const size = await filled();
+    expect(size).toBeGreaterThan(4_120_000);
+    await append(store, version);
+    version += 1;
+    expect(log().length, 'a commit writes over what lies there').toBe(size);
+    await note(store, 'wet slate');
+    await store.notebooks.forget(tasting, robin);
+    expect(
+      log().some((byte) => byte !== 0),
+      'what was forgotten',
+    ).toBe(false);
+    expect(await filled()).toBeGreaterThan(4_120_000);
+    // As after a fall: the files as they lie at this moment.
+    const copy = join(folder.path, 'copy');
+    mkdirSync(copy);
+    for (const name of ['quietpour.db', 'quietpour.db-wal', 'quietpour.db.keys', 'notes.key'])
+      copyFileSync(join(folder.path, name), join(copy, name));
+    const fallen = openSqliteStore(join(copy, 'quietpour.db'), { inThread: true });
+    open.push(fallen);
+    expect(fallen.sessions.version(tasting)).toBe(version);
+    expect(fallen.check()).toEqual([]);
   });
 
   it('is written on when a thread has ended, and what nobody knows of is not called stored', async () => {
