@@ -41,7 +41,7 @@ export function DeviceReports({ api, tasting, expected, early }: DeviceReportsPr
   if (reports === undefined) return null;
   const { kits: told, reach } = reports;
   return (
-    <section aria-labelledby="device-reports">
+    <section class="stack-tight" aria-labelledby="device-reports">
       <h3 id="device-reports">{words.title}</h3>
       {told.length === 0 ? (
         <p class="soft">{words.none}</p>

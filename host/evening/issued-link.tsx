@@ -42,11 +42,13 @@ export function IssuedLink({ name, hint, label, issue, linkOf }: IssuedLinkProps
     );
   }
   return (
-    <div>
+    <div class="stack-tight">
       <p class="small soft">{hint}</p>
-      <Button busy={busy.value} onPress={() => void make()}>
-        {name}
-      </Button>
+      <p>
+        <Button busy={busy.value} onPress={() => void make()}>
+          {name}
+        </Button>
+      </p>
       {trouble.value && <p class="field-error">{trouble.value}</p>}
     </div>
   );

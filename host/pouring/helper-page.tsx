@@ -90,7 +90,7 @@ function Helping({ view, follower, app }: HelpingProps) {
     <>
       <PouringLead lead={words.lead} columns={columns} />
       {view.calls.length > 0 && (
-        <section class="helper-calls" aria-labelledby="calls">
+        <section class="stack-tight helper-calls" aria-labelledby="calls">
           <h2 id="calls">{words.calls}</h2>
           <ul class="plain-list">
             {view.calls.map((call) => (
@@ -115,7 +115,7 @@ function Helping({ view, follower, app }: HelpingProps) {
       {rows.length > 0 && columns.length > 0 && (
         <PouringTable rows={rows} columns={columns} ticks={ticks} covers={covers} />
       )}
-      <section class="helper-places">
+      <section class="stack-tight helper-places">
         <PlaceItems drink={view.drink} />
         {view.blind && (
           <Switch

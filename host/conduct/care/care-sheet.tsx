@@ -24,7 +24,7 @@ export function CareSheet({ seat: id, evening, table, actions, onOpen, onClose }
     <Dialog title={said.title} onClose={onClose} close={words.close}>
       <Call lawOf={evening.stored.plan.lawOf} />
       {chosen.length === 0 && <Steps />}
-      <section aria-labelledby="no-more">
+      <section class="stack-tight" aria-labelledby="no-more">
         <h3 id="no-more">{said.noMore}</h3>
         <p class="soft">{said.noMoreHint}</p>
         {seats.length === 0 && <p class="soft">{words.table.nobody}</p>}
@@ -81,7 +81,7 @@ function NoMore({ seat, actions }: { readonly seat: HostSeat; readonly actions: 
 function Call({ lawOf }: { readonly lawOf: string | undefined }) {
   if (!isAgeCountry(lawOf)) {
     return (
-      <div>
+      <div class="stack-tight">
         <div class="row">
           {(['DE', 'US', 'GB'] as const).map((country) => {
             const [number] = emergencyNumbers[country].numbers;
@@ -100,7 +100,7 @@ function Call({ lawOf }: { readonly lawOf: string | undefined }) {
   const [first, ...others] = numbers;
   const { title, checked } = sources[source];
   return (
-    <div>
+    <div class="stack-tight">
       <a class="button button-primary button-big" href={`tel:${first}`}>
         {said.call(first)}
       </a>

@@ -40,7 +40,7 @@ export function FinishDrawer({ view, order, actions, onClose }: DrawerProps) {
       <p>{words.finish.body}</p>
       <p>{words.finished.home}</p>
       {silent.length > 0 && (
-        <fieldset class="finish-talks">
+        <fieldset class="stack-tight finish-talks">
           <legend>{words.finish.talked}</legend>
           <p class="soft small">{words.finish.talkedHint}</p>
           {silent.map(({ id, on }) => (

@@ -122,7 +122,7 @@ function OwnAdvice({ plan: { lawOf }, figures }: { readonly plan: Plan; readonly
   const advice = nationalAdvice[lawOf];
   const country = countryName(lawOf);
   return (
-    <div>
+    <div class="stack-tight">
       <p>
         {advice.per === 'none'
           ? said.adviceNone(country)
