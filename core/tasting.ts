@@ -55,7 +55,7 @@ export const idSchema = z
   .string()
   .regex(/^[A-Za-z0-9_-]{1,40}$/)
   .refine((value) => !(value in Object.prototype));
-const pourIdSchema = idSchema.transform((value): PourId => pourId(value));
+export const pourIdSchema = idSchema.transform((value): PourId => pourId(value));
 const photoIdSchema = idSchema.transform((value): PhotoId => photoId(value));
 
 /** Marks that a host gives while tasting ahead, each from 0 to 10. */

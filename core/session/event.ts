@@ -1,122 +1,141 @@
-import type { CueId, PourId, SeatId } from '../ids.ts';
-import type { GuessSheet } from '../panel/guess/guess.ts';
-import type { ToldGuesses } from '../panel/guess/room.ts';
-import type { ToldResult } from '../panel/round-result.ts';
-import type { BreakCue, Cue } from '../running-order/cue.ts';
-import type { Habits } from '../running-order/forecast.ts';
-import type { Lengths } from '../running-order/repace.ts';
-import type { Bottle, Pacing, Plan, Pour } from '../tasting.ts';
-import type { DurationMs, EpochMs, Seconds } from '../units.ts';
-import type { Doors, KitItem, ReminderKind, ScreenShows, Seat, Signal } from './state.ts';
+import { z } from 'zod';
+import { cueId, seatId } from '../ids.ts';
+import type { Cue } from '../running-order/cue.ts';
+import { works } from '../running-order/cue-traits.ts';
+import { bottleSchema, idSchema, pacingSchema, planSchema, pourIdSchema, pourSchema } from '../tasting.ts';
+import { durationMs, epochMs } from '../units.ts';
+import { kitItems, type Seat } from './state.ts';
+import { breakSchema, cueSchema, wholeSeconds } from './stored-cue.ts';
+import { guessesSchema, sheetSchema } from './stored-guesses.ts';
+import { resultSchema } from './stored-result.ts';
+
+const listOf = <Each extends z.ZodType>(each: Each): z.ZodType<readonly z.output<Each>[]> => z.array(each);
+const cues: z.ZodType<readonly Cue[]> = z.array(cueSchema).min(1);
+const at = z.number().transform(epochMs);
+const ms = z.number().transform(durationMs);
+const aSeat = idSchema.transform(seatId);
+const aCue = z.string().max(120).transform(cueId);
+const pours = listOf(pourIdSchema);
+const lengths = listOf(z.object({ cue: aCue, seconds: wholeSeconds }));
+const habit = z.object({ mean: z.number(), variance: z.number().min(0) });
 
 /** The glasses in a new order, as whole parts of the plan and the running order that came of it. */
-export interface Arrangement {
-  readonly order: readonly PourId[];
-  readonly numbers: readonly PourId[];
-  readonly flightSizes: readonly number[];
-  readonly servingOrders: Plan['servingOrders'];
-  /** The flight of each odd-one-out that now comes after another one. */
-  readonly trials: readonly { readonly trial: PourId; readonly flight: number }[];
-  readonly cues: readonly Cue[];
-}
+const arranged = z.object({
+  order: pours,
+  numbers: pours,
+  flightSizes: listOf(z.number().int().min(1)),
+  servingOrders: z.array(z.object({ rows: z.array(z.array(pourIdSchema)) })),
+  // The flight of each odd-one-out that now comes after another one.
+  trials: listOf(z.object({ trial: pourIdSchema, flight: z.number().int().min(0) })),
+  cues,
+});
+
+const seatSchema: z.ZodType<Seat> = z.object({
+  id: aSeat,
+  name: z.string(),
+  leftHanded: z.boolean(),
+  remote: z.boolean(),
+  presence: z.enum(['seated', 'waiting', 'left', 'removed']),
+  cautionsRead: z.boolean(),
+  groundRulesAccepted: z.boolean(),
+  onlyWater: z.boolean(),
+  takenAt: at,
+  row: z.number().int().min(0),
+  kit: z.array(z.enum(kitItems)),
+  missed: pours,
+});
+
+const event = <const Type extends string, Shape extends z.ZodRawShape>(type: Type, shape: Shape) =>
+  z.object({ type: z.literal(type), ...shape });
 
 /**
- * What happened, in the past tense. Everything that a replay needs stands in the event, the compiled running order
- * included, so that an old log means the same under a newer version of the rules.
+ * What happened, in the past tense, as it lies in the log and is read back after its upcast. Everything that a replay needs
+ * stands in the event, the compiled running order included, so that an old log means the same under a newer version of the
+ * rules. A field that nobody knows is dropped; one that is missing or of another kind makes the event unreadable.
  */
-export type SessionEvent =
-  | {
-      readonly type: 'DoorsOpened';
-      readonly plan: Plan;
-      readonly cues: readonly Cue[];
-      readonly habits: Habits;
-      /** What there is to choose from for guesses, drawn for this evening; null where none are asked for. */
-      readonly guess: GuessSheet | null;
-      readonly at: EpochMs;
-    }
-  | {
-      readonly type: 'CueEntered';
-      readonly cue: CueId;
-      /** Server time at which it takes effect on every screen. */
-      readonly at: EpochMs;
-      readonly by: 'host' | 'clock' | 'room';
-      /** Takes back the jump or the Next that led to the cue it leaves [P20]. */
-      readonly takesBack?: true | undefined;
-    }
-  | { readonly type: 'ClockHeld'; readonly remaining: DurationMs; readonly at: EpochMs }
-  | { readonly type: 'ClockResumed'; readonly endsAt: EpochMs }
-  | { readonly type: 'TimeGiven'; readonly by: DurationMs }
-  /** Stands before the cue it interrupts, which is begun again afterwards. */
-  | { readonly type: 'BreakCalled'; readonly cue: BreakCue; readonly before: CueId }
-  | { readonly type: 'ReminderGiven'; readonly kind: ReminderKind; readonly at: EpochMs }
-  | { readonly type: 'ReminderCleared' }
-  | { readonly type: 'DiscussionOpened'; readonly pours: readonly PourId[]; readonly at: EpochMs }
-  | { readonly type: 'DiscussionClosed'; readonly pours: readonly PourId[] }
-  | { readonly type: 'PoursRevealed'; readonly pours: readonly PourId[] }
-  | { readonly type: 'ScreenSteered'; readonly shows: ScreenShows }
-  | { readonly type: 'ResultTold'; readonly result: ToldResult }
-  /** With the names of the same moment [Q12]. */
-  | { readonly type: 'GuessesTold'; readonly told: readonly ToldGuesses[] }
-  | { readonly type: 'PourDropped'; readonly pour: PourId }
-  | { readonly type: 'PourRestored'; readonly pour: PourId }
-  /** `swapped`: it is another bottle; else the facts of the same one were mended. */
-  | {
-      readonly type: 'BottleChanged';
-      readonly pour: PourId;
-      readonly bottle: Bottle;
-      readonly swapped: boolean;
-    }
-  | { readonly type: 'TitleMended'; readonly title: string }
-  | {
-      readonly type: 'PourAdded';
-      readonly pour: Pour;
-      readonly code: string | null;
-      readonly arranged: Arrangement;
-    }
-  | { readonly type: 'GlassesReordered'; readonly arranged: Arrangement }
-  | { readonly type: 'PacingChosen'; readonly pacing: Pacing }
-  | {
-      readonly type: 'CueEdited';
-      readonly cue: CueId;
-      readonly ideal: Seconds;
-      readonly floor: Seconds;
-      readonly say?: string;
-    }
-  | {
-      readonly type: 'RunningOrderFitted';
-      readonly lengths: Lengths;
-      readonly was: Lengths;
-      /** The end it was fitted to; absent in logs of earlier versions. */
-      readonly endsAt?: EpochMs;
-    }
-  | { readonly type: 'FitUndone' }
-  | { readonly type: 'EndWished'; readonly endsAt: EpochMs | null }
-  | { readonly type: 'ClosingPassDropped' }
-  | { readonly type: 'ClosingPassRestored' }
-  | { readonly type: 'DiscussionsShortened'; readonly cues: readonly CueId[]; readonly to: Seconds }
-  | { readonly type: 'DiscussionsRestored' }
-  | { readonly type: 'RemoteAwaited'; readonly wait: boolean }
-  | { readonly type: 'DoorsSet'; readonly doors: Doors }
-  | { readonly type: 'SeatTaken'; readonly seat: Seat }
-  | {
-      readonly type: 'SeatChanged';
-      readonly seat: SeatId;
-      readonly name?: string;
-      readonly leftHanded?: boolean;
-      readonly remote?: boolean;
-    }
-  | { readonly type: 'SeatAdmitted'; readonly seat: SeatId }
-  | { readonly type: 'SeatLeft'; readonly seat: SeatId }
-  | { readonly type: 'SeatRemoved'; readonly seat: SeatId }
-  | { readonly type: 'SeatRestored'; readonly seat: SeatId }
-  /** To somebody who came to a full table [S3]; nothing is left of it. */
-  | { readonly type: 'SeatGaveWay'; readonly seat: SeatId }
-  | { readonly type: 'CautionsRead'; readonly seat: SeatId }
-  | { readonly type: 'GroundRulesAccepted'; readonly seat: SeatId }
-  | { readonly type: 'PouringStopped'; readonly seat: SeatId }
-  | { readonly type: 'PouringResumed'; readonly seat: SeatId }
-  | { readonly type: 'SignalGiven'; readonly seat: SeatId; readonly signal: Signal | null }
-  | { readonly type: 'PourCaughtUp'; readonly seat: SeatId; readonly pour: PourId }
-  | { readonly type: 'KitChecked'; readonly seat: SeatId; readonly item: KitItem; readonly ready: boolean }
-  | { readonly type: 'TastingFinished'; readonly at: EpochMs }
-  | { readonly type: 'TastingReopened'; readonly at: EpochMs };
+export const eventSchema = z.discriminatedUnion('type', [
+  event('DoorsOpened', {
+    plan: planSchema,
+    cues,
+    habits: z.record(z.enum(works), habit),
+    // What there is to choose from for guesses, drawn for this evening; null where none are asked for.
+    guess: sheetSchema.nullable(),
+    at,
+  }),
+  event('CueEntered', {
+    cue: aCue,
+    // Server time at which it takes effect on every screen.
+    at,
+    by: z.enum(['host', 'clock', 'room']),
+    // Takes back the jump or the Next that led to the cue it leaves [P20].
+    takesBack: z.literal(true).optional(),
+  }),
+  event('ClockHeld', { remaining: ms, at }),
+  event('ClockResumed', { endsAt: at }),
+  event('TimeGiven', { by: ms }),
+  // Stands before the cue it interrupts, which is begun again afterwards.
+  event('BreakCalled', { cue: breakSchema, before: aCue }),
+  event('ReminderGiven', { kind: z.enum(['water', 'spit', 'quiet', 'nudge']), at }),
+  event('ReminderCleared', {}),
+  event('DiscussionOpened', { pours, at }),
+  event('DiscussionClosed', { pours }),
+  event('PoursRevealed', { pours }),
+  event('ScreenSteered', {
+    shows: z.discriminatedUnion('is', [
+      z.object({ is: z.literal('room') }),
+      z.object({ is: z.literal('dark') }),
+      z.object({ is: z.literal('page'), page: z.string() }),
+    ]),
+  }),
+  event('ResultTold', { result: resultSchema }),
+  // With the names of the same moment [Q12].
+  event('GuessesTold', { told: listOf(guessesSchema) }),
+  event('PourDropped', { pour: pourIdSchema }),
+  event('PourRestored', { pour: pourIdSchema }),
+  // `swapped`: it is another bottle; else the facts of the same one were mended.
+  event('BottleChanged', { pour: pourIdSchema, bottle: bottleSchema, swapped: z.boolean() }),
+  event('TitleMended', { title: z.string() }),
+  event('PourAdded', { pour: pourSchema, code: z.string().nullable(), arranged }),
+  event('GlassesReordered', { arranged }),
+  event('PacingChosen', { pacing: pacingSchema }),
+  event('CueEdited', {
+    cue: aCue,
+    ideal: wholeSeconds,
+    floor: wholeSeconds,
+    say: z.string().exactOptional(),
+  }),
+  // `endsAt`: the end it was fitted to; absent in logs of earlier versions.
+  event('RunningOrderFitted', { lengths, was: lengths, endsAt: at.exactOptional() }),
+  event('FitUndone', {}),
+  event('EndWished', { endsAt: at.nullable() }),
+  event('ClosingPassDropped', {}),
+  event('ClosingPassRestored', {}),
+  event('DiscussionsShortened', { cues: listOf(aCue), to: wholeSeconds }),
+  event('DiscussionsRestored', {}),
+  event('RemoteAwaited', { wait: z.boolean() }),
+  event('DoorsSet', { doors: z.enum(['open', 'ask', 'closed']) }),
+  event('SeatTaken', { seat: seatSchema }),
+  event('SeatChanged', {
+    seat: aSeat,
+    name: z.string().exactOptional(),
+    leftHanded: z.boolean().exactOptional(),
+    remote: z.boolean().exactOptional(),
+  }),
+  event('SeatAdmitted', { seat: aSeat }),
+  event('SeatLeft', { seat: aSeat }),
+  event('SeatRemoved', { seat: aSeat }),
+  event('SeatRestored', { seat: aSeat }),
+  // To somebody who came to a full table [S3]; nothing is left of it.
+  event('SeatGaveWay', { seat: aSeat }),
+  event('CautionsRead', { seat: aSeat }),
+  event('GroundRulesAccepted', { seat: aSeat }),
+  event('PouringStopped', { seat: aSeat }),
+  event('PouringResumed', { seat: aSeat }),
+  event('SignalGiven', { seat: aSeat, signal: z.enum(['ready', 'more-time', 'needs-host']).nullable() }),
+  event('PourCaughtUp', { seat: aSeat, pour: pourIdSchema }),
+  event('KitChecked', { seat: aSeat, item: z.enum(kitItems), ready: z.boolean() }),
+  event('TastingFinished', { at }),
+  event('TastingReopened', { at }),
+]);
+export type SessionEvent = z.infer<typeof eventSchema>;
+export type Arrangement = z.infer<typeof arranged>;

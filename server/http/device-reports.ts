@@ -1,7 +1,7 @@
 import { Router } from 'express';
 import { z } from 'zod';
 import type { TastingId } from '../../core/ids.ts';
-import { nameSchema } from '../../shared/wire/commands.ts';
+import { nameSchema } from '../../core/session/sent-command.ts';
 import type { DeviceReport, DeviceReports } from '../../shared/wire/device-check.ts';
 import { addressOf } from '../access/address.ts';
 import { Allowances } from '../access/allowances.ts';

@@ -1,8 +1,7 @@
 import type { TastingId } from '../../core/ids.ts';
-import type { SessionEvent } from '../../core/session/event.ts';
+import { eventSchema, type SessionEvent } from '../../core/session/event.ts';
 import { linkOf } from './chain.ts';
 import { SetAside } from './set-aside.ts';
-import { storedEventSchema } from './stored-event.ts';
 import { eventOfToday } from './upcasts.ts';
 
 export interface StoredEventRow {
@@ -29,7 +28,7 @@ export function eventsIn(tasting: TastingId, rows: readonly StoredEventRow[]): S
 
 function eventIn(tasting: TastingId, number: number, text: string): SessionEvent {
   try {
-    return storedEventSchema.parse(eventOfToday(JSON.parse(text)));
+    return eventSchema.parse(eventOfToday(JSON.parse(text)));
   } catch (error) {
     throw new SetAside(tasting, { kind: 'event-unreadable', event: number }, { cause: error });
   }

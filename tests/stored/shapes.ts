@@ -1,10 +1,10 @@
 import SqliteDatabase from 'better-sqlite3';
 import { z } from 'zod';
+import { eventSchema } from '../../core/session/event.ts';
 import { planSchema } from '../../core/tasting.ts';
 import { migrate } from '../../server/store/migrate.ts';
 import { storedAnswerSchema } from '../../server/store/stored-answer.ts';
 import { storedDeviceReportsSchema } from '../../server/store/stored-device-reports.ts';
-import { storedEventSchema } from '../../server/store/stored-event.ts';
 import { storedNoteSchemas } from '../../server/store/stored-note.ts';
 import { storedPouringSchema } from '../../server/store/stored-pouring.ts';
 import { surveyAnswersSchema } from '../../server/store/stored-survey.ts';
@@ -14,7 +14,7 @@ import { keptConsentsSchema } from '../../shared/wire/notebook.ts';
 export function storedShapes(): string {
   const schemas = {
     plan: planSchema,
-    event: storedEventSchema,
+    event: eventSchema,
     answer: storedAnswerSchema,
     pouring: storedPouringSchema,
     survey: surveyAnswersSchema,

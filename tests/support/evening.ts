@@ -1,15 +1,10 @@
 import { expect } from 'vitest';
 import { cueId, pourId, type SeatId, seatId } from '../../core/ids.ts';
-import type {
-  Command,
-  GuestCommand,
-  HostCommand,
-  Moment,
-  SessionRefusalCode,
-} from '../../core/session/command.ts';
+import type { Command, HostCommand, Moment, SessionRefusalCode } from '../../core/session/command.ts';
 import { decide } from '../../core/session/decide.ts';
 import type { SessionEvent } from '../../core/session/event.ts';
 import { evolveAll } from '../../core/session/evolve.ts';
+import type { GuestCommand } from '../../core/session/sent-command.ts';
 import { cueNow, type Session, type UnderWay, unopened } from '../../core/session/state.ts';
 import type { Plan } from '../../core/tasting.ts';
 import { durationMs, epochMs, toMs } from '../../core/units.ts';

@@ -1,9 +1,10 @@
 import type { SeatId } from '../../ids.ts';
 import { traitsOf } from '../../running-order/cue-traits.ts';
-import type { GuestCommand, HostCommand, Moment, TakeSeat } from '../command.ts';
+import type { HostCommand, Moment, TakeSeat } from '../command.ts';
 import { type Decision, happened, refused } from '../decision.ts';
 import { evolveAll } from '../evolve.ts';
 import { mayGiveWay, missedBy } from '../seating.ts';
+import type { GuestCommand } from '../sent-command.ts';
 import { cueForGuests, ownPourAt } from '../serving.ts';
 import { cueNow, type UnderWay } from '../state.ts';
 import { weighRoom } from './pace.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cueId, pourId, seatId } from '../../../core/ids.ts';
-import type { GuestCommand, HostCommand, SessionRefusalCode } from '../../../core/session/command.ts';
+import type { HostCommand, SessionRefusalCode } from '../../../core/session/command.ts';
 import { decide } from '../../../core/session/decide.ts';
+import type { GuestCommand } from '../../../core/session/sent-command.ts';
 import { unopened } from '../../../core/session/state.ts';
 import { seconds } from '../../../core/units.ts';
 import { ash, birch, cedar, EveningTold } from '../../support/evening.ts';

@@ -1,5 +1,5 @@
 import { type CommandId, commandId, cueId, type SeatId, seatId, tastingId } from '../../../core/ids.ts';
-import type { GuestCommand } from '../../../core/session/command.ts';
+import type { GuestCommand } from '../../../core/session/sent-command.ts';
 import { durationMs } from '../../../core/units.ts';
 import { Conductor } from '../../../server/live/conductor.ts';
 import type { KeyRow, Store } from '../../../server/store/store.ts';

@@ -1,12 +1,11 @@
 import { z } from 'zod';
-import { cueId, pourId } from '../../core/ids.ts';
-import { told } from '../../core/panel/round-result.ts';
-import type { BreakCue, Cue } from '../../core/running-order/cue.ts';
-import { idSchema } from '../../core/tasting.ts';
-import { seconds } from '../../core/units.ts';
+import { cueId } from '../ids.ts';
+import { told } from '../panel/round-result.ts';
+import type { BreakCue, Cue } from '../running-order/cue.ts';
+import { pourIdSchema } from '../tasting.ts';
+import { seconds } from '../units.ts';
 
 /** The compiled running order as it lies in the log: an old evening keeps the cues that it was opened with. */
-export const aPour = idSchema.transform(pourId);
 export const wholeSeconds = z.number().min(0).transform(seconds);
 
 const base = {
@@ -18,15 +17,16 @@ const base = {
   say: z.string().exactOptional(),
 };
 const flight = z.number().int().min(0);
-const pours = z.array(aPour);
+const pours = z.array(pourIdSchema);
 
-export const storedCalledBreakSchema = z.object({
+const breakShape = z.object({
   ...base,
   kind: z.literal('break'),
   called: z.boolean(),
-}) satisfies z.ZodType<BreakCue>;
+});
+export const breakSchema: z.ZodType<BreakCue> = breakShape;
 
-export const storedCueSchema = z.discriminatedUnion('kind', [
+export const cueSchema: z.ZodType<Cue> = z.discriminatedUnion('kind', [
   z.object({ ...base, kind: z.enum(['gathering', 'welcome', 'ground-rules', 'farewell']) }),
   z.object({
     ...base,
@@ -37,14 +37,20 @@ export const storedCueSchema = z.discriminatedUnion('kind', [
     ...base,
     kind: z.literal('step'),
     flight,
-    pour: aPour,
+    pour: pourIdSchema,
     pass: z.enum(['first', 'writing', 'closing']),
     step: z.enum(['swirl', 'look', 'nose', 'sip', 'spit', 'write', 'review', 'reflect']),
     sense: z.enum(['look', 'nose', 'palate', 'finish']).exactOptional(),
   }),
-  z.object({ ...base, kind: z.literal('water'), flight, after: aPour }),
-  storedCalledBreakSchema,
-  z.object({ ...base, kind: z.literal('odd-one-out'), trial: aPour, a: aPour, b: aPour }),
+  z.object({ ...base, kind: z.literal('water'), flight, after: pourIdSchema }),
+  breakShape,
+  z.object({
+    ...base,
+    kind: z.literal('odd-one-out'),
+    trial: pourIdSchema,
+    a: pourIdSchema,
+    b: pourIdSchema,
+  }),
   z.object({ ...base, kind: z.enum(['ranking', 'discussion', 'reveal']), pours }),
   z.object({ ...base, kind: z.literal('result'), pours, tells: z.array(z.enum(told)) }),
-]) satisfies z.ZodType<Cue>;
+]);

@@ -1,22 +1,22 @@
 import { z } from 'zod';
-import { type GuessFact, type GuessSheet, guessFacts } from '../../core/panel/guess/guess.ts';
-import type { ToldGuesses } from '../../core/panel/guess/room.ts';
-import { aPour } from './stored-cue.ts';
+import { type GuessFact, type GuessSheet, guessFacts } from '../panel/guess/guess.ts';
+import type { ToldGuesses } from '../panel/guess/room.ts';
+import { pourIdSchema } from '../tasting.ts';
 
 /** What there was to guess from, and what was guessed, as it lies in the log: drawn and counted once [Q12]. */
 const value = z.union([z.string(), z.number()]);
 const choices = z.array(value);
 const count = z.number().int().min(0);
 
-export const storedSheetSchema = z.object(
+export const sheetSchema: z.ZodType<GuessSheet> = z.object(
   Object.fromEntries(guessFacts.map((fact) => [fact, choices.exactOptional()])) as Record<
     GuessFact,
     z.ZodExactOptional<typeof choices>
   >,
-) satisfies z.ZodType<GuessSheet>;
+);
 
-export const storedGuessesSchema = z.object({
-  pour: aPour,
+export const guessesSchema: z.ZodType<ToldGuesses> = z.object({
+  pour: pourIdSchema,
   counts: z.object({ counted: count, of: count }).nullable(),
   facts: z.array(
     z.object({
@@ -24,4 +24,4 @@ export const storedGuessesSchema = z.object({
       spread: z.array(z.object({ value, guests: z.number().int().min(1) })),
     }),
   ),
-}) satisfies z.ZodType<ToldGuesses>;
+});

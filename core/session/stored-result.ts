@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { cueId } from '../../core/ids.ts';
-import { type ToldResult, told } from '../../core/panel/round-result.ts';
-import { epochMs } from '../../core/units.ts';
-import { aPour } from './stored-cue.ts';
+import { cueId } from '../ids.ts';
+import { type ToldResult, told } from '../panel/round-result.ts';
+import { pourIdSchema } from '../tasting.ts';
+import { epochMs } from '../units.ts';
 
 /** A result as it lies in the log: it was reckoned once, and is told as it was told first [R1]. */
 const figure = z.object({
-  pour: aPour,
+  pour: pourIdSchema,
   place: z.number().nullable(),
   mean: z.number().nullable(),
   spread: z.array(z.object({ at: z.number(), guests: z.number().int().min(1) })),
@@ -14,7 +14,7 @@ const figure = z.object({
 const of = z.enum(told);
 const count = z.number().int().min(0);
 
-export const storedResultSchema = z.object({
+export const resultSchema: z.ZodType<ToldResult> = z.object({
   cue: z.string().max(120).transform(cueId),
   at: z.number().transform(epochMs),
   parts: z.array(
@@ -36,7 +36,7 @@ export const storedResultSchema = z.object({
         party: z.boolean(),
         tooFewToShow: z.boolean(),
       }),
-      z.object({ of, outcome: z.literal('too-few'), pours: z.array(z.object({ pour: aPour })) }),
+      z.object({ of, outcome: z.literal('too-few'), pours: z.array(z.object({ pour: pourIdSchema })) }),
     ]),
   ),
-}) satisfies z.ZodType<ToldResult>;
+});
