@@ -16,7 +16,10 @@ import { type Flow, flowOf, keepConnections, readFlow } from './call-media.ts';
 import type { Guest } from './guest.ts';
 import type { Person } from './person.ts';
 
-/** A guest in Firefox in one call with the host's tablet and another guest in Chromium, each with what its browser makes up. */
+/**
+ * A guest in Firefox in one call with the host's tablet and another guest in Chromium, then with a tablet in Firefox too; each
+ * with what its browser makes up.
+ */
 const here = hasEngine('firefox');
 const pictures = new URL('../screenshots', import.meta.url).pathname;
 const inWords = `?language=${(momentNow()?.locale ?? 'en').split('-')[0]}`;
@@ -24,6 +27,7 @@ let evening: CallEvening;
 let host: Person;
 let lark: Guest;
 let finch: Visitor;
+let tablet: Visitor | undefined;
 
 /** Runs in the page: for each line that stands, whether this end laid it. */
 const laidHere = (): boolean[] =>
@@ -31,7 +35,8 @@ const laidHere = (): boolean[] =>
     .filter(({ connectionState }) => connectionState === 'connected')
     .map(({ currentLocalDescription }) => currentLocalDescription?.type === 'offer');
 
-const inFirefox = () => finch.device.read<Flow>(inPage(readFlow));
+const inPageOf = (visitor: Visitor) => () => visitor.device.read<Flow>(inPage(readFlow));
+const inFirefox = () => inPageOf(finch)();
 const atHost = () => flowOf(host.page);
 const atLark = () => flowOf(lark.person.page);
 
@@ -41,10 +46,25 @@ async function grows(look: () => Promise<Flow>, what: keyof Flow): Promise<void>
   await expect.poll(async () => (await look())[what]).toBeGreaterThan(before);
 }
 
-const finchTurnsOn = async (device: 'microphone' | 'camera') => {
-  await finch.presses('button', words[device].closed);
-  await finch.sees('button', words[device].open);
+const turnsOn = async (visitor: Visitor, device: 'microphone' | 'camera') => {
+  await visitor.presses('button', words[device].closed);
+  await visitor.sees('button', words[device].open);
 };
+const arrives = async (width: number, height: number) =>
+  new Visitor(await openFirefox({ width, height }, false, { fakeMedia: true, before: keepConnections }));
+
+/** Until what was on its way has come, and nothing more of a voice leaves. @returns what had left by then */
+async function fallsSilent(look: () => Promise<Flow>): Promise<Flow> {
+  const sent = async () => (await look()).voicePacketsSent;
+  await expect
+    .poll(async () => {
+      const before = await sent();
+      await lark.person.page.waitForTimeout(500);
+      return (await sent()) - before;
+    })
+    .toBe(0);
+  return look();
+}
 
 beforeAll(async () => {
   if (!here) return;
@@ -56,9 +76,7 @@ beforeAll(async () => {
     await turnOn(person, 'camera');
   }
   await turnOn(host, 'microphone');
-  finch = new Visitor(
-    await openFirefox({ width: 390, height: 844 }, false, { fakeMedia: true, before: keepConnections }),
-  );
+  finch = await arrives(390, 844);
   await finch.device.open(`${evening.house.url}/j/${evening.made.code}${inWords}`);
   await finch.types(guestWords.invitation.name, 'Finch');
   await finch.presses('radio', guestWords.invitation.atHome);
@@ -68,6 +86,7 @@ beforeAll(async () => {
   await finch.presses('button', seatWords.fourWords.seen);
 });
 afterAll(async () => {
+  await tablet?.device.close();
   await finch?.device.close();
   await evening?.close();
 });
@@ -88,7 +107,7 @@ describe.skipIf(!here)('a call of Firefox with Chromium', () => {
           await finch.presses('button', words.leave);
         }
         await finch.presses('button', words.join);
-        await finchTurnsOn('camera');
+        await turnsOn(finch, 'camera');
       }
       for (const look of [inFirefox, atHost, atLark]) {
         await expect.poll(async () => (await look()).connected).toBe(2);
@@ -102,7 +121,7 @@ describe.skipIf(!here)('a call of Firefox with Chromium', () => {
 
   it('carries voices both ways', async () => {
     await grows(inFirefox, 'energyHeard');
-    await finchTurnsOn('microphone');
+    await turnsOn(finch, 'microphone');
     await grows(atHost, 'voicePacketsHeard');
     await grows(atLark, 'energyHeard');
   });
@@ -115,18 +134,7 @@ describe.skipIf(!here)('a call of Firefox with Chromium', () => {
     for (const cue of evening.cues.slice(from, from + through)) {
       await evening.goTo(cue.id);
       await grows(inFirefox, 'energyHeard');
-      if (quiet === undefined) {
-        // Until what was on its way has come.
-        const sent = async () => (await inFirefox()).voicePacketsSent;
-        await expect
-          .poll(async () => {
-            const before = await sent();
-            await host.page.waitForTimeout(500);
-            return (await sent()) - before;
-          })
-          .toBe(0);
-        quiet = await inFirefox();
-      }
+      quiet ??= await fallsSilent(inFirefox);
       const now = await inFirefox();
       expect({ cue: cue.id, packets: now.voicePacketsSent, energy: now.energySent }).toEqual({
         cue: cue.id,
@@ -134,6 +142,34 @@ describe.skipIf(!here)('a call of Firefox with Chromium', () => {
         energy: quiet.energySent,
       });
     }
+  });
+
+  it('[V1, V7] goes on with the host at a tablet in Firefox, with Firefox and Chromium, in talk and in silence', async () => {
+    const [gathering] = evening.cues;
+    const swirl = evening.cues.find(({ id }) => id.endsWith('/first/swirl'));
+    if (gathering === undefined || swirl === undefined) throw new Error('There is no swirl.');
+    await evening.goTo(gathering.id);
+    const { house, made } = evening;
+    tablet = await arrives(1024, 768);
+    await tablet.device.open(`${house.url}/host${inWords}#tasting=${made.tasting}&key=${made.hostKey}`);
+    await tablet.sees('heading', /./);
+    await tablet.device.open(evening.hostPage('room'));
+    await tablet.presses('button', words.join);
+    await host.text(words.elsewhere).waitFor();
+    await turnsOn(tablet, 'camera');
+    const atTablet = inPageOf(tablet);
+    for (const look of [atTablet, inFirefox, atLark]) {
+      await expect.poll(async () => (await look()).connected).toBe(2);
+      await grows(look, 'frames');
+    }
+    await turnsOn(tablet, 'microphone');
+    await turnsOn(finch, 'microphone');
+    for (const look of [atTablet, inFirefox, atLark]) await grows(look, 'energyHeard');
+    writeFileSync(join(pictures, 'call-tablet-in-firefox.png'), await tablet.device.picture());
+    await evening.goTo(swirl.id);
+    await fallsSilent(inFirefox);
+    for (const look of [inFirefox, atLark]) await grows(look, 'energyHeard');
+    expect(await flowOf(host.page)).toMatchObject({ connected: 0 });
   });
 
   it('says nothing was wrong on any screen', () => {
