@@ -23,6 +23,13 @@ type Stage = 'not-begun' | 'asking' | 'on' | 'off';
 const mediaDevices = (): MediaDevices | undefined =>
   window.isSecureContext ? (navigator.mediaDevices as MediaDevices | undefined) : undefined;
 
+/** Why this browser cannot take part in the call, as a sentence; null where it can. */
+const whyNot = (): string | null => {
+  if (!window.isSecureContext) return words.plainHttp;
+  if (mediaDevices() === undefined) return words.noDevices;
+  return 'RTCPeerConnection' in window ? null : words.noCall;
+};
+
 /** The four parts one below the other. Everything is let go by one tap, when the page is left, and when it is out of sight. */
 export function DeviceCheck({ callLink, children }: DeviceCheckProps) {
   const [stage, setStage] = useState<Stage>('not-begun');
@@ -70,11 +77,12 @@ export function DeviceCheck({ callLink, children }: DeviceCheckProps) {
     });
   };
   const hearing = loudness !== undefined && tried.microphone === undefined;
+  const cannot = whyNot();
   return (
     <>
-      {mediaDevices() === undefined && (
+      {cannot !== null && (
         <Notice kind="caution">
-          <p>{window.isSecureContext ? words.noDevices : words.plainHttp}</p>
+          <p>{cannot}</p>
           {callLink !== null && (
             <a class="button" href={callLink} target="_blank" rel="noreferrer noopener">
               {words.callLink}

@@ -142,6 +142,16 @@ describe('a guest at home, before the evening', () => {
     expect(rook.faults).toEqual([]);
   });
 
+  it('says of a browser without WebRTC that it cannot take part in the call, and offers the other one', async () => {
+    const rail = await Person.arrives(premises.browser, 'Rail', 'phone');
+    await rail.page.addInitScript(() => Reflect.deleteProperty(window, 'RTCPeerConnection'));
+    await rail.page.goto(checkPage());
+    await rail.text(words.noCall).waitFor();
+    await rail.page.getByRole('link', { name: words.callLink }).waitFor();
+    expect(rail.faults).toEqual([]);
+    await rail.leaves();
+  });
+
   it('says of a camera that was refused how to allow it', async () => {
     const strict = await lendBrowser();
     const dove = await Person.arrives(strict, 'Dove', 'phone');

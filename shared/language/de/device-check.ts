@@ -13,6 +13,7 @@ export const deviceCheckWords: DeviceCheckWords = {
   plainHttp:
     'Browser geben Kamera und Mikrofon nur an Adressen, die mit https beginnen, und diese tut das nicht. Bitte deinen Gastgeber um eine solche Adresse, oder nimm den Videoanruf unten. Ton und Verbindung kannst du hier ausprobieren.',
   noDevices: 'Dieser Browser gibt keiner Seite eine Kamera oder ein Mikrofon. Nimm bitte einen anderen.',
+  noCall: 'Dieser Browser kann am Anruf nicht teilnehmen. Nimm bitte einen anderen.',
   callLink: 'Videoanruf',
   parts: { camera: 'Kamera', microphone: 'Mikrofon', loudspeaker: 'Lautsprecher', line: 'Verbindung' },
   untried: 'Noch nicht ausprobiert.',

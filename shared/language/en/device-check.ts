@@ -11,6 +11,7 @@ export const deviceCheckWords = {
   plainHttp:
     'Browsers lend the camera and the microphone only to addresses that begin with https, and this one does not. Ask your host for such an address, or use the video call below. The tone and the line you can try here.',
   noDevices: 'This browser lends no page a camera or a microphone. Please try another one.',
+  noCall: 'This browser cannot take part in the call. Please try another one.',
   callLink: 'Video call',
   parts: { camera: 'Camera', microphone: 'Microphone', loudspeaker: 'Loudspeaker', line: 'Line' },
   untried: 'Not tried yet.',
