@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Call } from '../../shared/call/call.ts';
-import { nameOfPeer, troubleSentence, whyOut } from '../../shared/call/call-words.ts';
+import { failureSentence, nameOfPeer, whyOut } from '../../shared/call/call-words.ts';
 import { DeviceButton } from '../../shared/call/device-button.tsx';
 import { PeerTile, Picture, useSpeaking, Voices } from '../../shared/call/pictures.tsx';
 import { callWords as words } from '../../shared/language/en/call.ts';
@@ -44,12 +44,12 @@ export function CallStrip({ own }: { readonly own: SeatView }) {
             own={own}
             away={{ said: words.whole, press: () => room.remember({ callOnly: false }) }}
           />
-          {place.at === 'in' && <CallTrouble call={call} />}
+          {place.at === 'in' && <CallFailure call={call} />}
         </div>
       ) : (
         <div class={dark ? 'call-place call-unseen' : 'call-place'}>
           <Shown call={call} own={own} away={{ said: words.hide, press: () => setHidden(true) }} />
-          {place.at === 'in' && <CallTrouble call={call} />}
+          {place.at === 'in' && <CallFailure call={call} />}
         </div>
       )}
     </>
@@ -178,19 +178,19 @@ function InCall({ call, away }: StripProps) {
 }
 
 /** What is wrong, below the pictures and over nothing, until it is put right or away. */
-function CallTrouble({ call }: { readonly call: Call }) {
+function CallFailure({ call }: { readonly call: Call }) {
   const { stage } = useRoom().follower;
-  const troubles = call.media.troubles.value;
+  const failures = call.media.failures.value;
   const poorLine = call.voiceOnly.value === 'poor-line';
-  const said = troubleSentence(troubles) ?? (poorLine ? words.poorLine : null);
-  const overHttp = troubles.camera === 'needs-https' || troubles.microphone === 'needs-https';
+  const said = failureSentence(failures) ?? (poorLine ? words.poorLine : null);
+  const overHttp = failures.camera === 'needs-https' || failures.microphone === 'needs-https';
   const putAway = () => {
-    call.media.forgetTroubles();
+    call.media.forgetFailures();
     if (poorLine) call.wishVoiceOnly(true);
   };
   return (
     said !== null && (
-      <div class="call-trouble small">
+      <div class="call-failure small">
         <p role="alert">
           {said}
           <OtherCall link={overHttp ? (stage.value?.callLink ?? null) : null} />

@@ -1,4 +1,4 @@
-import { troubleOf } from '../../shared/call/media-trouble.ts';
+import { failureOf } from '../../shared/call/media-failure.ts';
 import type { DeviceResult } from '../../shared/wire/device-check.ts';
 
 type Devices = Pick<MediaDevices, 'getUserMedia'>;
@@ -39,8 +39,8 @@ async function openOne(
 
 /** What is none of the usual reasons looks to its owner like a no. */
 export function whyNot(error: unknown): Exclude<DeviceResult, 'works'> {
-  const trouble = troubleOf(error);
-  return trouble === 'failed' ? 'refused' : trouble;
+  const failure = failureOf(error);
+  return failure === 'failed' ? 'refused' : failure;
 }
 
 export function closeMedia(stream: MediaStream | undefined): void {

@@ -3,7 +3,7 @@ import type { PeerId, SeatId, TastingId } from '../../core/ids.ts';
 import type { Session } from '../../core/session/state.ts';
 import { durationMs, later } from '../../core/units.ts';
 import {
-  type CallAsk,
+  type CallCommand,
   type CallDone,
   type CallPeer,
   type CallServer,
@@ -64,32 +64,32 @@ export class CallRoom {
     this.#joins = new Allowances(parts.clock, joins);
   }
 
-  ask(socket: LiveSocket, ask: CallAsk): CallDone | Refusal {
+  take(socket: LiveSocket, command: CallCommand): CallDone | Refusal {
     const why = this.#refused(socket.data);
     if (why !== undefined) return refusal(why);
-    switch (ask.type) {
+    switch (command.type) {
       case 'Watch':
         this.#watch(socket);
         return { ok: true };
       case 'Join':
-        return this.#join(socket, ask);
+        return this.#join(socket, command);
       case 'Show':
         return this.#asMember(socket, (member) => {
           // All who may be in the call hear of it.
           if (!this.#signals.take(member.place)) return refusal('too-fast');
-          member.shown = ask.shown;
+          member.shown = command.shown;
           this.#tell();
           return { ok: true };
         });
       case 'Signal':
-        return this.#asMember(socket, (member) => this.#pass(member, ask));
+        return this.#asMember(socket, (member) => this.#pass(member, command));
       case 'Leave':
         return this.#asMember(socket, (member) => {
           this.#forget([member]);
           return { ok: true };
         });
       default:
-        return ask satisfies never;
+        return command satisfies never;
     }
   }
 
@@ -127,7 +127,7 @@ export class CallRoom {
     this.#members.clear();
   }
 
-  #join(socket: LiveSocket, { peer, as, shown }: Extract<CallAsk, { type: 'Join' }>): CallDone | Refusal {
+  #join(socket: LiveSocket, { peer, as, shown }: Extract<CallCommand, { type: 'Join' }>): CallDone | Refusal {
     const badge = socket.data;
     const role = roleOf(badge, as);
     const place = placeOf(badge, role);
@@ -151,7 +151,7 @@ export class CallRoom {
     return { ok: true, servers: this.#parts.callServers?.(badge) ?? [] };
   }
 
-  #pass(from: Member, { to, signal }: Extract<CallAsk, { type: 'Signal' }>): CallDone | Refusal {
+  #pass(from: Member, { to, signal }: Extract<CallCommand, { type: 'Signal' }>): CallDone | Refusal {
     if (!this.#signals.take(from.place)) return refusal('too-fast');
     const other = this.#members.get(to);
     if (other === undefined || other === from) return refusal('no-such-peer');

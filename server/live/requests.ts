@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { callAskSchema } from '../../shared/wire/call.ts';
+import { callCommandSchema } from '../../shared/wire/call.ts';
 import { guestEnvelopeSchema, hostEnvelopeSchema } from '../../shared/wire/commands.ts';
 import { deviceAskSchema } from '../../shared/wire/devices.ts';
 import { helperEnvelopeSchema } from '../../shared/wire/helper.ts';
@@ -93,8 +93,8 @@ const answers: { readonly [Event in keyof ClientToServer]: (request: Request) =>
         : notUnderstood(asked.error);
     },
     'call:ask': ({ socket, conductor, payload }) => {
-      const asked = callAskSchema.safeParse(payload);
-      return asked.success ? conductor.publisher.call.ask(socket, asked.data) : notUnderstood(asked.error);
+      const asked = callCommandSchema.safeParse(payload);
+      return asked.success ? conductor.publisher.call.take(socket, asked.data) : notUnderstood(asked.error);
     },
     probe: ({ socket, conductor, payload }) => {
       const { clock } = conductor;

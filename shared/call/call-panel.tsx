@@ -3,7 +3,7 @@ import { Button } from '../ui/button.tsx';
 import { Icon } from '../ui/icon.tsx';
 import { camera } from '../ui/strokes.ts';
 import type { Call } from './call.ts';
-import { nameOfPeer, troubleSentence, whyOut } from './call-words.ts';
+import { failureSentence, nameOfPeer, whyOut } from './call-words.ts';
 import { DeviceButton } from './device-button.tsx';
 import { PeerTile, useSpeaking } from './pictures.tsx';
 
@@ -47,7 +47,7 @@ function InCall({ call }: CallPanelProps) {
   const speaking = useSpeaking(call);
   const others = call.others.value.filter(({ role }) => role !== 'screen');
   const off = call.role === 'host' && call.gates.value.microphone === 'nobody' ? words.notHeard : null;
-  const said = troubleSentence(call.media.troubles.value) ?? off;
+  const said = failureSentence(call.media.failures.value) ?? off;
   return (
     <>
       <div class="row call-buttons">

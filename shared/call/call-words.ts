@@ -2,7 +2,7 @@ import { callWords } from '../language/en/call.ts';
 import { callRefusals } from '../language/en/call-refusals.ts';
 import type { CallPeer } from '../wire/call.ts';
 import type { CallPlace } from './call.ts';
-import type { MediaTrouble } from './media-trouble.ts';
+import type { MediaFailure } from './media-failure.ts';
 import type { Device } from './own-media.ts';
 
 /** How a device in the call is named to the others. */
@@ -19,9 +19,9 @@ export function whyOut(place: CallPlace): string | null {
 }
 
 /** What is wrong with the camera or the microphone, and what to do; of both the first. */
-export function troubleSentence(troubles: Readonly<Record<Device, MediaTrouble | null>>): string | null {
-  const device = (['microphone', 'camera'] as const).find((each) => troubles[each] !== null);
-  const trouble = device && troubles[device];
-  if (device === undefined || trouble === null || trouble === undefined) return null;
-  return callWords.trouble(callWords[device].name, callWords.troubles[trouble]);
+export function failureSentence(failures: Readonly<Record<Device, MediaFailure | null>>): string | null {
+  const device = (['microphone', 'camera'] as const).find((each) => failures[each] !== null);
+  const failure = device && failures[device];
+  if (device === undefined || failure === null || failure === undefined) return null;
+  return callWords.failure(callWords[device].name, callWords.failures[failure]);
 }

@@ -39,7 +39,7 @@ export interface Call {
   readonly received: ReadonlySignal<ReadonlyMap<PeerId, Received>>;
   readonly gates: ReadonlySignal<CallGates>;
   readonly wishes: ReadonlySignal<CallWishes>;
-  readonly media: Pick<OwnMedia, 'tracks' | 'troubles' | 'forgetTroubles'>;
+  readonly media: Pick<OwnMedia, 'tracks' | 'failures' | 'forgetFailures'>;
   readonly voiceOnly: ReadonlySignal<'no' | 'wished' | 'poor-line'>;
   /** Whether another's microphone is open as far as the cue allows it [V1], whatever that device says. */
   isOpen(peer: CallPeer): boolean;

@@ -13,7 +13,7 @@ import { type PeerId, peerId } from '../../core/ids.ts';
 import { newCommandId } from '../seats/new-id.ts';
 import type { CallPeer, CallShown, CallView } from '../wire/call.ts';
 import type { Call, CallEvening, CallPlace, WhyOut } from './call.ts';
-import { type CallAsked, callAsks } from './call-asks.ts';
+import { type CallOutcome, callCommands } from './call-commands.ts';
 import type { LineMeasure, Received } from './call-media.ts';
 import { tooPoorForPictures } from './low-data.ts';
 import { createMesh, type Mesh } from './mesh.ts';
@@ -75,7 +75,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
     };
   });
 
-  const { ask, insist } = callAsks(socket);
+  const { send, insist } = callCommands(socket);
   const end = (why: WhyOut | null): void => {
     mesh?.close();
     unfollow();
@@ -110,7 +110,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
   /** Another device of the same seat, or another tablet of the host, has the place in the call. */
   const isElsewhere = (): boolean =>
     role !== 'screen' && others.peek().some((each) => each.role === role && each.seat === seat);
-  const joinAs = (peer: PeerId, wanted: () => boolean): Promise<CallAsked> =>
+  const joinAs = (peer: PeerId, wanted: () => boolean): Promise<CallOutcome> =>
     insist({ type: 'Join', peer, as: role === 'room' ? 'room' : 'self', shown: shown.peek() }, wanted);
   /** Else the others would go on seeing this device in the call. Whoever joins anew takes the old place themselves. */
   const sayLeft = (): void => {
@@ -182,7 +182,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       });
     }),
     effect(() => {
-      const { microphone, camera } = media.troubles.value;
+      const { microphone, camera } = media.failures.value;
       untracked(() => {
         // It is off; connected again it waits for a tap.
         if (microphone === 'unplugged') wishes.value = { ...wishes.peek(), microphone: false };
@@ -239,7 +239,7 @@ export function createCall(evening: CallEvening, media = createOwnMedia()): Call
       mesh = createMesh({
         own: id,
         servers: answer.servers ?? [],
-        send: (to, said) => void ask({ type: 'Signal', to, signal: said }),
+        send: (to, said) => void send({ type: 'Signal', to, signal: said }),
       });
       const { received: coming } = mesh;
       unfollow = effect(() => {

@@ -1,16 +1,16 @@
 import { type ReadonlySignal, signal } from '@preact/signals-core';
-import { type MediaTrouble, troubleOf } from './media-trouble.ts';
+import { failureOf, type MediaFailure } from './media-failure.ts';
 
 export type Device = 'microphone' | 'camera';
 
 /** The camera and the microphone of this device. They are asked for when their owner wants them, and not before [V4]. */
 export interface OwnMedia {
   readonly tracks: ReadonlySignal<Readonly<Record<Device, MediaStreamTrack | null>>>;
-  readonly troubles: ReadonlySignal<Readonly<Record<Device, MediaTrouble | null>>>;
+  readonly failures: ReadonlySignal<Readonly<Record<Device, MediaFailure | null>>>;
   /** @returns whether it is here */
   open(device: Device): Promise<boolean>;
   /** Its owner has read what was wrong. */
-  forgetTroubles(): void;
+  forgetFailures(): void;
   /** Lets go of it, so that its light goes out. */
   release(device: Device): void;
   close(): void;
@@ -38,12 +38,12 @@ export function createOwnMedia(
     microphone: null,
     camera: null,
   });
-  const troubles = signal<Readonly<Record<Device, MediaTrouble | null>>>({ microphone: null, camera: null });
+  const failures = signal<Readonly<Record<Device, MediaFailure | null>>>({ microphone: null, camera: null });
   const asking: Partial<Record<Device, Promise<boolean>>> = {};
   let closed = false;
 
-  const say = (device: Device, trouble: MediaTrouble | null): void => {
-    if (troubles.peek()[device] !== trouble) troubles.value = { ...troubles.peek(), [device]: trouble };
+  const say = (device: Device, failure: MediaFailure | null): void => {
+    if (failures.peek()[device] !== failure) failures.value = { ...failures.peek(), [device]: failure };
   };
   const put = (device: Device, track: MediaStreamTrack | null): void => {
     tracks.value = { ...tracks.peek(), [device]: track };
@@ -76,7 +76,7 @@ export function createOwnMedia(
       put(device, track);
       return true;
     } catch (error) {
-      say(device, troubleOf(error));
+      say(device, failureOf(error));
       return false;
     }
   };
@@ -90,7 +90,7 @@ export function createOwnMedia(
 
   return {
     tracks,
-    troubles,
+    failures,
     open(device) {
       if (tracks.peek()[device] !== null) return Promise.resolve(true);
       const under = asking[device] ?? ask(device);
@@ -99,8 +99,8 @@ export function createOwnMedia(
         delete asking[device];
       });
     },
-    forgetTroubles() {
-      troubles.value = { microphone: null, camera: null };
+    forgetFailures() {
+      failures.value = { microphone: null, camera: null };
     },
     release,
     close() {

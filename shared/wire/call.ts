@@ -57,7 +57,7 @@ export interface CallSignalFrom {
   readonly signal: CallSignal;
 }
 
-export type CallAsk =
+export type CallCommand =
   /** Wants to hear who is in the call. */
   | { readonly type: 'Watch' }
   /** The same `peer` again comes back to the same place, after a line that broke. `as` `room`: the camera at the table. */
@@ -96,10 +96,10 @@ const signal = z.discriminatedUnion('is', [
   z.strictObject({ is: z.literal('candidates'), candidates: z.array(candidate).max(mostCandidates) }),
 ]);
 
-export const callAskSchema = z.discriminatedUnion('type', [
+export const callCommandSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('Watch') }),
   z.strictObject({ type: z.literal('Join'), peer, as: z.enum(['self', 'room']), shown }),
   z.strictObject({ type: z.literal('Show'), shown }),
   z.strictObject({ type: z.literal('Signal'), to: peer, signal }),
   z.strictObject({ type: z.literal('Leave') }),
-]) satisfies z.ZodType<CallAsk>;
+]) satisfies z.ZodType<CallCommand>;

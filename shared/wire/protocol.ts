@@ -7,7 +7,7 @@ import type { SeatView } from '../../core/session/views/seat.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import type { EpochMs } from '../../core/units.ts';
 import type { BoardChange, BoardView } from './board.ts';
-import type { CallAsk, CallDone, CallSignalFrom, CallView } from './call.ts';
+import type { CallCommand, CallDone, CallSignalFrom, CallView } from './call.ts';
 import type { SentGuestCommand, SentHostCommand } from './commands.ts';
 import type { DeviceAsk, DevicesView } from './devices.ts';
 import type { GuessesTold } from './guesses.ts';
@@ -215,7 +215,7 @@ export interface ClientToServer {
   /** From pages of before. */
   'note:share': (share: NoteShare, reply: (answer: CommandAnswer) => void) => void;
   'device:ask': (ask: DeviceAsk, reply: (answer: DeviceAck) => void) => void;
-  'call:ask': (ask: CallAsk, reply: (answer: CallAnswer) => void) => void;
+  'call:ask': (command: CallCommand, reply: (answer: CallAnswer) => void) => void;
   /** Null: nothing new was measured. */
   probe: (probe: ProbeRequest | null, reply: (measured: ProbeReply) => void) => void;
 }

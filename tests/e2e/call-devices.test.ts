@@ -113,10 +113,10 @@ describe('the call and its devices', () => {
   it('says in a sentence what is wrong with a camera or microphone, and the call goes on', async () => {
     const { person } = lark;
     const { page } = person;
-    const says = (device: 'camera' | 'microphone', trouble: keyof typeof words.troubles) =>
-      person.text(words.trouble(words[device].name, words.troubles[trouble])).waitFor();
+    const says = (device: 'camera' | 'microphone', failure: keyof typeof words.failures) =>
+      person.text(words.failure(words[device].name, words.failures[failure])).waitFor();
     // By the names of W3C, Media Capture and Streams, section 10.2.
-    for (const [name, trouble] of [
+    for (const [name, failure] of [
       ['NotAllowedError', 'refused'],
       ['NotFoundError', 'none'],
       ['NotReadableError', 'taken'],
@@ -125,7 +125,7 @@ describe('the call and its devices', () => {
         navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('', error));
       }, name);
       await person.button(words.camera.closed).click();
-      await says('camera', trouble);
+      await says('camera', failure);
       await person.button(words.camera.closed).waitFor();
     }
     await page.evaluate(() => {
@@ -155,7 +155,7 @@ describe('the call and its devices', () => {
     await happens('video', 'mute');
     await says('camera', 'taken');
     await happens('video', 'unmute');
-    await expect.poll(() => page.locator('.call-trouble').count()).toBe(0);
+    await expect.poll(() => page.locator('.call-failure').count()).toBe(0);
     await hearsEachOther(host, person);
   });
 
@@ -171,8 +171,8 @@ describe('the call and its devices', () => {
     everybody.push(person);
     await joins(person);
     await person.button(words.camera.closed).click();
-    const said = person.page.locator('.call-trouble');
-    await said.getByText(words.troubles['needs-https']).waitFor();
+    const said = person.page.locator('.call-failure');
+    await said.getByText(words.failures['needs-https']).waitFor();
     await said.getByRole('link', { name: words.other }).waitFor();
     await person.look('call-phone-http');
     // It stands over nothing, can be put away, and is said again to who taps again.

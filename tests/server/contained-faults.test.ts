@@ -97,7 +97,7 @@ const messages: { readonly [Event in keyof ClientToServer]: (evening: Evening) =
   'note:share': ({ noor }) => noor.share(),
   'device:ask': ({ noor }) => noor.raw('device:ask', { type: 'MakeWords', language: 'en' }),
   'call:ask': ({ host }) => {
-    vi.spyOn(CallRoom.prototype, 'ask').mockImplementationOnce(poison);
+    vi.spyOn(CallRoom.prototype, 'take').mockImplementationOnce(poison);
     return host.raw('call:ask', { type: 'Watch' });
   },
   probe: ({ noor }) => {

@@ -46,7 +46,7 @@ export const callWords: CallWords = {
   elsewhere: 'Der Anruf läuft auf deinem anderen Gerät weiter.',
   sentAway: 'Du bist nicht mehr im Anruf.',
   noWebrtc: 'Dieser Browser kann am Anruf nicht teilnehmen; nimm einen anderen.',
-  troubles: {
+  failures: {
     'needs-https': 'Browser geben Kamera und Mikrofon nur über https frei; nimm den anderen Anruf.',
     refused: 'Im Browser steht ein Nein; erlaube es in den Einstellungen dieser Seite und tippe noch einmal.',
     none: 'An diesem Gerät ist keins zu finden; schließ eins an und tippe noch einmal.',
@@ -54,5 +54,5 @@ export const callWords: CallWords = {
     unplugged: 'Der Stecker ist gezogen; steck ihn wieder ein und tippe.',
     failed: 'Das ließ sich nicht öffnen; lade die Seite neu und tippe noch einmal.',
   },
-  trouble: (device, said) => `${device}: ${said}`,
+  failure: (device, said) => `${device}: ${said}`,
 };

@@ -44,7 +44,7 @@ export const callWords = {
   elsewhere: 'The call goes on on your other device.',
   sentAway: 'You are not in the call any more.',
   noWebrtc: 'This browser cannot take part in the call; use another one.',
-  troubles: {
+  failures: {
     'needs-https': 'Browsers give camera and microphone over https only; use the other call.',
     refused: 'The browser was told no; allow it in the settings of this page, then tap again.',
     none: 'None was found on this device; connect one, then tap again.',
@@ -52,7 +52,7 @@ export const callWords = {
     unplugged: 'It was unplugged; connect it again, then tap.',
     failed: 'It could not be opened; reload the page and tap again.',
   },
-  trouble: (device: string, said: string) => `${device}: ${said}`,
+  failure: (device: string, said: string) => `${device}: ${said}`,
 };
 
 export type CallWords = typeof callWords;

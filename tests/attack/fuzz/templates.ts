@@ -62,7 +62,7 @@ const pouringAsks: readonly [object, ...object[]] = [
 ];
 
 const shown = { microphone: true, camera: false, voiceOnly: false };
-const callAsks: readonly [object, ...object[]] = [
+const callCommands: readonly [object, ...object[]] = [
   { type: 'Watch' },
   { type: 'Join', peer: 'peer-of-mallory', as: 'self', shown },
   { type: 'Join', peer: 'peer-of-mallory', as: 'room', shown },
@@ -95,7 +95,7 @@ export function message(nasty: Nasty, seats: readonly string[]): Message {
       payload: { id: id(), pour: 'one', field: 'nose', value: 'pears', base: 0 },
     }),
     () => ({ event: 'note:share', payload: { id: id(), pour: 'one', shared: true } }),
-    () => ({ event: 'call:ask', payload: nasty.pick(callAsks) }),
+    () => ({ event: 'call:ask', payload: nasty.pick(callCommands) }),
     () => ({ event: 'probe', payload: { roundTrip: 12 } }),
   ])();
   const event = nasty.chance(0.04)

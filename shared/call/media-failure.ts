@@ -2,10 +2,10 @@
  * Why a camera or microphone is not to be had: no https, its owner or the browser said no, there is none, another program has
  * it, it was pulled out, or something else.
  */
-export type MediaTrouble = 'needs-https' | 'refused' | 'none' | 'taken' | 'unplugged' | 'failed';
+export type MediaFailure = 'needs-https' | 'refused' | 'none' | 'taken' | 'unplugged' | 'failed';
 
 /** The names of W3C, Media Capture and Streams, section 10.2 (getUserMedia), in what a person can do something about. */
-export function troubleOf(error: unknown): 'refused' | 'none' | 'taken' | 'failed' {
+export function failureOf(error: unknown): 'refused' | 'none' | 'taken' | 'failed' {
   switch (error instanceof Error ? error.name : '') {
     case 'NotAllowedError':
     case 'SecurityError':

@@ -4,7 +4,7 @@ import { peerId, seatId } from '../../../core/ids.ts';
 import type { CallEvening } from '../../../shared/call/call.ts';
 import { createCall } from '../../../shared/call/create-call.ts';
 import type { OwnMedia } from '../../../shared/call/own-media.ts';
-import type { CallAsk, CallView } from '../../../shared/wire/call.ts';
+import type { CallCommand, CallView } from '../../../shared/wire/call.ts';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -18,9 +18,9 @@ afterEach(() => {
 
 const noMedia: OwnMedia = {
   tracks: signal({ microphone: null, camera: null }),
-  troubles: signal({ microphone: null, camera: null }),
+  failures: signal({ microphone: null, camera: null }),
   open: () => Promise.resolve(false),
-  forgetTroubles: () => undefined,
+  forgetFailures: () => undefined,
   release: () => undefined,
   close: () => undefined,
 };
@@ -29,14 +29,14 @@ const seat = seatId('seat-of-wren');
 
 /** A server that refuses as too fast what `refuses` names, and a device of a guest at home in its call. */
 function opened() {
-  const asked: CallAsk['type'][] = [];
-  const refuses = new Set<CallAsk['type']>();
+  const sent: CallCommand['type'][] = [];
+  const refuses = new Set<CallCommand['type']>();
   const listeners = new Map<string, (told?: CallView) => void>();
-  const answered = (ask: CallAsk) => {
-    asked.push(ask.type);
-    if (refuses.has(ask.type)) return Promise.resolve({ ok: false, code: 'too-fast' });
-    if (ask.type === 'Join') {
-      const { peer, shown } = ask;
+  const answered = (command: CallCommand) => {
+    sent.push(command.type);
+    if (refuses.has(command.type)) return Promise.resolve({ ok: false, code: 'too-fast' });
+    if (command.type === 'Join') {
+      const { peer, shown } = command;
       listeners.get('call')?.({ peers: [{ ...shown, peer, role: 'guest', seat, name: 'Wren' }] });
     }
     return Promise.resolve({ ok: true });
@@ -45,7 +45,7 @@ function opened() {
     connected: true,
     on: (event: string, heard: () => void) => listeners.set(event, heard),
     off: () => undefined,
-    timeout: () => ({ emitWithAck: (_: string, ask: CallAsk) => answered(ask) }),
+    timeout: () => ({ emitWithAck: (_: string, command: CallCommand) => answered(command) }),
   };
   const call = createCall(
     {
@@ -58,12 +58,12 @@ function opened() {
     },
     noMedia,
   );
-  const times = (type: CallAsk['type']) => asked.filter((each) => each === type).length;
+  const times = (type: CallCommand['type']) => sent.filter((each) => each === type).length;
   return { call, socket, refuses, times, listeners };
 }
 
 describe('[V6] what the server refuses as too fast', () => {
-  it('is asked again when a device leaves, so that the others do not go on seeing it', async () => {
+  it('is sent again when a device leaves, so that the others do not go on seeing it', async () => {
     const { call, refuses, times } = opened();
     await call.join();
     refuses.add('Leave');
@@ -76,7 +76,7 @@ describe('[V6] what the server refuses as too fast', () => {
     call.close();
   });
 
-  it('is not asked again once the device is in the call anew, which it would be thrown out of', async () => {
+  it('is not sent again once the device is in the call anew, which it would be thrown out of', async () => {
     const { call, refuses, times } = opened();
     await call.join();
     refuses.add('Leave');
@@ -108,7 +108,7 @@ describe('[V6] what the server refuses as too fast', () => {
     call.close();
   });
 
-  it('is asked again when a line has come back, and what is open is shown until it is known', async () => {
+  it('is sent again when a line has come back, and what is open is shown until it is known', async () => {
     const { call, refuses, times, listeners } = opened();
     await call.join();
     for (const each of ['Join', 'Show'] as const) refuses.add(each);
