@@ -33,7 +33,11 @@ export interface PartsDeliveryOptions<Part> {
   readonly name: string;
   /** The parts as they ought to be shown now. */
   readonly parts: () => Parts<Part>;
-  readonly send: (to: ReturnType<LiveServer['to']>, change: PartsChange<Part>, anew: boolean) => void;
+  readonly send: (
+    to: LiveSocket | ReturnType<LiveServer['to']>,
+    change: PartsChange<Part>,
+    anew: boolean,
+  ) => void;
 }
 
 /**
@@ -61,9 +65,18 @@ export class PartsDelivery<Part> {
       this.#add(sockets, waiting);
       return;
     }
+    const { parts, send } = this.#options;
+    const { put } = changeBetween<Part>(new Map(), parts());
+    const [socket, ...more] = sockets;
+    // One that comes by itself, as each of a crowd does, needs no room of its own to be sent what all others have.
+    if (socket !== undefined && more.length === 0 && firstOf(put).length === put.length && this.#isLevel()) {
+      send(socket, { gone: [], put }, true);
+      this.#add(sockets, this.#level);
+      return;
+    }
     const group = this.#group(sockets, new Map(), false);
     this.#catchingUp = [...this.#catchingUp, group];
-    if (sizeOf([...this.#options.parts()]) > sliceSize) this.#again();
+    if (sizeOf([...parts()]) > sliceSize) this.#again();
     else this.#bring(group);
   }
 

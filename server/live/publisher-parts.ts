@@ -15,7 +15,7 @@ export interface PublisherParts {
   readonly clock: Clock;
   readonly presence: Presence;
   readonly screens: ScreensAtDoor;
-  readonly devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
+  readonly devices: Pick<DeviceDesk, 'view'>;
   readonly callServers?: CallServers;
   readonly plan: () => Plan | undefined;
 }

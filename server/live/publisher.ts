@@ -4,6 +4,7 @@ import type { Seat, Session } from '../../core/session/state.ts';
 import { screenView } from '../../core/session/views/screen.ts';
 import { seatView } from '../../core/session/views/seat.ts';
 import { durationMs } from '../../core/units.ts';
+import type { DevicesView } from '../../shared/wire/devices.ts';
 import type { Dismissal, PresenceView } from '../../shared/wire/protocol.ts';
 import { BoardRoom } from './board-room.ts';
 import { CallRoom } from './call-room.ts';
@@ -123,9 +124,9 @@ export class Publisher {
         return;
       case 'guest': {
         socket.join(seatRoom(this.#tasting, bearer.seat));
-        this.seats.enter(socket, bearer.seat);
+        const entered = this.seats.enter(socket, bearer.seat);
         if (follows(seatsOf(this.#now.session)?.[bearer.seat])) this.#stage.follow(socket);
-        this.#levelSeat(bearer.seat, [socket]);
+        this.#levelSeat(bearer.seat, [socket], entered);
         return;
       }
       default:
@@ -181,15 +182,18 @@ export class Publisher {
     this.#showTalk([socket]);
   }
 
-  /** @param sockets all devices of the seat, or one that has come */
-  #levelSeat(seat: SeatId, sockets: readonly LiveSocket[]): void {
+  /**
+   * @param sockets all devices of the seat, or one that has come
+   * @param entered what that one may know of the others
+   */
+  #levelSeat(seat: SeatId, sockets: readonly LiveSocket[], entered?: DevicesView): void {
     const { session, version } = this.#now;
     if (session.status === 'unopened') return;
     const own = seatView(session, seat, version);
     if (own !== undefined) for (const socket of sockets) socket.emit('seat', own);
     // At the door one sees that one waits, and nothing of the room.
     if (!follows(session.seats[seat])) return;
-    this.seats.level(seat, sockets.length === 1 ? sockets[0] : undefined);
+    this.seats.level(seat, sockets.length === 1 ? sockets[0] : undefined, entered);
     for (const socket of sockets) this.#stage.sendTo(socket, this.#now);
     this.#showTalk(sockets);
   }

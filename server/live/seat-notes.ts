@@ -1,5 +1,5 @@
 import type { SeatId, TastingId } from '../../core/ids.ts';
-import { deviceId } from '../../shared/wire/devices.ts';
+import { type DevicesView, deviceId } from '../../shared/wire/devices.ts';
 import { asideOf, type Store } from '../store/store.ts';
 import type { DeviceDesk } from './device-desk.ts';
 import type { NotesChange } from './note-desk.ts';
@@ -10,7 +10,7 @@ export interface SeatNotesParts {
   readonly io: LiveServer;
   readonly tasting: TastingId;
   readonly store: Store;
-  readonly devices: Pick<DeviceDesk, 'view' | 'notebookOf'>;
+  readonly devices: Pick<DeviceDesk, 'view'>;
 }
 
 /** Whose notes changed, in which of the seat's notebooks, and by which device; undefined when all are to be told. */
@@ -28,17 +28,24 @@ export class SeatNotes {
     this.#parts = parts;
   }
 
-  enter(socket: LiveSocket, seat: SeatId): void {
-    socket.join(this.#roomOf(this.#notebookOf(socket, seat)));
+  /** @returns what it may know of the devices of its seat, for it to be told in the same turn */
+  enter(socket: LiveSocket, seat: SeatId): DevicesView | undefined {
+    const view = this.#parts.devices.view(seat, socket.data.hash);
+    socket.join(this.#roomOf(notebookOf(view, socket, seat)));
+    return view;
   }
 
-  /** To one socket, or to all devices of the seat. */
-  level(seat: SeatId, socket?: LiveSocket): void {
+  /**
+   * To one socket, or to all devices of the seat.
+   *
+   * @param entered what `enter` has just said of this one
+   */
+  level(seat: SeatId, socket?: LiveSocket, entered?: DevicesView): void {
     const { io, devices } = this.#parts;
     if (socket === undefined) io.to(this.#roomOf(seat)).emit('notebook', this.#notebook(seat, seat));
     for (const each of socket === undefined ? this.#socketsOf(seat) : [socket]) {
-      const view = devices.view(seat, each.data.hash);
-      const notebook = view?.opens ? seat : asideOf(seat, view?.own ?? deviceId(each.data.hash));
+      const view = entered ?? devices.view(seat, each.data.hash);
+      const notebook = notebookOf(view, each, seat);
       if (socket !== undefined || notebook !== seat) each.emit('notebook', this.#notebook(seat, notebook));
       if (view !== undefined) each.emit('devices', view);
     }
@@ -89,11 +96,10 @@ export class SeatNotes {
     return notebookView({ seat, ...store.notebooks.read(tasting, notebook) });
   }
 
-  #notebookOf({ data }: LiveSocket, seat: SeatId): SeatId {
-    return this.#parts.devices.notebookOf(seat, data.hash) ?? asideOf(seat, deviceId(data.hash));
-  }
-
   #socketsOf(seat: SeatId): LiveSocket[] {
     return socketsIn(this.#parts.io, seatRoom(this.#parts.tasting, seat));
   }
 }
+
+const notebookOf = (view: DevicesView | undefined, { data }: LiveSocket, seat: SeatId): SeatId =>
+  view?.opens ? seat : asideOf(seat, view?.own ?? deviceId(data.hash));
