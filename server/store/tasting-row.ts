@@ -1,5 +1,5 @@
 import { houseId, tastingId } from '../../core/ids.ts';
-import { planSchema } from '../../core/tasting.ts';
+import { type Plan, planSchema } from '../../core/tasting.ts';
 import { epochMs } from '../../core/units.ts';
 import { SetAside } from './set-aside.ts';
 import type { TastingRow, UnreadableTasting } from './store.ts';
@@ -15,13 +15,28 @@ export interface Row {
   readonly house: string | null;
 }
 
+/** Whoever comes to an evening asks for its plan, and to read one takes as long as all else that is done for them. */
+const lastRead = new Map<string, Plan>();
+const mostRead = 8;
+
+/** Throws what is wrong with it. */
+function planIn(text: string): Plan {
+  const known = lastRead.get(text);
+  if (known !== undefined) return known;
+  const plan = planSchema.parse(planOfToday(JSON.parse(text)));
+  const [oldest] = lastRead.keys();
+  if (oldest !== undefined && lastRead.size === mostRead) lastRead.delete(oldest);
+  lastRead.set(text, plan);
+  return plan;
+}
+
 export function fromRow(row: Row): TastingRow | SetAside {
   const tasting = tastingId(row.tasting);
   try {
     return {
       tasting,
       code: row.code,
-      plan: planSchema.parse(planOfToday(JSON.parse(row.plan))),
+      plan: planIn(row.plan),
       revision: row.revision,
       createdAt: epochMs(row.created_at),
       ...houseIn(row),

@@ -33,6 +33,18 @@ describe('the file of a store', () => {
     db.close();
   });
 
+  it('reads a plan once, however many come to the evening, and again when another was saved', async () => {
+    const store = openSqliteStore(file);
+    const plan = { ...planOf(3), title: 'read once' };
+    await store.tastings.create({ ...row, plan });
+    const first = store.tastings.find(tasting);
+    expect(first?.plan).toEqual(plan);
+    expect((await store.tastings.findByCode('ABC234'))?.plan).toBe(first?.plan);
+    await store.tastings.savePlan(tasting, { ...plan, title: 'read anew' }, 1);
+    expect(store.tastings.find(tasting)?.plan.title).toBe('read anew');
+    await store.close();
+  });
+
   it('refuses a second server with a sentence', async () => {
     const store = openSqliteStore(file);
     await store.tastings.create(row);
