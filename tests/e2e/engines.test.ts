@@ -169,6 +169,8 @@ describe.each([
     const second = compile(plan).filter(({ kind }) => kind === 'discussion')[1];
     await conductor.host({ type: 'JumpTo', cue: second?.id });
     for (const guest of guests) await guest.presses('radio', boardWords.share.choices.unnamed);
+    // Told by the server before a talk opens, or the talk asks for it.
+    for (const guest of guests) await guest.sees('text', new RegExp(boardWords.share.done.unnamed('')));
     const stands = async (guest: Visitor) => {
       // Between a change and the next picture the page may stand where nobody sees it.
       await guest.device.read(
