@@ -142,6 +142,12 @@ describe('the call at the table', () => {
       expect(hint.y + hint.height).toBeLessThanOrEqual(foot.y);
       expect(asked.y).toBeGreaterThanOrEqual(hint.y + hint.height);
       expect(await page.locator('h1').evaluate((verb) => verb === document.activeElement)).toBe(true);
+      const [large, other] = await Promise.all(
+        ['.call-tile-large', '.call-others > .call-tile'].map((each) =>
+          page.locator(each).first().boundingBox(),
+        ),
+      );
+      expect(large?.width).toBeGreaterThan(other?.width ?? Number.NaN);
       await lark.person.look(`call-phone-asked-${kind}`);
     }
     await offer.click();
