@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { cueId, seatId } from '../ids.ts';
 import type { Cue } from '../running-order/cue.ts';
+import { breakSchema, cueSchema, wholeSeconds } from '../running-order/cue-schema.ts';
 import { works } from '../running-order/cue-traits.ts';
 import { bottleSchema, idSchema, pacingSchema, planSchema, pourIdSchema, pourSchema } from '../tasting.ts';
 import { durationMs, epochMs } from '../units.ts';
 import { kitItems, type Seat } from './state.ts';
-import { breakSchema, cueSchema, wholeSeconds } from './stored-cue.ts';
 import { guessesSchema, sheetSchema } from './stored-guesses.ts';
 import { resultSchema } from './stored-result.ts';
 

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { TastingId } from '../../core/ids.ts';
 import type { EpochMs } from '../../core/units.ts';
 
 /** Names a device of a seat to the other devices of that seat. It opens nothing. */
@@ -38,25 +37,20 @@ export interface DeviceSeen {
   readonly number: number | null;
 }
 
-/** What a device asks about the devices of its seat. */
-export type DeviceAsk =
-  | { readonly type: 'LetIn'; readonly device: DeviceId }
-  | { readonly type: 'End'; readonly device: DeviceId }
-  /** Four new words in place of those before. */
-  | { readonly type: 'MakeWords'; readonly language: string }
-  | { readonly type: 'SayWords'; readonly words: string };
-
 const aDevice = z
   .string()
   .regex(/^[A-Za-z0-9_-]{1,40}$/)
   .transform(deviceId);
 
+/** What a device asks about the devices of its seat. */
 export const deviceAskSchema = z.discriminatedUnion('type', [
   z.strictObject({ type: z.literal('LetIn'), device: aDevice }),
   z.strictObject({ type: z.literal('End'), device: aDevice }),
+  // Four new words in place of those before.
   z.strictObject({ type: z.literal('MakeWords'), language: z.string().max(20) }),
   z.strictObject({ type: z.literal('SayWords'), words: z.string().max(200) }),
-]) satisfies z.ZodType<DeviceAsk>;
+]);
+export type DeviceAsk = z.infer<typeof deviceAskSchema>;
 
 /** Over HTTP: a link becomes a device with a key that it has made itself, and that nobody else has seen. */
 export const joinSeatSchema = z.strictObject({
@@ -64,8 +58,4 @@ export const joinSeatSchema = z.strictObject({
   link: z.string().regex(/^[A-Za-z0-9_-]{22,64}$/),
   key: z.string().regex(/^[A-Za-z0-9_-]{22,64}$/),
 });
-export interface JoinSeatRequest {
-  readonly tasting: TastingId;
-  readonly link: string;
-  readonly key: string;
-}
+export type JoinSeatRequest = z.infer<typeof joinSeatSchema>;

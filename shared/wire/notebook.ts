@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import type { CommandId, PourId, SeatId } from '../../core/ids.ts';
-import { pourId } from '../../core/ids.ts';
 import { surenesses } from '../../core/panel/guess/guess.ts';
-import { limits, strongestAbv } from '../../core/tasting.ts';
+import { limits, pourIdSchema, strongestAbv } from '../../core/tasting.ts';
 import { cleanLine, cleanText } from '../../core/text.ts';
 import {
   longestText,
@@ -26,11 +25,6 @@ import {
   sharingsBefore,
 } from './sharing.ts';
 
-const aPour = z
-  .string()
-  .regex(/^[A-Za-z0-9_-]{1,40}$/)
-  .transform(pourId);
-
 /** A word's code; no key that an object has of its own, for codes become keys. */
 const code = z
   .string()
@@ -45,7 +39,7 @@ const marksOf = <Mark extends z.ZodType>(mark: Mark) =>
 
 const base = {
   id: commandIdSchema,
-  pour: aPour,
+  pour: pourIdSchema,
   /** The revision from which this device began to write; 0 for a field that it has never seen saved. */
   base: z.number().int().min(0).max(1_000_000),
 };
@@ -125,7 +119,7 @@ export const keptConsentsSchema = z.strictObject({ ...consentShape, marks: z.lit
 export const consentGivingSchema = z.strictObject({
   id: commandIdSchema,
   pours: z
-    .array(aPour)
+    .array(pourIdSchema)
     .min(1)
     .max(2 * limits.pours)
     .transform((pours) => [...new Set(pours)]),
@@ -142,7 +136,7 @@ export interface ConsentGiving {
 /** From pages of before. */
 export const noteShareSchema = z.strictObject({
   id: commandIdSchema,
-  pour: aPour,
+  pour: pourIdSchema,
   sharing: z.enum(sharingsBefore),
 });
 export type NoteShare = z.infer<typeof noteShareSchema>;
