@@ -1,11 +1,4 @@
 import { type DeviceCheckWords, deviceCheckWords } from '../../shared/language/en/device-check.ts';
-import { refusals } from '../../shared/language/en/refusals.ts';
-import { surveyWords } from '../../shared/language/en/survey.ts';
-import type { RefusalCode } from '../../shared/wire/protocol.ts';
 
 /** The one place where the language of this page is chosen. */
 export const words: DeviceCheckWords = deviceCheckWords;
-/** What every page before the evening says while it looks for the tasting of its link. */
-export const doorWords = surveyWords;
-
-export const refusalSentence = (code: string): string => refusals[code as RefusalCode] ?? doorWords.noAnswer;

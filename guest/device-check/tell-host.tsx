@@ -5,7 +5,8 @@ import { Button } from '../../shared/ui/button.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import { TextField } from '../../shared/ui/text-field.tsx';
 import type { DeviceReport, DeviceResults } from '../../shared/wire/device-check.ts';
-import { refusalSentence, words } from './language.ts';
+import { refusalSentence } from '../page/door-words.ts';
+import { words } from './language.ts';
 import { type KeptReport, keepReport, readReport } from './report-storage.ts';
 
 type Said =

@@ -7,9 +7,10 @@ import { Choice } from '../../shared/ui/choice.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation, SurveyReply } from '../../shared/wire/http.ts';
+import { refusalSentence } from '../page/door-words.ts';
 import { PageTitle } from '../page/page-title.tsx';
 import type { Answers, KeptSurvey } from './answer-storage.ts';
-import { questions, refusalSentence, words } from './language.ts';
+import { questions, words } from './language.ts';
 
 interface QuestionsProps {
   readonly code: string;

@@ -1,57 +1,21 @@
-import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
-import { requestServer } from '../../shared/page/server-request.ts';
-import { useAnswer } from '../../shared/page/use-answer.ts';
+import { useState } from 'preact/hooks';
 import { newRespondent } from '../../shared/seats/new-id.ts';
-import { tidyCode } from '../../shared/seats/seat-link.ts';
 import { Button } from '../../shared/ui/button.tsx';
 import { LanguageChoice } from '../../shared/ui/language-choice.tsx';
 import { Notice } from '../../shared/ui/notice.tsx';
 import type { Invitation } from '../../shared/wire/http.ts';
+import { InvitationLoader } from '../page/invitation-loader.tsx';
 import { PageTitle } from '../page/page-title.tsx';
 import { type KeptSurvey, keepSurvey, readSurvey } from './answer-storage.ts';
-import { questions, refusalSentence, words } from './language.ts';
+import { questions, words } from './language.ts';
 import { Questions } from './questions.tsx';
 
-const codeHere = (): string => tidyCode(decodeURI(window.location.pathname).split('/')[2] ?? '');
-
 /** Who is coming: five questions without an account, before the evening. */
-export function SurveyPage() {
-  const code = useMemo(codeHere, []);
-  const ask = useCallback(
-    () =>
-      code === ''
-        ? Promise.resolve({ ok: false, code: 'malformed' } as const)
-        : requestServer<Invitation>(`/api/invitations/${encodeURIComponent(code)}`),
-    [code],
-  );
-  const { now, again } = useAnswer(ask);
-  const title = words.title(now.is === 'here' ? now.body.title : '');
-  useEffect(() => {
-    document.title = title;
-  }, [title]);
-
-  if (now.is === 'here') return <Survey code={code} invitation={now.body} />;
-  if (now.is === 'loading' && code !== '')
-    return (
-      <main class="page">
-        <h1 class="visually-hidden">{title}</h1>
-        <p class="soft">{words.looking}</p>
-      </main>
-    );
-  return (
-    <main class="page">
-      <PageTitle>{title}</PageTitle>
-      <Notice kind="info">
-        {now.is === 'failed' && code !== '' ? refusalSentence(now.code) : words.noCode}
-      </Notice>
-      {code !== '' && (
-        <Button kind="primary" onPress={again}>
-          {words.again}
-        </Button>
-      )}
-    </main>
-  );
-}
+export const SurveyPage = () => (
+  <InvitationLoader titleOf={words.title}>
+    {(code, invitation) => <Survey code={code} invitation={invitation} />}
+  </InvitationLoader>
+);
 
 interface SurveyProps {
   readonly code: string;
