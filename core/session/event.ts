@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { cueId, seatId } from '../ids.ts';
+import { cueId } from '../ids.ts';
 import type { Cue } from '../running-order/cue.ts';
 import { breakSchema, cueSchema, wholeSeconds } from '../running-order/cue-schema.ts';
 import { works } from '../running-order/cue-traits.ts';
-import { bottleSchema, idSchema, pacingSchema, planSchema, pourIdSchema, pourSchema } from '../tasting.ts';
+import { bottleSchema, pacingSchema, planSchema, pourIdSchema, pourSchema } from '../tasting.ts';
 import { durationMs, epochMs } from '../units.ts';
-import { kitItems, type Seat } from './state.ts';
+import { kitItemSchema, seatIdSchema, seatSchema } from './seat-schema.ts';
 import { guessesSchema, sheetSchema } from './stored-guesses.ts';
 import { resultSchema } from './stored-result.ts';
 
@@ -13,7 +13,6 @@ const listOf = <Each extends z.ZodType>(each: Each): z.ZodType<readonly z.output
 const cues: z.ZodType<readonly Cue[]> = z.array(cueSchema).min(1);
 const at = z.number().transform(epochMs);
 const ms = z.number().transform(durationMs);
-const aSeat = idSchema.transform(seatId);
 const aCue = z.string().max(120).transform(cueId);
 const pours = listOf(pourIdSchema);
 const lengths = listOf(z.object({ cue: aCue, seconds: wholeSeconds }));
@@ -28,21 +27,6 @@ const arranged = z.object({
   // The flight of each odd-one-out that now comes after another one.
   trials: listOf(z.object({ trial: pourIdSchema, flight: z.number().int().min(0) })),
   cues,
-});
-
-const seatSchema: z.ZodType<Seat> = z.object({
-  id: aSeat,
-  name: z.string(),
-  leftHanded: z.boolean(),
-  remote: z.boolean(),
-  presence: z.enum(['seated', 'waiting', 'left', 'removed']),
-  cautionsRead: z.boolean(),
-  groundRulesAccepted: z.boolean(),
-  onlyWater: z.boolean(),
-  takenAt: at,
-  row: z.number().int().min(0),
-  kit: z.array(z.enum(kitItems)),
-  missed: pours,
 });
 
 const event = <const Type extends string, Shape extends z.ZodRawShape>(type: Type, shape: Shape) =>
@@ -116,24 +100,27 @@ export const eventSchema = z.discriminatedUnion('type', [
   event('DoorsSet', { doors: z.enum(['open', 'ask', 'closed']) }),
   event('SeatTaken', { seat: seatSchema }),
   event('SeatChanged', {
-    seat: aSeat,
+    seat: seatIdSchema,
     name: z.string().exactOptional(),
     leftHanded: z.boolean().exactOptional(),
     remote: z.boolean().exactOptional(),
   }),
-  event('SeatAdmitted', { seat: aSeat }),
-  event('SeatLeft', { seat: aSeat }),
-  event('SeatRemoved', { seat: aSeat }),
-  event('SeatRestored', { seat: aSeat }),
+  event('SeatAdmitted', { seat: seatIdSchema }),
+  event('SeatLeft', { seat: seatIdSchema }),
+  event('SeatRemoved', { seat: seatIdSchema }),
+  event('SeatRestored', { seat: seatIdSchema }),
   // To somebody who came to a full table [S3]; nothing is left of it.
-  event('SeatGaveWay', { seat: aSeat }),
-  event('CautionsRead', { seat: aSeat }),
-  event('GroundRulesAccepted', { seat: aSeat }),
-  event('PouringStopped', { seat: aSeat }),
-  event('PouringResumed', { seat: aSeat }),
-  event('SignalGiven', { seat: aSeat, signal: z.enum(['ready', 'more-time', 'needs-host']).nullable() }),
-  event('PourCaughtUp', { seat: aSeat, pour: pourIdSchema }),
-  event('KitChecked', { seat: aSeat, item: z.enum(kitItems), ready: z.boolean() }),
+  event('SeatGaveWay', { seat: seatIdSchema }),
+  event('CautionsRead', { seat: seatIdSchema }),
+  event('GroundRulesAccepted', { seat: seatIdSchema }),
+  event('PouringStopped', { seat: seatIdSchema }),
+  event('PouringResumed', { seat: seatIdSchema }),
+  event('SignalGiven', {
+    seat: seatIdSchema,
+    signal: z.enum(['ready', 'more-time', 'needs-host']).nullable(),
+  }),
+  event('PourCaughtUp', { seat: seatIdSchema, pour: pourIdSchema }),
+  event('KitChecked', { seat: seatIdSchema, item: kitItemSchema, ready: z.boolean() }),
   event('TastingFinished', { at }),
   event('TastingReopened', { at }),
 ]);

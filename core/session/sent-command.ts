@@ -1,16 +1,15 @@
 import { z } from 'zod';
 import { drinks } from '../drinks/drink-kinds.ts';
-import { cueId, seatId } from '../ids.ts';
-import { bottleSchema, idSchema, limits, pacingSchema, planSchema, pourIdSchema } from '../tasting.ts';
+import { cueId } from '../ids.ts';
+import { bottleSchema, limits, pacingSchema, planSchema, pourIdSchema } from '../tasting.ts';
 import { cleanLine, cleanText } from '../text.ts';
 import { epochMs, seconds } from '../units.ts';
-import { kitItems } from './state.ts';
+import { kitItemSchema, seatIdSchema } from './seat-schema.ts';
 
 /**
  * Messages as they come in from devices, parsed at the door, and by that what may be asked of a session. Strict: a field that
  * nobody knows is a fault of the sender and is said so, not dropped in silence.
  */
-const aSeat = idSchema.transform(seatId);
 const aCue = z
   .string()
   .regex(/^[A-Za-z0-9_/-]{1,120}$/)
@@ -31,7 +30,7 @@ const withPours = <const Type extends string>(type: Type) =>
 const withPour = <const Type extends string>(type: Type) =>
   z.strictObject({ type: z.literal(type), pour: pourIdSchema });
 const withSeat = <const Type extends string>(type: Type) =>
-  z.strictObject({ type: z.literal(type), seat: aSeat });
+  z.strictObject({ type: z.literal(type), seat: seatIdSchema });
 
 /** What a host asks for, as a device sends it. */
 export const hostCommandSchema = z.discriminatedUnion('type', [
@@ -124,7 +123,7 @@ export const guestCommandSchema = z.discriminatedUnion('type', [
     remote: z.boolean().optional(),
   }),
   withPour('CatchUp'),
-  z.strictObject({ type: z.literal('CheckKit'), item: z.enum(kitItems), ready: z.boolean() }),
+  z.strictObject({ type: z.literal('CheckKit'), item: kitItemSchema, ready: z.boolean() }),
   noDetails('LeaveTable'),
 ]);
 

@@ -7,6 +7,9 @@ import type { Habits } from '../running-order/forecast.ts';
 import type { Lengths } from '../running-order/repace.ts';
 import type { Pacing, Plan } from '../tasting.ts';
 import type { DurationMs, EpochMs, Seconds } from '../units.ts';
+import type { KitItem, Seat } from './seat-schema.ts';
+
+export type { KitItem, Seat };
 
 /** What one evening is at a moment. Notes are not in here and never will be: they live in the store's notebooks. */
 export type Session = Unopened | UnderWay | Finished;
@@ -112,30 +115,6 @@ export interface Reminder {
   readonly kind: ReminderKind;
   readonly at: EpochMs;
 }
-
-export interface Seat {
-  readonly id: SeatId;
-  readonly name: string;
-  readonly leftHanded: boolean;
-  readonly remote: boolean;
-  /** `waiting`: at the door, until the host lets them in. `left` and `removed` keep their notes. */
-  readonly presence: 'seated' | 'waiting' | 'left' | 'removed';
-  /** [C5] */
-  readonly cautionsRead: boolean;
-  readonly groundRulesAccepted: boolean;
-  /** [C4] The host pours this guest no more alcohol. */
-  readonly onlyWater: boolean;
-  readonly takenAt: EpochMs;
-  /** Counts the seats as they were taken, from 0; chooses the row of the serving orders. */
-  readonly row: number;
-  /** What a remote guest has found in their kit and laid ready. */
-  readonly kit: readonly KitItem[];
-  /** Pours that the room had behind it when this seat was taken, and that nobody has ticked off as caught up [F3]. */
-  readonly missed: readonly PourId[];
-}
-
-export const kitItems = ['vials', 'lids', 'water', 'spit-cup', 'white-paper'] as const;
-export type KitItem = (typeof kitItems)[number];
 
 interface Discussion {
   /** Notes are sealed as they stood at this moment [Q3]; it never changes once set. */

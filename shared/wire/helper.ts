@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import type { PourId, SeatId } from '../../core/ids.ts';
-import { seatId } from '../../core/ids.ts';
 import type { GridColumn, GridRow } from '../../core/planning/serving/pouring-grid.ts';
 import type { HelperCommand } from '../../core/session/command.ts';
+import { seatIdSchema } from '../../core/session/seat-schema.ts';
 import type { Seat, Signal } from '../../core/session/state.ts';
-import { type Drink, idSchema } from '../../core/tasting.ts';
+import type { Drink } from '../../core/tasting.ts';
 import { commandIdSchema } from './commands.ts';
 
 /**
@@ -41,7 +41,7 @@ export interface Call extends Pick<Seat, 'name' | 'remote'> {
 
 const helperCommandSchema = z.strictObject({
   type: z.literal('AnswerSeat'),
-  seat: idSchema.transform(seatId),
+  seat: seatIdSchema,
 }) satisfies z.ZodType<HelperCommand>;
 
 export const helperEnvelopeSchema = z.strictObject({ id: commandIdSchema, ask: helperCommandSchema });
