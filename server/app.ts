@@ -173,6 +173,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
             peerRoute(peers, Object.assign({}, heirs.steps, movesIn(io), ...shared.map(({ step }) => step))),
             frontDoor.route,
           ],
+          wentMeanwhile: frontDoor.wentMeanwhile,
         }),
     },
     recaps,

@@ -40,6 +40,16 @@ export class Refused extends Error {
   }
 }
 
+/** Nothing was done, because another process has the evening or is about to: a page asks the same again by itself. */
+export class ComeAgain extends Refused {
+  constructor() {
+    super('not-stored');
+  }
+}
+
+/** In s: as long as it takes to find another process, whose name the next request learns. */
+const comeAgainAfter = '1';
+
 export function sendRefusal(response: Response, code: RefusalCode, sentence?: string): void {
   response.status(statuses[code] ?? 409).json(refusal(code, sentence));
 }
@@ -54,6 +64,7 @@ export const answerErrors =
       response.destroy();
       return;
     }
+    if (error instanceof ComeAgain) response.set('Retry-After', comeAgainAfter);
     if (error instanceof Refused) return sendRefusal(response, error.code, error.message);
     if (error instanceof StoreFailure) {
       log.error({ reason: error.message }, 'not stored');

@@ -1,4 +1,4 @@
-import type { RequestHandler } from 'express';
+import type { ErrorRequestHandler, RequestHandler } from 'express';
 import type { CallSettings } from '../access/call-servers.ts';
 import type { GuessThrottle } from '../access/guess-throttle.ts';
 import type { Keyring } from '../access/keys.ts';
@@ -33,7 +33,9 @@ export interface HttpParts {
   readonly openHouses: boolean;
   readonly openings: HouseOpenings;
   /** Among several processes: passes on what is another's. */
-  readonly passOn?: RequestHandler[];
+  readonly passOn?: readonly RequestHandler[];
+  /** The same: what was refused because the evening went to another meanwhile. */
+  readonly wentMeanwhile?: ErrorRequestHandler;
   /** Whether whoever balances between processes may send devices here; `ending` is for good, while those who are here stay. */
   readonly ready: () => 'yes' | 'no' | 'ending';
 }

@@ -45,7 +45,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
     next();
   });
   site.use('/api', ownPagesOnly(parts.origins), express.json({ limit: largestBody }));
-  if (parts.passOn !== undefined) site.use('/api', parts.passOn);
+  if (parts.passOn !== undefined) site.use('/api', ...parts.passOn);
   site.use('/api', learnKey(parts.keyring));
   const rowFor = rowForCode(parts);
   site.use('/api', tastingRoutes(parts), keyRoutes(parts), deviceRoutes(parts));
@@ -60,6 +60,7 @@ export function createSite(parts: HttpParts, recaps: RecapDesk): Express {
     recapRoutes(parts, recaps),
   );
   site.use('/api', (_request, response) => sendRefusal(response, 'unknown-event'));
+  if (parts.wentMeanwhile !== undefined) site.use('/api', parts.wentMeanwhile);
   site.use(photoPages(parts), pageRoutes(parts.pages));
   site.use((_request, response) => {
     response.status(404).type('text').send('There is nothing at this address; check it with your host.\n');

@@ -1,14 +1,14 @@
 import type { Server as HttpServer, IncomingMessage, ServerResponse } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { setTimeout as wait } from 'node:timers/promises';
-import type { Request, RequestHandler } from 'express';
+import type { ErrorRequestHandler, Request, RequestHandler } from 'express';
 import { z } from 'zod';
 import { type TastingId, tastingId } from '../../core/ids.ts';
 import { readCode } from '../access/join-code.ts';
 import { hashOf } from '../access/keys.ts';
 import type { Peers } from '../access/peers.ts';
 import { reasonOf } from '../guard.ts';
-import { Refused } from '../http/answers.ts';
+import { ComeAgain, Refused } from '../http/answers.ts';
 import { type LiveServer, letMove } from '../live/rooms.ts';
 import type { Log } from '../log.ts';
 import type { Cluster } from '../store/postgres/cluster.ts';
@@ -45,6 +45,8 @@ const named = z.object({
 export class FrontDoor {
   readonly #parts: FrontDoorParts;
   readonly #passed = new Map<TastingId, Set<PassedOn>>();
+  /** Requests let in to what was here then. */
+  readonly #letIn = new WeakMap<IncomingMessage, TastingId>();
   readonly #timer: NodeJS.Timeout;
 
   constructor(parts: FrontDoorParts) {
@@ -98,16 +100,30 @@ export class FrontDoor {
 
   /** Among the routes, behind what reads a body. */
   readonly route: RequestHandler = async (request, response, next) => {
-    const { peers } = this.#parts;
+    const { peers, log } = this.#parts;
     const tasting = await this.#asked(request);
     if (tasting === undefined) return next();
     const body =
       request.body === undefined || Buffer.isBuffer(request.body) ? undefined : JSON.stringify(request.body);
     const how = await this.#send(tasting, peers.passedBy(request), (to) =>
       passRequest(request, response, body, to, peers),
-    );
-    if (how === 'turned-away') throw new Refused('not-stored');
-    if (how === 'here') next();
+    ).catch((error: unknown) => {
+      if (!(error instanceof StoreFailure)) throw error;
+      log.error({ tasting, reason: error.message }, 'a request found no process');
+      return 'turned-away' as const;
+    });
+    if (how === 'turned-away') throw new ComeAgain();
+    // It may have been carried out there.
+    if (how === 'unanswered') throw new Refused('not-stored');
+    if (how === 'here') this.#letIn.set(request, tasting);
+    if (how !== 'passed') next();
+  };
+
+  /** Behind the routes: a key that opens nothing here any more may open it where the evening is now. */
+  readonly wentMeanwhile: ErrorRequestHandler = (error, request, _response, next) => {
+    const tasting = this.#letIn.get(request);
+    const went = tasting !== undefined && this.#parts.cluster.justLeft(tasting);
+    next(went && error instanceof Refused ? new ComeAgain() : error);
   };
 
   /** Those whose lines are passed on here hear of it from the owners, and come anew at once; then what is left is cut. */
@@ -130,8 +146,8 @@ export class FrontDoor {
   ): void {
     this.#send(tasting, passed, pass)
       .then((how) => {
-        if (how === 'here') here();
-        else if (how === 'turned-away') turnedAway();
+        if (how === 'turned-away' || how === 'unanswered') turnedAway();
+        else if (how !== 'passed') here();
       })
       .catch((error: unknown) => {
         this.#parts.log.error(
@@ -146,16 +162,16 @@ export class FrontDoor {
     tasting: TastingId,
     passed: boolean,
     pass: (to: Owner) => Promise<'passed' | 'refused' | 'unanswered'>,
-  ): Promise<'here' | 'passed' | 'turned-away'> {
+  ): Promise<'here' | 'nowhere' | 'passed' | 'turned-away' | 'unanswered'> {
     const { cluster } = this.#parts;
     const where = await cluster.claim(tasting);
-    if (where.at !== 'elsewhere') return 'here';
+    if (where.at !== 'elsewhere') return where.at;
     // Whoever passed it on was told of an owner that is none any more: the device comes again.
     if (passed) return 'turned-away';
     const how = await pass(where);
-    if (how === 'passed') return 'passed';
-    if (how === 'unanswered') return 'turned-away';
-    return (await cluster.claim(tasting, where.process)).at === 'elsewhere' ? 'turned-away' : 'here';
+    if (how !== 'refused') return how;
+    const { at } = await cluster.claim(tasting, where.process);
+    return at === 'elsewhere' ? 'turned-away' : at;
   }
 
   async #asked(request: Request): Promise<TastingId | undefined> {

@@ -12,6 +12,9 @@ export interface ServerRequest {
 /** Ms after which a server that says nothing counts as not there; a photo is given longer. */
 const patience = { usual: 10_000, photo: 60_000 };
 
+/** How often it is asked again where a server has done nothing and is to be asked in 1 s, as while an evening changes hands. */
+const askedAgain = 4;
+
 /** Never throws: a network that is gone and an answer that nobody understands are both `no-answer`. */
 export async function requestServer<Body>(
   path: string,
@@ -19,18 +22,23 @@ export async function requestServer<Body>(
 ): Promise<HttpAnswer<Body>> {
   const photo = body instanceof Blob ? body : undefined;
   try {
-    const response = await fetch(path, {
-      method,
-      headers: {
-        ...(key === undefined ? {} : { Authorization: `Bearer ${key}` }),
-        ...(body === undefined ? {} : { 'Content-Type': photo?.type ?? 'application/json' }),
-      },
-      ...(body === undefined ? {} : { body: photo ?? JSON.stringify(body) }),
-      cache: 'no-store',
-      signal: AbortSignal.timeout(photo ? patience.photo : patience.usual),
-    });
-    if (!response.ok) return { ok: false, code: codeIn(await response.json()) };
-    return { ok: true, body: (response.status === 204 ? null : await response[read]()) as Body };
+    for (let again = askedAgain; ; again -= 1) {
+      const response = await fetch(path, {
+        method,
+        headers: {
+          ...(key === undefined ? {} : { Authorization: `Bearer ${key}` }),
+          ...(body === undefined ? {} : { 'Content-Type': photo?.type ?? 'application/json' }),
+        },
+        ...(body === undefined ? {} : { body: photo ?? JSON.stringify(body) }),
+        cache: 'no-store',
+        signal: AbortSignal.timeout(photo ? patience.photo : patience.usual),
+      });
+      if (response.ok)
+        return { ok: true, body: (response.status === 204 ? null : await response[read]()) as Body };
+      if (response.headers.get('Retry-After') !== '1' || again === 0)
+        return { ok: false, code: codeIn(await response.json()) };
+      await new Promise((resolve) => setTimeout(resolve, 1000));
+    }
   } catch {
     return { ok: false, code: 'no-answer' };
   }

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { houseId } from '../../core/ids.ts';
 import type { StageView } from '../../core/session/views/stage.ts';
 import { epochMs } from '../../core/units.ts';
@@ -32,8 +32,8 @@ afterEach(async () => {
   await line.close();
 });
 
-async function process(url = database.url, seenWithin = 0): Promise<Process> {
-  const store = await openPostgresStore({ url, notesKey, houseKey });
+async function process(url = database.url, seenWithin = 0, opened?: PostgresStore): Promise<Process> {
+  const store = opened ?? (await openPostgresStore({ url, notesKey, houseKey }));
   const cluster = { others: store.cluster, address: (port: number) => `127.0.0.1:${port}`, seenWithin };
   const house = await House.open({ store, cluster });
   open.push(house);
@@ -159,6 +159,32 @@ describe('any device at any process', () => {
     expect(noor.closed).toBe(false);
     expect(await host.host(advance)).toMatchObject({ ok: true });
     expect(one.store.cluster.figures()).toMatchObject({ owned: 1, gaveAway: 0 });
+  });
+
+  it('is not refused over HTTP when the evening goes to another between two steps of a request', async () => {
+    const store = await openPostgresStore({ url: database.url, notesKey, houseKey });
+    const [one, other] = [await process(database.url, 0, store), await process()];
+    const made = await one.house.plan();
+    let goes = true;
+    const count = store.photos.count;
+    vi.spyOn(store.photos, 'count').mockImplementation(async (tasting) => {
+      if (goes) await other.store.cluster.draining.takeFrom(store.cluster.name, tasting);
+      if (goes) store.cluster.draining.gaveAway(tasting);
+      goes = false;
+      return count(tasting);
+    });
+    const send = async (key: string) =>
+      fetch(`${one.house.url}/api/tastings/${made.tasting}/photos`, {
+        method: 'POST',
+        headers: { authorization: `Bearer ${key}`, 'content-type': 'image/png' },
+        body: 'no photo',
+      });
+    const first = await send(made.hostKey);
+    expect([first.status, first.headers.get('retry-after')]).toEqual([503, '1']);
+    // Asked again it is passed on, and whoever has no right there learns so.
+    expect((await send(made.hostKey)).status).toBe(415);
+    expect((await send('key-of-nobody-0123456789')).status).toBe(401);
+    expect(other.store.cluster.figures().owned).toBe(1);
   });
 
   it('is asked for by a process of the cluster only, and stays where nobody can have it', async () => {
