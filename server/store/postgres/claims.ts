@@ -2,8 +2,8 @@ import { type TastingId, tastingId } from '../../../core/ids.ts';
 import type { MachineTime } from '../../clock.ts';
 import { StoreFailure } from '../store.ts';
 import type { Ask } from './connections.ts';
+import { databaseFailure } from './failure.ts';
 import type { Lease } from './lease.ts';
-import { databaseFailure } from './trouble.ts';
 
 /** Where a session is conducted. */
 export type Whereabouts = { readonly at: 'here' } | Elsewhere | { readonly at: 'nowhere' };

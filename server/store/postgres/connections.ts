@@ -1,5 +1,5 @@
 import { Client, type ClientConfig, Pool, type QueryResult, type QueryResultRow, types } from 'pg';
-import { databaseFailure } from './trouble.ts';
+import { databaseFailure } from './failure.ts';
 
 /** A few for a whole process: each commit is one short statement, and 200 processes have to fit one server. */
 const mostConnections = 6;

@@ -8,9 +8,9 @@ import type { Writer } from '../writer.ts';
 import type { Claims, OwnHead } from './claims.ts';
 import { commitStatement } from './commit-statement.ts';
 import type { Ask } from './connections.ts';
+import { databaseFailure, isRefused } from './failure.ts';
 import type { Lease } from './lease.ts';
 import type { MirroredTable, RowChange } from './tables.ts';
-import { databaseFailure, isRefused } from './trouble.ts';
 
 export interface LanesParts {
   readonly ask: Ask;

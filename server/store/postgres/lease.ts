@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Cancel, MachineTime } from '../../clock.ts';
 import type { Ask } from './connections.ts';
-import { isDown } from './trouble.ts';
+import { isDown } from './failure.ts';
 
 /** How long a lease holds on the database's clock, and how often it is renewed; in ms. */
 const leaseHolds = 1500;

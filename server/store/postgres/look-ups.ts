@@ -8,8 +8,8 @@ import { eventsIn, type StoredEventRow } from '../stored-log.ts';
 import { listedColumns, type SummaryRow, soughtWords, stageCases, summaryFromRow } from '../summaries.ts';
 import { fromRow, orThrow, type Row, unreadable } from '../tasting-row.ts';
 import type { Ask } from './connections.ts';
+import { databaseFailure } from './failure.ts';
 import { housesAfar } from './houses.ts';
-import { databaseFailure } from './trouble.ts';
 
 /** By code point, as SQLite orders. */
 const newestFirst = 'ORDER BY created_at DESC, tasting COLLATE "C"';
