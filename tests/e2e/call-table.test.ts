@@ -128,6 +128,7 @@ describe('the call at the table', () => {
       const cue = cues.slice(cues.indexOf(talk)).find((each) => each.kind === kind);
       if (cue === undefined) throw new Error(`There is no ${kind}.`);
       // A keyboard that stood on the question goes to the verb with the cue.
+      await expect.poll(() => offer.isEnabled()).toBe(true);
       await offer.focus();
       await evening.goTo(cue.id);
       await lark.person.heading(sheet[kind].verb, 1).waitFor();
