@@ -130,4 +130,22 @@ export const postgresMigrations: readonly PostgresMigration[] = [
       .map((table) => `ALTER TABLE ${table} ADD COLUMN digest text;`)
       .join('\n'),
   },
+  {
+    name: 'no digest of before for what a server has written that knows none',
+    needs: 1,
+    sql: `
+      -- A server that does not know the column leaves it as it was: what is stored changes, and its digest does not.
+      CREATE FUNCTION digest_of_before() RETURNS trigger LANGUAGE plpgsql AS $$
+        BEGIN
+          IF NEW.digest = OLD.digest AND NEW IS DISTINCT FROM OLD THEN NEW.digest := NULL; END IF;
+          RETURN NEW;
+        END $$;
+      ${['answers', 'sealed_notes', 'seat_words', 'photos', 'summaries']
+        .map(
+          (table) => `CREATE TRIGGER digest_of_before BEFORE UPDATE ON ${table}
+            FOR EACH ROW EXECUTE FUNCTION digest_of_before();`,
+        )
+        .join('\n')}
+    `,
+  },
 ];

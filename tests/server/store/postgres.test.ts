@@ -52,6 +52,26 @@ describe('an evening of one process', () => {
     expect(one.sessions.version(tasting), 'nothing of it stays in memory').toBe(0);
   });
 
+  it('is taken as it is where a server of before, which knows no digests, has written beside this one', async () => {
+    const [one, other] = [await joined('one:1'), await joined('other:2')];
+    await written(one);
+    const digests = 'SELECT 1 FROM sealed_notes WHERE digest IS NOT NULL';
+    const kept = (await database.server.query(database.url, digests)).length;
+    expect(kept).toBeGreaterThan(0);
+    // As that server says it: all columns but the one that it does not know.
+    const columns = 'tasting, notebook, pour, field, value, sealed_value, revision, saved_at';
+    await database.server.query(
+      database.url,
+      `INSERT INTO sealed_notes (${columns}) SELECT ${columns.replace('saved_at', 'saved_at + 5')} FROM sealed_notes
+       ON CONFLICT (tasting, notebook, pour, field) DO UPDATE SET saved_at = excluded.saved_at`,
+    );
+    expect(await database.server.query(database.url, digests)).toEqual([]);
+    const owner = await ownerSeenBy(other);
+    expect(await other.cluster.claim(tasting, owner)).toEqual({ at: 'here' });
+    other.lookThrough(tasting);
+    expect(other.tastings.altered()).toEqual(new Map());
+  });
+
   it('[Q7] is opened also where the key of its notebook is damaged, and what is lost is told', async () => {
     const [one, other] = [await joined('one:1'), await joined('other:2')];
     await written(one);
