@@ -13,7 +13,7 @@ import { type LiveServer, letMove } from '../live/rooms.ts';
 import type { Log } from '../log.ts';
 import type { Cluster } from '../store/postgres/cluster.ts';
 import { StoreFailure } from '../store/store.ts';
-import { passConnection, passRequest } from './pass-on.ts';
+import { type Passed, passConnection, passRequest } from './pass-on.ts';
 import { askPeer, type PeerStep } from './peer-route.ts';
 
 export interface FrontDoorParts {
@@ -142,7 +142,7 @@ export class FrontDoor {
     passed: boolean,
     here: () => void,
     turnedAway: () => void,
-    pass: (to: Owner) => Promise<'passed' | 'refused' | 'unanswered'>,
+    pass: (to: Owner) => Promise<Passed>,
   ): void {
     this.#send(tasting, passed, pass)
       .then((how) => {
@@ -161,8 +161,8 @@ export class FrontDoor {
   async #send(
     tasting: TastingId,
     passed: boolean,
-    pass: (to: Owner) => Promise<'passed' | 'refused' | 'unanswered'>,
-  ): Promise<'here' | 'nowhere' | 'passed' | 'turned-away' | 'unanswered'> {
+    pass: (to: Owner) => Promise<Passed>,
+  ): Promise<'here' | 'nowhere' | 'turned-away' | Exclude<Passed, 'refused'>> {
     const { cluster } = this.#parts;
     const where = await cluster.claim(tasting);
     if (where.at !== 'elsewhere') return where.at;
