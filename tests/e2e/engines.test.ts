@@ -168,9 +168,11 @@ describe.each([
     await other.save({ pour: 'two', field: 'nose', value: 'sea wind' });
     const second = compile(plan).filter(({ kind }) => kind === 'discussion')[1];
     await conductor.host({ type: 'JumpTo', cue: second?.id });
+    // “Nose” is a heading of the first talk's board as well: a press before this cue has come would answer for that glass.
+    const glass = guestWords.glass.nth(2);
+    for (const guest of guests) await guest.sees('choice', new RegExp(`^${glass}`));
     for (const guest of guests) await guest.presses('radio', boardWords.share.choices.unnamed);
-    // Told by the server before a talk opens, or the talk asks for it.
-    for (const guest of guests) await guest.sees('text', new RegExp(boardWords.share.done.unnamed('')));
+    for (const guest of guests) await guest.sees('text', boardWords.share.done.unnamed(glass));
     const stands = async (guest: Visitor) => {
       // Between a change and the next picture the page may stand where nobody sees it.
       await guest.device.read(
