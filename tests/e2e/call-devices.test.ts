@@ -202,6 +202,8 @@ describe('the call and its devices', () => {
     await strip.getByRole('alert').getByText(words.noWebrtc).waitFor();
     const other = strip.getByRole('link', { name: words.other });
     expect(await other.getAttribute('href')).toBe('https://call.example/six-lanterns');
+    const over = ({ scrollHeight, clientHeight }: Element) => scrollHeight - clientHeight;
+    expect(await strip.evaluate(over)).toBe(0);
     await person.look('call-phone-no-webrtc');
     // Nobody sees them come, and their evening is like everybody's.
     expect(await host.page.locator('.call-tile', { hasText: 'Tern' }).count()).toBe(0);
