@@ -120,7 +120,7 @@ export function HomePage({ app }: { readonly app: AppContext }) {
           }}
         />
       )}
-      {keepLink ? !none && keepLink : <p class="small soft">{words.home.keepLink}</p>}
+      {keepLink ? !none && keepLink : now.is !== 'loading' && <p class="small soft">{words.home.keepLink}</p>}
       <LanguageChoice />
     </main>
   );
